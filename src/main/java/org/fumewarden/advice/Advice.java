@@ -1,0 +1,45 @@
+package org.fumewarden.advice;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.fumewarden.model.Input;
+import org.fumewarden.trail.Trail;
+
+/** What the rules conclude about a task. The same task and revision give the same advice, byte for byte. */
+public record Advice(
+        String title,
+        String code,
+        LocalDate on,
+        Status status,
+        RequiredFactor requiredFactor,
+        List<Respirator> respirators,
+        List<Reason> stops,
+        List<Reason> controlsFirst,
+        List<Reason> hazards,
+        List<Reason> filters,
+        List<Check> checks,
+        List<Reason> cautions,
+        List<OpenQuestion> questions,
+        List<Reason> conflicts,
+        CodeUsed codeUsed,
+        String revision,
+        List<Input> inputs,
+        Trail trail) {
+
+    /** The line that ends every output. */
+    public static final String CLOSING = "Fumewarden advises; it does not clear anybody to start. "
+            + "Local codes and a licensed or competent person decide.";
+
+    /** The recommended class, when there is one. */
+    public Optional<Respirator> recommended() {
+        return respirators.stream()
+                .filter(r -> r.verdict().equals("recommended"))
+                .findFirst();
+    }
+
+    /** The classes with a verdict, in ranking order. */
+    public List<Respirator> with(String verdict) {
+        return respirators.stream().filter(r -> r.verdict().equals(verdict)).toList();
+    }
+}

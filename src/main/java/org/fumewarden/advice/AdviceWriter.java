@@ -1,0 +1,212 @@
+package org.fumewarden.advice;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.CodeCard;
+import org.fumewarden.codes.Question;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Caution;
+import org.fumewarden.model.Conclusion;
+import org.fumewarden.model.Control;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.FilterNeed;
+import org.fumewarden.model.Gap;
+import org.fumewarden.model.Gate;
+import org.fumewarden.model.Hazard;
+import org.fumewarden.model.Need;
+import org.fumewarden.model.NoLimit;
+import org.fumewarden.model.OpenNeed;
+import org.fumewarden.model.Owed;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Ruling;
+import org.fumewarden.model.Stop;
+import org.fumewarden.task.Task;
+import org.fumewarden.trail.Step;
+import org.fumewarden.trail.Trail;
+
+/** Orders the conclusions of a trail into advice. It adds no judgement of its own. */
+final class AdviceWriter {
+    private static final Set<String> NO_ENTRY = Set.of("immediately-dangerous", "oxygen-deficient", "fire");
+
+    private final CodeBook book;
+    private final Task task;
+    private final List<Row> rows;
+    private final Trail trail;
+
+    AdviceWriter(CodeBook book, Task task, List<Row> rows, Trail trail) {
+        this.book = book;
+        this.task = task;
+        this.rows = rows;
+        this.trail = trail;
+    }
+
+    Advice write() {
+        List<Respirator> respirators = new RespiratorWriter(book, rows, trail).write();
+        List<Reason> conflicts = conflicts();
+        List<OpenQuestion> questions = questions();
+        CodeCard card = book.card();
+        return new Advice(
+                task.title(),
+                task.code(),
+                task.on(),
+                status(respirators, conflicts, questions),
+                requiredFactor(),
+                respirators,
+                stops(),
+                reasons(Control.class),
+                hazards(),
+                reasons(FilterNeed.class),
+                checks(),
+                cautions(),
+                questions,
+                conflicts,
+                new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks()),
+                book.revision(),
+                task.inputs(),
+                trail);
+    }
+
+    private Status status(List<Respirator> respirators, List<Reason> conflicts, List<OpenQuestion> questions) {
+        boolean closed = trail.all(Gate.class).stream().anyMatch(g -> NO_ENTRY.contains(g.kind()));
+        boolean nothingServes = respirators.stream().allMatch(r -> r.verdict().equals("barred"));
+        boolean escape = trail.all(Gate.class).stream().anyMatch(g -> g.kind().equals("escape"));
+        if (closed || !trail.all(Stop.class).isEmpty() || nothingServes && !escape) {
+            return Status.DO_NOT_ENTER;
+        }
+        if (!conflicts.isEmpty()) {
+            return Status.CONFLICT;
+        }
+        boolean suitable = respirators.stream()
+                .anyMatch(r -> r.verdict().equals("recommended") || r.verdict().equals("suitable"));
+        return questions.isEmpty() && suitable ? Status.COMPLETE : Status.INCOMPLETE;
+    }
+
+    private RequiredFactor requiredFactor() {
+        List<Step> steps = trail.concluding(Need.class).toList();
+        boolean open = !trail.all(OpenNeed.class).isEmpty();
+        Optional<Need> largest = steps.stream().map(s -> (Need) s.conclusion()).reduce((a, b) -> b.exceeds(a) ? b : a);
+        if (largest.isEmpty()) {
+            return new RequiredFactor(BigDecimal.ZERO, open, "none", "none", "none", List.of());
+        }
+        Need need = largest.get();
+        List<Reason> why = steps.stream()
+                .filter(s -> s.conclusion().equals(need))
+                .map(Reason::of)
+                .toList();
+        return new RequiredFactor(need.value(), open, need.subject(), need.basis(), need.statistic(), why);
+    }
+
+    private List<Reason> stops() {
+        List<Reason> stops = new ArrayList<>(reasons(Stop.class));
+        stops.addAll(reasons(Gate.class));
+        return stops;
+    }
+
+    private List<Reason> hazards() {
+        Map<String, Step> byAgent = new LinkedHashMap<>();
+        trail.concluding(Hazard.class)
+                .filter(s -> ((Hazard) s.conclusion()).rank().equals("principal"))
+                .forEach(s -> byAgent.putIfAbsent(s.conclusion().subject(), s));
+        List<Reason> hazards = new ArrayList<>();
+        hazards.addAll(trail.concluding(Need.class)
+                .filter(s -> ((Need) s.conclusion()).aboveOne())
+                .map(Reason::of)
+                .toList());
+        byAgent.values().forEach(s -> hazards.add(Reason.of(s)));
+        return hazards;
+    }
+
+    private List<Reason> cautions() {
+        List<Reason> cautions = new ArrayList<>(reasons(Caution.class));
+        cautions.addAll(reasons(NoLimit.class));
+        return cautions;
+    }
+
+    private <C extends Conclusion> List<Reason> reasons(Class<C> type) {
+        return once(trail.concluding(type).toList());
+    }
+
+    /** One reason for each sentence, the first step that says it. */
+    private static List<Reason> once(List<Step> steps) {
+        Map<String, Reason> bySentence = new LinkedHashMap<>();
+        steps.forEach(s -> bySentence.putIfAbsent(s.rule() + s.says(), Reason.of(s)));
+        return List.copyOf(bySentence.values());
+    }
+
+    private List<OpenQuestion> questions() {
+        Map<String, List<Reason>> byQuestion = trail.concluding(Gap.class)
+                .collect(Collectors.groupingBy(
+                        s -> s.conclusion().subject(),
+                        LinkedHashMap::new,
+                        Collectors.mapping(Reason::of, Collectors.toList())));
+        return byQuestion.entrySet().stream()
+                .map(e -> new OpenQuestion(e.getKey(), ask(e.getKey()), e.getValue()))
+                .toList();
+    }
+
+    /** The question in words, also for levels of exposure, which no vocabulary entry holds. */
+    private String ask(String id) {
+        Optional<Question> known = book.vocabulary().question(id);
+        if (known.isPresent()) {
+            return known.get().ask();
+        }
+        String[] parts = id.split("\\.");
+        if (parts.length == 3 && parts[0].equals("exposures")) {
+            String averaging = java.util.Arrays.stream(Averaging.values())
+                    .filter(a -> a.key().equals(parts[2]))
+                    .map(Averaging::words)
+                    .findFirst()
+                    .orElse(parts[2]);
+            return "What is the level of " + book.vocabulary().name(parts[1]) + ", " + averaging + "?";
+        }
+        return book.vocabulary().name(id);
+    }
+
+    private List<Reason> conflicts() {
+        Map<String, List<Step>> byTopic = trail.concluding(Ruling.class)
+                .collect(Collectors.groupingBy(s -> s.conclusion().subject(), LinkedHashMap::new, Collectors.toList()));
+        return byTopic.values().stream()
+                .filter(steps -> steps.stream().map(Step::conclusion).distinct().count() > 1)
+                .flatMap(List::stream)
+                .map(Reason::of)
+                .toList();
+    }
+
+    private List<Check> checks() {
+        Map<String, Duty> duties = rows.stream()
+                .filter(Duty.class::isInstance)
+                .map(Duty.class::cast)
+                .collect(Collectors.toMap(Duty::id, d -> d, (a, b) -> a));
+        Map<String, Step> owed = new LinkedHashMap<>();
+        trail.concluding(Owed.class)
+                .forEach(s -> owed.putIfAbsent(s.conclusion().subject(), s));
+        return owed.entrySet().stream()
+                .map(e -> check(duties.get(e.getKey()), e.getValue()))
+                .sorted(Comparator.comparing(Check::id))
+                .toList();
+    }
+
+    private static Check check(Duty duty, Step step) {
+        return new Check(
+                duty.id(),
+                duty.what(),
+                duty.who(),
+                duty.period().equals("none") ? duty.frequency() : duty.frequency() + " " + duty.period(),
+                duty.recorded(),
+                duty.fields(),
+                duty.keep(),
+                duty.force(),
+                duty.ref().citation().source(),
+                duty.ref().citation().clause(),
+                duty.ref().citation().confidence(),
+                step.id());
+    }
+}

@@ -1,0 +1,88 @@
+package org.fumewarden.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.engine.Engine;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.Agent;
+import org.fumewarden.model.DangerLevel;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Limit;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Unit;
+import org.fumewarden.task.Task;
+import org.fumewarden.trail.Trail;
+
+/** Gives advice on tasks. Immutable; one instance may serve many threads. */
+public final class Advisor {
+    private final RuleBase base;
+    private final Engine engine;
+
+    public Advisor(RuleBase base) {
+        this(base, Set.of());
+    }
+
+    /** An advisor in which some rules are silent, for proving that each of them matters. */
+    public Advisor(RuleBase base, Set<String> switchedOff) {
+        this.base = base;
+        this.engine = new Engine(base, switchedOff);
+    }
+
+    public RuleBase base() {
+        return base;
+    }
+
+    /**
+     * Decides a task.
+     *
+     * @throws InputException when a level has a unit that its limits cannot be compared with
+     */
+    public Advice advise(Task task) {
+        List<Row> rows = base.book().rows(task.on());
+        comparable(task, rows);
+        Trail trail = engine.decide(task.inputs(), task.on());
+        return new AdviceWriter(base.book(), task, rows, trail).write();
+    }
+
+    /** A particle in ppm means nothing: say so before any rule sees it. */
+    private static void comparable(Task task, List<Row> rows) {
+        List<Problem> problems = new ArrayList<>();
+        for (Input input : task.inputs()) {
+            if (input instanceof Exposure exposure && !unitsAgree(exposure, rows) && !convertible(exposure, rows)) {
+                problems.add(new Problem(
+                        "task",
+                        0,
+                        exposure.path(),
+                        "is in " + exposure.unit().symbol() + ", which cannot be compared with the limits of "
+                                + exposure.agent() + ".",
+                        "give it in " + (exposure.unit() == Unit.PPM ? "mg/m3" : "ppm") + "."));
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+    }
+
+    private static boolean unitsAgree(Exposure exposure, List<Row> rows) {
+        return rows.stream().allMatch(row -> {
+            if (row instanceof Limit limit && limit.agent().equals(exposure.agent())) {
+                return limit.unit() == exposure.unit();
+            }
+            if (row instanceof DangerLevel danger && danger.agent().equals(exposure.agent())) {
+                return danger.unit() == exposure.unit();
+            }
+            return true;
+        });
+    }
+
+    private static boolean convertible(Exposure exposure, List<Row> rows) {
+        return rows.stream()
+                .filter(Agent.class::isInstance)
+                .map(Agent.class::cast)
+                .anyMatch(a -> a.id().equals(exposure.agent()) && a.molarMass().isPresent());
+    }
+}

@@ -1,0 +1,23 @@
+package org.fumewarden.advice;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * The protection factor that the air demands.
+ *
+ * @param value largest of all needs, rounded up for print; 0 when nothing could be compared
+ * @param open true when at least one need could not be worked out, so that the value is only a floor
+ * @param agent agent, mixture or policy that demands the value
+ */
+public record RequiredFactor(
+        BigDecimal value, boolean open, String agent, String basis, String statistic, List<Reason> reasons) {
+    public RequiredFactor {
+        reasons = List.copyOf(reasons);
+    }
+
+    /** True when the value asks for a respirator at all. */
+    public boolean asksForOne() {
+        return value.compareTo(BigDecimal.ONE) > 0;
+    }
+}

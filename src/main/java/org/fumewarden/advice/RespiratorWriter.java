@@ -1,0 +1,123 @@
+package org.fumewarden.advice;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.model.AssignedFactor;
+import org.fumewarden.model.Bar;
+import org.fumewarden.model.Conclusion;
+import org.fumewarden.model.Condition;
+import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Doubt;
+import org.fumewarden.model.FactorInForce;
+import org.fumewarden.model.FilterNeed;
+import org.fumewarden.model.Offer;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Ruling;
+import org.fumewarden.trail.Step;
+import org.fumewarden.trail.Trail;
+
+/** Gathers what the trail says of each class of respirator that the code knows. */
+final class RespiratorWriter {
+    private final CodeBook book;
+    private final List<Row> rows;
+    private final Trail trail;
+
+    RespiratorWriter(CodeBook book, List<Row> rows, Trail trail) {
+        this.book = book;
+        this.rows = rows;
+        this.trail = trail;
+    }
+
+    /** Every class with a factor in the code, in ranking order, suitable ones first. */
+    List<Respirator> write() {
+        Set<String> known = rows.stream()
+                .filter(AssignedFactor.class::isInstance)
+                .map(r -> ((AssignedFactor) r).deviceClass())
+                .collect(Collectors.toCollection(TreeSet::new));
+        Map<String, List<Step>> bars = by(Bar.class);
+        Map<String, List<Step>> doubts = by(Doubt.class);
+        Map<String, List<Step>> offers = by(Offer.class);
+        Map<String, List<Step>> conditions = by(Condition.class);
+        Map<String, BigDecimal> factors = trail.all(FactorInForce.class).stream()
+                .collect(Collectors.toMap(FactorInForce::deviceClass, FactorInForce::factor, BigDecimal::min));
+        Set<String> recommended = trail.all(Ruling.class).stream()
+                .filter(r -> r.topic().equals("recommended"))
+                .map(Ruling::value)
+                .collect(Collectors.toSet());
+        return rows.stream()
+                .filter(DeviceClass.class::isInstance)
+                .map(DeviceClass.class::cast)
+                .filter(d -> known.contains(d.id()))
+                .sorted(Comparator.comparingInt(DeviceClass::order))
+                .map(d -> {
+                    String verdict = verdict(d.id(), bars, doubts, offers, recommended);
+                    List<Step> why = new java.util.ArrayList<>(offers.getOrDefault(d.id(), List.of()));
+                    why.addAll(bars.getOrDefault(d.id(), List.of()));
+                    why.addAll(doubts.getOrDefault(d.id(), List.of()));
+                    return new Respirator(
+                            d.id(),
+                            d.name(),
+                            Optional.ofNullable(factors.get(d.id())),
+                            verdict,
+                            filter(d),
+                            reasons(why),
+                            reasons(conditions.getOrDefault(d.id(), List.of())));
+                })
+                .toList();
+    }
+
+    private static String verdict(
+            String id,
+            Map<String, List<Step>> bars,
+            Map<String, List<Step>> doubts,
+            Map<String, List<Step>> offers,
+            Set<String> recommended) {
+        boolean suitable = offers.getOrDefault(id, List.of()).stream()
+                .anyMatch(s -> ((Offer) s.conclusion()).verdict().equals("suitable"));
+        if (suitable) {
+            return recommended.contains(id) ? "recommended" : "suitable";
+        }
+        return bars.containsKey(id) || !doubts.containsKey(id) ? "barred" : "undecided";
+    }
+
+    private <C extends Conclusion> Map<String, List<Step>> by(Class<C> type) {
+        return trail.concluding(type)
+                .collect(Collectors.groupingBy(s -> s.conclusion().subject(), LinkedHashMap::new, Collectors.toList()));
+    }
+
+    private static List<Reason> reasons(List<Step> steps) {
+        return List.copyOf(steps.stream()
+                .map(Reason::of)
+                .collect(Collectors.toMap(
+                        r -> r.rule() + r.says(), Function.identity(), (a, b) -> a, LinkedHashMap::new))
+                .values());
+    }
+
+    /** The filter to fit: gas types, then the particle class the device carries. */
+    private String filter(DeviceClass device) {
+        if (!device.filters()) {
+            return "none: supplied air";
+        }
+        String gas = trail.all(FilterNeed.class).stream()
+                .map(FilterNeed::type)
+                .filter(t -> !Set.of("none", "ask", "beyond").contains(t))
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(" + "));
+        String particle =
+                device.particle().equals("none") ? "" : book.vocabulary().name(device.particle());
+        if (device.gas().equals("none") || gas.isEmpty()) {
+            return particle.isEmpty() ? gas : particle;
+        }
+        return particle.isEmpty() ? gas : gas + " with " + particle;
+    }
+}

@@ -1,0 +1,20 @@
+package org.fumewarden.advice;
+
+/** How far an advice may be relied on, most serious first. */
+public enum Status {
+    DO_NOT_ENTER("do-not-enter"),
+    CONFLICT("conflict"),
+    INCOMPLETE("incomplete"),
+    COMPLETE("complete");
+
+    private final String key;
+
+    Status(String key) {
+        this.key = key;
+    }
+
+    /** The word used in files. */
+    public String key() {
+        return key;
+    }
+}

@@ -1,0 +1,2 @@
+/** Advice: what the rules concluded about a task, ordered for people. */
+package org.fumewarden.advice;

@@ -1,0 +1,60 @@
+package org.fumewarden.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Status;
+import org.fumewarden.report.AdviceJson;
+import org.fumewarden.report.TextSheet;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Advises on a described task. */
+@Command(
+        name = "advise",
+        mixinStandardHelpOptions = true,
+        description =
+                "Advises on a described task: what to wear, what is barred and why, what is owed, what is still open.",
+        footer = {"", "Example:", "  fumewarden advise scenarios/tours/stainless-brackets.yaml"},
+        exitCodeListHeading = "Exit codes:%n",
+        exitCodeList = {
+            "0:the advice is complete",
+            "1:a fault of the program",
+            "2:wrong input; the message says where",
+            "3:incomplete, in conflict, or do not enter"
+        })
+final class AdviseCommand implements Callable<Integer> {
+    /** How the sheet is written. */
+    enum Format {
+        text,
+        json
+    }
+
+    @Parameters(paramLabel = "FILE", description = "Task file, YAML or JSON.")
+    private Path file;
+
+    @Option(names = "--format", description = "${COMPLETION-CANDIDATES}; text when not given.", defaultValue = "text")
+    private Format format;
+
+    @Mixin
+    private TaskOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        TaskOptions.Prepared prepared = options.prepare(file);
+        Advice advice = prepared.advisor().advise(prepared.task());
+        String sheet = format == Format.json
+                ? AdviceJson.write(advice)
+                : TextSheet.write(advice, prepared.advisor().base().book().vocabulary());
+        spec.commandLine().getOut().print(sheet);
+        spec.commandLine().getOut().flush();
+        return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+}

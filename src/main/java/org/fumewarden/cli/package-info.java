@@ -1,0 +1,2 @@
+/** The command line: reads arguments and files, prints, and chooses the exit code. */
+package org.fumewarden.cli;

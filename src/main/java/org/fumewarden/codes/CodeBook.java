@@ -1,0 +1,136 @@
+package org.fumewarden.codes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fumewarden.model.Agent;
+import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Term;
+
+/** The tables that hold under one code: the shared ones, its own and those it borrows. */
+public final class CodeBook {
+    private final CodeCard card;
+    private final List<TableFile> tables;
+    private final Vocabulary vocabulary;
+    private final String revision;
+    private final List<String> folders;
+
+    private CodeBook(
+            CodeCard card, List<String> folders, List<TableFile> tables, Vocabulary vocabulary, String revision) {
+        this.card = card;
+        this.folders = folders;
+        this.tables = tables;
+        this.vocabulary = vocabulary;
+        this.revision = revision;
+    }
+
+    /**
+     * Reads the tables of a code.
+     *
+     * @throws InputException when the code is not there or a table is wrong
+     */
+    public static CodeBook read(RuleFolder folder, String code) {
+        if (!folder.codes().contains(code)) {
+            throw new InputException(new Problem(
+                    folder.origin(),
+                    0,
+                    "code",
+                    "holds no code \"" + Located.shown(code) + "\".",
+                    Nearest.maybe(code, folder.codes())));
+        }
+        List<Problem> problems = new ArrayList<>();
+        Located root = parse(folder, code + "/code.yaml");
+        CodeCard card = CodeCard.read(code, root);
+        problems.addAll(root.problems());
+        List<String> folders = new ArrayList<>(List.of("shared", code));
+        folders.addAll(card.borrows());
+        List<TableFile> tables = new ArrayList<>();
+        for (String part : folders) {
+            for (String name : folder.names(part + "/tables/", ".yaml")) {
+                Located table = parse(folder, name);
+                tables.add(new TableReader(folder.origin() + "/" + name, table).read());
+                problems.addAll(table.problems());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+        return new CodeBook(
+                card, List.copyOf(folders), List.copyOf(tables), vocabulary(tables), Revision.of(folder, folders));
+    }
+
+    private static Located parse(RuleFolder folder, String name) {
+        return YamlFiles.parse(folder.origin() + "/" + name, folder.text(name));
+    }
+
+    private static Vocabulary vocabulary(List<TableFile> tables) {
+        List<Question> questions =
+                tables.stream().flatMap(t -> t.questions().stream()).toList();
+        Map<String, Map<String, String>> catalogues = new LinkedHashMap<>();
+        Map<String, String> names = new LinkedHashMap<>();
+        for (TableFile table : tables) {
+            for (DatedRow dated : table.rows()) {
+                name(dated.row()).ifPresent(name -> names.put(name.getKey(), name.getValue()));
+                if (dated.row() instanceof Term term) {
+                    catalogues
+                            .computeIfAbsent(term.catalogue(), k -> new LinkedHashMap<>())
+                            .put(term.id(), term.name());
+                }
+                if (dated.row() instanceof Agent agent) {
+                    catalogues
+                            .computeIfAbsent("agents", k -> new LinkedHashMap<>())
+                            .put(agent.id(), agent.name());
+                }
+            }
+        }
+        return new Vocabulary(questions, catalogues, names);
+    }
+
+    private static Optional<Map.Entry<String, String>> name(Row row) {
+        if (row instanceof Agent agent) {
+            return Optional.of(Map.entry(agent.id(), agent.name()));
+        }
+        if (row instanceof DeviceClass device) {
+            return Optional.of(Map.entry(device.id(), device.name()));
+        }
+        if (row instanceof Term term) {
+            return Optional.of(Map.entry(term.id(), term.name()));
+        }
+        return Optional.empty();
+    }
+
+    public CodeCard card() {
+        return card;
+    }
+
+    /** The rule folders that decide under this code: shared, its own, those it borrows. */
+    public List<String> folders() {
+        return folders;
+    }
+
+    public List<TableFile> tables() {
+        return tables;
+    }
+
+    public Vocabulary vocabulary() {
+        return vocabulary;
+    }
+
+    /** The revision of the files behind this book. */
+    public String revision() {
+        return revision;
+    }
+
+    /** The rows in force on a day, in the order of tables and rows. */
+    public List<Row> rows(LocalDate day) {
+        return tables.stream()
+                .flatMap(t -> t.rows().stream())
+                .filter(r -> r.inForce(day))
+                .map(DatedRow::row)
+                .toList();
+    }
+}

@@ -1,0 +1,18 @@
+package org.fumewarden.codes;
+
+import java.time.LocalDate;
+import org.fumewarden.model.Row;
+
+/**
+ * A row with the days on which it is in force.
+ *
+ * @param from first day in force
+ * @param until first day no longer in force
+ */
+public record DatedRow(Row row, LocalDate from, LocalDate until) {
+
+    /** True when the row is in force on the day. */
+    public boolean inForce(LocalDate day) {
+        return !day.isBefore(from) && day.isBefore(until);
+    }
+}

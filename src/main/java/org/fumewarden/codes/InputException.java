@@ -1,0 +1,22 @@
+package org.fumewarden.codes;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A file that cannot be used, with everything that is wrong with it. */
+public final class InputException extends RuntimeException {
+    private final transient List<Problem> problems;
+
+    public InputException(List<Problem> problems) {
+        super(problems.stream().map(Problem::text).collect(Collectors.joining("\n")));
+        this.problems = List.copyOf(problems);
+    }
+
+    public InputException(Problem problem) {
+        this(List.of(problem));
+    }
+
+    public List<Problem> problems() {
+        return problems;
+    }
+}

@@ -1,0 +1,196 @@
+package org.fumewarden.codes;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.lang3.StringUtils;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+import org.yaml.snakeyaml.nodes.Tag;
+
+/** A place in a YAML or JSON file: its value, the path that leads to it and the line it stands on. */
+public final class Located {
+    private final String file;
+    private final String path;
+    private final Node node;
+    private final List<Problem> problems;
+
+    Located(String file, String path, Node node, List<Problem> problems) {
+        this.file = file;
+        this.path = path;
+        this.node = node;
+        this.problems = problems;
+    }
+
+    public String path() {
+        return path;
+    }
+
+    Node node() {
+        return node;
+    }
+
+    public int line() {
+        return node.getStartMark().getLine() + 1;
+    }
+
+    /** Everything found wrong so far in the whole file, in the order it was found. */
+    public List<Problem> problems() {
+        return problems;
+    }
+
+    /** Notes that this place is wrong. */
+    public void complain(String message, String maybe) {
+        problems.add(new Problem(file, line(), path, message, maybe));
+    }
+
+    /** Stops when anything was found wrong. */
+    public void settle() {
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+    }
+
+    public boolean isMap() {
+        return node instanceof MappingNode;
+    }
+
+    public boolean isList() {
+        return node instanceof SequenceNode;
+    }
+
+    public boolean isScalar() {
+        return node instanceof ScalarNode;
+    }
+
+    public boolean isNull() {
+        return node instanceof ScalarNode && node.getTag().equals(Tag.NULL);
+    }
+
+    /** The entries of a map in file order; a complaint and nothing when this is no map. */
+    public Map<String, Located> entries() {
+        Map<String, Located> entries = new LinkedHashMap<>();
+        if (!(node instanceof MappingNode map)) {
+            complain("must be a set of \"name: value\" lines but is " + kind() + ".", "indent its entries below it.");
+            return entries;
+        }
+        for (NodeTuple tuple : map.getValue()) {
+            if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
+                complain("has a name that is not a word.", "quote the name.");
+                continue;
+            }
+            String name = key.getValue();
+            String below = path.isEmpty() ? name : path + "." + name;
+            Located entry = new Located(file, below, tuple.getValueNode(), problems);
+            if (entries.putIfAbsent(name, entry) != null) {
+                entry.complain("is given twice.", "keep one of the two.");
+            }
+        }
+        return entries;
+    }
+
+    /** The entries of a map, with a complaint for every name that is not expected. */
+    public Map<String, Located> entries(Set<String> expected) {
+        Map<String, Located> entries = entries();
+        entries.forEach((name, entry) -> {
+            if (!expected.contains(name)) {
+                entry.complain("is not a name used here.", Nearest.maybe(name, expected));
+            }
+        });
+        return entries;
+    }
+
+    /** The items of a list; a complaint and nothing when this is no list. */
+    public List<Located> items() {
+        List<Located> items = new ArrayList<>();
+        if (!(node instanceof SequenceNode sequence)) {
+            complain("must be a list but is " + kind() + ".", "start each item with \"- \".");
+            return items;
+        }
+        for (Node item : sequence.getValue()) {
+            items.add(new Located(file, path + "." + items.size(), item, problems));
+        }
+        return items;
+    }
+
+    /** The plain words of this place; empty text with a complaint when it holds a map or a list. */
+    public String text() {
+        if (node instanceof ScalarNode scalar && !isNull()) {
+            return scalar.getValue().strip();
+        }
+        complain("must be a single value but is " + kind() + ".", "write one word or number, or \"unknown\".");
+        return "";
+    }
+
+    /** True when the value stands in quotes, so that it is a word whatever it looks like. */
+    public boolean quoted() {
+        return node instanceof ScalarNode scalar && !scalar.isPlain();
+    }
+
+    /** The value as a decimal number. */
+    public Optional<BigDecimal> decimal() {
+        String text = text();
+        try {
+            return Optional.of(Numbers.decimal(text));
+        } catch (NumberFormatException e) {
+            complain(
+                    "must be a number but is \"" + shown(text) + "\".",
+                    "write it with digits and a point, such as 0.5.");
+            return Optional.empty();
+        }
+    }
+
+    /** The value as a calendar day. */
+    public Optional<LocalDate> day() {
+        String text = text();
+        try {
+            return Optional.of(LocalDate.parse(text));
+        } catch (DateTimeParseException e) {
+            complain(
+                    "must be a day but is \"" + shown(text) + "\".", "write it as year-month-day, such as 2026-03-02.");
+            return Optional.empty();
+        }
+    }
+
+    /** One of the allowed words. */
+    public Optional<String> oneOf(Set<String> allowed) {
+        String text = text();
+        if (allowed.contains(text)) {
+            return Optional.of(text);
+        }
+        complain("cannot be \"" + shown(text) + "\".", Nearest.maybe(text, allowed));
+        return Optional.empty();
+    }
+
+    /** A list of words, or one word standing for a list of one. */
+    public List<String> words() {
+        if (isList()) {
+            return items().stream().map(Located::text).toList();
+        }
+        return List.of(text());
+    }
+
+    /** A value cut to a length that is safe to print, with control characters removed. */
+    public static String shown(String text) {
+        return StringUtils.abbreviate(text.replaceAll("\\p{Cntrl}", " "), 60);
+    }
+
+    private String kind() {
+        if (node instanceof MappingNode) {
+            return "a set of names";
+        }
+        if (node instanceof SequenceNode) {
+            return "a list";
+        }
+        return isNull() ? "empty" : "a single value";
+    }
+}

@@ -1,0 +1,46 @@
+package org.fumewarden.codes;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+
+/** Finds the known words that a mistyped word may have meant. */
+public final class Nearest {
+    private static final int SHOWN = 3;
+    private static final int FEW = 8;
+    private static final double ALIKE = 0.75;
+    private static final JaroWinklerSimilarity SIMILARITY = new JaroWinklerSimilarity();
+
+    private Nearest() {}
+
+    /** The nearest known words, best first. */
+    public static List<String> to(String word, Collection<String> known) {
+        String wanted = word.toLowerCase(Locale.ROOT);
+        return known.stream()
+                .filter(k -> likeness(wanted, k) >= ALIKE)
+                .sorted(Comparator.comparingDouble((String k) -> -likeness(wanted, k))
+                        .thenComparing(Comparator.naturalOrder()))
+                .limit(SHOWN)
+                .toList();
+    }
+
+    /** The end of a "Maybe" line: the nearest words, or all of them when they are few. */
+    public static String maybe(String word, Collection<String> known) {
+        List<String> near = to(word, known);
+        if (!near.isEmpty()) {
+            return near.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or ")) + ".";
+        }
+        String some = known.stream().sorted().limit(FEW).collect(Collectors.joining(", "));
+        return "one of: " + some + (known.size() > FEW ? ", ... (" + known.size() + " in all)." : ".");
+    }
+
+    private static double likeness(String wanted, String known) {
+        String candidate = known.toLowerCase(Locale.ROOT);
+        double likeness = SIMILARITY.apply(wanted, candidate);
+        boolean part = wanted.length() > 3 && (candidate.contains(wanted) || wanted.contains(candidate));
+        return part ? Math.max(likeness, 0.9) : likeness;
+    }
+}

@@ -1,0 +1,195 @@
+package org.fumewarden.codes;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.fumewarden.model.Agent;
+import org.fumewarden.model.AssignedFactor;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Band;
+import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.DangerLevel;
+import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.Emitter;
+import org.fumewarden.model.FilterMatch;
+import org.fumewarden.model.Limit;
+import org.fumewarden.model.Member;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Term;
+import org.fumewarden.model.Threshold;
+
+/** The kinds of table, and how a row of each becomes facts. */
+enum RowKind {
+    AGENTS("agents", RowKind::agent),
+    FACTORS("factors", RowKind::factor),
+    BANDS("bands", RowKind::band),
+    CLAUSES("clauses", RowKind::clause),
+    DANGER_LEVELS("danger-levels", RowKind::danger),
+    EQUIPMENT("equipment", RowKind::equipment),
+    DUTIES("duties", RowKind::duty),
+    EMITTERS("emitters", RowKind::emitter),
+    FILTERS("filters", RowKind::filter),
+    LIMITS("limits", RowKind::limit),
+    MEMBERS("members", RowKind::members),
+    TERMS("terms", RowKind::term),
+    THRESHOLDS("thresholds", RowKind::threshold);
+
+    private final String key;
+    private final Function<RowReader, List<Row>> reader;
+
+    RowKind(String key, Function<RowReader, List<Row>> reader) {
+        this.key = key;
+        this.reader = reader;
+    }
+
+    static Optional<RowKind> named(String key) {
+        return Arrays.stream(values()).filter(k -> k.key.equals(key)).findFirst();
+    }
+
+    static List<String> names() {
+        return Arrays.stream(values()).map(k -> k.key).toList();
+    }
+
+    List<Row> read(RowReader row) {
+        return reader.apply(row);
+    }
+
+    private static List<Row> agent(RowReader row) {
+        String id = row.text("id");
+        return List.of(new Agent(
+                row.ref(id),
+                id,
+                row.text("name"),
+                row.text("form"),
+                row.text("cas", "none"),
+                row.optionalNumber("molar-mass")));
+    }
+
+    private static List<Row> factor(RowReader row) {
+        String device = row.text("class");
+        String against = row.text("against");
+        String provided = row.text("provided", "always");
+        String key = device + "/" + against + (provided.equals("always") ? "" : "/" + provided);
+        return List.of(new AssignedFactor(row.ref(key), device, against, row.amount("factor"), provided));
+    }
+
+    private static List<Row> band(RowReader row) {
+        String band = row.text("band");
+        String upTo = row.text("up-to");
+        return List.of(new Band(
+                row.ref(band + "/" + upTo), band, row.number("over"), row.number("up-to"), row.number("value")));
+    }
+
+    private static List<Row> clause(RowReader row) {
+        String rule = row.text("rule");
+        return List.of(new ClauseFor(row.ref(rule), rule));
+    }
+
+    private static List<Row> danger(RowReader row) {
+        String agent = row.text("agent");
+        return List.of(new DangerLevel(row.ref(agent), agent, row.amount("value"), row.unit("unit")));
+    }
+
+    private static List<Row> equipment(RowReader row) {
+        String id = row.text("id");
+        return List.of(new DeviceClass(
+                row.ref(id),
+                id,
+                row.text("name"),
+                row.text("family"),
+                row.text("seal"),
+                row.text("supply"),
+                row.text("pressure"),
+                row.text("covers"),
+                row.text("particle"),
+                row.text("gas"),
+                row.text("escape", "none"),
+                row.number("order").intValue()));
+    }
+
+    private static List<Row> duty(RowReader row) {
+        String id = row.text("id");
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Duty(
+                row.ref(id),
+                id,
+                row.text("do"),
+                row.text("freq"),
+                row.text("period", "none"),
+                row.text("who"),
+                row.text("record", "false").startsWith("true"),
+                row.words("fields"),
+                row.text("keep", "not stated"),
+                row.text("force")));
+        row.text("anchor", "none");
+        int index = 0;
+        for (Located when : row.items("when")) {
+            RowReader condition = new RowReader(when, "duty", row.ref(id).citation());
+            String circumstance = condition.text("fact");
+            rows.add(new DutyCondition(row.ref(id + "/" + index++), id, circumstance, condition.words("is")));
+            condition.finish();
+        }
+        return rows;
+    }
+
+    private static List<Row> emitter(RowReader row) {
+        String question = row.text("of");
+        String value = row.text("is");
+        String with = row.text("with", "any-process");
+        List<Row> rows = new ArrayList<>();
+        for (String rank : List.of("principal", "minor")) {
+            for (String agent : row.words(rank)) {
+                rows.add(new Emitter(row.ref(value + "/" + with + "/" + agent), question, value, with, agent, rank));
+            }
+        }
+        return rows;
+    }
+
+    private static List<Row> filter(RowReader row) {
+        String agent = row.text("agent");
+        String system = row.text("system");
+        return List.of(new FilterMatch(
+                row.ref(agent + "/" + system), agent, system, row.text("type"), row.optionalNumber("highest")));
+    }
+
+    private static List<Row> limit(RowReader row) {
+        String agent = row.text("agent");
+        String fraction = row.text("fraction", "as listed");
+        List<Row> rows = new ArrayList<>();
+        for (Averaging averaging : Averaging.values()) {
+            if (row.optionalNumber(averaging.key()).isPresent()) {
+                rows.add(new Limit(
+                        row.ref(agent + "/" + averaging.key()),
+                        agent,
+                        averaging,
+                        row.amount(averaging.key()),
+                        row.unit("unit"),
+                        fraction));
+            }
+        }
+        row.text("unit");
+        return rows;
+    }
+
+    private static List<Row> members(RowReader row) {
+        String set = row.text("set");
+        return row.words("items").stream()
+                .map(item -> (Row) new Member(row.ref(set + "/" + item), set, item))
+                .toList();
+    }
+
+    private static List<Row> term(RowReader row) {
+        String id = row.text("id");
+        String catalogue = row.text("catalogue");
+        return List.of(new Term(row.ref(id), catalogue, id, row.text("name")));
+    }
+
+    private static List<Row> threshold(RowReader row) {
+        String id = row.text("id");
+        return List.of(new Threshold(row.ref(id), id, row.number("value"), row.text("unit")));
+    }
+}

@@ -1,0 +1,123 @@
+package org.fumewarden.codes;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.Confidence;
+import org.fumewarden.model.RowRef;
+import org.fumewarden.model.Unit;
+
+/** Reads the cells of one table row and complains about those that are missing or that nobody reads. */
+final class RowReader {
+    private final Located place;
+    private final Map<String, Located> cells;
+    private final String table;
+    private final Citation whole;
+    private final Set<String> used =
+            new HashSet<>(Set.of("note", "from", "until", "clause", "confidence", "source", "edition"));
+
+    RowReader(Located place, String table, Citation whole) {
+        this.place = place;
+        this.cells = place.entries();
+        this.table = table;
+        this.whole = whole;
+    }
+
+    /** A cell that must be there. */
+    String text(String cell) {
+        used.add(cell);
+        Located found = cells.get(cell);
+        if (found == null) {
+            place.complain("lacks \"" + cell + "\".", "add " + cell + ": ...");
+            return "?";
+        }
+        String text = found.text();
+        return text.isEmpty() ? "?" : text;
+    }
+
+    /** A cell that may be left out. */
+    String text(String cell, String otherwise) {
+        return cells.containsKey(cell) ? text(cell) : otherwise;
+    }
+
+    /** A number that must be there; 1 stands in for it after a complaint. */
+    BigDecimal number(String cell) {
+        used.add(cell);
+        Located found = cells.get(cell);
+        if (found == null) {
+            place.complain("lacks \"" + cell + "\".", "add " + cell + ": with a number.");
+            return BigDecimal.ONE;
+        }
+        return found.decimal().orElse(BigDecimal.ONE);
+    }
+
+    /** A number above zero that must be there. */
+    BigDecimal amount(String cell) {
+        BigDecimal number = number(cell);
+        if (number.signum() <= 0) {
+            cells.get(cell)
+                    .complain("must be above zero but is " + number + ".", "give the amount as the source prints it.");
+            return BigDecimal.ONE;
+        }
+        return number;
+    }
+
+    Optional<BigDecimal> optionalNumber(String cell) {
+        used.add(cell);
+        return Optional.ofNullable(cells.get(cell)).flatMap(Located::decimal);
+    }
+
+    List<String> words(String cell) {
+        used.add(cell);
+        return Optional.ofNullable(cells.get(cell)).map(Located::words).orElse(List.of());
+    }
+
+    List<Located> items(String cell) {
+        used.add(cell);
+        return Optional.ofNullable(cells.get(cell)).map(Located::items).orElse(List.of());
+    }
+
+    Unit unit(String cell) {
+        String symbol = text(cell);
+        for (Unit unit : Unit.values()) {
+            if (unit.symbol().equals(symbol)) {
+                return unit;
+            }
+        }
+        place.complain("has the unit \"" + symbol + "\".", "mg/m3 or ppm.");
+        return Unit.MG_M3;
+    }
+
+    Optional<LocalDate> from() {
+        return Optional.ofNullable(cells.get("from")).flatMap(Located::day);
+    }
+
+    Optional<LocalDate> until() {
+        return Optional.ofNullable(cells.get("until")).flatMap(Located::day);
+    }
+
+    /** The address and citation of this row: those of the table unless the row has its own clause, source, edition or confidence. */
+    RowRef ref(String key) {
+        String clause = text("clause", whole.clause());
+        Confidence confidence = Optional.ofNullable(cells.get("confidence"))
+                .flatMap(TableReader::confidence)
+                .orElse(whole.confidence());
+        String source = text("source", whole.source());
+        String edition = text("edition", whole.edition());
+        return new RowRef(table, key, new Citation(source, clause, edition, confidence));
+    }
+
+    /** Complains about cells that no reader asked for. */
+    void finish() {
+        cells.forEach((name, cell) -> {
+            if (!used.contains(name)) {
+                cell.complain("is not a cell of this kind of table.", Nearest.maybe(name, used));
+            }
+        });
+    }
+}

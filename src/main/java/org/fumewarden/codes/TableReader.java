@@ -1,0 +1,113 @@
+package org.fumewarden.codes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Row;
+
+/** Reads one table file. */
+final class TableReader {
+    private static final Set<String> HEAD =
+            Set.of("id", "kind", "source", "clause", "edition", "unit", "confidence", "checked-on", "note", "rows");
+    private static final LocalDate ALWAYS = LocalDate.of(1900, 1, 1);
+    private static final LocalDate NEVER = LocalDate.of(9999, 12, 31);
+
+    private final Located root;
+    private final String file;
+
+    TableReader(String file, Located root) {
+        this.file = file;
+        this.root = root;
+    }
+
+    /** Reads the table; complaints gather in the located tree. */
+    TableFile read() {
+        Map<String, Located> head = root.entries(HEAD);
+        String id = head(head, "id");
+        String kind = head(head, "kind");
+        Citation citation = new Citation(
+                head(head, "source"),
+                head(head, "clause"),
+                head(head, "edition"),
+                Optional.ofNullable(head.get("confidence"))
+                        .flatMap(TableReader::confidence)
+                        .orElse(Confidence.MEMORY));
+        head(head, "confidence");
+        LocalDate checked = Optional.ofNullable(head.get("checked-on"))
+                .flatMap(Located::day)
+                .orElse(ALWAYS);
+        head(head, "checked-on");
+        List<DatedRow> rows = new ArrayList<>();
+        List<Question> questions = new ArrayList<>();
+        List<Located> items =
+                Optional.ofNullable(head.get("rows")).map(Located::items).orElse(List.of());
+        for (Located item : items) {
+            if (kind.equals("questions")) {
+                questions.add(question(item));
+            } else {
+                row(item, id, kind, citation, rows);
+            }
+        }
+        return new TableFile(file, id, kind, citation, checked, List.copyOf(rows), List.copyOf(questions));
+    }
+
+    private void row(Located item, String table, String kind, Citation citation, List<DatedRow> rows) {
+        Optional<RowKind> parser = RowKind.named(kind);
+        if (parser.isEmpty()) {
+            root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, RowKind.names()));
+            return;
+        }
+        RowReader reader = new RowReader(item, table, citation);
+        List<Row> read = parser.get().read(reader);
+        LocalDate from = reader.from().orElse(ALWAYS);
+        LocalDate until = reader.until().orElse(NEVER);
+        if (!until.isAfter(from)) {
+            item.complain("ends on or before the day it begins.", "until is the first day no longer in force.");
+        }
+        reader.finish();
+        read.forEach(r -> rows.add(new DatedRow(r, from, until)));
+    }
+
+    private Question question(Located item) {
+        RowReader reader = new RowReader(item, "questions", new Citation("questions", "-", "-", Confidence.READ));
+        String id = reader.text("id");
+        Map<String, String> choices = new LinkedHashMap<>();
+        for (Located choice : reader.items("choices")) {
+            choice.entries().forEach((word, name) -> choices.put(word, name.text()));
+        }
+        Question question = new Question(
+                id,
+                reader.text("path"),
+                reader.text("ask"),
+                reader.text("kind"),
+                choices,
+                Optional.of(reader.text("choices-from", "")).filter(s -> !s.isEmpty()),
+                reader.text("group"));
+        reader.finish();
+        return question;
+    }
+
+    private String head(Map<String, Located> head, String name) {
+        Located found = head.get(name);
+        if (found == null) {
+            root.complain("lacks \"" + name + "\".", "add " + name + ": at the top of the table.");
+            return "?";
+        }
+        String text = found.text();
+        return text.isEmpty() ? "?" : text;
+    }
+
+    static Optional<Confidence> confidence(Located place) {
+        Map<String, Confidence> known =
+                Arrays.stream(Confidence.values()).collect(Collectors.toMap(Confidence::key, c -> c));
+        return place.oneOf(known.keySet()).map(known::get);
+    }
+}

@@ -1,0 +1,34 @@
+package org.fumewarden.codes;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The questions a task file may answer, the words it may use, and the names people read for them. */
+public record Vocabulary(
+        List<Question> questions, Map<String, Map<String, String>> catalogues, Map<String, String> names) {
+
+    /** The allowed words for a question of kind choice. */
+    public Map<String, String> choices(Question question) {
+        return question.choicesFrom()
+                .map(catalogue -> catalogues.getOrDefault(catalogue, Map.of()))
+                .orElse(question.choices());
+    }
+
+    /** Ids of the agents. */
+    public Set<String> agents() {
+        return catalogues.getOrDefault("agents", Map.of()).keySet();
+    }
+
+    /** The question with an id. */
+    public Optional<Question> question(String id) {
+        return questions.stream().filter(q -> q.id().equals(id)).findFirst();
+    }
+
+    /** The name that people read for an id; the id with spaces when none is given. */
+    public String name(String id) {
+        String name = names.get(id);
+        return name != null ? name : id.replace('-', ' ');
+    }
+}

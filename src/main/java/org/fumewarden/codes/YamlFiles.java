@@ -1,0 +1,107 @@
+package org.fumewarden.codes;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.nodes.Node;
+
+/** Reads YAML, and JSON as the part of YAML that it is, without building anything but plain values. */
+public final class YamlFiles {
+    /** Largest file that is read: no task or table comes near it. */
+    public static final long MAX_BYTES = 2_000_000;
+
+    private static final int MAX_DEPTH = 30;
+    private static final int MAX_ALIASES = 20;
+
+    private YamlFiles() {}
+
+    /** Reads a file from disk. */
+    public static Located read(Path path) {
+        String name = path.toString();
+        return parse(name, text(name, bytes(path)));
+    }
+
+    /** Bytes of a file, or the reason why it cannot be read. */
+    public static byte[] bytes(Path path) {
+        String name = path.toString();
+        try {
+            if (Files.isDirectory(path)) {
+                throw new InputException(
+                        new Problem(name, 0, "", "is a folder, not a file.", "name a file inside it."));
+            }
+            long size = Files.size(path);
+            if (size > MAX_BYTES) {
+                throw new InputException(new Problem(
+                        name,
+                        0,
+                        "",
+                        "has " + size + " bytes; at most " + MAX_BYTES + " are read.",
+                        "it is not a task file."));
+            }
+            return Files.readAllBytes(path);
+        } catch (NoSuchFileException e) {
+            throw new InputException(new Problem(name, 0, "", "does not exist.", "check the spelling of the path."));
+        } catch (IOException e) {
+            throw new InputException(
+                    new Problem(name, 0, "", "cannot be read (" + e.getMessage() + ").", "check its permissions."));
+        }
+    }
+
+    /** Decodes strict UTF-8. */
+    public static String text(String name, byte[] bytes) {
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            throw new InputException(new Problem(name, 0, "", "is not UTF-8 text.", "save it as UTF-8."));
+        }
+    }
+
+    /** Parses the text of a file. */
+    public static Located parse(String name, String text) {
+        try {
+            Node node = new Yaml(options()).compose(new StringReader(jsonTabs(text)));
+            if (node == null) {
+                throw new InputException(new Problem(name, 0, "", "is empty.", "begin with a line \"title: ...\"."));
+            }
+            return new Located(name, "", node, new ArrayList<>());
+        } catch (MarkedYAMLException e) {
+            int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
+            throw new InputException(new Problem(
+                    name,
+                    line,
+                    "",
+                    "is not YAML: " + e.getProblem() + ".",
+                    "check the indent, the colon and the quotes on this line and the one before."));
+        } catch (YAMLException | StackOverflowError e) {
+            throw new InputException(new Problem(
+                    name, 0, "", "is not YAML that can be read here.", "nest it less, or check for stray characters."));
+        }
+    }
+
+    private static LoaderOptions options() {
+        LoaderOptions options = new LoaderOptions();
+        options.setNestingDepthLimit(MAX_DEPTH);
+        options.setMaxAliasesForCollections(MAX_ALIASES);
+        options.setCodePointLimit((int) MAX_BYTES);
+        return options;
+    }
+
+    /** JSON may be indented with tabs, YAML may not; a raw tab never stands inside a JSON string. */
+    private static String jsonTabs(String text) {
+        return text.stripLeading().startsWith("{") ? text.replace('\t', ' ') : text;
+    }
+}

@@ -1,0 +1,68 @@
+package org.fumewarden.engine;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.model.Fact;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Row;
+import org.fumewarden.trail.Step;
+import org.fumewarden.trail.Trail;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+
+/** Decides a task: one fresh session a phase, over the inputs, the rows in force and all earlier conclusions. */
+public final class Engine {
+    private final RuleBase base;
+    private final Set<String> switchedOff;
+
+    public Engine(RuleBase base) {
+        this(base, Set.of());
+    }
+
+    /** An engine in which some rules are silent, for proving that each of them matters. */
+    public Engine(RuleBase base, Set<String> switchedOff) {
+        this.base = base;
+        this.switchedOff = Set.copyOf(switchedOff);
+    }
+
+    /** Runs all phases and returns every step. */
+    public Trail decide(List<Input> inputs, LocalDate day) {
+        CodeBook book = base.book();
+        List<Row> rows = book.rows(day);
+        StepWriter writer = new StepWriter(base, book.vocabulary(), rows);
+        for (Phase phase : Phase.values()) {
+            KieBase rules = base.rules().get(phase);
+            if (rules == null) {
+                continue;
+            }
+            Set<Fact> facts = new LinkedHashSet<>(inputs);
+            facts.addAll(rows);
+            writer.standing().forEach(s -> facts.add(s.conclusion()));
+            writer.add(run(phase, rules, facts, day, writer));
+        }
+        return new Trail(writer.steps());
+    }
+
+    private List<Step> run(Phase phase, KieBase rules, Set<Fact> facts, LocalDate day, StepWriter writer) {
+        KieSession session = rules.newKieSession();
+        try {
+            MatchListener listener = new MatchListener();
+            session.addEventListener((org.kie.api.event.rule.AgendaEventListener) listener);
+            session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) listener);
+            facts.forEach(session::insert);
+            session.fireAllRules(match -> {
+                String id = CardReader.id(match.getRule().getName());
+                return !switchedOff.contains(id) && base.cards().get(id).inForce(day);
+            });
+            List<Step> steps = new ArrayList<>();
+            listener.firings().forEach(f -> steps.add(writer.write(phase, f)));
+            return steps;
+        } finally {
+            session.dispose();
+        }
+    }
+}

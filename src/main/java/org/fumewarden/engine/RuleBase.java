@@ -1,0 +1,47 @@
+package org.fumewarden.engine;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.TreeMap;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.RuleFolder;
+import org.kie.api.KieBase;
+
+/** The compiled rules and the tables of one code. Immutable and safe to share between threads. */
+public final class RuleBase {
+    private final CodeBook book;
+    private final Map<Phase, KieBase> rules;
+    private final Map<String, RuleCard> cards;
+
+    RuleBase(CodeBook book, Map<Phase, KieBase> rules) {
+        this.book = book;
+        this.rules = new EnumMap<>(rules);
+        this.cards = new TreeMap<>();
+        this.rules.forEach((phase, base) -> CardReader.cards(phase, base).forEach(c -> cards.put(c.id(), c)));
+    }
+
+    /** The rule base that ships with the program. */
+    public static RuleBase shipped(String code) {
+        CodeBook book = CodeBook.read(RuleFolder.shipped(), code);
+        return new RuleBase(book, ShippedRules.load(book.folders()));
+    }
+
+    /** A rule base compiled now from a folder. */
+    public static RuleBase compiled(RuleFolder folder, String code) {
+        CodeBook book = CodeBook.read(folder, code);
+        return new RuleBase(book, CompiledRules.load(folder, book.folders()));
+    }
+
+    public CodeBook book() {
+        return book;
+    }
+
+    Map<Phase, KieBase> rules() {
+        return rules;
+    }
+
+    /** Every rule by id. */
+    public Map<String, RuleCard> cards() {
+        return cards;
+    }
+}

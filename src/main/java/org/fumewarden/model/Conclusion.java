@@ -1,0 +1,29 @@
+package org.fumewarden.model;
+
+/** Something that a rule has concluded. */
+public sealed interface Conclusion extends Fact
+        permits Bar,
+                Caution,
+                Condition,
+                Control,
+                Demand,
+                Doubt,
+                FactorInForce,
+                FilterNeed,
+                Gap,
+                Gate,
+                Hazard,
+                Holding,
+                Need,
+                NoLimit,
+                Offer,
+                OpenNeed,
+                Owed,
+                Ratio,
+                Ruling,
+                Stop,
+                Trait {
+
+    /** What the conclusion is about: an agent, a class, a question. Overrides match on it. */
+    String subject();
+}

@@ -1,0 +1,16 @@
+package org.fumewarden.model;
+
+import java.math.BigDecimal;
+
+/** The level of an agent that is immediately dangerous to life or health. */
+public record DangerLevel(RowRef ref, String agent, BigDecimal value, Unit unit) implements Row {
+    public DangerLevel {
+        Checks.positive("value", value);
+    }
+
+    /** True when the exposure, in whatever unit it was given, is at or above this level. */
+    public boolean reachedBy(Exposure exposure, Agent about, Threshold molarVolume) {
+        BigDecimal level = Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume);
+        return level.compareTo(value) >= 0;
+    }
+}

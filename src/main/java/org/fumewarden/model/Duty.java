@@ -1,0 +1,21 @@
+package org.fumewarden.model;
+
+import java.util.List;
+
+/** A check, test, record or instruction that a code orders. */
+public record Duty(
+        RowRef ref,
+        String id,
+        String what,
+        String frequency,
+        String period,
+        String who,
+        boolean recorded,
+        List<String> fields,
+        String keep,
+        String force)
+        implements Row {
+    public Duty {
+        fields = List.copyOf(fields);
+    }
+}

@@ -1,0 +1,25 @@
+package org.fumewarden.model;
+
+import java.math.BigDecimal;
+
+/**
+ * What the air holds of one agent outside the respirator.
+ *
+ * @param level concentration in {@code unit}, zero or more
+ * @param statistic how the level was obtained, in words a reader understands
+ */
+public record Exposure(
+        String agent,
+        Averaging averaging,
+        BigDecimal level,
+        Unit unit,
+        String statistic,
+        boolean estimated,
+        String path)
+        implements Input {
+    public Exposure {
+        Checks.text("agent", agent);
+        Checks.notNegative("level", level);
+        Checks.text("statistic", statistic);
+    }
+}

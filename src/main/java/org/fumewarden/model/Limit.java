@@ -1,0 +1,11 @@
+package org.fumewarden.model;
+
+import java.math.BigDecimal;
+
+/** An exposure limit of a code. */
+public record Limit(RowRef ref, String agent, Averaging averaging, BigDecimal value, Unit unit, String fraction)
+        implements Row {
+    public Limit {
+        Checks.positive("value", value);
+    }
+}

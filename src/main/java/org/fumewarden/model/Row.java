@@ -1,0 +1,22 @@
+package org.fumewarden.model;
+
+/** A row of a rule table. */
+public sealed interface Row extends Fact
+        permits Agent,
+                AssignedFactor,
+                Band,
+                ClauseFor,
+                DangerLevel,
+                DeviceClass,
+                Duty,
+                DutyCondition,
+                Emitter,
+                FilterMatch,
+                Limit,
+                Member,
+                Term,
+                Threshold {
+
+    /** Where the row stands and which clause it repeats. */
+    RowRef ref();
+}

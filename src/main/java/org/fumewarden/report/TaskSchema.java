@@ -1,0 +1,121 @@
+package org.fumewarden.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collection;
+import java.util.TreeSet;
+import org.fumewarden.codes.Question;
+import org.fumewarden.codes.Vocabulary;
+
+/** The JSON Schema of task files, made from the vocabulary so that it cannot drift from it. */
+public final class TaskSchema {
+    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final String LEVEL =
+            "^(unknown|[+]?[0-9][0-9.eE+-]*\\s*(mg/m3|ug/m3|µg/m3|ppm|ppb|mg/m³|ug/m³|µg/m³))$";
+
+    private TaskSchema() {}
+
+    /** Writes the schema. */
+    public static String write(Vocabulary vocabulary) {
+        try {
+            return MAPPER.writeValueAsString(tree(vocabulary)).replace("\r\n", "\n") + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    static ObjectNode tree(Vocabulary vocabulary) {
+        ObjectNode root = NODES.objectNode();
+        root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        root.put("title", "Fumewarden task");
+        root.put("type", "object");
+        ObjectNode properties = root.putObject("properties");
+        text(properties, "title", "What the task is called");
+        text(properties, "code", "Folder under rules/ that decides");
+        text(properties, "on", "Day whose rules hold, year-month-day");
+        text(properties, "because", "Why this file exists");
+        text(properties, "extends", "Task file that this one changes");
+        for (String any : new String[] {"change", "expect", "variants"}) {
+            properties.putObject(any).put("type", "object");
+        }
+        for (Question question : vocabulary.questions()) {
+            String group = question.path().substring(0, question.path().indexOf('.'));
+            ObjectNode inGroup = properties.has(group) ? (ObjectNode) properties.get(group) : group(properties, group);
+            ((ObjectNode) inGroup.get("properties"))
+                    .set(question.path().substring(group.length() + 1), answer(question, vocabulary));
+        }
+        properties.set("exposures", exposures(vocabulary.agents()));
+        root.put("additionalProperties", false);
+        return root;
+    }
+
+    private static ObjectNode group(ObjectNode properties, String name) {
+        ObjectNode group = properties.putObject(name);
+        group.put("type", "object");
+        group.putObject("properties");
+        group.put("additionalProperties", false);
+        return group;
+    }
+
+    private static void text(ObjectNode properties, String name, String description) {
+        properties.putObject(name).put("type", "string").put("description", description);
+    }
+
+    private static ObjectNode answer(Question question, Vocabulary vocabulary) {
+        ObjectNode node = NODES.objectNode();
+        node.put("description", question.ask());
+        switch (question.kind()) {
+            case "choice" -> words(node, vocabulary.choices(question).keySet());
+            case "flag" -> {
+                ArrayNode values = node.putArray("enum");
+                values.add(true).add(false).add("true").add("false").add("unknown");
+            }
+            case "count" -> {
+                ArrayNode types = node.putArray("type");
+                types.add("number").add("string");
+            }
+            default -> node.put("type", "string");
+        }
+        return node;
+    }
+
+    private static void words(ObjectNode node, Collection<String> words) {
+        ArrayNode values = node.putArray("enum");
+        words.forEach(word -> {
+            values.add(word);
+            if (word.equals("true") || word.equals("false")) {
+                values.add(Boolean.parseBoolean(word));
+            }
+        });
+        values.add("unknown");
+    }
+
+    private static ObjectNode exposures(Collection<String> agents) {
+        ObjectNode list = NODES.objectNode();
+        list.put("type", "array");
+        ObjectNode item = list.putObject("items");
+        item.put("type", "object");
+        item.putArray("required").add("agent");
+        item.put("additionalProperties", false);
+        ObjectNode cells = item.putObject("properties");
+        ArrayNode known = cells.putObject("agent").putArray("enum");
+        new TreeSet<>(agents).forEach(known::add);
+        for (String averaging : new String[] {"twa", "stel", "ceiling"}) {
+            cells.putObject(averaging).put("type", "string").put("pattern", LEVEL);
+        }
+        ObjectNode samples = cells.putObject("samples").put("type", "array");
+        samples.putObject("items").put("type", "string").put("pattern", LEVEL);
+        ArrayNode averagings = cells.putObject("averaging").putArray("enum");
+        averagings.add("PT8H").add("PT15M").add("ceiling");
+        ArrayNode estimated = cells.putObject("estimated").putArray("enum");
+        estimated.add(true).add(false).add("true").add("false");
+        cells.putObject("judged").putArray("enum").add("below-limit");
+        text(cells, "because", "What the judgement rests on");
+        return list;
+    }
+}

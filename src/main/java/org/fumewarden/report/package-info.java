@@ -1,0 +1,2 @@
+/** Advice as people and programs read it: text, JSON, HTML. */
+package org.fumewarden.report;

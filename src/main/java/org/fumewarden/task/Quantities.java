@@ -1,0 +1,155 @@
+package org.fumewarden.task;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Numbers;
+import org.fumewarden.model.Unit;
+
+/** Numbers with units, as people write them in a task file. */
+final class Quantities {
+    private static final Pattern NUMBER_UNIT = Pattern.compile("([+-]?[0-9][0-9.eE+-]*)\\s*(\\S.*)?");
+
+    /** Units per kind of question, with the factor to the canonical unit, which is the first. */
+    private static final Map<String, Map<String, String>> UNITS = Map.of(
+            "percent", Map.of("%", "1"),
+            "length", ordered("m", "1", "ft", "0.3048", "km", "1000"),
+            "volume", ordered("m3", "1", "ft3", "0.028316846592", "l", "0.001"),
+            "flow", ordered("l/min", "1", "L/min", "1", "m3/h", "16.6666666666666667", "cfm", "28.316846592"),
+            "duration", ordered("min", "1", "h", "60", "s", "0.0166666666666666667"),
+            "temperature", ordered("C", "1", "degC", "1"));
+
+    private Quantities() {}
+
+    /** A concentration with its unit. */
+    record Level(BigDecimal value, Unit unit) {}
+
+    /** The canonical unit of a kind of question. */
+    static String canonical(String kind) {
+        return switch (kind) {
+            case "percent" -> "%";
+            case "length" -> "m";
+            case "volume" -> "m3";
+            case "flow" -> "L/min";
+            case "duration" -> "min";
+            case "temperature" -> "C";
+            default -> "";
+        };
+    }
+
+    /** Reads an amount of the given kind into its canonical unit. */
+    static Optional<BigDecimal> amount(Located place, String kind) {
+        String text = place.text();
+        if (kind.equals("duration") && text.startsWith("P")) {
+            return duration(place, text);
+        }
+        if (kind.equals("count")) {
+            return signed(place, place.decimal(), false);
+        }
+        Map<String, String> units = UNITS.get(kind);
+        Matcher match = NUMBER_UNIT.matcher(text);
+        if (!match.matches()) {
+            place.complain("must be a number with a unit but is \"" + Located.shown(text) + "\".", example(kind));
+            return Optional.empty();
+        }
+        String unit = Optional.ofNullable(match.group(2)).orElse("").strip();
+        if (!units.containsKey(unit)) {
+            String found = unit.isEmpty() ? "has no unit." : "has the unit \"" + Located.shown(unit) + "\".";
+            place.complain(found, unit.isEmpty() ? example(kind) : Nearest.maybe(unit, units.keySet()));
+            return Optional.empty();
+        }
+        Optional<BigDecimal> number = number(place, match.group(1), kind)
+                .map(n -> n.multiply(new BigDecimal(units.get(unit)), MathContext.DECIMAL64));
+        return signed(place, number, kind.equals("temperature"));
+    }
+
+    /** Reads a concentration: mg/m3, ug/m3, ppm or ppb. */
+    static Optional<Level> level(Located place) {
+        String text = place.text();
+        Matcher match = NUMBER_UNIT.matcher(text);
+        if (!match.matches()) {
+            place.complain(
+                    "must be a concentration but is \"" + Located.shown(text) + "\".",
+                    "\"0.12 mg/m3\", \"5 ppm\" or \"unknown\".");
+            return Optional.empty();
+        }
+        Optional<BigDecimal> number = signed(place, number(place, match.group(1), "concentration"), false);
+        String unit = Optional.ofNullable(match.group(2))
+                .orElse("")
+                .strip()
+                .replace('µ', 'u')
+                .replace('μ', 'u')
+                .replace("³", "3");
+        return switch (unit) {
+            case "mg/m3" -> number.map(n -> new Level(n, Unit.MG_M3));
+            case "ug/m3" -> number.map(n -> new Level(n.movePointLeft(3), Unit.MG_M3));
+            case "ppm" -> number.map(n -> new Level(n, Unit.PPM));
+            case "ppb" -> number.map(n -> new Level(n.movePointLeft(3), Unit.PPM));
+            default -> {
+                place.complain(
+                        unit.isEmpty() ? "has no unit." : "has the unit \"" + Located.shown(unit) + "\".",
+                        "\"" + match.group(1) + " mg/m3\" or \"" + match.group(1)
+                                + " ppm\" (also ug/m3 and ppb), as the laboratory reported it.");
+                yield Optional.empty();
+            }
+        };
+    }
+
+    private static Optional<BigDecimal> number(Located place, String text, String kind) {
+        try {
+            return Optional.of(Numbers.decimal(text));
+        } catch (NumberFormatException e) {
+            place.complain("has the number \"" + Located.shown(text) + "\", which cannot be read.", example(kind));
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<BigDecimal> signed(Located place, Optional<BigDecimal> number, boolean negativeAllowed) {
+        if (number.isPresent() && number.get().signum() < 0 && !negativeAllowed) {
+            place.complain(
+                    "is negative: \"" + Located.shown(place.text()) + "\".", "drop the sign, or write \"unknown\".");
+            return Optional.empty();
+        }
+        return number;
+    }
+
+    private static Optional<BigDecimal> duration(Located place, String text) {
+        try {
+            Duration duration = Duration.parse(text);
+            BigDecimal minutes =
+                    BigDecimal.valueOf(duration.getSeconds()).divide(BigDecimal.valueOf(60), MathContext.DECIMAL64);
+            return signed(place, Optional.of(minutes), false);
+        } catch (DateTimeException | ArithmeticException e) {
+            place.complain("is not a length of time: \"" + Located.shown(text) + "\".", example("duration"));
+            return Optional.empty();
+        }
+    }
+
+    private static String example(String kind) {
+        return switch (kind) {
+            case "percent" -> "\"20.9 %\" or \"unknown\".";
+            case "length" -> "\"120 m\" or \"unknown\".";
+            case "volume" -> "\"280 m3\" or \"unknown\".";
+            case "flow" -> "\"180 L/min\" or \"unknown\".";
+            case "duration" -> "\"PT4H\", \"4 h\", \"45 min\" or \"unknown\".";
+            case "temperature" -> "\"25 C\" or \"unknown\".";
+            default -> "a number such as 3, or \"unknown\".";
+        };
+    }
+
+    private static Map<String, String> ordered(String... pairs) {
+        Map<String, String> map = new LinkedHashMap<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            map.put(pairs[i], pairs[i + 1]);
+        }
+        return map;
+    }
+}

@@ -1,0 +1,127 @@
+package org.fumewarden.task;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Question;
+import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Answer;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Measure;
+import org.fumewarden.model.Unknown;
+
+/** Turns the tree of a task file into facts, with every fault named. */
+public final class TaskReader {
+    private static final Set<String> TOP = Set.of("title", "code", "on", "exposures", "expect", "because", "variants");
+    private static final Set<String> FLAGS = Set.of("true", "false");
+    private static final String UNKNOWN = "unknown";
+
+    private final Vocabulary vocabulary;
+
+    public TaskReader(Vocabulary vocabulary) {
+        this.vocabulary = vocabulary;
+    }
+
+    /**
+     * Reads the task.
+     *
+     * @param code the code that decides, whatever the file says
+     * @param on the day that decides, when given
+     * @throws org.fumewarden.codes.InputException with every fault found
+     */
+    public Task read(Located root, String code, Optional<LocalDate> on) {
+        Map<String, Located> places = places(root);
+        List<Input> inputs = new ArrayList<>();
+        for (Question question : vocabulary.questions()) {
+            Located place = places.get(question.path());
+            if (place == null
+                    || place.isScalar() && !place.isNull() && place.text().equals(UNKNOWN)) {
+                inputs.add(new Unknown(question.id(), question.path()));
+            } else {
+                answer(question, place).ifPresent(inputs::add);
+            }
+        }
+        Map<String, Located> top = root.entries();
+        Optional.ofNullable(top.get("exposures"))
+                .ifPresent(list -> inputs.addAll(new ExposureReader(vocabulary.agents()).read(list)));
+        String title = Optional.ofNullable(top.get("title")).map(Located::text).orElse("Task without a title");
+        LocalDate day = on.or(() -> Optional.ofNullable(top.get("on")).flatMap(Located::day))
+                .orElseGet(() -> {
+                    root.complain(
+                            "lacks \"on\", the day whose rules hold.", "add a line \"on: 2026-03-02\", or give --on.");
+                    return LocalDate.EPOCH;
+                });
+        root.settle();
+        return new Task(title, code, day, inputs);
+    }
+
+    /** The places of the file that answer questions, by path; complains about every name that nothing asks for. */
+    private Map<String, Located> places(Located root) {
+        Set<String> paths = new HashSet<>();
+        Map<String, Set<String>> groups = new LinkedHashMap<>();
+        for (Question question : vocabulary.questions()) {
+            paths.add(question.path());
+            int dot = question.path().indexOf('.');
+            groups.computeIfAbsent(question.path().substring(0, dot), k -> new TreeSet<>())
+                    .add(question.path().substring(dot + 1));
+        }
+        Map<String, Located> places = new LinkedHashMap<>();
+        Set<String> known = new TreeSet<>(TOP);
+        known.addAll(groups.keySet());
+        root.entries(known).forEach((name, entry) -> {
+            if (groups.containsKey(name) && !entry.isNull()) {
+                entry.entries(groups.get(name)).forEach((below, place) -> places.put(name + "." + below, place));
+            }
+        });
+        return places;
+    }
+
+    private Optional<Input> answer(Question question, Located place) {
+        return switch (question.kind()) {
+            case "choice" -> choice(question, place);
+            case "flag" -> place.oneOf(withUnknown(FLAGS)).map(word -> word(question, word));
+            case "text" ->
+                Optional.of(place.text())
+                        .filter(text -> !text.isEmpty())
+                        .map(text -> word(question, Located.shown(text)));
+            default -> Quantities.amount(place, question.kind()).flatMap(amount -> measure(question, place, amount));
+        };
+    }
+
+    private Optional<Input> measure(Question question, Located place, BigDecimal amount) {
+        if (question.kind().equals("percent") && amount.compareTo(BigDecimal.valueOf(100)) > 0) {
+            place.complain("is above 100 %: \"" + Located.shown(place.text()) + "\".", "\"20.9 %\" or \"unknown\".");
+            return Optional.empty();
+        }
+        return Optional.of(new Measure(question.id(), amount, Quantities.canonical(question.kind()), question.path()));
+    }
+
+    private Optional<Input> choice(Question question, Located place) {
+        Set<String> allowed = vocabulary.choices(question).keySet();
+        String text = place.text();
+        if (!allowed.contains(text)) {
+            place.complain("cannot be \"" + Located.shown(text) + "\".", Nearest.maybe(text, withUnknown(allowed)));
+            return Optional.empty();
+        }
+        return Optional.of(word(question, text));
+    }
+
+    private static Input word(Question question, String word) {
+        return new Answer(question.id(), word, question.path());
+    }
+
+    private static Set<String> withUnknown(Set<String> words) {
+        Set<String> all = new TreeSet<>(words);
+        all.add(UNKNOWN);
+        return all;
+    }
+}

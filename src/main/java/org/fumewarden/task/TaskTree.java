@@ -1,0 +1,82 @@
+package org.fumewarden.task;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.YamlEdits;
+import org.fumewarden.codes.YamlFiles;
+
+/** A task file as a tree, after the file it extends and the changes it makes. */
+public final class TaskTree {
+    private static final int DEEPEST = 5;
+
+    private TaskTree() {}
+
+    /** Reads a file from disk, following {@code extends}. */
+    public static Located read(Path path) {
+        return read(path, 0);
+    }
+
+    private static Located read(Path path, int depth) {
+        Located own = YamlFiles.read(path);
+        if (!own.isMap()) {
+            own.complain("is not a task file.", "begin with a line \"title: ...\" and indent what belongs together.");
+            own.settle();
+        }
+        Map<String, Located> entries = own.entries();
+        Located parent = entries.get("extends");
+        if (parent == null) {
+            return own;
+        }
+        if (depth >= DEEPEST) {
+            throw new InputException(new Problem(
+                    path.toString(),
+                    parent.line(),
+                    "extends",
+                    "goes in a circle.",
+                    "extend a file that stands alone."));
+        }
+        Located base = read(path.resolveSibling(parent.text()), depth + 1);
+        for (Map.Entry<String, Located> entry : entries.entrySet()) {
+            switch (entry.getKey()) {
+                case "extends" -> {}
+                case "change" -> change(base, entry.getValue());
+                default -> YamlEdits.set(base, entry.getKey(), entry.getValue());
+            }
+        }
+        own.settle();
+        return base;
+    }
+
+    private static void change(Located base, Located changes) {
+        changes.entries().forEach((path, value) -> {
+            if (!YamlEdits.set(base, path, value)) {
+                value.complain(
+                        "names a place that the extended file does not have: \"" + Located.shown(path) + "\".",
+                        "a path such as wearer.facial-hair or exposures.0.twa.");
+            }
+        });
+        changes.settle();
+    }
+
+    /** Sets one value, written as in a file. */
+    public static void set(Located root, String path, String value) {
+        Located parsed = YamlFiles.parse("--change " + path, value.isBlank() ? "\"\"" : value);
+        if (!YamlEdits.set(root, path, parsed)) {
+            throw new InputException(new Problem(
+                    "--change",
+                    0,
+                    path,
+                    "names a place that the task does not have.",
+                    "a path such as wearer.facial-hair or exposures.0.twa."));
+        }
+    }
+
+    /** The words of an entry at the top of the file, when it is there. */
+    public static Optional<String> top(Located root, String name) {
+        return Optional.ofNullable(root.entries().get(name)).map(Located::text);
+    }
+}

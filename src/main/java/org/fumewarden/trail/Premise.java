@@ -1,0 +1,22 @@
+package org.fumewarden.trail;
+
+import java.util.Optional;
+import org.fumewarden.model.Citation;
+
+/**
+ * One thing that a step rests on.
+ *
+ * @param kind {@code input}, {@code row} or {@code step}
+ * @param address path in the task file, address of the table row, or number of the earlier step
+ * @param words what it says
+ * @param citation where a table row comes from
+ */
+public record Premise(String kind, String address, String words, Optional<Citation> citation)
+        implements Comparable<Premise> {
+    @Override
+    public int compareTo(Premise other) {
+        int byKind = kind.compareTo(other.kind);
+        int byAddress = address.compareTo(other.address);
+        return byKind != 0 ? byKind : byAddress != 0 ? byAddress : words.compareTo(other.words);
+    }
+}

@@ -1,0 +1,2 @@
+/** The advice trail: which rule concluded what, from what, by which clause. */
+package org.fumewarden.trail;
