@@ -6,6 +6,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.TextSheet;
+import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,11 +49,12 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TaskOptions.Prepared prepared = options.prepare(file);
-        Advice advice = prepared.advisor().advise(prepared.task());
+        Bench bench = options.bench(file);
+        Advice advice = bench.advise();
         String sheet = format == Format.json
                 ? AdviceJson.write(advice)
-                : TextSheet.write(advice, prepared.advisor().base().book().vocabulary());
+                : TextSheet.write(
+                        advice, bench.advisor(bench.code()).base().book().vocabulary());
         spec.commandLine().getOut().print(sheet);
         spec.commandLine().getOut().flush();
         return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;

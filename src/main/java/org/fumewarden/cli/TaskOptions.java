@@ -6,14 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
-import org.fumewarden.codes.InputException;
-import org.fumewarden.codes.Located;
-import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
-import org.fumewarden.task.Task;
-import org.fumewarden.task.TaskReader;
-import org.fumewarden.task.TaskTree;
+import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Option;
 
 /** Options of every command that reads a task: which rules, which code, which day. */
@@ -36,19 +31,12 @@ final class TaskOptions {
             description = "Sets one value of the task, such as wearer.facial-hair=true.")
     private Map<String, String> changes = new LinkedHashMap<>();
 
-    /** A task with the advisor of its code. */
-    record Prepared(Task task, Advisor advisor) {}
+    /** A bench for a task file: the file with the options of this command, ready for changes. */
+    Bench bench(Path file) {
+        return new Bench(file, changes, Optional.ofNullable(code), Optional.ofNullable(on), this::advisor);
+    }
 
-    /** Reads a task file and prepares the advisor of its code. */
-    Prepared prepare(Path file) {
-        Located root = TaskTree.read(file);
-        changes.forEach((path, value) -> TaskTree.set(root, path, value));
-        String chosen = Optional.ofNullable(code)
-                .or(() -> TaskTree.top(root, "code"))
-                .orElseThrow(() -> new InputException(new Problem(
-                        file.toString(), 0, "code", "is not given.", "add a line \"code: gb\", or give --code.")));
-        RuleBase base = rules == null ? RuleBase.shipped(chosen) : RuleBase.compiled(RuleFolder.at(rules), chosen);
-        Task task = new TaskReader(base.book().vocabulary()).read(root, chosen, Optional.ofNullable(on));
-        return new Prepared(task, new Advisor(base));
+    private Advisor advisor(String id) {
+        return new Advisor(rules == null ? RuleBase.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));
     }
 }

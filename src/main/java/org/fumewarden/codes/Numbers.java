@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 
 /** Plain decimal numbers, without exponents large enough to exhaust the machine. */
 public final class Numbers {
-    private static final Pattern PLAIN = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{1,15})?([eE][+-]?\\d{1,2})?");
+    private static final Pattern PLAIN = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{1,40})?([eE][+-]?\\d{1,2})?");
 
     private Numbers() {}
 

@@ -16,6 +16,7 @@ import org.fumewarden.model.Duty;
 import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Emitter;
 import org.fumewarden.model.FilterMatch;
+import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.Row;
@@ -33,6 +34,7 @@ enum RowKind {
     DUTIES("duties", RowKind::duty),
     EMITTERS("emitters", RowKind::emitter),
     FILTERS("filters", RowKind::filter),
+    LEVERS("levers", RowKind::lever),
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
     TERMS("terms", RowKind::term),
@@ -154,6 +156,11 @@ enum RowKind {
         String system = row.text("system");
         return List.of(new FilterMatch(
                 row.ref(agent + "/" + system), agent, system, row.text("type"), row.optionalNumber("highest")));
+    }
+
+    private static List<Row> lever(RowReader row) {
+        String id = row.text("id");
+        return List.of(new Lever(row.ref(id), id, row.text("path"), row.text("value"), row.text("says")));
     }
 
     private static List<Row> limit(RowReader row) {

@@ -16,7 +16,7 @@ public final class YamlEdits {
 
     /**
      * Sets the value at a path such as {@code wearer.facial-hair} or {@code exposures.manganese-respirable.twa}. Items of a list
-     * are named by their number from 0 or by their agent. Names that are missing on the way are made.
+     * are named by their number from 0 or by their agent. Names and agents that are missing on the way are made.
      *
      * @return false when the path leads through a single value or to an item that is not there
      */
@@ -35,7 +35,7 @@ public final class YamlEdits {
     private static Node step(Node at, String name, Located like) {
         if (at instanceof SequenceNode list) {
             int index = index(list, name);
-            return index < 0 ? null : list.getValue().get(index);
+            return index < 0 ? append(list, name, like) : list.getValue().get(index);
         }
         if (!(at instanceof MappingNode map)) {
             return null;
@@ -53,6 +53,28 @@ public final class YamlEdits {
                 like.node().getEndMark(),
                 DumperOptions.FlowStyle.BLOCK);
         put(map, name, made);
+        return made;
+    }
+
+    /** A new entry for an agent that the list does not hold yet; a number names no new entry. */
+    private static Node append(SequenceNode list, String agent, Located like) {
+        if (agent.chars().allMatch(Character::isDigit)) {
+            return null;
+        }
+        Node start = like.node();
+        MappingNode made = new MappingNode(
+                Tag.MAP,
+                true,
+                new ArrayList<>(),
+                start.getStartMark(),
+                start.getEndMark(),
+                DumperOptions.FlowStyle.BLOCK);
+        put(
+                made,
+                "agent",
+                new ScalarNode(
+                        Tag.STR, agent, start.getStartMark(), start.getEndMark(), DumperOptions.ScalarStyle.PLAIN));
+        list.getValue().add(made);
         return made;
     }
 

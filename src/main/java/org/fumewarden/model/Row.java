@@ -12,6 +12,7 @@ public sealed interface Row extends Fact
                 DutyCondition,
                 Emitter,
                 FilterMatch,
+                Lever,
                 Limit,
                 Member,
                 Term,

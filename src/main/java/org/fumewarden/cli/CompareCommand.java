@@ -1,0 +1,100 @@
+package org.fumewarden.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.report.WhatIfText;
+import org.fumewarden.whatif.Bench;
+import org.fumewarden.whatif.Differences;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows what moves when one thing changes. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        description =
+                "Decides a task twice, with and without changes or under two codes, and shows only what moves and why.",
+        footer = {
+            "",
+            "Example:",
+            "  fumewarden compare scenarios/tours/stainless-brackets.yaml --change task.extraction=verified"
+        })
+final class CompareCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "Task file, YAML or JSON.")
+    private Path file;
+
+    @Option(names = "--change", paramLabel = "PATH=VALUE", description = "One change; may be repeated.")
+    private Map<String, String> changes = new LinkedHashMap<>();
+
+    @Option(names = "--codes", paramLabel = "A,B", split = ",", description = "Two codes to hold side by side.")
+    private List<String> codes = List.of();
+
+    @Mixin
+    private TaskOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Bench bench = options.bench(file);
+        PrintWriter out = spec.commandLine().getOut();
+        Map<String, Map<String, String>> variants = new LinkedHashMap<>();
+        if (codes.size() == 2) {
+            twoCodes(bench, out);
+        } else if (!codes.isEmpty()) {
+            throw new InputException(
+                    new Problem("--codes", 0, "", "names " + codes.size() + " codes.", "two, such as gb,us."));
+        } else if (!changes.isEmpty()) {
+            variants.put(changes.toString(), changes);
+        } else {
+            variants.putAll(bench.variants());
+            if (variants.isEmpty()) {
+                throw new InputException(new Problem(
+                        file.toString(),
+                        0,
+                        "variants",
+                        "keeps no variants, and no change is given.",
+                        "add --change task.extraction=verified, or --codes with two codes."));
+            }
+        }
+        Advice before = bench.advise();
+        variants.forEach((name, change) -> {
+            out.println("With " + name);
+            out.println();
+            out.print(WhatIfText.differences(Differences.between(before, bench.advise(change))));
+            out.println();
+        });
+        out.print(WhatIfText.closing(before));
+        out.flush();
+        return ExitCodes.COMPLETE;
+    }
+
+    private void twoCodes(Bench bench, PrintWriter out) {
+        Advice first = bench.advise(codes.get(0), changes);
+        Advice second = bench.advise(codes.get(1), changes);
+        out.println(
+                "From " + first.codeUsed().name() + " to " + second.codeUsed().name());
+        out.println();
+        out.print(WhatIfText.differences(Differences.between(first, second)));
+        out.println();
+        int stricter =
+                first.requiredFactor().value().compareTo(second.requiredFactor().value());
+        String which = stricter == 0
+                ? "both ask for the same factor"
+                : (stricter > 0 ? codes.get(0) : codes.get(1)) + " asks for the higher factor";
+        out.println("By the required factor " + which
+                + ". The stricter of the two is the safer choice; neither is applied for you.");
+    }
+}

@@ -1,0 +1,128 @@
+package org.fumewarden.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.model.Lever;
+import org.fumewarden.report.WhatIfText;
+import org.fumewarden.trail.Step;
+import org.fumewarden.whatif.AnswerValue;
+import org.fumewarden.whatif.Bench;
+import org.fumewarden.whatif.Derivation;
+import org.fumewarden.whatif.Remedies;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Explains a conclusion, or what stands against a class. */
+@Command(
+        name = "explain",
+        mixinStandardHelpOptions = true,
+        description =
+                "Shows the derivation of a conclusion, every reason against a class with the smallest remedy, or which answer settles most.",
+        footer = {"", "Example:", "  fumewarden explain scenarios/tours/stainless-brackets.yaml --why-not ffp3"})
+final class ExplainCommand implements Callable<Integer> {
+    /** Exactly one question at a time. */
+    static final class Asked {
+        @Option(
+                names = "--why",
+                paramLabel = "ID",
+                description = "A step (s12), rule, class, agent, question, or required-factor.")
+        private String why;
+
+        @Option(names = "--why-not", paramLabel = "CLASS", description = "A class of respirator.")
+        private String whyNot;
+
+        @Option(names = "--ask-first", description = "Which open question, once answered, would settle most.")
+        private boolean askFirst;
+    }
+
+    @Parameters(paramLabel = "FILE", description = "Task file, YAML or JSON.")
+    private Path file;
+
+    @ArgGroup(exclusive = true, multiplicity = "1")
+    private Asked asked;
+
+    @Mixin
+    private TaskOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Bench bench = options.bench(file);
+        Advice advice = bench.advise();
+        PrintWriter out = spec.commandLine().getOut();
+        if (asked.why != null) {
+            why(advice, out);
+        } else if (asked.whyNot != null) {
+            whyNot(bench, advice, out);
+        } else {
+            List<AnswerValue.Worth> worths = new AnswerValue(bench).rank();
+            out.print(worths.isEmpty() ? "No question is open.\n" : "Ask in this order:\n" + WhatIfText.worth(worths));
+        }
+        out.print(WhatIfText.closing(advice));
+        out.flush();
+        return ExitCodes.COMPLETE;
+    }
+
+    private void why(Advice advice, PrintWriter out) {
+        Derivation derivation = new Derivation(advice);
+        List<Step> steps = derivation.named(asked.why);
+        if (steps.isEmpty()) {
+            throw new InputException(new Problem(
+                    "--why",
+                    0,
+                    "",
+                    "names nothing in this advice: \"" + asked.why + "\".",
+                    Nearest.maybe(asked.why, derivation.names())));
+        }
+        steps.forEach(s -> out.println(WhatIfText.tree(derivation, s)));
+    }
+
+    private void whyNot(Bench bench, Advice advice, PrintWriter out) {
+        Respirator respirator = advice.respirators().stream()
+                .filter(r -> r.deviceClass().equals(asked.whyNot))
+                .findFirst()
+                .orElseThrow(() -> new InputException(new Problem(
+                        "--why-not",
+                        0,
+                        "",
+                        "is no class of this code: \"" + asked.whyNot + "\".",
+                        Nearest.maybe(
+                                asked.whyNot,
+                                advice.respirators().stream()
+                                        .map(Respirator::deviceClass)
+                                        .toList()))));
+        out.println(respirator.name() + ": " + respirator.verdict());
+        respirator.reasons().forEach(r -> out.println("  - " + WhatIfText.reason(r)));
+        if (respirator.verdict().equals("recommended") || respirator.verdict().equals("suitable")) {
+            return;
+        }
+        out.println();
+        List<List<Lever>> remedies = new Remedies(bench).forClass(asked.whyNot);
+        if (remedies.isEmpty()) {
+            out.println("No set of up to " + Remedies.LARGEST + " changes on site would make it suitable. "
+                    + "Only another level of exposure, another class or another task would.");
+            return;
+        }
+        out.println(
+                "It would be suitable with (each set was decided by the engine, and no smaller part of it is enough):");
+        remedies.forEach(set -> out.println("  - "
+                + set.stream()
+                        .map(l -> l.says() + " (" + l.path() + "=" + l.value() + ")")
+                        .collect(Collectors.joining("; and "))));
+    }
+}

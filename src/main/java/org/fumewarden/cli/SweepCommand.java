@@ -1,0 +1,120 @@
+package org.fumewarden.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Numbers;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.report.WhatIfText;
+import org.fumewarden.report.plot.LadderChart;
+import org.fumewarden.whatif.Bench;
+import org.fumewarden.whatif.Sweep;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Varies one number and finds where the advice turns. */
+@Command(
+        name = "sweep",
+        mixinStandardHelpOptions = true,
+        description =
+                "Varies one number of a task, draws which classes serve, and finds the values at which the advice turns.",
+        footer = {
+            "",
+            "Example:",
+            "  fumewarden sweep scenarios/tours/stainless-brackets.yaml --vary exposures.manganese-respirable.twa=0.01..5mg/m3"
+        })
+final class SweepCommand implements Callable<Integer> {
+    private static final Pattern RANGE = Pattern.compile("([^=]+)=([0-9.eE+-]+?)\\.\\.([0-9.eE+-]+)\\s*(.*)");
+
+    @Parameters(paramLabel = "FILE", description = "Task file, YAML or JSON.")
+    private Path file;
+
+    @Option(
+            names = "--vary",
+            required = true,
+            paramLabel = "PATH=FROM..TO UNIT",
+            description = "What varies, from where to where.")
+    private String vary;
+
+    @Option(
+            names = "--points",
+            defaultValue = "60",
+            paramLabel = "N",
+            description = "Points of the chart, 2 to 10000; ${DEFAULT-VALUE} when not given.")
+    private int points;
+
+    @Option(names = "--svg", paramLabel = "FILE", description = "Also writes the chart as SVG.")
+    private Path svg;
+
+    @Mixin
+    private TaskOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Matcher range = RANGE.matcher(vary);
+        if (!range.matches() || points < 2 || points > 10_000) {
+            throw new InputException(new Problem(
+                    "--vary",
+                    0,
+                    "",
+                    "cannot be read: \"" + vary + "\", " + points + " points.",
+                    "exposures.0.twa=0.01..5mg/m3 with 2 to 10000 points."));
+        }
+        BigDecimal from = number(range.group(2));
+        BigDecimal to = number(range.group(3));
+        if (from.compareTo(to) >= 0) {
+            throw new InputException(
+                    new Problem("--vary", 0, "", "runs from " + from + " to " + to + ".", "the smaller number first."));
+        }
+        String path = range.group(1);
+        String unit = range.group(4);
+        Bench bench = options.bench(file);
+        Sweep sweep = new Sweep(bench, path, unit);
+        List<LadderChart.Point> ladder = sweep.points(from, to, points).stream()
+                .map(p -> new LadderChart.Point(p.value(), Sweep.serving(p.advice())))
+                .toList();
+        PrintWriter out = spec.commandLine().getOut();
+        out.print(LadderChart.text(path + " " + unit, ladder));
+        out.println();
+        out.print(WhatIfText.tippingPoints(path, unit, sweep.tippingPoints(from, to, points)));
+        out.print(WhatIfText.closing(bench.advise()));
+        out.flush();
+        if (svg != null) {
+            save(LadderChart.svg(path + " " + unit, ladder));
+        }
+        return ExitCodes.COMPLETE;
+    }
+
+    private void save(String chart) {
+        try {
+            Files.writeString(svg, chart, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static BigDecimal number(String text) {
+        try {
+            return Numbers.decimal(text);
+        } catch (NumberFormatException e) {
+            throw new InputException(new Problem(
+                    "--vary", 0, "", "has the number \"" + text + "\".", "digits and a point, such as 0.05."));
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package org.fumewarden.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Answer;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Judged;
+import org.fumewarden.model.Measure;
+import org.fumewarden.whatif.Drill;
+
+/** A training round in words, and its score sheet. */
+public final class DrillText {
+    private DrillText() {}
+
+    /** A mark with the task it belongs to. */
+    public record Scored(String task, Drill.Mark mark) {}
+
+    /** The task as a trainee sees it: everything that was answered, nothing that was concluded. */
+    public static String task(Advice advice, String story, Vocabulary vocabulary) {
+        StringBuilder out = new StringBuilder();
+        out.append('\n').append(advice.title()).append('\n');
+        out.append(StringUtils.repeat('=', advice.title().length())).append('\n');
+        out.append(story).append('\n');
+        for (Input input : advice.inputs()) {
+            String line = line(input, vocabulary);
+            if (!line.isEmpty()) {
+                out.append("  - ").append(line).append('\n');
+            }
+        }
+        out.append("Code: ").append(advice.codeUsed().name()).append('\n');
+        out.append("Classes: ")
+                .append(advice.respirators().stream().map(r -> r.deviceClass()).collect(Collectors.joining(", ")))
+                .append("\n\n");
+        return out.toString();
+    }
+
+    private static String line(Input input, Vocabulary vocabulary) {
+        if (input instanceof Answer answer) {
+            return ask(answer.question(), vocabulary) + " "
+                    + vocabulary
+                            .question(answer.question())
+                            .map(q -> vocabulary.choices(q).getOrDefault(answer.value(), answer.value()))
+                            .orElse(answer.value());
+        }
+        if (input instanceof Measure measure) {
+            return ask(measure.question(), vocabulary) + " "
+                    + measure.value().stripTrailingZeros().toPlainString() + " " + measure.unit();
+        }
+        if (input instanceof Exposure exposure) {
+            return vocabulary.name(exposure.agent()) + ": " + exposure.level().toPlainString() + " "
+                    + exposure.unit().symbol() + ", " + exposure.averaging().words();
+        }
+        if (input instanceof Judged judged) {
+            return vocabulary.name(judged.agent()) + ": judged at or below its limit (" + judged.because() + ")";
+        }
+        return "";
+    }
+
+    private static String ask(String question, Vocabulary vocabulary) {
+        return vocabulary.question(question).map(q -> q.ask()).orElse(question);
+    }
+
+    /** The marks of one round. */
+    public static String marks(List<Drill.Mark> marks) {
+        return marks.stream()
+                .map(m -> (m.right() ? "  right: " : "  not right: ") + m.part().ask() + " - you said \"" + m.given()
+                        + "\"; " + m.because() + "\n")
+                .collect(Collectors.joining());
+    }
+
+    /** The total of all rounds. */
+    public static String total(List<Scored> sheet) {
+        long right = sheet.stream().filter(s -> s.mark().right()).count();
+        return "\nScore: " + right + " of " + sheet.size() + ".\n";
+    }
+
+    /** The score sheet as CSV; cells that a spreadsheet would run as a formula are defused. */
+    public static String csv(String trainee, List<Scored> sheet) {
+        StringBuilder out = new StringBuilder("trainee,task,question,answer,right\r\n");
+        for (Scored scored : sheet) {
+            out.append(List.of(
+                                    trainee,
+                                    scored.task(),
+                                    scored.mark().part().name().toLowerCase(java.util.Locale.ROOT),
+                                    scored.mark().given(),
+                                    scored.mark().right() ? "yes" : "no")
+                            .stream()
+                            .map(DrillText::cell)
+                            .collect(Collectors.joining(",")))
+                    .append("\r\n");
+        }
+        return out.toString();
+    }
+
+    private static String cell(String text) {
+        boolean formula = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
+        return "\"" + (formula ? "'" : "") + text.replace("\"", "\"\"") + "\"";
+    }
+}

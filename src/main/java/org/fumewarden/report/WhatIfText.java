@@ -1,0 +1,116 @@
+package org.fumewarden.report;
+
+import java.util.List;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.trail.Premise;
+import org.fumewarden.trail.Step;
+import org.fumewarden.whatif.AnswerValue;
+import org.fumewarden.whatif.Derivation;
+import org.fumewarden.whatif.Difference;
+import org.fumewarden.whatif.Sweep;
+
+/** What-if results as plain text. */
+public final class WhatIfText {
+    private WhatIfText() {}
+
+    /** Differences side by side, each with the rules that ceased and began to hold. */
+    public static String differences(List<Difference> differences) {
+        if (differences.isEmpty()) {
+            return "Nothing moves.\n";
+        }
+        StringBuilder out = new StringBuilder();
+        for (Difference difference : differences) {
+            out.append(difference.what()).append('\n');
+            out.append("    from: ").append(difference.before()).append('\n');
+            out.append("    to:   ").append(difference.after()).append('\n');
+            difference
+                    .ceased()
+                    .forEach(r -> out.append("      ceased: ").append(reason(r)).append('\n'));
+            difference
+                    .began()
+                    .forEach(r -> out.append("      began:  ").append(reason(r)).append('\n'));
+        }
+        return out.toString();
+    }
+
+    /** A sentence with its rule and clause. */
+    public static String reason(Reason reason) {
+        return reason.says() + " [" + reason.rule() + ": " + reason.source() + " " + reason.clause() + "]"
+                + (reason.confidence().unverified() ? " unverified" : "");
+    }
+
+    /** The tree of a derivation. */
+    public static String tree(Derivation derivation, Step step) {
+        StringBuilder out = new StringBuilder();
+        for (Derivation.Line line : derivation.tree(step)) {
+            out.append(StringUtils.repeat("  ", line.depth()));
+            if (line.step() != null) {
+                Step s = line.step();
+                out.append(s.id()).append(' ').append(s.says());
+                out.append(" [")
+                        .append(s.rule())
+                        .append(": ")
+                        .append(s.citation().source())
+                        .append(' ');
+                out.append(s.citation().clause()).append(']');
+                s.overriddenBy().ifPresent(rule -> out.append(" lifted by ").append(rule));
+                out.append(s.citation().confidence().unverified() ? " unverified" : "");
+            } else {
+                premise(out, line.premise());
+            }
+            out.append('\n');
+        }
+        return out.toString();
+    }
+
+    private static void premise(StringBuilder out, Premise premise) {
+        out.append(premise.kind().equals("row") ? "table " : "given ");
+        out.append(premise.address()).append(" (").append(premise.words()).append(')');
+        premise.citation().ifPresent(c -> out.append(" [")
+                .append(c.source())
+                .append(' ')
+                .append(c.clause())
+                .append(", ")
+                .append(c.edition())
+                .append(']')
+                .append(c.confidence().unverified() ? " unverified" : ""));
+    }
+
+    /** The tipping points of a sweep. */
+    public static String tippingPoints(String path, String unit, List<Sweep.TippingPoint> points) {
+        if (points.isEmpty()) {
+            return "Between these values of " + path + " the advice does not turn.\n";
+        }
+        StringBuilder out = new StringBuilder();
+        for (Sweep.TippingPoint point : points) {
+            out.append(path).append(' ').append(point.inclusive() ? "above " : "from ");
+            out.append(point.at().toPlainString()).append(' ').append(unit).append(":\n");
+            for (String line : differences(point.turned()).split("\n")) {
+                out.append("  ").append(line).append('\n');
+            }
+        }
+        return out.toString();
+    }
+
+    /** Which answers would settle most. */
+    public static String worth(List<AnswerValue.Worth> worths) {
+        StringBuilder out = new StringBuilder();
+        for (AnswerValue.Worth worth : worths) {
+            out.append("  - ")
+                    .append(worth.ask())
+                    .append(" (")
+                    .append(worth.question())
+                    .append("): settles ");
+            out.append(worth.least()).append(" to ").append(worth.most()).append(" of what is open\n");
+        }
+        return out.toString();
+    }
+
+    /** The closing lines of every what-if output. */
+    public static String closing(Advice advice) {
+        return "\nRule base revision " + advice.revision().substring(0, 16) + ", code " + advice.code() + ", "
+                + advice.on() + ".\n" + Advice.CLOSING + "\n";
+    }
+}

@@ -1,0 +1,98 @@
+package org.fumewarden.whatif;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.task.Task;
+import org.fumewarden.task.TaskReader;
+import org.fumewarden.task.TaskTree;
+
+/** One task file, tried out with changes. Each try reads the file anew and runs the whole engine. */
+public final class Bench {
+    private final Path file;
+    private final Map<String, String> changes;
+    private final Optional<String> code;
+    private final Optional<LocalDate> on;
+    private final Map<String, Advisor> advisors = new HashMap<>();
+    private final Function<String, Advisor> makeAdvisor;
+
+    /**
+     * A bench for a file.
+     *
+     * @param changes made before any other, path to value as in a file
+     * @param code decides, whatever the file says
+     * @param on day that decides, whatever the file says
+     */
+    public Bench(
+            Path file,
+            Map<String, String> changes,
+            Optional<String> code,
+            Optional<LocalDate> on,
+            Function<String, Advisor> makeAdvisor) {
+        this.file = file;
+        this.changes = Map.copyOf(changes);
+        this.code = code;
+        this.on = on;
+        this.makeAdvisor = makeAdvisor;
+    }
+
+    /** The code that decides. */
+    public String code() {
+        return code.or(() -> TaskTree.top(TaskTree.read(file), "code"))
+                .orElseThrow(() -> new InputException(new Problem(
+                        file.toString(), 0, "code", "is not given.", "add a line \"code: gb\", or give --code.")));
+    }
+
+    /** The advisor of a code, made once. */
+    public Advisor advisor(String id) {
+        return advisors.computeIfAbsent(id, makeAdvisor);
+    }
+
+    /** Decides the task as the file has it. */
+    public Advice advise() {
+        return advise(code(), Map.of());
+    }
+
+    /** Decides the task with more changes. */
+    public Advice advise(Map<String, String> more) {
+        return advise(code(), more);
+    }
+
+    /** Decides the task under a code, with more changes. */
+    public Advice advise(String id, Map<String, String> more) {
+        return advisor(id).advise(task(id, more));
+    }
+
+    /** The task under a code, with more changes. */
+    public Task task(String id, Map<String, String> more) {
+        Located root = TaskTree.read(file);
+        changes.forEach((path, value) -> TaskTree.set(root, path, value));
+        more.forEach((path, value) -> TaskTree.set(root, path, value));
+        return new TaskReader(advisor(id).base().book().vocabulary()).read(root, id, on);
+    }
+
+    /** The named variants that the file keeps: name to changes. */
+    public Map<String, Map<String, String>> variants() {
+        Map<String, Map<String, String>> variants = new LinkedHashMap<>();
+        Located root = TaskTree.read(file);
+        Located kept = root.entries().get("variants");
+        if (kept != null) {
+            kept.entries().forEach((name, entry) -> {
+                Map<String, String> changed = new LinkedHashMap<>();
+                entry.entries().forEach((path, value) -> changed.put(path, value.text()));
+                variants.put(name, changed);
+            });
+            root.settle();
+        }
+        return variants;
+    }
+}

@@ -1,0 +1,92 @@
+package org.fumewarden.whatif;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.model.Lever;
+import org.fumewarden.model.Row;
+
+/** The smallest sets of changes within the user's power that would make a class suitable. Every set is decided by the engine. */
+public final class Remedies {
+    /** Largest set that is tried. */
+    public static final int LARGEST = 3;
+
+    private final Bench bench;
+
+    public Remedies(Bench bench) {
+        this.bench = bench;
+    }
+
+    /** The levers that would change something in this task, in table order. */
+    public List<Lever> levers() {
+        Advice now = bench.advise();
+        List<Lever> useful = new ArrayList<>();
+        for (Row row : bench.advisor(bench.code()).base().book().rows(now.on())) {
+            if (row instanceof Lever lever && !already(now, lever)) {
+                useful.add(lever);
+            }
+        }
+        return useful;
+    }
+
+    private static boolean already(Advice advice, Lever lever) {
+        return advice.inputs().stream()
+                .anyMatch(i -> i.path().equals(lever.path())
+                        && i instanceof org.fumewarden.model.Answer a
+                        && a.value().equals(lever.value()));
+    }
+
+    /** Every smallest set of levers that makes the class suitable, fewest levers first; empty when none of the tried sets does. */
+    public List<List<Lever>> forClass(String deviceClass) {
+        List<Lever> levers = levers();
+        List<List<Lever>> found = new ArrayList<>();
+        for (int size = 1; size <= LARGEST; size++) {
+            for (List<Lever> set : subsets(levers, size)) {
+                boolean smaller = found.stream().anyMatch(set::containsAll);
+                if (!smaller && onePerPath(set) && serves(set, deviceClass)) {
+                    found.add(set);
+                }
+            }
+        }
+        found.sort(Comparator.comparingInt(List::size));
+        return found;
+    }
+
+    /** True when the class is suitable once the levers are pulled. */
+    public boolean serves(List<Lever> set, String deviceClass) {
+        Map<String, String> changes = new LinkedHashMap<>();
+        set.forEach(l -> changes.put(l.path(), l.value()));
+        return bench.advise(changes).respirators().stream()
+                .filter(r -> r.deviceClass().equals(deviceClass))
+                .anyMatch(r -> r.verdict().equals("recommended") || r.verdict().equals("suitable"));
+    }
+
+    private static boolean onePerPath(List<Lever> set) {
+        Set<String> paths = set.stream().map(Lever::path).collect(Collectors.toCollection(LinkedHashSet::new));
+        return paths.size() == set.size();
+    }
+
+    static <T> List<List<T>> subsets(List<T> items, int size) {
+        List<List<T>> sets = new ArrayList<>();
+        grow(items, 0, size, new ArrayList<>(), sets);
+        return sets;
+    }
+
+    private static <T> void grow(List<T> items, int from, int size, List<T> chosen, List<List<T>> into) {
+        if (chosen.size() == size) {
+            into.add(List.copyOf(chosen));
+            return;
+        }
+        for (int i = from; i < items.size(); i++) {
+            chosen.add(items.get(i));
+            grow(items, i + 1, size, chosen, into);
+            chosen.remove(chosen.size() - 1);
+        }
+    }
+}

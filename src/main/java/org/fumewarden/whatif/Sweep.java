@@ -1,0 +1,142 @@
+package org.fumewarden.whatif;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Check;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.advice.Respirator;
+
+/** Varies one number of a task and finds the values at which the advice turns. */
+public final class Sweep {
+    /** Relative width at which a bisection has closed in on a border. */
+    private static final BigDecimal NARROW = new BigDecimal("1e-13");
+
+    private static final MathContext CONTEXT = MathContext.DECIMAL64;
+
+    private final Bench bench;
+    private final String path;
+    private final String unit;
+    private final Map<BigDecimal, Advice> tried = new TreeMap<>();
+
+    /**
+     * A sweep of one value.
+     *
+     * @param path what varies, for example {@code exposures.manganese-respirable.twa}
+     * @param unit written after each number
+     */
+    public Sweep(Bench bench, String path, String unit) {
+        this.bench = bench;
+        this.path = path;
+        this.unit = unit;
+    }
+
+    /**
+     * A value at which the advice turns.
+     *
+     * @param at the border itself
+     * @param inclusive true when the border still belongs to the advice below it
+     * @param turned what is different just above
+     */
+    public record TippingPoint(BigDecimal at, boolean inclusive, List<Difference> turned) {}
+
+    /** A point of the sweep. */
+    public record Point(BigDecimal value, Advice advice) {}
+
+    /** The advice at evenly spaced points from one value to the other; evenly in ratio when both are above zero. */
+    public List<Point> points(BigDecimal from, BigDecimal to, int count) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            BigDecimal value = i == 0 ? from : i == count - 1 ? to : between(from, to, (double) i / (count - 1));
+            points.add(new Point(value, advice(value)));
+        }
+        return points;
+    }
+
+    /** The tipping points between two values, each found by bisection to the shortest decimal at the border. */
+    public List<TippingPoint> tippingPoints(BigDecimal from, BigDecimal to, int grid) {
+        List<Point> points = points(from, to, grid);
+        List<TippingPoint> tipping = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            search(points.get(i - 1).value(), points.get(i).value(), tipping);
+        }
+        return tipping;
+    }
+
+    private void search(BigDecimal low, BigDecimal high, List<TippingPoint> into) {
+        if (outcome(low).equals(outcome(high))) {
+            return;
+        }
+        BigDecimal below = low;
+        BigDecimal above = high;
+        String start = outcome(low);
+        while (above.subtract(below).compareTo(above.abs().multiply(NARROW)) > 0) {
+            BigDecimal middle = below.add(above).divide(BigDecimal.valueOf(2), CONTEXT);
+            if (middle.compareTo(below) <= 0 || middle.compareTo(above) >= 0) {
+                break;
+            }
+            if (outcome(middle).equals(start)) {
+                below = middle;
+            } else {
+                above = middle;
+            }
+        }
+        BigDecimal border = shortest(below, above);
+        boolean inclusive = outcome(border).equals(start);
+        into.add(new TippingPoint(border, inclusive, Differences.between(advice(below), advice(above))));
+        search(above, high, into);
+    }
+
+    /** The decimal with the fewest digits from {@code low} to {@code high}, both included. */
+    static BigDecimal shortest(BigDecimal low, BigDecimal high) {
+        int scale = Math.max(0, Math.max(low.scale(), high.scale()));
+        for (int digits = -12; digits < scale; digits++) {
+            BigDecimal candidate = low.setScale(digits, RoundingMode.CEILING);
+            if (candidate.compareTo(high) <= 0) {
+                return candidate.stripTrailingZeros();
+            }
+        }
+        return high;
+    }
+
+    private static BigDecimal between(BigDecimal from, BigDecimal to, double share) {
+        double low = from.doubleValue();
+        double high = to.doubleValue();
+        double value = low > 0 && high > 0 ? low * Math.pow(high / low, share) : low + share * (high - low);
+        return new BigDecimal(value, new MathContext(6));
+    }
+
+    private Advice advice(BigDecimal value) {
+        return tried.computeIfAbsent(value, v -> bench.advise(Map.of(path, (v.toPlainString() + " " + unit).strip())));
+    }
+
+    /** What a reader would act on: status, class, verdicts, filters, duties; not the number itself. */
+    private String outcome(BigDecimal value) {
+        Advice advice = advice(value);
+        return advice.status().key()
+                + advice.respirators().stream()
+                        .map(r -> r.deviceClass() + "=" + r.verdict() + "/" + r.filter())
+                        .collect(Collectors.joining(",", "[", "]"))
+                + advice.checks().stream().map(Check::id).collect(Collectors.joining(",", "[", "]"))
+                + advice.filters().stream().map(Reason::says).collect(Collectors.joining(",", "[", "]"));
+    }
+
+    /** How many different values were decided so far. */
+    public int evaluations() {
+        return tried.size();
+    }
+
+    /** The suitable classes at a point, recommended first. */
+    public static List<String> serving(Advice advice) {
+        return advice.respirators().stream()
+                .filter(r -> r.verdict().equals("recommended") || r.verdict().equals("suitable"))
+                .map(Respirator::deviceClass)
+                .toList();
+    }
+}
