@@ -50,15 +50,19 @@ public final class Drill {
     /** A marked answer. */
     public record Mark(Part part, String given, boolean right, String because) {}
 
-    /** Marks one answer; earlier answers matter only to the second check. */
-    public Mark mark(Part part, String given, String firstCheck) {
+    /**
+     * Marks one answer.
+     *
+     * @param earlier the answers before it: the filter is that of the class named, and one duty counts once
+     */
+    private Mark mark(Part part, String given, List<String> earlier) {
         String answer = given.strip();
         return switch (part) {
             case FACTOR -> factor(answer);
             case CLASS -> deviceClass(answer);
-            case FILTER -> filter(answer);
+            case FILTER -> filter(answer, earlier.get(Part.CLASS.ordinal()).strip());
             case FIRST_CHECK -> check(part, answer, Optional.empty());
-            case SECOND_CHECK -> check(part, answer, matching(firstCheck));
+            case SECOND_CHECK -> check(part, answer, matching(earlier.get(Part.FIRST_CHECK.ordinal())));
         };
     }
 
@@ -103,8 +107,12 @@ public final class Drill {
                 named.get().verdict() + ": " + says(named.get().reasons()));
     }
 
-    private Mark filter(String answer) {
-        String expected = advice.recommended()
+    private Mark filter(String answer, String namedClass) {
+        String expected = advice.respirators().stream()
+                .filter(r -> r.deviceClass().equalsIgnoreCase(namedClass))
+                .filter(r -> r.verdict().equals("suitable"))
+                .findFirst()
+                .or(advice::recommended)
                 .map(Respirator::filter)
                 .filter(f -> !f.startsWith("none"))
                 .orElse("none");
@@ -167,11 +175,14 @@ public final class Drill {
 
     /** Marks a whole round; missing answers count as empty. */
     public List<Mark> mark(List<String> answers) {
+        List<String> full = new ArrayList<>(answers);
+        while (full.size() < Part.values().length) {
+            full.add("");
+        }
         List<Mark> marks = new ArrayList<>();
         for (Part part : Part.values()) {
-            String given = part.ordinal() < answers.size() ? answers.get(part.ordinal()) : "";
-            String first = answers.size() > Part.FIRST_CHECK.ordinal() ? answers.get(Part.FIRST_CHECK.ordinal()) : "";
-            marks.add(mark(part, given, first));
+            String given = full.get(part.ordinal());
+            marks.add(mark(part, given, full));
         }
         return marks;
     }
