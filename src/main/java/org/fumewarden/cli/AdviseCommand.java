@@ -1,9 +1,13 @@
 package org.fumewarden.cli;
 
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
+import org.fumewarden.audit.Keeper;
+import org.fumewarden.audit.Signatures;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.TextSheet;
 import org.fumewarden.whatif.Bench;
@@ -41,6 +45,18 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(names = "--format", description = "${COMPLETION-CANDIDATES}; text when not given.", defaultValue = "text")
     private Format format;
 
+    @Option(
+            names = "--keep",
+            paramLabel = "FOLDER",
+            description = "Keeps the advice there, chained to what was kept before.")
+    private Path keep;
+
+    @Option(
+            names = "--sign-with",
+            paramLabel = "PEM",
+            description = "Signs what is kept with this Ed25519 private key.")
+    private Path key;
+
     @Mixin
     private TaskOptions options;
 
@@ -55,6 +71,13 @@ final class AdviseCommand implements Callable<Integer> {
                 ? AdviceJson.write(advice)
                 : TextSheet.write(
                         advice, bench.advisor(bench.code()).base().book().vocabulary());
+        if (keep != null) {
+            Path kept = new Keeper(keep).keep(bench.tree(Map.of()).plain(), AdviceJson.write(advice), Instant.now());
+            if (key != null) {
+                Signatures.sign(kept, key);
+            }
+            spec.commandLine().getErr().println("Kept as " + kept);
+        }
         spec.commandLine().getOut().print(sheet);
         spec.commandLine().getOut().flush();
         return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;

@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
             SweepCommand.class,
             ExplainCommand.class,
             DrillCommand.class,
+            AuditCommand.class,
+            DiffCommand.class,
             SchemaCommand.class
         })
 public final class Main implements Callable<Integer> {

@@ -36,7 +36,8 @@ final class TaskOptions {
         return new Bench(file, changes, Optional.ofNullable(code), Optional.ofNullable(on), this::advisor);
     }
 
-    private Advisor advisor(String id) {
+    /** The advisor of a code, on the rules of this command. */
+    Advisor advisor(String id) {
         return new Advisor(rules == null ? RuleBase.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));
     }
 }

@@ -171,6 +171,20 @@ public final class Located {
         return Optional.empty();
     }
 
+    /** The whole place as plain maps, lists and words, in file order; empty values are left out. */
+    public Object plain() {
+        if (isMap()) {
+            Map<String, Object> map = new LinkedHashMap<>();
+            entries().forEach((name, entry) -> {
+                if (!entry.isNull()) {
+                    map.put(name, entry.plain());
+                }
+            });
+            return map;
+        }
+        return isList() ? items().stream().map(Located::plain).toList() : text();
+    }
+
     /** A list of words, or one word standing for a list of one. */
     public List<String> words() {
         if (isList()) {

@@ -33,6 +33,11 @@ public final class YamlFiles {
 
     /** Bytes of a file, or the reason why it cannot be read. */
     public static byte[] bytes(Path path) {
+        return bytes(path, MAX_BYTES);
+    }
+
+    /** Bytes of a file of at most the given size, or the reason why it cannot be read. */
+    public static byte[] bytes(Path path, long largest) {
         String name = path.toString();
         try {
             if (Files.isDirectory(path)) {
@@ -40,13 +45,13 @@ public final class YamlFiles {
                         new Problem(name, 0, "", "is a folder, not a file.", "name a file inside it."));
             }
             long size = Files.size(path);
-            if (size > MAX_BYTES) {
+            if (size > largest) {
                 throw new InputException(new Problem(
                         name,
                         0,
                         "",
-                        "has " + size + " bytes; at most " + MAX_BYTES + " are read.",
-                        "it is not a task file."));
+                        "has " + size + " bytes; at most " + largest + " are read.",
+                        "it is another kind of file."));
             }
             return Files.readAllBytes(path);
         } catch (NoSuchFileException e) {

@@ -72,11 +72,17 @@ public final class Bench {
         return advisor(id).advise(task(id, more));
     }
 
-    /** The task under a code, with more changes. */
-    public Task task(String id, Map<String, String> more) {
+    /** The tree of the task, with what it extends, the changes of this bench, and more changes. */
+    public Located tree(Map<String, String> more) {
         Located root = TaskTree.read(file);
         changes.forEach((path, value) -> TaskTree.set(root, path, value));
         more.forEach((path, value) -> TaskTree.set(root, path, value));
+        return root;
+    }
+
+    /** The task under a code, with more changes. */
+    public Task task(String id, Map<String, String> more) {
+        Located root = tree(more);
         return new TaskReader(advisor(id).base().book().vocabulary()).read(root, id, on);
     }
 

@@ -1,0 +1,128 @@
+package org.fumewarden.audit;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.YamlFiles;
+
+/** A piece of advice as it was kept: task, revision, advice and trail, in canonical JSON under a hash. */
+public final class KeptAdvice {
+    /** Name and number of the format. */
+    public static final String FORMAT = "fumewarden-kept/1";
+
+    /** What the first entry of a chain names as its predecessor. */
+    public static final String GENESIS = "0".repeat(64);
+
+    /** Largest file that is read, in bytes. */
+    private static final long LARGEST = 20_000_000;
+
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private final Path file;
+    private final byte[] raw;
+    private final ObjectNode content;
+
+    private KeptAdvice(Path file, byte[] raw, ObjectNode content) {
+        this.file = file;
+        this.raw = raw;
+        this.content = content;
+    }
+
+    /** Reads a kept file; it may still turn out to be damaged. */
+    public static KeptAdvice read(Path file) {
+        byte[] raw = YamlFiles.bytes(file, LARGEST);
+        try {
+            JsonNode node = MAPPER.readTree(raw);
+            if (node instanceof ObjectNode object
+                    && object.path("format").asText().equals(FORMAT)) {
+                return new KeptAdvice(file, raw, object);
+            }
+        } catch (java.io.IOException e) {
+            throw damaged(file, "is not JSON any more.");
+        }
+        throw damaged(file, "is no kept advice.");
+    }
+
+    private static InputException damaged(Path file, String message) {
+        return new InputException(
+                new Problem(file.toString(), 0, "", message, "take it from a copy, and ask who changed it."));
+    }
+
+    /** The text of a new kept file: canonical JSON with its hash, and a line feed. */
+    static String seal(ObjectNode content) {
+        content.remove("hash");
+        content.put("hash", Canonical.sha256(Canonical.bytes(content.toString())));
+        return Canonical.text(content.toString()) + "\n";
+    }
+
+    /** True when not one byte differs from what was kept. */
+    public boolean intact() {
+        ObjectNode copy = content.deepCopy();
+        byte[] sealed = seal(copy).getBytes(StandardCharsets.UTF_8);
+        return copy.path("hash").asText().equals(hash()) && Arrays.equals(sealed, raw);
+    }
+
+    public Path file() {
+        return file;
+    }
+
+    public byte[] raw() {
+        return raw.clone();
+    }
+
+    public String hash() {
+        return content.path("hash").asText();
+    }
+
+    public String previous() {
+        return content.path("previous").asText();
+    }
+
+    public long sequence() {
+        return content.path("sequence").asLong();
+    }
+
+    public String revision() {
+        return content.path("advice").path("revision").asText();
+    }
+
+    public String code() {
+        return content.path("advice").path("code").asText();
+    }
+
+    public String on() {
+        return content.path("advice").path("on").asText();
+    }
+
+    /** The task file as JSON text. */
+    public String task() {
+        return content.path("task").toString();
+    }
+
+    /** The advice, with its trail. */
+    public JsonNode advice() {
+        return content.path("advice");
+    }
+
+    static ObjectNode empty() {
+        return MAPPER.createObjectNode();
+    }
+
+    static JsonNode tree(Object plain) {
+        return MAPPER.valueToTree(plain);
+    }
+
+    static JsonNode parse(String json) {
+        try {
+            return MAPPER.readTree(json);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Proof of what was advised: kept advice, hash chain, signature, replay. */
+package org.fumewarden.audit;
