@@ -11,7 +11,6 @@ import java.util.List;
  */
 public final class KaplanMeier {
     private final List<Step> steps;
-    private final double lowest;
     private final boolean lowestDetected;
 
     /**
@@ -22,9 +21,8 @@ public final class KaplanMeier {
      */
     public record Step(double concentration, double below, double upTo) {}
 
-    private KaplanMeier(List<Step> steps, double lowest, boolean lowestDetected) {
+    private KaplanMeier(List<Step> steps, boolean lowestDetected) {
         this.steps = List.copyOf(steps);
-        this.lowest = lowest;
         this.lowestDetected = lowestDetected;
     }
 
@@ -55,9 +53,7 @@ public final class KaplanMeier {
             steps.add(0, new Step(value, below, upTo));
             upTo = below;
         }
-        double lowest =
-                samples.stream().mapToDouble(Sample::concentration).min().orElseThrow();
-        return Outcome.of(new KaplanMeier(steps, lowest, steps.get(0).below() == 0));
+        return Outcome.of(new KaplanMeier(steps, steps.get(0).below() == 0));
     }
 
     /** The steps, lowest first. */
@@ -81,7 +77,7 @@ public final class KaplanMeier {
                 .concentration());
     }
 
-    /** The mean; with non-detects below the lowest result they count at the lowest detection limit, a warning says so. */
+    /** The mean; non-detects below the lowest result count as that result, which a warning says. */
     public Outcome<Double> mean() {
         double sum = 0;
         for (Step step : steps) {
@@ -90,11 +86,11 @@ public final class KaplanMeier {
         if (lowestDetected) {
             return Outcome.finite(sum);
         }
-        double floor = Math.min(lowest, steps.get(0).concentration());
+        double floor = steps.get(0).concentration();
         return new Value<>(
                 sum + floor * steps.get(0).below(),
                 Status.TOO_CENSORED,
-                "The lowest samples were not detected, so the mean holds them at " + Sentences.number(floor)
-                        + " and is not exact.");
+                "The lowest samples were not detected; the mean counts them at the lowest result, "
+                        + Sentences.number(floor) + ", and is an upper bound.");
     }
 }

@@ -41,6 +41,6 @@ public sealed interface Outcome<T> permits Value, NoValue {
     /** Applies a function to the value and keeps the status. */
     <R> Outcome<R> map(Function<? super T, ? extends R> function);
 
-    /** Chains a computation that may itself have no value; the first status that is not sound is kept. */
+    /** Chains a computation that may itself have no value; a warning is kept unless the next brings its own. */
     <R> Outcome<R> then(Function<? super T, Outcome<R>> function);
 }

@@ -24,6 +24,12 @@ public enum Status {
     WARN_POOR_FIT,
     /** The statistic is known to run away with so few samples and so much spread. */
     WARN_UNSTABLE,
+    /** Non-detects were replaced by a fixed share of their detection limit. */
+    WARN_SUBSTITUTION,
+    /** Workers of the group differ so much that the group does not stand for each of them. */
+    WARN_WORKERS_DIFFER,
+    /** Samples ran much shorter or longer than the averaging time of the limit. */
+    WARN_SAMPLE_TIME,
     /** Every sample is below its detection limit. */
     ALL_CENSORED,
     /** Too many samples are below the detection limit for a fit. */

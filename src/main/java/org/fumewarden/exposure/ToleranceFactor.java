@@ -12,7 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * The usual closed approximation is up to 17 % too small there, on the unsafe side, and is not used.
  */
 public final class ToleranceFactor {
-    private static final int REMEMBERED_UP_TO = 200;
+    private static final int REMEMBERED = 1000;
     private static final Map<Key, Double> KNOWN = new ConcurrentHashMap<>();
 
     private record Key(int n, double coverage, double confidence) {}
@@ -37,16 +37,15 @@ public final class ToleranceFactor {
                     "Coverage " + coverage + " and confidence " + confidence
                             + " must lie between 0 and 1. Maybe write 0.95 for 95 %.");
         }
-        if (n > REMEMBERED_UP_TO) {
-            return solve(n, coverage, confidence);
-        }
         Key key = new Key(n, coverage, confidence);
         Double known = KNOWN.get(key);
         if (known != null) {
             return Outcome.of(known);
         }
         Outcome<Double> solved = solve(n, coverage, confidence);
-        solved.value().filter(k -> coverage == 0.95).ifPresent(k -> KNOWN.putIfAbsent(key, k));
+        if (KNOWN.size() < REMEMBERED) {
+            solved.value().ifPresent(k -> KNOWN.putIfAbsent(key, k));
+        }
         return solved;
     }
 
