@@ -1,0 +1,132 @@
+package org.fumewarden.exposure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Everything that samples of one group say about one limit.
+ *
+ * @param estimates the statistics, always all of them and in the order of {@link Statistic}
+ * @param governing the one that drives the advice
+ * @param verdict the test of EN 689:2018 for this number of samples
+ * @param fit the fitted distribution, or why there is none
+ * @param shape the test of lognormal shape, or why there is none
+ * @param workers spread between workers, or why there is none
+ */
+public record Appraisal(
+        List<Estimate> estimates,
+        Governing governing,
+        Compliance.Verdict verdict,
+        Outcome<LognormalFit> fit,
+        Outcome<ShapiroWilk> shape,
+        Outcome<WorkerVariance> workers) {
+    private static final double UNLIKELY = 0.05;
+    private static final int POWER_FROM = 6;
+    private static final double SHORTEST_SHARE = 0.25;
+
+    public Appraisal {
+        estimates = List.copyOf(estimates);
+    }
+
+    /**
+     * What is asked.
+     *
+     * @param limit exposure limit in the unit of the samples
+     * @param averagingMinutes averaging time of the limit, when sample times are to be checked against it
+     * @param desired a statistic that is to count when it is higher than the usual one
+     * @param nonDetects treatment of samples below the detection limit
+     */
+    public record Question(
+            double limit, OptionalDouble averagingMinutes, Optional<Statistic> desired, NonDetects nonDetects) {
+
+        /** The usual question about a limit. */
+        public static Question against(double limit) {
+            return new Question(limit, OptionalDouble.empty(), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
+        }
+    }
+
+    /** Appraises the samples; refuses values and limits that cannot be. */
+    public static Outcome<Appraisal> of(List<Sample> samples, Question question) {
+        if (!SampleSet.isConcentration(question.limit())) {
+            return Outcome.none(Status.INVALID_LIMIT, Ratios.limitSentence(question.limit()));
+        }
+        return SampleSet.of(samples).map(set -> of(set, question));
+    }
+
+    private static Appraisal of(SampleSet set, Question question) {
+        Outcome<LognormalFit> fit = LognormalFits.of(set, question.nonDetects());
+        List<Estimate> estimates = Arrays.stream(Statistic.values())
+                .map(s -> s == Statistic.HIGHEST_SAMPLE ? Estimate.highest(set) : Estimate.of(s, fit))
+                .toList();
+        Outcome<ShapiroWilk> shape = ShapiroWilk.ofLogs(set);
+        Outcome<WorkerVariance> workers = WorkerVariance.of(set);
+        Governing plain = Governing.of(set, fit, question.limit(), question.desired());
+        List<Governing.Caution> cautions = new ArrayList<>(plain.cautions());
+        cautions.addAll(ofMethod(set, question));
+        cautions.addAll(ofShape(set, shape));
+        cautions.addAll(ofWorkers(workers));
+        cautions.addAll(ofTimes(set, question));
+        Governing governing =
+                new Governing(plain.statistic(), plain.value(), plain.sentence(), cautions, plain.measureMore());
+        return new Appraisal(estimates, governing, Compliance.test(set, question.limit()), fit, shape, workers);
+    }
+
+    private static List<Governing.Caution> ofMethod(SampleSet set, Question question) {
+        return question.nonDetects().substitutes() && !set.complete()
+                ? List.of(new Governing.Caution(
+                        Status.WARN_SUBSTITUTION,
+                        "Non-detects were replaced as asked ("
+                                + question.nonDetects().words()
+                                + "), which biases mean and spread. Maybe use maximum likelihood."))
+                : List.of();
+    }
+
+    private static List<Governing.Caution> ofShape(SampleSet set, Outcome<ShapiroWilk> shape) {
+        return shape.value()
+                .filter(test -> set.size() >= POWER_FROM && test.probability() < UNLIKELY)
+                .map(test -> List.of(new Governing.Caution(
+                        Status.WARN_POOR_FIT,
+                        "The samples do not look lognormal (Shapiro-Wilk W " + Sentences.number(test.statistic())
+                                + ", p " + Sentences.number(test.probability())
+                                + "). Maybe they are two groups: split them by task or place.")))
+                .orElse(List.of());
+    }
+
+    private static List<Governing.Caution> ofWorkers(Outcome<WorkerVariance> workers) {
+        return workers.value()
+                .filter(WorkerVariance::individualTestNeeded)
+                .map(found -> List.of(new Governing.Caution(
+                        Status.WARN_WORKERS_DIFFER,
+                        "The workers differ ("
+                                + Sentences.number(100 * found.betweenShare().orElse(0.0))
+                                + " % of the variance lies between them), so the group says too little about the most"
+                                + " exposed one. Maybe sample that worker again.")))
+                .orElse(List.of());
+    }
+
+    private static List<Governing.Caution> ofTimes(SampleSet set, Question question) {
+        if (question.averagingMinutes().isEmpty()) {
+            return List.of();
+        }
+        double averaging = question.averagingMinutes().getAsDouble();
+        List<Governing.Caution> cautions = new ArrayList<>();
+        boolean shortTerm = averaging <= ShortTerm.QUARTER_HOUR;
+        if (shortTerm && set.samples().stream().anyMatch(s -> s.minutes().orElse(averaging) > averaging)) {
+            cautions.add(new Governing.Caution(
+                    Status.WARN_SAMPLE_TIME,
+                    "A sample ran longer than the " + Sentences.number(averaging)
+                            + " min of the limit, so peaks may be hidden in it. Maybe sample the worst minutes."));
+        }
+        double shortest = averaging * SHORTEST_SHARE;
+        if (!shortTerm && set.samples().stream().anyMatch(s -> s.minutes().orElse(averaging) < shortest)) {
+            cautions.add(new Governing.Caution(
+                    Status.WARN_SAMPLE_TIME,
+                    "A sample ran for less than " + Sentences.number(shortest)
+                            + " min, which may not stand for the shift. Maybe sample longer."));
+        }
+        return cautions;
+    }
+}

@@ -1,0 +1,116 @@
+package org.fumewarden.exposure;
+
+/**
+ * Maximum likelihood of a left-censored lognormal distribution.
+ *
+ * <p>With theta = 1 / sigma and eta = mu / sigma the likelihood is concave (Olsen 1978), so Newton with halved steps
+ * finds its only maximum. Covariances come from the observed information.
+ *
+ * @param varianceEta variance of eta
+ * @param varianceTheta variance of theta
+ * @param covariance covariance of both
+ */
+record CensoredLikelihood(double meanLog, double sdLog, double varianceEta, double varianceTheta, double covariance) {
+    private static final int MOST_STEPS = 200;
+
+    static Outcome<CensoredLikelihood> of(SampleSet set) {
+        double[] logs = set.logs();
+        boolean[] found = set.flags();
+        Moments start = Moments.of(logs);
+        if (start.deviation() < LognormalFit.NO_SPREAD) {
+            return Outcome.none(Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
+        }
+        // Standardised values keep the two unknowns near one.
+        double[] scaled = new double[logs.length];
+        for (int i = 0; i < logs.length; i++) {
+            scaled[i] = (logs[i] - start.mean()) / start.deviation();
+        }
+        double eta = 0;
+        double theta = 1;
+        Point point = Point.at(scaled, found, eta, theta);
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double determinant = point.hee * point.htt - point.het * point.het;
+            double moveEta = -(point.htt * point.ge - point.het * point.gt) / determinant;
+            double moveTheta = -(point.hee * point.gt - point.het * point.ge) / determinant;
+            double share = 1;
+            Point next = Point.at(scaled, found, eta + moveEta, theta + moveTheta);
+            while (!(next.value >= point.value - 1e-13 * Math.abs(point.value)) && share > 1e-12) {
+                share /= 2;
+                next = Point.at(scaled, found, eta + share * moveEta, theta + share * moveTheta);
+            }
+            eta += share * moveEta;
+            theta += share * moveTheta;
+            point = next;
+            if (Math.abs(moveEta) < 1e-13 * (1 + Math.abs(eta)) && Math.abs(moveTheta) < 1e-13 * theta) {
+                return Outcome.of(unscaled(point, eta, theta, start));
+            }
+        }
+        return Math.abs(point.ge) + Math.abs(point.gt) < 1e-7
+                ? Outcome.of(unscaled(point, eta, theta, start))
+                : Outcome.none(
+                        Status.OUT_OF_RANGE,
+                        "The likelihood has no maximum that can be found. Maybe use regression on order statistics.");
+    }
+
+    private static CensoredLikelihood unscaled(Point point, double eta, double theta, Moments start) {
+        double determinant = point.hee * point.htt - point.het * point.het;
+        double varianceEta = -point.htt / determinant;
+        double varianceTheta = -point.hee / determinant;
+        double covariance = point.het / determinant;
+        double sd = start.deviation();
+        double shift = start.mean() / sd;
+        // eta' = eta + shift theta and theta' = theta / sd undo the scaling.
+        return new CensoredLikelihood(
+                start.mean() + sd * eta / theta,
+                sd / theta,
+                varianceEta + 2 * shift * covariance + shift * shift * varianceTheta,
+                varianceTheta / (sd * sd),
+                (covariance + shift * varianceTheta) / sd);
+    }
+
+    /** Standard error of (ln limit - mu) / sigma. */
+    double errorOfDistance(double logLimit) {
+        return Math.sqrt(varianceEta - 2 * logLimit * covariance + logLimit * logLimit * varianceTheta);
+    }
+
+    /** Log-likelihood with its gradient and Hessian. */
+    private static final class Point {
+        double value;
+        double ge;
+        double gt;
+        double hee;
+        double het;
+        double htt;
+
+        static Point at(double[] y, boolean[] found, double eta, double theta) {
+            Point p = new Point();
+            if (!(theta > 0)) {
+                p.value = Double.NEGATIVE_INFINITY;
+                return p;
+            }
+            for (int i = 0; i < y.length; i++) {
+                double u = theta * y[i] - eta;
+                double slope;
+                double bend;
+                if (found[i]) {
+                    p.value += Math.log(theta) - u * u / 2;
+                    p.gt += 1 / theta;
+                    p.htt -= 1 / (theta * theta);
+                    slope = -u;
+                    bend = -1;
+                } else {
+                    double mills = StandardNormal.densityOverBelow(u);
+                    p.value += StandardNormal.logBelow(u);
+                    slope = mills;
+                    bend = -mills * (u + mills);
+                }
+                p.ge -= slope;
+                p.gt += slope * y[i];
+                p.hee += bend;
+                p.het -= bend * y[i];
+                p.htt += bend * y[i] * y[i];
+            }
+            return p;
+        }
+    }
+}

@@ -1,0 +1,137 @@
+package org.fumewarden.exposure;
+
+import java.util.List;
+
+/**
+ * The two tests of EN 689:2018: a preliminary one for 3 to 5 samples, and one by upper tolerance for 6 and more.
+ *
+ * <p>Both speak of screening a similarly exposed group and replace neither local codes nor a competent person. The
+ * figures of the preliminary test are from memory; the tolerance table of Annex F agrees with exact factors at all 25
+ * sizes.
+ */
+public final class Compliance {
+    /** Share of exposures that has to lie below the limit. */
+    public static final double COVERAGE = 0.95;
+
+    /** Confidence of the upper tolerance test. */
+    public static final double CONFIDENCE = 0.70;
+
+    private static final int PRELIMINARY_FROM = 3;
+    private static final int TOLERANCE_FROM = 6;
+    private static final double[] PRELIMINARY_SHARES = {0.1, 0.15, 0.2};
+
+    private Compliance() {}
+
+    /** What a test decides. */
+    public enum Decision {
+        COMPLIANT,
+        NON_COMPLIANT,
+        NO_DECISION,
+        NOT_APPLICABLE
+    }
+
+    /**
+     * A decision with its reason.
+     *
+     * @param status sound, or what stood in the way
+     */
+    public record Verdict(Decision decision, Status status, String sentence) {}
+
+    /**
+     * The upper tolerance test in numbers.
+     *
+     * @param distance standard deviations between the mean and the limit, on the log scale
+     * @param required tolerance factor for this number of samples
+     * @param toleranceLimit the value compared with the limit
+     */
+    public record Tolerance(double distance, double required, double toleranceLimit) {
+        /** True when the limit is far enough away. */
+        public boolean compliant() {
+            return distance >= required;
+        }
+    }
+
+    /** The preliminary test: strictly below 0.1, 0.15 or 0.2 of the limit for 3, 4 or 5 samples. */
+    public static Verdict preliminary(SampleSet set, double limit) {
+        if (!SampleSet.isConcentration(limit)) {
+            return new Verdict(Decision.NOT_APPLICABLE, Status.INVALID_LIMIT, Ratios.limitSentence(limit));
+        }
+        if (set.samples().stream().anyMatch(s -> s.detected() && s.concentration() > limit)) {
+            return new Verdict(
+                    Decision.NON_COMPLIANT,
+                    Status.SOUND,
+                    "A sample is above the limit, so the limit is not complied with.");
+        }
+        if (set.highestDetectionLimit() >= limit) {
+            return new Verdict(Decision.NO_DECISION, Status.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
+        }
+        int n = set.size();
+        if (n < PRELIMINARY_FROM || n >= TOLERANCE_FROM) {
+            return new Verdict(
+                    Decision.NOT_APPLICABLE,
+                    n < PRELIMINARY_FROM ? Status.TOO_FEW : Status.SOUND,
+                    "The preliminary test is for 3 to 5 samples; there are " + n + ".");
+        }
+        double share = PRELIMINARY_SHARES[n - PRELIMINARY_FROM];
+        boolean low = set.samples().stream().allMatch(s -> s.concentration() < share * limit);
+        return low
+                ? new Verdict(
+                        Decision.COMPLIANT,
+                        Status.SOUND,
+                        "All " + n + " samples are below " + share + " of the limit. A pass is weak evidence when the"
+                                + " spread is large.")
+                : new Verdict(
+                        Decision.NO_DECISION,
+                        Status.TOO_FEW,
+                        "Not all " + n + " samples are below " + share
+                                + " of the limit. Maybe measure up to 6 or more.");
+    }
+
+    /** The numbers of the upper tolerance test, for a fit of 6 or more samples. */
+    public static Outcome<Tolerance> tolerance(LognormalFit fit, double limit) {
+        if (fit.samples() < TOLERANCE_FROM) {
+            return Outcome.none(
+                    Status.TOO_FEW,
+                    "The upper tolerance test needs 6 or more samples; there are " + fit.samples()
+                            + ". Maybe take more.");
+        }
+        return fit.distance(limit).then(distance -> ToleranceFactor.of(fit.evidence(), COVERAGE, CONFIDENCE)
+                .then(k -> fit.tolerance(COVERAGE, CONFIDENCE).map(utl -> new Tolerance(distance, k, utl))));
+    }
+
+    /** The test that the number of samples asks for; a spread that is not plausible never passes. */
+    public static Verdict test(SampleSet set, double limit) {
+        if (set.size() < TOLERANCE_FROM || !SampleSet.isConcentration(limit)) {
+            return preliminary(set, limit);
+        }
+        if (set.highestDetectionLimit() >= limit) {
+            return new Verdict(Decision.NO_DECISION, Status.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
+        }
+        Outcome<Tolerance> found = LognormalFits.of(set).then(fit -> tolerance(fit, limit));
+        if (found instanceof Value<Tolerance> value) {
+            return judged(value);
+        }
+        return new Verdict(Decision.NO_DECISION, found.status(), found.sentence());
+    }
+
+    private static Verdict judged(Value<Tolerance> found) {
+        Tolerance numbers = found.result();
+        String sentence = "The limit lies " + Sentences.number(numbers.distance())
+                + " standard deviations above the mean of the logarithms; " + Sentences.number(numbers.required())
+                + " are required.";
+        if (!numbers.compliant()) {
+            return new Verdict(Decision.NON_COMPLIANT, found.status(), sentence);
+        }
+        boolean doubtful =
+                List.of(Status.WARN_GSD_TOO_SMALL, Status.WARN_GSD_TOO_LARGE).contains(found.status());
+        return doubtful
+                ? new Verdict(Decision.NO_DECISION, found.status(), found.sentence())
+                : new Verdict(Decision.COMPLIANT, found.status(), sentence);
+    }
+
+    private static String belowDetection(SampleSet set, double limit) {
+        return "A detection limit of " + Sentences.number(set.highestDetectionLimit()) + " is not below the limit of "
+                + Sentences.number(limit)
+                + ", so the sample proves nothing. Maybe sample longer or with a finer method.";
+    }
+}

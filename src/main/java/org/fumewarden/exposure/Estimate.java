@@ -1,0 +1,48 @@
+package org.fumewarden.exposure;
+
+import java.util.Optional;
+
+/**
+ * One statistic of the samples.
+ *
+ * @param value in the unit of the samples; empty when it cannot be computed
+ * @param status sound, a warning, or why there is no value
+ * @param sentence what the statistic says, or why there is none; never empty
+ */
+public record Estimate(Statistic statistic, Optional<Double> value, Status status, String sentence) {
+
+    /** The value over a limit. */
+    public Outcome<Double> ratio(double limit) {
+        return value.map(v -> Ratios.of(v, limit)).orElseGet(() -> Outcome.none(status, sentence));
+    }
+
+    static Estimate highest(SampleSet set) {
+        boolean found = set.samples().stream().anyMatch(s -> s.detected() && s.concentration() == set.highest());
+        String sentence = "The highest of " + set.size() + (set.size() == 1 ? " sample" : " samples") + " is "
+                + (found ? "" : "a detection limit of ") + Sentences.number(set.highest()) + ".";
+        return new Estimate(Statistic.HIGHEST_SAMPLE, Optional.of(set.highest()), Status.SOUND, sentence);
+    }
+
+    static Estimate of(Statistic statistic, Outcome<LognormalFit> fitted) {
+        Outcome<Double> outcome = fitted.then(statistic::of);
+        if (outcome instanceof Value<Double> value) {
+            String warning = value.sentence().isEmpty() ? "" : " " + value.sentence();
+            return new Estimate(
+                    statistic,
+                    outcome.value(),
+                    outcome.status(),
+                    "The " + statistic.words() + " is " + Sentences.number(value.result()) + ", "
+                            + basis(fitted.value().orElseThrow()) + "." + warning);
+        }
+        return new Estimate(statistic, Optional.empty(), outcome.status(), outcome.sentence());
+    }
+
+    private static String basis(LognormalFit fit) {
+        String non = fit.evidence() < fit.samples()
+                ? " (" + (fit.samples() - fit.evidence()) + " not detected, " + fit.method() + ")"
+                : "";
+        return "from " + fit.samples() + " samples" + non + " with geometric mean "
+                + Sentences.number(fit.geometricMean()) + " and geometric standard deviation "
+                + Sentences.number(fit.geometricDeviation());
+    }
+}

@@ -1,0 +1,86 @@
+package org.fumewarden.exposure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The value that drives the advice.
+ *
+ * <p>Fails towards more protection:
+ *
+ * <ul>
+ *   <li>fewer than 3 samples: the highest sample, with a caution;
+ *   <li>3 to 5: the larger of the highest sample and the 95th percentile, with a caution;
+ *   <li>6 and more: the larger of the highest sample and the upper tolerance limit 95 %, 70 % confidence;
+ *   <li>a geometric standard deviation below 1.2 is raised to 1.2 first;
+ *   <li>no fit: the highest result or detection limit, with a caution;
+ *   <li>a statistic that was asked for counts only when it is higher.
+ * </ul>
+ *
+ * @param value in the unit of the samples, never below the highest sample
+ * @param cautions what weakens it, in words, with their status
+ * @param measureMore true when samples are missing or prove nothing
+ */
+public record Governing(
+        Statistic statistic, double value, String sentence, List<Caution> cautions, boolean measureMore) {
+    private static final int FIT_FROM = 3;
+    private static final int TOLERANCE_FROM = 6;
+
+    public Governing {
+        cautions = List.copyOf(cautions);
+        if (!SampleSet.isConcentration(value)) {
+            throw new IllegalArgumentException("A governing value must be above zero but is " + value + ".");
+        }
+    }
+
+    /** Something that weakens the value. */
+    public record Caution(Status status, String sentence) {}
+
+    /** The value over a limit. */
+    public Outcome<Double> ratio(double limit) {
+        return Ratios.of(value, limit);
+    }
+
+    static Governing of(SampleSet set, Outcome<LognormalFit> fitted, double limit, Optional<Statistic> desired) {
+        List<Caution> cautions = new ArrayList<>();
+        boolean more = set.size() < TOLERANCE_FROM;
+        if (more) {
+            cautions.add(new Caution(
+                    Status.TOO_FEW,
+                    "With " + set.size() + (set.size() == 1 ? " sample" : " samples")
+                            + " the spread is poorly known. Maybe take 6 or more."));
+        }
+        if (fitted.status() != Status.SOUND && set.size() >= FIT_FROM) {
+            cautions.add(new Caution(fitted.status(), fitted.sentence()));
+            more = true;
+        }
+        if (set.highestDetectionLimit() >= limit) {
+            cautions.add(new Caution(
+                    Status.LIMIT_BELOW_DETECTION,
+                    "A detection limit of " + Sentences.number(set.highestDetectionLimit())
+                            + " is not below the exposure limit of " + Sentences.number(limit)
+                            + ", so that sample proves nothing. Maybe sample longer or with a finer method."));
+            more = true;
+        }
+        Statistic usual = set.size() >= TOLERANCE_FROM ? Statistic.UPPER_TOLERANCE_70 : Statistic.PERCENTILE_95;
+        List<Statistic> candidates = new ArrayList<>(List.of(usual));
+        desired.filter(s -> s != Statistic.HIGHEST_SAMPLE && s != usual).ifPresent(candidates::add);
+        Statistic chosen = Statistic.HIGHEST_SAMPLE;
+        double value = set.highest();
+        for (Statistic statistic : candidates) {
+            Outcome<Double> found =
+                    fitted.map(LognormalFit::withPlausibleSpread).then(statistic::of);
+            if (found.value().isEmpty() && set.size() >= FIT_FROM) {
+                cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
+            }
+            if (found.value().filter(v -> SampleSet.isConcentration(v)).orElse(0.0) > value) {
+                value = found.value().get();
+                chosen = statistic;
+            }
+        }
+        String sentence = "The ratio rests on the " + chosen.words() + ", " + Sentences.number(value) + ".";
+        return new Governing(
+                chosen, value, sentence, cautions.stream().distinct().toList(), more);
+    }
+}

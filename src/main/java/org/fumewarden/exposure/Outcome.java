@@ -1,0 +1,46 @@
+package org.fumewarden.exposure;
+
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A value, or the reason why there is none.
+ *
+ * @param <T> what was to be computed
+ */
+public sealed interface Outcome<T> permits Value, NoValue {
+
+    /** A sound value. */
+    static <T> Outcome<T> of(T value) {
+        return new Value<>(value, Status.SOUND, "");
+    }
+
+    /** A number, or a plain refusal when the arithmetic left the range of numbers. */
+    static Outcome<Double> finite(double value) {
+        return Double.isFinite(value)
+                ? of(value)
+                : new NoValue<>(
+                        Status.OUT_OF_RANGE,
+                        "The arithmetic left the range of numbers. Maybe a value was entered in the wrong unit.");
+    }
+
+    /** No value, with its reason. */
+    static <T> Outcome<T> none(Status status, String sentence) {
+        return new NoValue<>(status, sentence);
+    }
+
+    /** {@link Status#SOUND}, a warning, or the reason why there is no value. */
+    Status status();
+
+    /** One sentence for the reader; empty when there is nothing to add. */
+    String sentence();
+
+    /** The value when there is one. */
+    Optional<T> value();
+
+    /** Applies a function to the value and keeps the status. */
+    <R> Outcome<R> map(Function<? super T, ? extends R> function);
+
+    /** Chains a computation that may itself have no value; a warning is kept unless the next brings its own. */
+    <R> Outcome<R> then(Function<? super T, Outcome<R>> function);
+}

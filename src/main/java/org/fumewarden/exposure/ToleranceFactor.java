@@ -1,0 +1,78 @@
+package org.fumewarden.exposure;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * One-sided tolerance factors of the normal distribution, exact by the noncentral t.
+ *
+ * <p>mean + K s lies above the share {@code coverage} of the population with the probability {@code confidence}. Source:
+ * Odeh and Owen, Tables for Normal Tolerance Limits (1980); EN 689:2018 Annex F uses coverage 0.95, confidence 0.70.
+ * The usual closed approximation is up to 17 % too small there, on the unsafe side, and is not used.
+ */
+public final class ToleranceFactor {
+    private static final int REMEMBERED = 1000;
+    private static final Map<Key, Double> KNOWN = new ConcurrentHashMap<>();
+
+    private record Key(int n, double coverage, double confidence) {}
+
+    private ToleranceFactor() {}
+
+    /**
+     * The factor K.
+     *
+     * @param n number of samples, 2 or more
+     * @param coverage share of the population, 0 to 1 without the ends
+     * @param confidence probability, 0 to 1 without the ends; below 0.5 gives the factor of a lower confidence limit
+     */
+    public static Outcome<Double> of(int n, double coverage, double confidence) {
+        if (n < 2) {
+            return Outcome.none(
+                    Status.TOO_FEW, "A tolerance limit needs 2 or more samples; there are " + n + ". Maybe take more.");
+        }
+        if (!isShare(coverage) || !isShare(confidence)) {
+            return Outcome.none(
+                    Status.INVALID_VALUE,
+                    "Coverage " + coverage + " and confidence " + confidence
+                            + " must lie between 0 and 1. Maybe write 0.95 for 95 %.");
+        }
+        Key key = new Key(n, coverage, confidence);
+        Double known = KNOWN.get(key);
+        if (known != null) {
+            return Outcome.of(known);
+        }
+        Outcome<Double> solved = solve(n, coverage, confidence);
+        if (KNOWN.size() < REMEMBERED) {
+            solved.value().ifPresent(k -> KNOWN.putIfAbsent(key, k));
+        }
+        return solved;
+    }
+
+    private static Outcome<Double> solve(int n, double coverage, double confidence) {
+        NoncentralT distribution = new NoncentralT(n - 1);
+        double root = Math.sqrt(n);
+        double z = StandardNormal.quantile(coverage);
+        OptionalDouble k =
+                Roots.ofIncreasing(x -> distribution.below(x * root, z * root) - confidence, z, 1 / root + 0.1);
+        return k.isPresent() ? Outcome.finite(k.getAsDouble()) : Outcome.finite(Double.NaN);
+    }
+
+    /**
+     * The fewest samples whose highest value is an upper tolerance limit without any assumption on the distribution.
+     *
+     * <p>Source: coverage^n &lt;= 1 - confidence, elementary; 59 samples at 95/95, 24 at 95/70.
+     */
+    public static Outcome<Integer> samplesWithoutDistribution(double coverage, double confidence) {
+        if (!isShare(coverage) || !isShare(confidence)) {
+            return Outcome.none(
+                    Status.INVALID_VALUE, "Coverage and confidence must lie between 0 and 1. Maybe write 0.95.");
+        }
+        int n = (int) Math.ceil(Math.log1p(-confidence) / Math.log(coverage));
+        return Outcome.of(n);
+    }
+
+    static boolean isShare(double value) {
+        return value > 0 && value < 1;
+    }
+}

@@ -1,0 +1,2 @@
+/** Plots as accessible SVG and as text, pure functions of plain numbers. */
+package org.fumewarden.report.plot;
