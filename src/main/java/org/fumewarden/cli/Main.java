@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
             "Advises on respiratory protection for hot work, with the clause behind each sentence.",
             "Local codes and a licensed or competent person decide."
         },
-        subcommands = {AdviseCommand.class, SchemaCommand.class})
+        subcommands = {AdviseCommand.class, SchemaCommand.class, CheckCommand.class})
 public final class Main implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
