@@ -167,8 +167,8 @@ final class Expectations {
                     .limit(2)
                     .collect(Collectors.joining(" / "));
             place.complain(
-                    "expects " + id + " to be "
-                            + allowed.stream().min(String::compareTo).orElse("") + ", but it is " + r.verdict() + ".",
+                    "expects " + id + " to be " + String.join(" or ", new TreeSet<>(allowed)) + ", but it is "
+                            + r.verdict() + ".",
                     "look at: " + why);
         });
     }
