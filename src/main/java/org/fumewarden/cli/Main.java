@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             "Advises on respiratory protection for hot work, with the clause behind each sentence.",
             "Local codes and a licensed or competent person decide."
         },
+<<<<<<< HEAD
         subcommands = {
             AdviseCommand.class,
             CompareCommand.class,
@@ -28,6 +29,9 @@ import picocli.CommandLine.Spec;
             DiffCommand.class,
             SchemaCommand.class
         })
+=======
+        subcommands = {AdviseCommand.class, SchemaCommand.class, CheckCommand.class})
+>>>>>>> dfb69daa94630bc72dffffca0647af543e298817
 public final class Main implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -2,14 +2,10 @@ package org.fumewarden.engine;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
-import org.fumewarden.model.Row;
-import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
@@ -31,23 +27,22 @@ public final class Engine {
 
     /** Runs all phases and returns every step. */
     public Trail decide(List<Input> inputs, LocalDate day) {
-        CodeBook book = base.book();
-        List<Row> rows = book.rows(day);
-        StepWriter writer = new StepWriter(base, book.vocabulary(), rows);
+        RowsInForce rows = base.rows(day);
+        StepWriter writer = new StepWriter(base, base.book().vocabulary(), rows.all());
         for (Phase phase : Phase.values()) {
             KieBase rules = base.rules().get(phase);
             if (rules == null) {
                 continue;
             }
-            Set<Fact> facts = new LinkedHashSet<>(inputs);
-            facts.addAll(rows);
-            writer.standing().forEach(s -> facts.add(s.conclusion()));
-            writer.add(run(phase, rules, facts, day, writer));
+            List<Fact> facts = new ArrayList<>(inputs);
+            facts.addAll(rows.byPhase().get(phase));
+            facts.addAll(writer.standingConclusions());
+            writer.add(phase, run(rules, facts, day));
         }
         return new Trail(writer.steps());
     }
 
-    private List<Step> run(Phase phase, KieBase rules, Set<Fact> facts, LocalDate day, StepWriter writer) {
+    private List<Firing> run(KieBase rules, List<Fact> facts, LocalDate day) {
         KieSession session = rules.newKieSession();
         try {
             MatchListener listener = new MatchListener();
@@ -58,9 +53,7 @@ public final class Engine {
                 String id = CardReader.id(match.getRule().getName());
                 return !switchedOff.contains(id) && base.cards().get(id).inForce(day);
             });
-            List<Step> steps = new ArrayList<>();
-            listener.firings().forEach(f -> steps.add(writer.write(phase, f)));
-            return steps;
+            return listener.firings();
         } finally {
             session.dispose();
         }

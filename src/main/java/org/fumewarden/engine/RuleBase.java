@@ -1,17 +1,22 @@
 package org.fumewarden.engine;
 
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.kie.api.KieBase;
 
 /** The compiled rules and the tables of one code. Immutable and safe to share between threads. */
 public final class RuleBase {
+    private static final int DAYS_KEPT = 50;
+
     private final CodeBook book;
     private final Map<Phase, KieBase> rules;
     private final Map<String, RuleCard> cards;
+    private final Map<LocalDate, RowsInForce> rowsByDay = new ConcurrentHashMap<>();
 
     RuleBase(CodeBook book, Map<Phase, KieBase> rules) {
         this.book = book;
@@ -38,6 +43,14 @@ public final class RuleBase {
 
     Map<Phase, KieBase> rules() {
         return rules;
+    }
+
+    /** The rows in force on a day, kept for the days asked about lately: finding them anew costs more than a phase. */
+    RowsInForce rows(LocalDate day) {
+        if (rowsByDay.size() > DAYS_KEPT) {
+            rowsByDay.clear();
+        }
+        return rowsByDay.computeIfAbsent(day, d -> RowsInForce.of(book.rows(d), rules));
     }
 
     /** Every rule by id. */

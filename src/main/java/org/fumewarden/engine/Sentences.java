@@ -17,6 +17,14 @@ import org.fumewarden.model.Unit;
 final class Sentences {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)(?:\\.([a-zA-Z]+))?}");
 
+    /** Kept, since asking a record class for its parts copies them each time. */
+    private static final ClassValue<RecordComponent[]> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected RecordComponent[] computeValue(Class<?> type) {
+            return type.getRecordComponents();
+        }
+    };
+
     private final Vocabulary vocabulary;
 
     Sentences(Vocabulary vocabulary) {
@@ -54,7 +62,7 @@ final class Sentences {
         if (fact instanceof org.fumewarden.model.Need need) {
             parts.put("value", need.value());
         }
-        for (RecordComponent component : fact.getClass().getRecordComponents()) {
+        for (RecordComponent component : COMPONENTS.get(fact.getClass())) {
             try {
                 parts.put(component.getName(), component.getAccessor().invoke(fact));
             } catch (ReflectiveOperationException e) {

@@ -1,12 +1,15 @@
 package org.fumewarden.engine;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Citation;
@@ -20,6 +23,7 @@ import org.fumewarden.trail.Step;
 
 /** Turns firings into numbered steps whose order depends on nothing but their content. */
 final class StepWriter {
+    private static final String NO_NUMBER_YET = "?";
     private static final Comparator<Step> BY_CONTENT = Comparator.comparing(Step::rule)
             .thenComparing(s -> s.conclusion().toString())
             .thenComparing(s -> s.premises().toString());
@@ -29,6 +33,7 @@ final class StepWriter {
     private final Map<String, Citation> clauses;
     private final List<Step> steps = new ArrayList<>();
     private final Map<Conclusion, String> concludedBy = new HashMap<>();
+    private final Set<Conclusion> standing = new LinkedHashSet<>();
 
     StepWriter(RuleBase base, Vocabulary vocabulary, List<Row> rows) {
         this.base = base;
@@ -45,12 +50,50 @@ final class StepWriter {
         return Collections.unmodifiableList(steps);
     }
 
-    List<Step> standing() {
-        return steps.stream().filter(Step::stands).toList();
+    /** The conclusions that stand, each once, in the order of their steps. */
+    Collection<Conclusion> standingConclusions() {
+        return Collections.unmodifiableSet(standing);
+    }
+
+    /** Takes in the firings of a phase: sorted by content, numbered, each once, with overrides applied. */
+    void add(Phase phase, List<Firing> firings) {
+        Map<Step, Firing> drafts = new HashMap<>();
+        firings.forEach(f -> drafts.putIfAbsent(draft(phase, f), f));
+        List<Step> sorted = drafts.keySet().stream().sorted(BY_CONTENT).toList();
+        List<Step> numbered = new ArrayList<>();
+        for (Step step : sorted) {
+            Step next =
+                    with(step, "s" + (steps.size() + numbered.size() + 1), step.premises(), overridden(step, sorted));
+            numbered.add(next);
+            if (next.stands()) {
+                concludedBy.putIfAbsent(next.conclusion(), next.id());
+                standing.add(next.conclusion());
+            }
+        }
+        // A rule may read what its own phase concluded, and only now do those conclusions have numbers.
+        for (int i = 0; i < sorted.size(); i++) {
+            Step step = numbered.get(i);
+            boolean open = step.premises().stream().anyMatch(p -> p.address().equals(NO_NUMBER_YET));
+            List<Premise> premises = open ? premises(drafts.get(sorted.get(i))) : step.premises();
+            steps.add(with(step, step.id(), premises, step.overriddenBy()));
+        }
+    }
+
+    private static Step with(Step step, String id, List<Premise> premises, Optional<String> overriddenBy) {
+        return new Step(
+                id,
+                step.phase(),
+                step.rule(),
+                step.title(),
+                step.says(),
+                step.citation(),
+                premises,
+                step.conclusion(),
+                overriddenBy);
     }
 
     /** Writes one firing as a step that has no number yet. */
-    Step write(Phase phase, Firing firing) {
+    private Step draft(Phase phase, Firing firing) {
         RuleCard card = base.cards().get(CardReader.id(firing.rule()));
         return new Step(
                 "",
@@ -85,28 +128,10 @@ final class StepWriter {
         }
         Conclusion conclusion = (Conclusion) fact;
         return new Premise(
-                "step", concludedBy.getOrDefault(conclusion, "?"), sentences.describe(conclusion), Optional.empty());
-    }
-
-    /** Takes in the steps of a phase: sorted, numbered, each once, with overrides applied. */
-    void add(List<Step> phaseSteps) {
-        List<Step> sorted = phaseSteps.stream().distinct().sorted(BY_CONTENT).toList();
-        for (Step step : sorted) {
-            Step numbered = new Step(
-                    "s" + (steps.size() + 1),
-                    step.phase(),
-                    step.rule(),
-                    step.title(),
-                    step.says(),
-                    step.citation(),
-                    step.premises(),
-                    step.conclusion(),
-                    overridden(step, sorted));
-            steps.add(numbered);
-            if (numbered.stands()) {
-                concludedBy.putIfAbsent(numbered.conclusion(), numbered.id());
-            }
-        }
+                "step",
+                concludedBy.getOrDefault(conclusion, NO_NUMBER_YET),
+                sentences.describe(conclusion),
+                Optional.empty());
     }
 
     private Optional<String> overridden(Step step, List<Step> peers) {
