@@ -25,6 +25,9 @@ public final class TaskReader {
     private static final Set<String> FLAGS = Set.of("true", "false");
     private static final String UNKNOWN = "unknown";
 
+    /** A class may be chosen before there is a unit, so a unit that the file does not mention is not asked about. */
+    private static final String KIT = "kit";
+
     private final Vocabulary vocabulary;
 
     public TaskReader(Vocabulary vocabulary) {
@@ -43,6 +46,9 @@ public final class TaskReader {
         List<Input> inputs = new ArrayList<>();
         for (Question question : vocabulary.questions()) {
             Located place = places.get(question.path());
+            if (place == null && question.group().equals(KIT)) {
+                continue;
+            }
             if (place == null
                     || place.isScalar() && !place.isNull() && place.text().equals(UNKNOWN)) {
                 inputs.add(new Unknown(question.id(), question.path()));
