@@ -18,7 +18,6 @@ import picocli.CommandLine.Spec;
             "Advises on respiratory protection for hot work, with the clause behind each sentence.",
             "Local codes and a licensed or competent person decide."
         },
-<<<<<<< HEAD
         subcommands = {
             AdviseCommand.class,
             CompareCommand.class,
@@ -27,11 +26,9 @@ import picocli.CommandLine.Spec;
             DrillCommand.class,
             AuditCommand.class,
             DiffCommand.class,
-            SchemaCommand.class
+            SchemaCommand.class,
+            CheckCommand.class
         })
-=======
-        subcommands = {AdviseCommand.class, SchemaCommand.class, CheckCommand.class})
->>>>>>> dfb69daa94630bc72dffffca0647af543e298817
 public final class Main implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
