@@ -14,4 +14,9 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
     public boolean below(BigDecimal amount) {
         return amount.compareTo(value) > 0;
     }
+
+    /** True when the level of the ratio, in its own unit, is at or above the threshold. */
+    public boolean reachedBy(Ratio ratio) {
+        return ratio.level().compareTo(value) >= 0;
+    }
 }
