@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.AssignedFactor;
@@ -102,22 +103,35 @@ final class RespiratorWriter {
                 .values());
     }
 
-    /** The filter to fit: gas types, then the particle class the device carries. */
+    /** The filter to fit: gas types, then the particle class the device carries, then marks that this class must bear. */
     private String filter(DeviceClass device) {
         if (!device.filters()) {
             return "none: supplied air";
         }
-        String gas = trail.all(FilterNeed.class).stream()
-                .map(FilterNeed::type)
-                .filter(t -> !Set.of("none", "ask", "beyond").contains(t))
-                .distinct()
-                .sorted()
-                .collect(Collectors.joining(" + "));
+        Map<String, String> marks = book.vocabulary().catalogues().getOrDefault("particle-marks", Map.of());
+        String gas = types(
+                marks,
+                t -> !marks.containsKey(t) && !Set.of("none", "ask", "beyond").contains(t),
+                " + ");
         String particle =
                 device.particle().equals("none") ? "" : book.vocabulary().name(device.particle());
+        String marked = types(marks, marks::containsKey, ", ");
+        if (!particle.isEmpty() && !marked.isEmpty()) {
+            particle = particle + " (" + marked + ")";
+        }
         if (device.gas().equals("none") || gas.isEmpty()) {
             return particle.isEmpty() ? gas : particle;
         }
         return particle.isEmpty() ? gas : gas + " with " + particle;
+    }
+
+    private String types(Map<String, String> marks, Predicate<String> wanted, String between) {
+        return trail.all(FilterNeed.class).stream()
+                .map(FilterNeed::type)
+                .filter(wanted)
+                .map(t -> marks.getOrDefault(t, t))
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(between));
     }
 }

@@ -1,12 +1,13 @@
 package org.fumewarden.model;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * One exposure against one limit, both in the unit of the limit. Nothing is rounded.
  *
  * @param statistic how the level was obtained
- * @param basis {@code measured}, {@code estimated} or {@code judged}
+ * @param basis {@code measured}, {@code estimated}, {@code judged} or {@code assumed}
  */
 public record Ratio(
         String agent,
@@ -18,6 +19,7 @@ public record Ratio(
         String basis,
         String limitRow)
         implements Conclusion {
+    private static final int LOWERED_DIGITS = 12;
 
     /** The ratio for a measured or estimated exposure. */
     public static Ratio of(Exposure exposure, Limit limit, Agent agent, Threshold molarVolume) {
@@ -46,6 +48,42 @@ public record Ratio(
                 plain.statistic,
                 plain.basis,
                 plain.limitRow);
+    }
+
+    /**
+     * The ratio against a limit that a code lowers for shifts longer than the one it was set for: limit x reference / shift.
+     * The lowered limit is rounded down, so it is never overstated.
+     *
+     * @param shift length of the shift, in the unit of {@code reference}, above zero
+     * @param reference shift for which the limit was set
+     */
+    public static Ratio longShift(
+            Exposure exposure, Limit limit, Measure shift, Threshold reference, Agent agent, Threshold molarVolume) {
+        Ratio plain = of(exposure, limit, agent, molarVolume);
+        BigDecimal lowered =
+                plain.limit.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR);
+        return new Ratio(
+                plain.agent,
+                plain.averaging,
+                plain.level,
+                lowered,
+                plain.unit,
+                plain.statistic,
+                plain.basis,
+                plain.limitRow);
+    }
+
+    /** The ratio that a code tells people to assume, as a multiple of the limit, until the exposure has been assessed. */
+    public static Ratio assumed(Limit limit, Threshold multiple) {
+        return new Ratio(
+                limit.agent(),
+                limit.averaging(),
+                limit.value().multiply(multiple.value()),
+                limit.value(),
+                limit.unit(),
+                "assumed by the code until the exposure is assessed",
+                "assumed",
+                limit.ref().address());
     }
 
     /** The ratio 1 for an agent that somebody judged to stay at or below its limit: the limit itself, never less. */
