@@ -61,7 +61,8 @@ record DrlRule(
         while (matcher.find()) {
             int at = matcher.start(2);
             int open = matcher.end() - 1;
-            String inside = conditions.plain().substring(open + 1, Math.max(open + 1, conditions.afterBracket(open) - 1));
+            String inside =
+                    conditions.plain().substring(open + 1, Math.max(open + 1, conditions.afterBracket(open) - 1));
             found.add(new Condition(
                     StringUtils.defaultString(matcher.group(1)),
                     matcher.group(2),
@@ -78,9 +79,9 @@ record DrlRule(
         Matcher matcher = HIDING.matcher(conditions.masked());
         while (matcher.find()) {
             int open = conditions.masked().indexOf('(', matcher.end());
-            spans.add(new int[] {
-                matcher.start(), open < 0 ? conditions.masked().length() : conditions.afterBracket(open)
-            });
+            spans.add(
+                    new int[] {matcher.start(), open < 0 ? conditions.masked().length() : conditions.afterBracket(open)
+                    });
         }
         return spans;
     }

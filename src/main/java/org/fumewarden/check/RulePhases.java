@@ -88,8 +88,7 @@ final class RulePhases {
             if (index < 0 || concluded.stream().anyMatch(Optional::isEmpty)) {
                 return;
             }
-            Set<String> known =
-                    concluded.stream().map(Optional::get).collect(Collectors.toCollection(TreeSet::new));
+            Set<String> known = concluded.stream().map(Optional::get).collect(Collectors.toCollection(TreeSet::new));
             for (String word : words) {
                 if (!known.contains(word)) {
                     say(
@@ -134,9 +133,17 @@ final class RulePhases {
         rules.stream().filter(r -> together(r, rule)).forEach(r -> known.put(r.id(), r));
         DrlRule found = known.get(target);
         if (found == null) {
-            say(rule, rule.line(), "overrides \"" + target + "\", which is no rule.", Nearest.maybe(target, known.keySet()));
+            say(
+                    rule,
+                    rule.line(),
+                    "overrides \"" + target + "\", which is no rule.",
+                    Nearest.maybe(target, known.keySet()));
         } else if (!found.phase().equals(rule.phase())) {
-            say(rule, rule.line(), "overrides a rule of the phase " + found.phase() + ".", "a rule lifts only what its own phase concludes.");
+            say(
+                    rule,
+                    rule.line(),
+                    "overrides a rule of the phase " + found.phase() + ".",
+                    "a rule lifts only what its own phase concludes.");
         } else {
             overriddenIsNotRead(rule, found);
         }

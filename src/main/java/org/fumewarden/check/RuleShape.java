@@ -21,8 +21,8 @@ final class RuleShape {
     private static final Set<String> REQUIRED = Set.of("source", "clause", "confidence", "says");
     private static final Set<String> METADATA =
             Set.of("source", "clause", "confidence", "says", "from", "until", "overrides", "edition");
-    private static final Pattern FORBIDDEN =
-            Pattern.compile("\\b(salience|agenda-group|activation-group|modify|update|delete|retract|insertLogical|global"
+    private static final Pattern FORBIDDEN = Pattern.compile(
+            "\\b(salience|agenda-group|activation-group|modify|update|delete|retract|insertLogical|global"
                     + "|eval|lock-on-active|no-loop|timer|calendars|duration|ruleflow-group|kcontext|auto-focus|enabled"
                     + "|date-effective|date-expires|declare|function|query|System|Math)\\b");
     private static final Pattern BARE_META = Pattern.compile("@(\\w+)\\s*(?:\\(\\s*(?=[^\"\\s])|(?=[^\\w\\s(]))");
@@ -47,12 +47,14 @@ final class RuleShape {
 
     private void file(DrlFile file) {
         if (Phase.of(file.phase()).isEmpty()) {
-            List<String> known = java.util.Arrays.stream(Phase.values()).map(Phase::key).toList();
-            problems.add(new Problem(
-                    file.file(), 0, "", "is named after no phase.", Nearest.maybe(file.phase(), known)));
+            List<String> known =
+                    java.util.Arrays.stream(Phase.values()).map(Phase::key).toList();
+            problems.add(
+                    new Problem(file.file(), 0, "", "is named after no phase.", Nearest.maybe(file.phase(), known)));
         }
         String expected = "rules." + file.folder().replace('-', '_') + "." + file.phase();
-        Matcher matcher = Pattern.compile("(?m)^\\s*package\\s+([\\w.]+)").matcher(file.text().masked());
+        Matcher matcher = Pattern.compile("(?m)^\\s*package\\s+([\\w.]+)")
+                .matcher(file.text().masked());
         if (!matcher.find() || !matcher.group(1).equals(expected)) {
             problems.add(new Problem(file.file(), 1, "", "is in another package.", "package " + expected + ";"));
         }
@@ -78,16 +80,23 @@ final class RuleShape {
                 .filter(StringUtils::isNotBlank)
                 .toList();
         if (statements.size() != 1 || !INSERT.matcher(statements.get(0)).matches()) {
-            say(rule, "does more than conclude one thing.", "only insert( new Conclusion( ... ) ); in then, one a rule.");
+            say(
+                    rule,
+                    "does more than conclude one thing.",
+                    "only insert( new Conclusion( ... ) ); in then, one a rule.");
         }
     }
 
     private void id(DrlRule rule) {
         DrlRule other = byId.putIfAbsent(rule.id(), rule);
         if (other != null) {
-            say(rule, "is the id of another rule too: " + other.file() + ":" + other.line() + ".", "take the next ten.");
+            say(
+                    rule,
+                    "is the id of another rule too: " + other.file() + ":" + other.line() + ".",
+                    "take the next ten.");
         }
-        String expected = rule.folder().toUpperCase(Locale.ROOT) + "-" + rule.phase().toUpperCase(Locale.ROOT) + "-";
+        String expected =
+                rule.folder().toUpperCase(Locale.ROOT) + "-" + rule.phase().toUpperCase(Locale.ROOT) + "-";
         if (!ID.matcher(rule.id()).matches() || !rule.id().startsWith(expected)) {
             say(rule, "is not the id of a rule in this file.", expected + "010.");
         } else if (!rule.name().contains(" ")) {
@@ -143,15 +152,15 @@ final class RuleShape {
         while (number.find()) {
             if (!number.group().equals("0") && !number.group().equals("1")) {
                 int line = rule.conditionLine()
-                        + StringUtils.countMatches(
-                                rule.conditions().masked().substring(0, number.start()), '\n');
+                        + StringUtils.countMatches(rule.conditions().masked().substring(0, number.start()), '\n');
                 problems.add(rule.problem(
                         line,
                         "has the number " + number.group() + " in a condition.",
                         "put it into a table of kind thresholds and compare with it."));
             }
         }
-        Matcher word = NUMBER_WORD.matcher(rule.conditions().plain() + rule.consequence().plain());
+        Matcher word = NUMBER_WORD.matcher(
+                rule.conditions().plain() + rule.consequence().plain());
         while (word.find()) {
             say(rule, "has the number " + word.group() + " in quotes.", "put it into a table of kind thresholds.");
         }

@@ -44,10 +44,9 @@ final class RuleWords {
 
     private void index(Row row) {
         for (String part : FactTypes.parts(row.getClass())) {
-            FactTypes.word(row, part)
-                    .ifPresent(word -> cells.computeIfAbsent(
-                                    row.getClass().getSimpleName() + "." + part, k -> new TreeSet<>())
-                            .add(word));
+            FactTypes.word(row, part).ifPresent(word -> cells.computeIfAbsent(
+                            row.getClass().getSimpleName() + "." + part, k -> new TreeSet<>())
+                    .add(word));
         }
     }
 
@@ -115,9 +114,7 @@ final class RuleWords {
     }
 
     private Optional<Question> find(String id) {
-        return books.stream()
-                .flatMap(b -> b.vocabulary().question(id).stream())
-                .findFirst();
+        return books.stream().flatMap(b -> b.vocabulary().question(id).stream()).findFirst();
     }
 
     private Set<String> allowed(String id, Question question) {
@@ -128,8 +125,8 @@ final class RuleWords {
             return Set.of();
         }
         return books.stream()
-                .flatMap(b -> b.vocabulary().question(id).stream()
-                        .flatMap(q -> b.vocabulary().choices(q).keySet().stream()))
+                .flatMap(b ->
+                        b.vocabulary().question(id).stream().flatMap(q -> b.vocabulary().choices(q).keySet().stream()))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

@@ -44,7 +44,10 @@ final class TableLint {
     private TableLint(CodeBook book, Set<String> rules) {
         this.book = book;
         this.rules = rules;
-        book.tables().stream().flatMap(t -> t.rows().stream()).map(DatedRow::row).forEach(this::index);
+        book.tables().stream()
+                .flatMap(t -> t.rows().stream())
+                .map(DatedRow::row)
+                .forEach(this::index);
         for (Question question : book.vocabulary().questions()) {
             words.add(question.id());
             words.addAll(book.vocabulary().choices(question).keySet());
@@ -130,7 +133,11 @@ final class TableLint {
         book.vocabulary()
                 .question(emitter.question())
                 .ifPresent(q -> known(
-                        table, line, "is", emitter.value(), book.vocabulary().choices(q).keySet()));
+                        table,
+                        line,
+                        "is",
+                        emitter.value(),
+                        book.vocabulary().choices(q).keySet()));
     }
 
     private void known(TableFile table, int line, String cell, String word, Set<String> known) {
@@ -189,7 +196,8 @@ final class TableLint {
                     second.row().line(),
                     second.row().row().ref().key(),
                     "holds at the same time as "
-                            + first.row().row().ref().address() + " of " + first.table().file() + ":"
+                            + first.row().row().ref().address() + " of "
+                            + first.table().file() + ":"
                             + first.row().line() + ".",
                     "close the older row with until, or drop one.");
         }
