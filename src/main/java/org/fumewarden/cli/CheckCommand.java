@@ -1,12 +1,8 @@
 package org.fumewarden.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
-import org.fumewarden.check.ScenarioRun;
-import org.fumewarden.check.ScenarioRunner;
-import org.fumewarden.codes.Problem;
+import org.fumewarden.check.RuleBaseCheck;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import picocli.CommandLine.Command;
@@ -31,19 +27,27 @@ final class CheckCommand implements Callable<Integer> {
             description = "Folder of scenarios, or one scenario; ${DEFAULT-VALUE} when not given.")
     private Path scenarios;
 
+    @Option(
+            names = "--sources",
+            paramLabel = "FILE",
+            defaultValue = "docs/sources.yaml",
+            description = "List of documents that may be cited; ${DEFAULT-VALUE} when not given.")
+    private Path sources;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        List<ScenarioRun> runs = new ScenarioRunner(
-                        code -> rules == null ? RuleBase.shipped(code) : RuleBase.compiled(RuleFolder.at(rules), code))
-                .runAll(scenarios);
-        List<Problem> problems = new ArrayList<>();
-        runs.forEach(run -> problems.addAll(run.problems()));
-        problems.forEach(p -> spec.commandLine().getOut().println(p.text()));
-        spec.commandLine().getOut().println(problems.size() + " findings; " + runs.size() + " scenarios run.");
+        RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
+        RuleBaseCheck.Report report = RuleBaseCheck.run(
+                folder,
+                code -> rules == null ? RuleBase.shipped(code) : RuleBase.compiled(folder, code),
+                scenarios,
+                sources);
+        report.problems().forEach(p -> spec.commandLine().getOut().println(p.text()));
+        report.counts().forEach(spec.commandLine().getOut()::println);
         spec.commandLine().getOut().flush();
-        return problems.isEmpty() ? ExitCodes.COMPLETE : ExitCodes.BAD_INPUT;
+        return report.problems().isEmpty() ? ExitCodes.COMPLETE : ExitCodes.BAD_INPUT;
     }
 }

@@ -8,8 +8,9 @@ import org.fumewarden.model.Row;
  *
  * @param from first day in force
  * @param until first day no longer in force
+ * @param line where it stands in its file
  */
-public record DatedRow(Row row, LocalDate from, LocalDate until) {
+public record DatedRow(Row row, LocalDate from, LocalDate until, int line) {
 
     /** True when the row is in force on the day. */
     public boolean inForce(LocalDate day) {

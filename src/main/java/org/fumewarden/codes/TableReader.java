@@ -73,7 +73,7 @@ final class TableReader {
             item.complain("ends on or before the day it begins.", "until is the first day no longer in force.");
         }
         reader.finish();
-        read.forEach(r -> rows.add(new DatedRow(r, from, until)));
+        read.forEach(r -> rows.add(new DatedRow(r, from, until, item.line())));
     }
 
     private Question question(Located item) {

@@ -1,0 +1,66 @@
+package org.fumewarden.check;
+
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.fumewarden.model.Conclusion;
+import org.fumewarden.model.Fact;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Need;
+import org.fumewarden.model.Row;
+
+/** The types of fact that rules may name, by their simple names. */
+final class FactTypes {
+    private static final Map<String, Class<?>> TYPES = new TreeMap<>();
+
+    static {
+        for (Class<?> kind : List.of(Input.class, Row.class, Conclusion.class)) {
+            for (Class<?> type : kind.getPermittedSubclasses()) {
+                TYPES.put(type.getSimpleName(), type);
+            }
+        }
+    }
+
+    private FactTypes() {}
+
+    static Optional<Class<?>> named(String name) {
+        return Optional.ofNullable(TYPES.get(name));
+    }
+
+    static boolean isConclusion(String name) {
+        return named(name).filter(Conclusion.class::isAssignableFrom).isPresent();
+    }
+
+    static boolean isRow(String name) {
+        return named(name).filter(Row.class::isAssignableFrom).isPresent();
+    }
+
+    /** The names of the parts of a fact, in the order of its constructor. */
+    static List<String> parts(Class<?> type) {
+        return Arrays.stream(type.getRecordComponents())
+                .map(RecordComponent::getName)
+                .toList();
+    }
+
+    /** True when a sentence may name the part. */
+    static boolean hasPart(Class<?> type, String part) {
+        return parts(type).contains(part) || type == Need.class && part.equals("value");
+    }
+
+    /** The words that a part of a fact holds, when it holds a word. */
+    static Optional<String> word(Fact fact, String part) {
+        for (RecordComponent component : fact.getClass().getRecordComponents()) {
+            if (component.getName().equals(part) && component.getType() == String.class) {
+                try {
+                    return Optional.of((String) component.getAccessor().invoke(fact));
+                } catch (ReflectiveOperationException e) {
+                    throw new IllegalStateException(e);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,64 @@
+package org.fumewarden.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+
+/** Everything that is wrong with the text of rules and tables, before anything is compiled or run. */
+final class Lint {
+    private Lint() {}
+
+    /** Checks a rule base; every problem names its file and line. */
+    static List<Problem> check(RuleFolder folder, SourceList sources) {
+        List<DrlFile> files = DrlFile.readAll(folder);
+        List<DrlRule> rules = files.stream().flatMap(f -> f.rules().stream()).toList();
+        Set<Problem> problems = new LinkedHashSet<>(sources.problems());
+        problems.addAll(RuleShape.check(files));
+        for (DrlRule rule : rules) {
+            List<Problem> cited = new ArrayList<>();
+            sources.require(rule.meta().getOrDefault("source", ""), rule.file(), rule.line(), rule.id(), cited);
+            if (rule.meta().containsKey("source")) {
+                problems.addAll(cited);
+            }
+        }
+        List<CodeBook> books = books(folder, problems);
+        problems.addAll(
+                RulePhases.check(rules, books.stream().map(CodeBook::folders).toList()));
+        for (String part : parts(rules)) {
+            problems.addAll(RuleWords.check(
+                    rules.stream().filter(r -> r.folder().equals(part)).toList(),
+                    books.stream().filter(b -> b.folders().contains(part)).toList()));
+        }
+        for (CodeBook book : books) {
+            Set<String> ids = rules.stream()
+                    .filter(r -> book.folders().contains(r.folder()))
+                    .map(DrlRule::id)
+                    .collect(Collectors.toCollection(TreeSet::new));
+            problems.addAll(TableLint.check(book, ids, sources));
+        }
+        return List.copyOf(problems);
+    }
+
+    private static Set<String> parts(List<DrlRule> rules) {
+        return rules.stream().map(DrlRule::folder).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static List<CodeBook> books(RuleFolder folder, Set<Problem> problems) {
+        List<CodeBook> books = new ArrayList<>();
+        for (String code : folder.codes()) {
+            try {
+                books.add(CodeBook.read(folder, code));
+            } catch (InputException e) {
+                problems.addAll(e.problems());
+            }
+        }
+        return books;
+    }
+}

@@ -1,0 +1,68 @@
+package org.fumewarden.check;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.RuleBase;
+
+/** The check that a person editing rules runs, and the gate runs too: lint, scenarios, coverage. */
+public final class RuleBaseCheck {
+    /**
+     * What was found.
+     *
+     * @param counts what was looked at, in numbers
+     */
+    public record Report(List<Problem> problems, List<String> counts) {
+        public Report {
+            problems = List.copyOf(problems);
+            counts = List.copyOf(counts);
+        }
+    }
+
+    private RuleBaseCheck() {}
+
+    /**
+     * Checks everything.
+     *
+     * @param folder the rule base as text
+     * @param bases gives the compiled rule base of a code
+     * @param scenarios folder of scenarios
+     * @param sources the list of documents
+     */
+    public static Report run(RuleFolder folder, Function<String, RuleBase> bases, Path scenarios, Path sources) {
+        Set<Problem> problems = new LinkedHashSet<>(lint(folder, sources));
+        List<String> counts = new ArrayList<>();
+        List<ScenarioRun> runs = List.of();
+        try {
+            runs = new ScenarioRunner(bases).runAll(scenarios);
+        } catch (InputException e) {
+            problems.addAll(e.problems());
+        }
+        runs.forEach(run -> problems.addAll(run.problems()));
+        Coverage coverage = Coverage.of(rules(folder), runs);
+        problems.addAll(coverage.problems());
+        counts.add("scenarios " + runs.size() + " run");
+        counts.add(coverage.counts());
+        counts.add("findings " + problems.size());
+        return new Report(List.copyOf(problems), counts);
+    }
+
+    /** Checks only the text of rules and tables. */
+    public static List<Problem> lint(RuleFolder folder, Path sources) {
+        try {
+            return Lint.check(folder, SourceList.read(sources));
+        } catch (InputException e) {
+            return e.problems();
+        }
+    }
+
+    static List<DrlRule> rules(RuleFolder folder) {
+        return DrlFile.readAll(folder).stream().flatMap(f -> f.rules().stream()).toList();
+    }
+}

@@ -1,0 +1,61 @@
+package org.fumewarden.check;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.YamlFiles;
+
+/** The documents that rules and tables may cite. */
+record SourceList(Path file, Set<String> ids, List<Problem> problems) {
+    private static final Set<String> CELLS = Set.of("id", "title", "edition", "issuer", "read", "url", "note");
+    private static final List<String> REQUIRED = List.of("id", "title", "edition", "issuer", "read");
+
+    /**
+     * Reads docs/sources.yaml: a list of documents, or one below the name {@code sources}.
+     *
+     * @throws org.fumewarden.codes.InputException when there is no such file
+     */
+    static SourceList read(Path file) {
+        Located root = YamlFiles.read(file);
+        List<Located> items = new ArrayList<>();
+        if (root.isList()) {
+            items.addAll(root.items());
+        } else {
+            Map<String, Located> top = root.entries(Set.of("sources"));
+            if (top.containsKey("sources")) {
+                items.addAll(top.get("sources").items());
+            }
+        }
+        Set<String> ids = new TreeSet<>();
+        for (Located item : items) {
+            Map<String, Located> cells = item.entries(CELLS);
+            for (String required : REQUIRED) {
+                if (!cells.containsKey(required) || cells.get(required).text().isEmpty()) {
+                    item.complain("lacks \"" + required + "\".", "add " + required + ": \"...\".");
+                }
+            }
+            if (cells.containsKey("id") && !ids.add(cells.get("id").text())) {
+                item.complain("is listed twice: " + cells.get("id").text() + ".", "keep one of the two.");
+            }
+        }
+        return new SourceList(file, ids, List.copyOf(root.problems()));
+    }
+
+    /** Complains when a cited source is not listed. */
+    void require(String source, String citedIn, int line, String field, List<Problem> into) {
+        if (!ids.contains(source)) {
+            into.add(new Problem(
+                    citedIn,
+                    line,
+                    field,
+                    "cites \"" + Located.shown(source) + "\", which is not in " + file + ".",
+                    Nearest.maybe(source, ids)));
+        }
+    }
+}

@@ -1,0 +1,209 @@
+package org.fumewarden.check;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.DatedRow;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.Question;
+import org.fumewarden.codes.TableFile;
+import org.fumewarden.model.Agent;
+import org.fumewarden.model.AssignedFactor;
+import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.DangerLevel;
+import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Emitter;
+import org.fumewarden.model.FilterMatch;
+import org.fumewarden.model.Limit;
+import org.fumewarden.model.Member;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Term;
+import org.fumewarden.model.Threshold;
+
+/** The rows of one code's tables: what they name must exist, and no two may answer the same question. */
+final class TableLint {
+    private static final Set<String> HOLDINGS = Set.of("particles", "gas", "combined", "any");
+
+    private final CodeBook book;
+    private final Set<String> rules;
+    private final Set<String> agents = new TreeSet<>();
+    private final Set<String> classes = new TreeSet<>();
+    private final Set<String> sets = new TreeSet<>();
+    private final Set<String> words = new TreeSet<>();
+    private final Set<Problem> problems = new LinkedHashSet<>();
+
+    private TableLint(CodeBook book, Set<String> rules) {
+        this.book = book;
+        this.rules = rules;
+        book.tables().stream()
+                .flatMap(t -> t.rows().stream())
+                .map(DatedRow::row)
+                .forEach(this::index);
+        for (Question question : book.vocabulary().questions()) {
+            words.add(question.id());
+            words.addAll(book.vocabulary().choices(question).keySet());
+        }
+    }
+
+    /**
+     * Checks the tables of a code.
+     *
+     * @param rules ids of the rules that may decide under the code
+     */
+    static Set<Problem> check(CodeBook book, Set<String> rules, SourceList sources) {
+        TableLint lint = new TableLint(book, rules);
+        Map<String, String> ids = new HashMap<>();
+        for (TableFile table : book.tables()) {
+            String other = ids.putIfAbsent(table.id(), table.file());
+            if (other != null) {
+                lint.say(table, 1, "id", "is the id of " + other + " too.", "choose another id.");
+            }
+            List<Problem> cited = new ArrayList<>();
+            sources.require(table.citation().source(), table.file(), 1, "source", cited);
+            for (DatedRow row : table.rows()) {
+                String source = row.row().ref().citation().source();
+                if (!source.equals(table.citation().source())) {
+                    sources.require(source, table.file(), row.line(), "source", cited);
+                }
+                lint.row(table, row);
+            }
+            lint.problems.addAll(cited);
+        }
+        lint.overlaps();
+        return lint.problems;
+    }
+
+    private void index(Row row) {
+        if (row instanceof Agent agent) {
+            agents.add(agent.id());
+        } else if (row instanceof DeviceClass device) {
+            classes.add(device.id());
+        } else if (row instanceof Member member) {
+            sets.add(member.set());
+        } else if (row instanceof Term term) {
+            words.add(term.id());
+        } else if (row instanceof FilterMatch filter) {
+            words.add(filter.system());
+        }
+    }
+
+    private void row(TableFile table, DatedRow dated) {
+        Row row = dated.row();
+        int line = dated.line();
+        if (row instanceof Limit limit) {
+            known(table, line, "agent", limit.agent(), agents);
+        } else if (row instanceof DangerLevel danger) {
+            known(table, line, "agent", danger.agent(), agents);
+        } else if (row instanceof FilterMatch filter) {
+            known(table, line, "agent", filter.agent(), agents);
+        } else if (row instanceof Emitter emitter) {
+            known(table, line, "agent", emitter.agent(), agents);
+            known(table, line, "with", emitter.processes(), sets);
+            emitter(table, line, emitter);
+        } else if (row instanceof AssignedFactor factor) {
+            known(table, line, "class", factor.deviceClass(), classes);
+            known(table, line, "against", factor.against(), HOLDINGS);
+            if (!factor.provided().equals("always")) {
+                known(table, line, "provided", factor.provided(), words);
+            }
+        } else if (row instanceof Member member) {
+            Set<String> all = new TreeSet<>(agents);
+            all.addAll(classes);
+            all.addAll(sets);
+            all.addAll(words);
+            known(table, line, "items", member.item(), all);
+        } else if (row instanceof ClauseFor clause) {
+            known(table, line, "rule", clause.rule(), rules);
+        }
+    }
+
+    private void emitter(TableFile table, int line, Emitter emitter) {
+        Set<String> questions =
+                book.vocabulary().questions().stream().map(Question::id).collect(Collectors.toCollection(TreeSet::new));
+        known(table, line, "of", emitter.question(), questions);
+        book.vocabulary()
+                .question(emitter.question())
+                .ifPresent(q -> known(
+                        table,
+                        line,
+                        "is",
+                        emitter.value(),
+                        book.vocabulary().choices(q).keySet()));
+    }
+
+    private void known(TableFile table, int line, String cell, String word, Set<String> known) {
+        if (!known.contains(word)) {
+            say(table, line, cell, "names \"" + word + "\", which is not there.", Nearest.maybe(word, known));
+        }
+    }
+
+    /** Two rows that answer the same question on the same day. */
+    private void overlaps() {
+        Map<String, List<Placed>> byKey = new LinkedHashMap<>();
+        for (TableFile table : book.tables()) {
+            for (DatedRow row : table.rows()) {
+                byKey.computeIfAbsent(key(table, row.row()), k -> new ArrayList<>())
+                        .add(new Placed(table, row));
+            }
+        }
+        for (List<Placed> same : byKey.values()) {
+            for (int i = 0; i < same.size(); i++) {
+                for (int j = i + 1; j < same.size(); j++) {
+                    overlap(same.get(i), same.get(j));
+                }
+            }
+        }
+    }
+
+    private record Placed(TableFile table, DatedRow row) {}
+
+    /** Rows of which only one may hold: those with one key in their table, and some across all tables. */
+    private static String key(TableFile table, Row row) {
+        if (row instanceof AssignedFactor factor) {
+            return "factor " + factor.deviceClass() + "/" + factor.provided();
+        }
+        boolean acrossTables = row instanceof Limit
+                || row instanceof Threshold
+                || row instanceof Agent
+                || row instanceof DeviceClass
+                || row instanceof DangerLevel
+                || row instanceof FilterMatch;
+        String where = acrossTables ? row.getClass().getSimpleName() : table.file();
+        return where + " " + row.getClass().getSimpleName() + " " + row.ref().key();
+    }
+
+    private void overlap(Placed first, Placed second) {
+        LocalDate from = first.row().from().isAfter(second.row().from())
+                ? first.row().from()
+                : second.row().from();
+        boolean sameDays = first.row().inForce(from) && second.row().inForce(from);
+        boolean sameThing = true;
+        if (first.row().row() instanceof AssignedFactor a && second.row().row() instanceof AssignedFactor b) {
+            sameThing = a.covers(b.against()) || b.covers(a.against());
+        }
+        if (sameDays && sameThing) {
+            say(
+                    second.table(),
+                    second.row().line(),
+                    second.row().row().ref().key(),
+                    "holds at the same time as "
+                            + first.row().row().ref().address() + " of "
+                            + first.table().file() + ":"
+                            + first.row().line() + ".",
+                    "close the older row with until, or drop one.");
+        }
+    }
+
+    private void say(TableFile table, int line, String field, String message, String maybe) {
+        problems.add(new Problem(table.file(), line, field, message, maybe));
+    }
+}

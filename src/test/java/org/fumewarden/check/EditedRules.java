@@ -1,0 +1,60 @@
+package org.fumewarden.check;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A copy of the rules that a test may spoil. */
+public final class EditedRules {
+    private EditedRules() {}
+
+    /** Copies the shared rules and those of one code below a temporary folder. */
+    public static Path copy(Path into) {
+        Path from = Path.of("rules");
+        Path target = into.resolve("rules");
+        try (Stream<Path> paths = Files.walk(from)) {
+            for (Path path : paths.filter(EditedRules::wanted).toList()) {
+                Path copy = target.resolve(from.relativize(path).toString());
+                if (Files.isDirectory(path)) {
+                    Files.createDirectories(copy);
+                } else {
+                    Files.copy(path, copy);
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return target;
+    }
+
+    private static boolean wanted(Path path) {
+        return path.getNameCount() < 2 || List.of("shared", "gb").contains(path.getName(1).toString());
+    }
+
+    /** Replaces the first occurrence of a text in a file of the copy; refuses when it is not there. */
+    public static void edit(Path rules, String file, String find, String replacement) {
+        Path path = rules.resolve(file);
+        try {
+            String text = Files.readString(path);
+            int at = text.indexOf(find);
+            if (at < 0) {
+                throw new IllegalArgumentException(file + " does not hold " + find);
+            }
+            Files.writeString(path, text.substring(0, at) + replacement + text.substring(at + find.length()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Adds text at the end of a file of the copy. */
+    public static void append(Path rules, String file, String text) {
+        try {
+            Files.writeString(rules.resolve(file), Files.readString(rules.resolve(file)) + "\n" + text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,189 @@
+package org.fumewarden.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The lint of rules and tables names file, line and rule of everything that breaks the rules for rules. */
+final class RuleLintTest {
+    private static final Path SOURCES = Path.of("docs/sources.yaml");
+    private static final String NEED = "shared/need.drl";
+    private static final String RULE = """
+            rule "SHARED-NEED-990 a sentence"
+            @source("fumewarden") @clause("test") @confidence("practice")
+            @says("%s")
+            when
+              %s
+            then
+              %s
+            end
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void theRulesOfTheProjectAreClean() {
+        assertEquals("", text(RuleBaseCheck.lint(RuleFolder.at(Path.of("rules")), SOURCES)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "@clause(\"test\")||has no @clause.",
+                "@source(\"fumewarden\")||has no @source.",
+                "@confidence(\"practice\")||has no @confidence.",
+                "@confidence(\"practice\")|@confidence(\"reed\")|has the confidence \"reed\".",
+                "@confidence(\"practice\")|@confidence(practice)|without quotes",
+                "@confidence(\"practice\")|@confidence(\"practice\") @agent(\"x\")|has @agent, which nothing reads.",
+                "@clause(\"test\")|@clause(\"test\") @clause(\"test\")|has @clause twice.",
+                "@clause(\"test\")|@clause(\"test\") @from(\"2019\")|has no day in @from.",
+                "@source(\"fumewarden\")|@source(\"fumewardn\")|cites \"fumewardn\", which is not in docs/sources.yaml.",
+                "{subject} needs|{subjekt} needs|says {subjekt}, which nothing fills.",
+                "{subject} needs|{r.subjekt} needs|says {r.subjekt}, which nothing fills.",
+                "SHARED-NEED-990 |SHARED-NEED-010 |is the id of another rule too",
+                "SHARED-NEED-990 |SHARED-MEASURE-990 |is not the id of a rule in this file.",
+                "SHARED-NEED-990 |SHARED-NEED-99 |is not the id of a rule in this file.",
+                "SHARED-NEED-990 a sentence|SHARED-NEED-990|has no sentence after its id.",
+                "$r : Ratio()|$r : Ratoi()|matches the unknown type Ratoi.",
+                "$r : Ratio()|$r : Ratio( level > 5 )|has the number 5 in a condition.",
+                "when|salience 10 when|uses the word \"salience\"",
+                "when|no-loop true when|uses the word \"no-loop\"",
+                "insert( Need.of( $r ) );|insert( Need.of( $r ) ); System.out.println( $r );|does more than conclude one thing.",
+                "insert( Need.of( $r ) );|update( $r );|uses the word \"update\"",
+                "insert( Need.of( $r ) );|insertLogical( Need.of( $r ) );|uses the word \"insertLogical\"",
+                "insert( Need.of( $r ) );|insert( Need.floor( \"x\", new java.math.BigDecimal( \"20\" ) ) );|has the number \"20\" in quotes.",
+                "insert( Need.of( $r ) );|insert( Need.floor( \"x\", BigDecimal.valueOf( 20 ) ) );|concludes the number 20.",
+            })
+    void aSpoiltRuleIsNamed(String find, String replacement, String message) {
+        Path rules = EditedRules.copy(folder);
+        String rule = RULE.formatted("{subject} needs {value}", "$r : Ratio()", "insert( Need.of( $r ) );");
+        assertTrue(rule.contains(find), rule);
+        EditedRules.append(rules, NEED, rule.replace(find, replacement == null ? "" : replacement));
+        assertNames(rules, "/" + NEED + ":", message);
+    }
+
+    @Test
+    void aPackageThatIsNotThatOfItsFileIsNamed() {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.edit(rules, NEED, "package rules.shared.need", "package rules.shared.needs");
+        assertNames(rules, "/" + NEED + ":", "is in another package.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Ratio() not Need( basis == \"floor\" )|negates or counts Need, which its own phase concludes",
+                "Answer( question == \"proces\" )|asks \"proces\", which is no question.",
+                "Answer( question == \"place\", value == \"indors\" )|compares \"place\" with \"indors\"",
+                "Answer( question == \"facial-hair\", value in ( \"true\", \"yes\" ) )|compares \"facial-hair\" with \"yes\"",
+                "Measure( question == \"place\" )|reads \"place\" as Measure, but it is a choice.",
+                "Answer( question == \"oxygen\" )|reads \"oxygen\" as Answer, but it is a percent.",
+                "Unknown( question == \"oxigen\" )|asks \"oxigen\"",
+                "Member( set == \"like-efects\" )|looks for a Member with set \"like-efects\"",
+                "Threshold( id == \"hot-spot\" )|looks for a Threshold with id \"hot-spot\"",
+                "DeviceClass( seal == \"tigt\" )|looks for a DeviceClass with seal \"tigt\"",
+                "Gate( kind == \"imediately-dangerous\" )|waits for Gate with kind \"imediately-dangerous\"",
+                "Offer( verdict == \"suitable\" )|reads Offer, which no rule up to its phase concludes.",
+            })
+    void aRuleThatReadsWhatIsNotThereIsNamed(String condition, String message) {
+        Path rules = EditedRules.copy(folder);
+        String then = "insert( new Demand( \"a\", \"gas\" ) );";
+        EditedRules.append(rules, NEED, RULE.formatted("a", condition, then));
+        assertNames(rules, "SHARED-NEED-990 ", message);
+    }
+
+    @Test
+    void aLongRuleIsNamed() {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.append(
+                rules,
+                NEED,
+                RULE.formatted("a", "Ratio()\n".repeat(20).strip(), "insert( new Demand( \"a\", \"gas\" ) );"));
+        assertNames(rules, "SHARED-NEED-990 ", "has 27 lines; at most 25.");
+    }
+
+    @Test
+    void aBindingInsideANegationFillsNoSentence() {
+        Path rules = EditedRules.copy(folder);
+        String condition = "$r : Ratio() not Exposure( $x : level )";
+        EditedRules.append(rules, NEED, RULE.formatted("{x}", condition, "insert( Need.of( $r ) );"));
+        assertNames(rules, "SHARED-NEED-990 ", "says {x}, which nothing fills.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "SHARED-NEED-980, 'overrides \"SHARED-NEED-980\", which is no rule.'",
+        "SHARED-MEASURE-010, 'overrides a rule of the phase measure.'"
+    })
+    void anOverrideWithoutItsTargetIsNamed(String target, String message) {
+        Path rules = EditedRules.copy(folder);
+        String rule = RULE.formatted("a", "Ratio()", "insert( new Demand( \"a\", \"gas\" ) );")
+                .replace("@says", "@overrides(\"" + target + "\") @says");
+        EditedRules.append(rules, NEED, rule);
+        assertNames(rules, "SHARED-NEED-990 ", message);
+    }
+
+    @Test
+    void aConclusionThatMayBeLiftedIsNotReadInItsPhase() {
+        Path rules = EditedRules.copy(folder);
+        String rule = RULE.formatted("a", "$r : Ratio()", "insert( Need.of( $r ) );")
+                .replace("@says", "@overrides(\"SHARED-NEED-010\") @says");
+        EditedRules.append(rules, NEED, rule);
+        assertNames(rules, "SHARED-NEED-040 ", "reads Need in the phase in which SHARED-NEED-990 may still lift it.");
+    }
+
+    @Test
+    void commentsAndSentencesAreNotCode() {
+        Path rules = EditedRules.copy(folder);
+        String before = text(lint(rules));
+        String says = "update the global eval 25 {subject}";
+        EditedRules.append(
+                rules, NEED, RULE.formatted(says, "$r : Ratio()", "insert( Need.of( $r ) ); // salience 10"));
+        EditedRules.append(rules, NEED, "// salience 10 is what we never write\n/* rule \"X\" when 7 then end */");
+        assertEquals(before, text(lint(rules)));
+    }
+
+    @Test
+    void theLineIsThatOfTheRule() throws IOException {
+        Path rules = EditedRules.copy(folder);
+        long line = 2 + Files.lines(rules.resolve(NEED)).count();
+        EditedRules.append(
+                rules,
+                NEED,
+                "\n"
+                        + RULE.formatted("a", "$r : Ratio()", "insert( Need.of( $r ) );")
+                                .replace("@clause(\"test\")", ""));
+        String text = text(lint(rules));
+        assertTrue(text.contains(NEED + ":" + line + " SHARED-NEED-990 has no @clause."), text);
+    }
+
+    private void assertNames(Path rules, String where, String message) {
+        List<Problem> problems = lint(rules);
+        assertTrue(
+                problems.stream()
+                        .anyMatch(p -> p.text().contains(where) && p.text().contains(message)),
+                () -> "no \"" + where + " ... " + message + "\" in:\n" + text(problems));
+    }
+
+    private static List<Problem> lint(Path rules) {
+        return RuleBaseCheck.lint(RuleFolder.at(rules), SOURCES);
+    }
+
+    private static String text(List<Problem> problems) {
+        return problems.stream().map(Problem::text).collect(Collectors.joining("\n"));
+    }
+}

@@ -1,0 +1,79 @@
+package org.fumewarden.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The lint of tables names the row that names nothing, or that answers what another row answers. */
+final class TableLintTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aRowThatFollowsAnotherInTimeIsFine() {
+        Path rules = EditedRules.copy(folder);
+        String before = text(lint(rules));
+        EditedRules.append(rules, "gb/tables/limits.yaml", """
+                  - {agent: ozone, unit: ppm, ceiling: 1, from: 2000-01-01, until: 2010-01-01}
+                  - {agent: ozone, unit: ppm, ceiling: 2, from: 2010-01-01}
+                """);
+        assertEquals(before, text(lint(rules)));
+    }
+
+    @Test
+    void aHeadWithoutItsClauseIsNamed() {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.edit(rules, "gb/tables/limits.yaml", "clause:", "note:");
+        assertTrue(text(lint(rules)).contains("lacks \"clause\"."), text(lint(rules)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "gb/tables/limits.yaml|{agent: ozon, unit: ppm, stel: 1}|names \"ozon\", which is not there.",
+                "gb/tables/limits.yaml|{agent: ozone, unit: ppm, stel: 1}|holds at the same time as",
+                "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: 1, source: eh41}|cites \"eh41\"",
+                "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: 1, confidence: seen}|cannot be \"seen\".",
+                "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: -1}|must be above zero",
+                "gb/tables/limits.yaml|{agent: ozone, unit: pmm, ceiling: 1}|has the unit \"pmm\"",
+                "gb/tables/limits.yaml|{agnet: ozone, unit: ppm, ceiling: 1}|is not a cell of this kind of table.",
+                "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: 1, from: 2020-01-01, until: 2019-01-01}|ends on or before",
+                "gb/tables/factors.yaml|{class: ffp0, against: any, factor: 4}|names \"ffp0\", which is not there.",
+                "gb/tables/factors.yaml|{class: ffp1, against: any, factor: 4}|holds at the same time as",
+                "gb/tables/factors.yaml|{class: ffp1, against: particle, factor: 4}|names \"particle\"",
+                "gb/tables/factors.yaml|{class: ffp1, against: gas, factor: 4, provided: hood-evidense}|names \"hood-evidense\"",
+                "shared/tables/emitters-process.yaml|{of: process, is: tig, with: meltin, principal: [ozone]}|names \"meltin\"",
+                "shared/tables/emitters-process.yaml|{of: process, is: tigg, principal: [ozone]}|names \"tigg\"",
+                "shared/tables/emitters-process.yaml|{of: process, is: tig, principal: [ozon]}|names \"ozon\"",
+                "shared/tables/equipment-sets.yaml|{set: for-fire, items: [self-contained-positiv]}|names \"self-contained-positiv\"",
+            })
+    void aSpoiltRowIsNamed(String file, String row, String message) {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.append(rules, file, "  - " + row + "\n");
+        List<Problem> problems = lint(rules);
+        assertTrue(
+                problems.stream()
+                        .anyMatch(p -> p.file().endsWith(file)
+                                && p.line() > 0
+                                && p.text().contains(message)),
+                () -> text(problems));
+    }
+
+    private static List<Problem> lint(Path rules) {
+        return RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("docs/sources.yaml"));
+    }
+
+    private static String text(List<Problem> problems) {
+        return problems.stream().map(Problem::text).collect(Collectors.joining("\n"));
+    }
+}
