@@ -31,7 +31,8 @@ public final class EditedRules {
     }
 
     private static boolean wanted(Path path) {
-        return path.getNameCount() < 2 || List.of("shared", "gb").contains(path.getName(1).toString());
+        return path.getNameCount() < 2
+                || List.of("shared", "gb").contains(path.getName(1).toString());
     }
 
     /** Replaces the first occurrence of a text in a file of the copy; refuses when it is not there. */
