@@ -96,7 +96,7 @@ public final class Sweep {
     /** The decimal with the fewest digits from {@code low} to {@code high}, both included. */
     static BigDecimal shortest(BigDecimal low, BigDecimal high) {
         int scale = Math.max(0, Math.max(low.scale(), high.scale()));
-        for (int digits = -12; digits < scale; digits++) {
+        for (int digits = -12; digits <= scale; digits++) {
             BigDecimal candidate = low.setScale(digits, RoundingMode.CEILING);
             if (candidate.compareTo(high) <= 0) {
                 return candidate.stripTrailingZeros();

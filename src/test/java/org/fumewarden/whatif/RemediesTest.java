@@ -1,0 +1,55 @@
+package org.fumewarden.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.model.Lever;
+import org.junit.jupiter.api.Test;
+
+class RemediesTest {
+    @Test
+    void everyRemedyWorksAndNoProperPartOfItDoesOverTheTours() throws IOException {
+        int checked = 0;
+        for (Path tour : Benches.tours()) {
+            Bench bench = Benches.of(tour);
+            Remedies remedies = new Remedies(bench);
+            List<String> barred = bench.advise().respirators().stream()
+                    .filter(r -> r.verdict().equals("barred") || r.verdict().equals("undecided"))
+                    .map(Respirator::deviceClass)
+                    .limit(2)
+                    .toList();
+            for (String deviceClass : barred) {
+                for (List<Lever> set : remedies.forClass(deviceClass)) {
+                    assertTrue(remedies.serves(set, deviceClass), tour + " " + set);
+                    for (int size = 0; size < set.size(); size++) {
+                        for (List<Lever> part : Remedies.subsets(set, size)) {
+                            assertFalse(remedies.serves(part, deviceClass), tour + " " + part);
+                        }
+                    }
+                    checked++;
+                }
+            }
+        }
+        assertTrue(checked > 0, "no remedy was found in any tour");
+    }
+
+    @Test
+    void shorterWearMakesAFilteringFacepieceServeOnTheBracketBench() {
+        List<List<Lever>> sets = new Remedies(Benches.of(Benches.BRACKETS)).forClass("ffp3");
+        assertEquals(
+                List.of(List.of("shorter-wear")),
+                sets.stream().map(s -> s.stream().map(Lever::id).toList()).toList());
+    }
+
+    @Test
+    void whereNoSetHelpsNoneIsOffered() {
+        Bench bench = Benches.of(Benches.BRACKETS, Map.of("exposures.manganese-respirable.twa", "90 mg/m3"));
+        assertEquals(List.of(), new Remedies(bench).forClass("th3"));
+    }
+}
