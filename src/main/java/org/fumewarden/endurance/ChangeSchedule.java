@@ -1,0 +1,91 @@
+package org.fumewarden.endurance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The shortest of all bounds on a gas filter. */
+public final class ChangeSchedule {
+    private ChangeSchedule() {}
+
+    /**
+     * The change time, or why none can be given.
+     *
+     * <p>Needs one method that stands alone, or two different ones that support each other; a cap or a shelf life
+     * alone justifies nothing. Where the agent itself is the difficulty, only a measurement or a fixed use
+     * time carries. An expired filter, a mixture, a used filter or a bad number stops everything.
+     *
+     * @param bounds the outcome of every method that was tried, refusals included
+     */
+    public static Reckoning<ChangeTime> shortest(List<Reckoning<Bound>> bounds) {
+        List<Bound> found = new ArrayList<>();
+        List<Refused<Bound>> declined = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
+        for (Reckoning<Bound> outcome : bounds) {
+            if (outcome instanceof Reckoned<Bound> reckoned) {
+                found.add(reckoned.result());
+                remarks.addAll(reckoned.remarks());
+            } else if (outcome instanceof Refused<Bound> refused) {
+                declined.add(refused);
+            }
+        }
+        for (Refused<Bound> refused : declined) {
+            if (stopsAll(refused.reason())) {
+                return refused.as();
+            }
+        }
+        if (!stands(found, declined)) {
+            return Reckoning.refuse(Refusal.NO_METHOD_STANDS, whyNot(found, declined));
+        }
+        found.sort(Comparator.comparingDouble(Bound::minutes).thenComparing(Bound::kind));
+        long minutes = Figures.minutesDown(found.get(0).minutes());
+        if (minutes < 1) {
+            return Reckoning.refuse(
+                    Refusal.BREAKS_THROUGH_AT_ONCE,
+                    "The shortest bound is under one minute. Maybe a larger filter, else supplied air.");
+        }
+        return Reckoning.of(
+                new ChangeTime(minutes, found.get(0), found.subList(1, found.size()), declined),
+                remarks.stream().distinct().toList());
+    }
+
+    /** Reasons that lie in the filter or the air itself, not in one method. */
+    private static boolean stopsAll(Refusal reason) {
+        return switch (reason) {
+            case BAD_NUMBER, MIXTURE, REUSED, EXPIRED, USED_UP, NOT_HELD, ABOVE_CLASS_LIMIT, BREAKS_THROUGH_AT_ONCE ->
+                true;
+            default -> false;
+        };
+    }
+
+    /** Reasons after which only a measurement or a fixed use time can still carry a change time. */
+    private static boolean needsMeasurement(Refusal reason) {
+        return switch (reason) {
+            case LOW_BOILER, MODEL_DOES_NOT_HOLD, ABOVE_TEST_CONCENTRATION -> true;
+            default -> false;
+        };
+    }
+
+    private static boolean stands(List<Bound> found, List<Refused<Bound>> declined) {
+        boolean carried = found.stream()
+                .anyMatch(bound -> bound.kind() == BoundKind.MEASURED || bound.kind() == BoundKind.FIXED_USE_TIME);
+        if (declined.stream().anyMatch(refused -> needsMeasurement(refused.reason()))) {
+            return carried;
+        }
+        List<Bound> estimates =
+                found.stream().filter(bound -> bound.kind().estimates()).toList();
+        return estimates.stream().anyMatch(Bound::standsAlone)
+                || estimates.stream().map(Bound::kind).distinct().count() > 1;
+    }
+
+    private static String whyNot(List<Bound> found, List<Refused<Bound>> declined) {
+        StringBuilder says = new StringBuilder("No change time can be given: ");
+        says.append(
+                found.stream().anyMatch(bound -> bound.kind().estimates())
+                        ? "the only method that gave one may not stand alone."
+                        : "no method holds for this use.");
+        declined.forEach(refused -> says.append(' ').append(refused.sentence()));
+        return says.append(" Maybe the maker has breakthrough data for this agent and flow; else supplied air.")
+                .toString();
+    }
+}

@@ -1,0 +1,69 @@
+package org.fumewarden.endurance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads filter marks as people write them. */
+public final class FilterMarks {
+    private static final Pattern WHOLE =
+            Pattern.compile("(?<gas>(?:(?:AX|SX|NO|HG|CO|[ABEK])\\d*)*)-?(?:P(?<level>\\d))?(?<reuse>NR|R)?");
+    private static final Pattern PART = Pattern.compile("(AX|SX|NO|HG|CO|[ABEK])(\\d*)");
+
+    private FilterMarks() {}
+
+    /**
+     * Reads {@code A2B2-P3}, and also {@code a2 b2 p3} or {@code ABEK2-P3}, where one class stands for the letters before
+     * it; anything else is refused with what was found.
+     */
+    public static Reckoning<FilterMark> read(String text) {
+        String compact = text.toUpperCase(Locale.ROOT).replaceAll("[\\s/+]", "");
+        Matcher whole = WHOLE.matcher(compact);
+        if (compact.isEmpty() || !whole.matches()) {
+            return unreadable(text, "it is not made of A, B, E, K, AX, SX, NO, Hg, CO and P1 to P3");
+        }
+        try {
+            List<GasPart> gases = gases(whole.group("gas"));
+            int particle = whole.group("level") == null ? 0 : Integer.parseInt(whole.group("level"));
+            FilterMark.Reuse reuse = whole.group("reuse") == null
+                    ? FilterMark.Reuse.NOT_STATED
+                    : whole.group("reuse").equals("R") ? FilterMark.Reuse.REUSABLE : FilterMark.Reuse.ONE_SHIFT;
+            return Reckoning.of(new FilterMark(gases, particle, reuse));
+        } catch (IllegalArgumentException e) {
+            return unreadable(text, e.getMessage());
+        }
+    }
+
+    private static List<GasPart> gases(String letters) {
+        List<GasPart> parts = new ArrayList<>();
+        List<GasType> waiting = new ArrayList<>();
+        Matcher part = PART.matcher(letters);
+        while (part.find()) {
+            GasType type = GasType.valueOf(part.group(1));
+            String figure = part.group(2);
+            if (type.gradeKind() == GasType.Grade.NONE) {
+                parts.add(new GasPart(type, figure.isEmpty() ? 0 : Integer.parseInt(figure)));
+            } else if (figure.isEmpty()) {
+                waiting.add(type);
+            } else {
+                int grade = Integer.parseInt(figure);
+                waiting.add(type);
+                waiting.forEach(each -> parts.add(new GasPart(each, grade)));
+                waiting.clear();
+            }
+        }
+        if (!waiting.isEmpty()) {
+            throw new IllegalArgumentException(waiting.get(0).letters() + " has no class, such as "
+                    + waiting.get(0).letters() + "2.");
+        }
+        return parts;
+    }
+
+    private static Reckoning<FilterMark> unreadable(String text, String why) {
+        return Reckoning.refuse(
+                Refusal.OUTSIDE_TABLE,
+                "The filter mark \"" + text + "\" cannot be read: " + why + " Maybe write it like A2B2-P3.");
+    }
+}

@@ -1,0 +1,50 @@
+package org.fumewarden.endurance;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Longest use of an AX filter by low-boiler group and concentration.
+ *
+ * @param rows the published lines
+ */
+public record LowBoilerTimes(List<Row> rows) {
+
+    /** One line: up to this concentration, this long. */
+    public record Row(int group, double ppm, double minutes) {}
+
+    public LowBoilerTimes {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * Minutes for a group and a concentration; between two lines the stricter one.
+     *
+     * @param minutesUsed earlier use of the same filter in the same shift
+     */
+    public Reckoning<Bound> bound(int group, GasUse use, double minutesUsed) {
+        Optional<Reckoning<Bound>> refusal = use.refusal();
+        if (refusal.isPresent()) {
+            return refusal.get();
+        }
+        if (rows.stream().noneMatch(row -> row.group() == group)) {
+            return Reckoning.refuse(
+                    Refusal.NOT_HELD,
+                    "An AX filter is for low-boiler groups 1 and 2 only; this is group " + group
+                            + ". Maybe another filter type holds it (group 3), else supplied air.");
+        }
+        return rows.stream()
+                .filter(row -> row.group() == group && row.ppm() >= use.ppm())
+                .min(Comparator.comparingDouble(Row::ppm))
+                .map(row -> new CodeCap(
+                                row.minutes(),
+                                "AX, group " + group + ", up to " + Figures.plain(row.ppm()) + " ppm, within one shift",
+                                "group time")
+                        .fixedUseTime(minutesUsed))
+                .orElseGet(() -> Reckoning.refuse(
+                        Refusal.ABOVE_CLASS_LIMIT,
+                        Figures.plain(use.ppm()) + " ppm is above every line of group " + group
+                                + ". Maybe supplied air."));
+    }
+}

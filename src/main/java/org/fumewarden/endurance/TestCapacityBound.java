@@ -1,0 +1,107 @@
+package org.fumewarden.endurance;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Use time from the capacity that an approval test proves.
+ *
+ * <p>{@code t = C(test) Q(test) t(test) / (C Q)}. A lower bound only for a new filter, for the test gas or a gas held at
+ * least as well, at most at the test's concentration, humidity and temperature, and for the test's end point. At a flow
+ * above the test's the bed is used less fully; there the bound is given but may not stand alone.
+ */
+public final class TestCapacityBound {
+    private TestCapacityBound() {}
+
+    /**
+     * Minutes by the bare formula, without any check of its conditions.
+     *
+     * @param millilitresOfVapour that the filter had to hold
+     * @param ppm in use, above zero
+     * @param litresPerMinute through this filter, above zero
+     */
+    public static double minutes(double millilitresOfVapour, double ppm, double litresPerMinute) {
+        return millilitresOfVapour / (ppm * litresPerMinute / 1e3);
+    }
+
+    /**
+     * The bound, or why there is none.
+     *
+     * @param severalTypes true for a US cartridge that covers more than one type of gas, whose minimum life is halved
+     */
+    public static Reckoning<Bound> bound(TestCapacity test, GasUse use, HeldLike held, boolean severalTypes) {
+        Optional<Reckoning<Bound>> refusal = use.<Bound>refusal().or(() -> outside(test, use, held));
+        if (refusal.isPresent()) {
+            return refusal.get();
+        }
+        double share = held.share() * (severalTypes ? 0.5 : 1);
+        double minutes = share
+                * minutes(test.millilitresOfVapour(), use.ppm(), use.flow().litresPerMinute());
+        if (minutes <= 0) {
+            return Reckoning.refuse(
+                    Refusal.HOLDING_NOT_SHOWN,
+                    "The filter is not known to hold any of the agent. Maybe ask the maker.");
+        }
+        boolean withinFlow = use.flow().litresPerMinute() <= test.flow();
+        String says = String.format(
+                Locale.ROOT,
+                "Test of %s: %s ppm of %s at %s L/min for %s min; here %s ppm at %s L/min; %s.",
+                test.mark(),
+                Figures.plain(test.ppm()),
+                test.gas(),
+                Figures.plain(test.flow()),
+                Figures.plain(test.minutes()),
+                Figures.plain(use.ppm()),
+                Figures.plain(use.flow().litresPerMinute()),
+                held.because());
+        return Reckoning.of(
+                new Bound(BoundKind.TEST_CAPACITY, minutes, says, withinFlow),
+                withinFlow
+                        ? List.of()
+                        : List.of("The filter was tested at " + Figures.plain(test.flow()) + " L/min and meets "
+                                + Figures.plain(use.flow().litresPerMinute())
+                                + " L/min, where its bed is used less fully: this time may not stand alone. Maybe the"
+                                + " maker states a test at the flow of this unit."));
+    }
+
+    private static Optional<Reckoning<Bound>> outside(TestCapacity test, GasUse use, HeldLike held) {
+        if (!held.shown()) {
+            return refuse(
+                    Refusal.HOLDING_NOT_SHOWN,
+                    "Nothing shows that " + test.mark() + " holds this agent as well as " + test.gas()
+                            + ". Maybe the maker names it.");
+        }
+        if (use.ppm() > test.ppm()) {
+            return refuse(
+                    Refusal.ABOVE_TEST_CONCENTRATION,
+                    Figures.plain(use.ppm()) + " ppm is more than the " + Figures.plain(test.ppm())
+                            + " ppm of the test of " + test.mark() + ". Maybe a higher class, else supplied air.");
+        }
+        if (use.humidity() > test.humidity()) {
+            return refuse(
+                    Refusal.TOO_HUMID,
+                    Figures.plain(use.humidity()) + " % relative humidity is above the "
+                            + Figures.plain(test.humidity())
+                            + " % of the test. Maybe the maker has data for humid air.");
+        }
+        if (use.temperature() > test.temperature() && !held.warmAirCounted()) {
+            return refuse(
+                    Refusal.OUTSIDE_TEMPERATURE,
+                    Figures.plain(use.temperature()) + " C is above the " + Figures.plain(test.temperature())
+                            + " C of the test. Maybe the maker has data for warm air.");
+        }
+        if (use.exitPpm() < test.breakthroughPpm()) {
+            return refuse(
+                    Refusal.EXIT_LIMIT_TOO_LOW,
+                    "The test ends at " + Figures.plain(test.breakthroughPpm()) + " ppm behind the filter, above the "
+                            + Figures.plain(use.exitPpm())
+                            + " ppm allowed here. Maybe the maker has data for a lower end point.");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Reckoning<Bound>> refuse(Refusal reason, String sentence) {
+        return Optional.of(Reckoning.refuse(reason, sentence));
+    }
+}

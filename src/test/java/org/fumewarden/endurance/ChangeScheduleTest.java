@@ -1,0 +1,199 @@
+package org.fumewarden.endurance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ChangeScheduleTest {
+    private static final CarbonBed BED = new CarbonBed.Measured(120, 0.45, 80);
+
+    /** WE-53: OSHA guidance, rule of thumb: 150 ppm, boiling at 138 C, 90 % humidity, twice the work. */
+    @Test
+    void ruleOfThumbHalvesForHumidityAndForWork() {
+        assertEquals(120, Tables.ruleOfThumb().minutes(150, 2, 90), 1e-9);
+    }
+
+    /** OSHA guidance, rule of thumb, on its safe side: never above 8 h, x5 per whole decade down, inverse going up. */
+    @ParameterizedTest(name = "{0} ppm, work {1}, {2} %: {3} min")
+    @CsvSource({
+        "200, 1, 50, 480",
+        "199, 1, 50, 480",
+        "2, 1, 50, 480",
+        "400, 1, 50, 240",
+        "2000, 1, 50, 48",
+        "200, 6, 50, 80",
+        "20, 6, 50, 400",
+        "21, 6, 50, 80",
+        "200, 0.5, 50, 480",
+        "200, 1, 65, 480",
+        "200, 1, 65.1, 240"
+    })
+    void ruleOfThumbIsReadOnItsSafeSide(double ppm, double work, double humidity, double minutes) {
+        assertEquals(minutes, Tables.ruleOfThumb().minutes(ppm, work, humidity), 1e-9);
+    }
+
+    /** OSHA static table: 200 ppm of toluene last 307 min at 53.3 L/min; the rule must not promise more there. */
+    @Test
+    void ruleOfThumbStaysBelowThePublishedTolueneTime() {
+        GasUse use = new GasUse(200, 20, FilterFlow.ofBreathing(53.3, 1), 50, 22, false, false);
+        assertTrue(Tables.ruleOfThumb().bound(110.6, use).value().orElseThrow().minutes() < 307);
+    }
+
+    @Test
+    void ruleOfThumbAloneGivesNoChangeTime() {
+        Reckoning<ChangeTime> time =
+                ChangeSchedule.shortest(List.of(Tables.ruleOfThumb().bound(110.6, use(100, 20)), shift()));
+        assertEquals(Refusal.NO_METHOD_STANDS, time.refusal().orElseThrow());
+    }
+
+    @Test
+    void capAndShelfLifeAloneGiveNoChangeTime() {
+        Reckoning<ChangeTime> time = ChangeSchedule.shortest(List.of(shift(), shelf(LocalDate.of(2026, 3, 2))));
+        assertEquals(Refusal.NO_METHOD_STANDS, time.refusal().orElseThrow());
+        assertEquals(
+                Refusal.NO_METHOD_STANDS,
+                ChangeSchedule.shortest(List.of()).refusal().orElseThrow());
+    }
+
+    @Test
+    void shortestBoundWinsAndIsNamed() {
+        GasUse use = use(100, 20);
+        ChangeTime time = ChangeSchedule.shortest(List.of(
+                        shift(),
+                        Tables.model().bound(Tables.vapour("toluene"), BED, use),
+                        Tables.ruleOfThumb().bound(110.6, use)))
+                .value()
+                .orElseThrow();
+        assertEquals(BoundKind.RULE_OF_THUMB, time.basis().kind());
+        assertEquals(80, time.minutes(), "480 min at 30 L/min, here 180 L/min");
+        assertTrue(time.basisSentence().contains("rule of thumb"));
+        assertTrue(time.basisSentence().startsWith("Change after 80 min"));
+    }
+
+    @Test
+    void expiredFilterStopsEverything() {
+        GasUse use = use(100, 20);
+        Reckoning<ChangeTime> time = ChangeSchedule.shortest(
+                List.of(Tables.model().bound(Tables.vapour("toluene"), BED, use), shelf(LocalDate.of(2026, 3, 1))));
+        assertEquals(Refusal.EXPIRED, time.refusal().orElseThrow());
+    }
+
+    @ParameterizedTest(name = "other gases {0}, used {1}: {2}")
+    @CsvSource({"true, false, MIXTURE", "false, true, REUSED"})
+    void mixtureOrUsedFilterIsRefusedByEveryMethod(boolean mixture, boolean used, Refusal refusal) {
+        GasUse use = new GasUse(100, 20, FilterFlow.ofBlower(180, 1), 50, 20, mixture, used);
+        List<Reckoning<Bound>> all = List.of(
+                Tables.model().bound(Tables.vapour("toluene"), BED, use),
+                Tables.ruleOfThumb().bound(110.6, use),
+                TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HeldLike.shownBy("a document"), false),
+                Tables.lowBoilerTimes().bound(1, use, 0),
+                new MeasuredBreakthrough(100, 500, 10, 200, 70, 30, "a document").bound(use));
+        all.forEach(bound -> assertEquals(refusal, bound.refusal().orElseThrow()));
+        assertEquals(refusal, ChangeSchedule.shortest(all).refusal().orElseThrow());
+    }
+
+    /** Methanol boils at 64.7 C: neither a thumb nor a test of cyclohexane carries a time, only a measurement. */
+    @Test
+    void lowBoilerNeedsAMeasurement() {
+        GasUse use = use(100, 20);
+        Reckoning<Bound> model = Tables.model().bound(Tables.vapour("methanol"), BED, use);
+        Reckoning<Bound> test =
+                TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HeldLike.shownBy("a claim"), false);
+        assertEquals(
+                Refusal.NO_METHOD_STANDS,
+                ChangeSchedule.shortest(List.of(model, test)).refusal().orElseThrow());
+        Reckoning<Bound> measured = new MeasuredBreakthrough(7, 100, 20, 180, 50, 20, "maker's sheet").bound(use);
+        assertEquals(
+                7,
+                ChangeSchedule.shortest(List.of(model, test, measured))
+                        .value()
+                        .orElseThrow()
+                        .minutes());
+    }
+
+    /** WE-47: GUV-R 190 Table 13, AX group times; between two lines the stricter. */
+    @ParameterizedTest(name = "group {0} at {1} ppm: {2}")
+    @CsvSource({
+        "2, 5000, 20",
+        "2, 1001, 20",
+        "2, 1000, 60",
+        "1, 100, 40",
+        "1, 101, 20",
+        "1, 500, 20",
+        "1, 501, ABOVE_CLASS_LIMIT",
+        "2, 5001, ABOVE_CLASS_LIMIT",
+        "3, 10, NOT_HELD",
+        "4, 10, NOT_HELD"
+    })
+    void lowBoilerGroupsHaveTheirTimes(int group, double ppm, String expected) {
+        Reckoning<Bound> bound = Tables.lowBoilerTimes().bound(group, use(ppm, 20), 0);
+        assertEquals(
+                expected,
+                bound.value()
+                        .map(found -> Figures.plain(found.minutes()))
+                        .orElseGet(() -> bound.refusal().orElseThrow().name()));
+    }
+
+    /** WE-59: DGUV Regel 112-190 (before 2021) 3.2.8.2.3: the nominal time runs out even with no gas present. */
+    @ParameterizedTest(name = "CO 20 after {0} min: {1}")
+    @CsvSource({"0, 20", "19, 1", "20, USED_UP", "25, USED_UP"})
+    void carbonMonoxideFilterRunsOutByTheClock(double used, String expected) {
+        Reckoning<Bound> bound = Tables.useTime("co-20").fixedUseTime(used);
+        assertEquals(
+                expected,
+                bound.value()
+                        .map(found -> Figures.plain(found.minutes()))
+                        .orElseGet(() -> bound.refusal().orElseThrow().name()));
+    }
+
+    /** WE-33: Yoon-Nelson from the published pair 94 and 114 min (OSHA guidance, comparison page), derived. */
+    @Test
+    void measuredPairGivesItsBreakthroughCurve() {
+        YoonNelson curve = YoonNelson.through(new CurvePoint(94, 0.01), new CurvePoint(114, 0.10))
+                .value()
+                .orElseThrow();
+        assertEquals(8.34, curve.scale(), 0.005);
+        assertEquals(132.3, curve.halfTime(), 0.05);
+        assertEquals(15.9, curve.steepness(), 0.05);
+        assertEquals(94, curve.minutes(0.01), 1e-9);
+        assertEquals(
+                Refusal.NOT_MONOTONE,
+                YoonNelson.through(new CurvePoint(114, 0.01), new CurvePoint(94, 0.10))
+                        .refusal()
+                        .orElseThrow());
+    }
+
+    /** GUV-R 190 p. 32: six months after opening, if the printed date does not come first. */
+    @Test
+    void shelfLifeEndsWithTheEarlierDate() {
+        ShelfLife opened = new ShelfLife(LocalDate.of(2027, 1, 31), Optional.of(LocalDate.of(2026, 1, 10)), 6);
+        assertEquals(LocalDate.of(2026, 7, 10), opened.lastDay());
+        assertEquals(
+                1440,
+                opened.bound(LocalDate.of(2026, 7, 10)).value().orElseThrow().minutes());
+        assertEquals(
+                Refusal.EXPIRED,
+                opened.bound(LocalDate.of(2026, 7, 11)).refusal().orElseThrow());
+        assertEquals(
+                Refusal.BAD_NUMBER,
+                opened.bound(LocalDate.of(2026, 1, 9)).refusal().orElseThrow());
+    }
+
+    private static Reckoning<Bound> shift() {
+        return Tables.useTime("one-shift").bound();
+    }
+
+    private static Reckoning<Bound> shelf(LocalDate expires) {
+        return new ShelfLife(expires, Optional.empty(), 6).bound(LocalDate.of(2026, 3, 2));
+    }
+
+    private static GasUse use(double ppm, double exit) {
+        return new GasUse(ppm, exit, FilterFlow.ofBlower(180, 1), 50, 20, false, false);
+    }
+}

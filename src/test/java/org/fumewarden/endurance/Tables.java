@@ -1,0 +1,153 @@
+package org.fumewarden.endurance;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.Yaml;
+
+/** The shipped tables as argument records, so that every figure is stated once. */
+final class Tables {
+    private static final Path FOLDER = Path.of("rules", "shared", "tables");
+
+    private Tables() {}
+
+    @SuppressWarnings("unchecked")
+    static Map<String, Object> table(String name) {
+        try (var reader = Files.newBufferedReader(FOLDER.resolve(name + ".yaml"))) {
+            return new Yaml().load(reader);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    static List<Map<String, Object>> rows(String name) {
+        return (List<Map<String, Object>>) table(name).get("rows");
+    }
+
+    static Map<String, Object> row(String name, String column, Object value) {
+        return rows(name).stream()
+                .filter(row -> value.equals(row.get(column)))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(name + " has no row with " + column + " " + value));
+    }
+
+    static double number(Map<String, Object> row, String column) {
+        return ((Number) row.get(column)).doubleValue();
+    }
+
+    static double value(String name, String id) {
+        return number(row(name, "id", id), "value");
+    }
+
+    static Vapour vapour(String id) {
+        Map<String, Object> row = row("adsorbed-vapours", "id", id);
+        return new Vapour(
+                id,
+                number(row, "molar-mass"),
+                number(row, "density"),
+                number(row, "refractive-index"),
+                number(row, "boiling-point"),
+                number(row, "a"),
+                number(row, "b"),
+                number(row, "c"),
+                !Boolean.FALSE.equals(row.get("model-holds")));
+    }
+
+    static AdsorptionModel model() {
+        return new AdsorptionModel(
+                new AdsorptionConstants(
+                        model("micropore-volume"),
+                        model("affinity"),
+                        model("gas-constant"),
+                        model("polarizability-exponent"),
+                        model("rate-offset"),
+                        model("rate-base"),
+                        model("rate-slope"),
+                        model("velocity-offset"),
+                        model("molar-volume-at-zero"),
+                        model("standard-pressure")),
+                new AdsorptionRange(
+                        model("lowest-boiling-point"),
+                        model("plain-humidity"),
+                        model("highest-humidity"),
+                        model("lowest-temperature"),
+                        model("highest-temperature"),
+                        model("lowest-concentration"),
+                        model("highest-concentration"),
+                        model("lowest-exit-fraction"),
+                        model("highest-exit-fraction"),
+                        model("worst-overrun")));
+    }
+
+    private static double model(String id) {
+        return value("adsorption-model", id);
+    }
+
+    static TestCapacity test(String mark, String gas) {
+        return tests("gas-filter-tests", mark, gas);
+    }
+
+    static TestCapacity cartridge(String mark, String gas) {
+        return tests("cartridge-tests", mark, gas);
+    }
+
+    private static TestCapacity tests(String table, String mark, String gas) {
+        Map<String, Object> row = rows(table).stream()
+                .filter(each -> mark.equals(each.get("mark")) && gas.equals(each.get("gas")))
+                .findFirst()
+                .orElseThrow();
+        return new TestCapacity(
+                mark,
+                gas,
+                number(row, "ppm"),
+                number(row, "breakthrough-ppm"),
+                number(row, "minutes"),
+                number(row, "flow"),
+                number(row, "humidity"),
+                number(row, "temperature"));
+    }
+
+    static RuleOfThumb ruleOfThumb() {
+        return new RuleOfThumb(
+                thumb("lowest-boiling-point"),
+                thumb("reference-concentration"),
+                thumb("reference-life"),
+                thumb("reference-flow"),
+                thumb("life-per-decade-down"),
+                thumb("humid-from"),
+                thumb("humid-share"));
+    }
+
+    private static double thumb(String id) {
+        return value("service-life-rules", id);
+    }
+
+    static LowBoilerTimes lowBoilerTimes() {
+        return new LowBoilerTimes(rows("low-boiler-times").stream()
+                .map(row ->
+                        new LowBoilerTimes.Row((Integer) row.get("group"), number(row, "ppm"), number(row, "minutes")))
+                .toList());
+    }
+
+    static ClassLimits classLimits() {
+        return new ClassLimits(rows("gas-filter-classes").stream()
+                .map(row ->
+                        new ClassLimits.Row((String) row.get("type"), (Integer) row.get("class"), number(row, "ppm")))
+                .toList());
+    }
+
+    static CodeCap useTime(String id) {
+        Map<String, Object> row = row("filter-use-times", "id", id);
+        return new CodeCap(
+                number(row, "minutes"), id, (String) table("filter-use-times").get("clause"));
+    }
+
+    static Optional<Object> optional(Map<String, Object> row, String column) {
+        return Optional.ofNullable(row.get(column));
+    }
+}

@@ -1,0 +1,130 @@
+package org.fumewarden.endurance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TestCapacityTest {
+    private static final double MOLAR_VOLUME_AT_25 = 24.45;
+
+    /** WE-35, WE-37: 42 CFR 84.207 Table 11 of subpart L; the other rows by the same product, printed digits. */
+    @ParameterizedTest(name = "{0}: {2} g")
+    @CsvSource({
+        "organic-vapour, carbon-tetrachloride, 20.13",
+        "chlorine, chlorine, 3.25",
+        "ammonia, ammonia, 2.23",
+        "hydrogen-chloride, hydrogen-chloride, 2.39",
+        "methylamine, methylamine, 2.03",
+        "sulfur-dioxide, sulfur-dioxide, 2.52"
+    })
+    void cartridgeTestsProveTheseGrams(String mark, String gas, double grams) {
+        double molarMass = Tables.number(Tables.row("cartridge-tests", "mark", mark), "molar-mass");
+        assertEquals(grams, Tables.cartridge(mark, gas).grams(molarMass, MOLAR_VOLUME_AT_25), 0.006);
+    }
+
+    /** WE-39, WE-41, WE-43: EN 14387:2004+A1:2008 minimum capacity, as printed on a page of class 2 capacities. */
+    @ParameterizedTest(name = "{0} {1}: {2} g")
+    @CsvSource({"A2, cyclohexane, 18.375", "B2, hydrogen-sulfide, 8.52", "E2, sulfur-dioxide, 7.98", "K2, ammonia, 4.2"
+    })
+    void classTwoTestsProveTheseGrams(String mark, String gas, double grams) {
+        double printed = Tables.rows("gas-filter-tests").stream()
+                .filter(row -> mark.equals(row.get("mark")) && gas.equals(row.get("gas")))
+                .mapToDouble(row -> Tables.number(row, "milligrams-per-litre"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(grams, Tables.test(mark, gas).grams(printed), 1e-9);
+    }
+
+    /** EN 14387:2004+A1:2008, the capacity in millilitres of vapour of every line. */
+    @ParameterizedTest(name = "{0} {1}: {2} mL")
+    @CsvSource({
+        "A1, cyclohexane, 2100", "A2, cyclohexane, 5250", "A3, cyclohexane, 15600",
+        "B1, chlorine, 600", "B2, hydrogen-sulfide, 6000", "B3, hydrogen-cyanide, 10500",
+        "E2, sulfur-dioxide, 3000", "K1, ammonia, 1500", "K3, ammonia, 18000"
+    })
+    void testsProveTheseMillilitres(String mark, String gas, double millilitres) {
+        assertEquals(millilitres, Tables.test(mark, gas).millilitresOfVapour(), 1e-6);
+    }
+
+    /** WE-45: EN 14387 class A2, lower bound on a powered unit, derived; blower flow, not breathing. */
+    @Test
+    void blowerFlowAndNotBreathingSetsTheLowerBound() {
+        double capacity = Tables.test("A2", "cyclohexane").millilitresOfVapour();
+        FilterFlow blower = FilterFlow.ofBlower(180, 1);
+        assertEquals(145.8, TestCapacityBound.minutes(capacity, 200, blower.litresPerMinute()), 0.05);
+        assertEquals(875, TestCapacityBound.minutes(capacity, 200, 30), 0.05, "what breathing would wrongly promise");
+    }
+
+    @Test
+    void flowAboveTheTestMayNotStandAlone() {
+        HeldLike held = HeldLike.testGasBoundByReaction();
+        TestCapacity test = Tables.test("B2", "hydrogen-sulfide");
+        Reckoned<Bound> blower =
+                (Reckoned<Bound>) TestCapacityBound.bound(test, use(200, 10, 30.1, 70, 20), held, false);
+        Reckoned<Bound> asTested =
+                (Reckoned<Bound>) TestCapacityBound.bound(test, use(200, 10, 30, 70, 20), held, false);
+        assertFalse(blower.result().standsAlone());
+        assertFalse(blower.remarks().isEmpty());
+        assertTrue(asTested.result().standsAlone());
+    }
+
+    /** 42 CFR 84.207: minimum life halved where one cartridge covers more than one type of gas. */
+    @Test
+    void cartridgeForSeveralTypesHasHalfTheLife() {
+        HeldLike held = HeldLike.testGasBoundByReaction();
+        TestCapacity chlorine = Tables.cartridge("chlorine", "chlorine");
+        double single = minutes(TestCapacityBound.bound(chlorine, use(5, 5, 64, 50, 25), held, false));
+        double several = minutes(TestCapacityBound.bound(chlorine, use(5, 5, 64, 50, 25), held, true));
+        assertEquals(single / 2, several, 1e-9);
+    }
+
+    /** Conditions of the test after EN 14387: 70 % relative humidity, 20 C, its own end point. */
+    @ParameterizedTest(name = "{0} ppm exit {1} at {2} % and {3} C: {4}")
+    @CsvSource({
+        "5000, 10, 70, 20, ''",
+        "5001, 10, 70, 20, ABOVE_TEST_CONCENTRATION",
+        "5000, 9.9, 70, 20, EXIT_LIMIT_TOO_LOW",
+        "5000, 10, 70.1, 20, TOO_HUMID",
+        "5000, 10, 70, 20.1, OUTSIDE_TEMPERATURE",
+        "0, 10, 70, 20, BAD_NUMBER"
+    })
+    void boundIsRefusedOutsideTheTest(double ppm, double exit, double humidity, double temperature, String refusal) {
+        Reckoning<Bound> bound = TestCapacityBound.bound(
+                Tables.test("B2", "hydrogen-sulfide"),
+                use(ppm, exit, 30, humidity, temperature),
+                HeldLike.testGasBoundByReaction(),
+                false);
+        assertEquals(refusal, bound.refusal().map(Enum::name).orElse(""));
+    }
+
+    @Test
+    void agentNotShownToBeHeldIsRefused() {
+        Reckoning<Bound> bound = TestCapacityBound.bound(
+                Tables.test("B2", "chlorine"), use(5, 1, 30, 50, 20), HeldLike.notShown(), false);
+        assertEquals(Refusal.HOLDING_NOT_SHOWN, bound.refusal().orElseThrow());
+    }
+
+    /** A tenth of the vapour is held less firmly: the isotherm share falls, so the bound grows less than tenfold. */
+    @Test
+    void vapourAtLowConcentrationGetsNoMoreThanItsIsothermShare() {
+        TestCapacity test = Tables.test("A2", "cyclohexane");
+        HeldLike thin =
+                Tables.model().heldLike(Tables.vapour("cyclohexane"), 50, 20, Tables.vapour("cyclohexane"), test);
+        HeldLike same =
+                Tables.model().heldLike(Tables.vapour("cyclohexane"), 5000, 20, Tables.vapour("cyclohexane"), test);
+        assertEquals(1, same.share(), 1e-12);
+        assertTrue(thin.share() < 0.8 && thin.share() > 0.3, thin::toString);
+    }
+
+    private static GasUse use(double ppm, double exit, double flow, double humidity, double temperature) {
+        return new GasUse(ppm, exit, FilterFlow.ofBlower(flow, 1), humidity, temperature, false, false);
+    }
+
+    private static double minutes(Reckoning<Bound> bound) {
+        return bound.value().orElseThrow().minutes();
+    }
+}
