@@ -16,6 +16,11 @@ final class Figures {
         return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
     }
 
+    /** A temperature with its unit. */
+    static String degrees(double celsius) {
+        return Double.isFinite(celsius) ? plain(celsius) + " C" : celsius + " C";
+    }
+
     /** Whole minutes, rounded down, so that no sentence promises more than was reckoned. */
     static long minutesDown(double minutes) {
         return (long) Math.floor(minutes);

@@ -5,18 +5,25 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.yaml.snakeyaml.Yaml;
 
 /** The shipped tables as argument records, so that every figure is stated once. */
 final class Tables {
     private static final Path FOLDER = Path.of("rules", "shared", "tables");
 
+    private static final Map<String, Map<String, Object>> READ = new ConcurrentHashMap<>();
+
     private Tables() {}
 
-    @SuppressWarnings("unchecked")
     static Map<String, Object> table(String name) {
+        return READ.computeIfAbsent(name, Tables::read);
+    }
+
+    private static Map<String, Object> read(String name) {
         try (var reader = Files.newBufferedReader(FOLDER.resolve(name + ".yaml"))) {
             return new Yaml().load(reader);
         } catch (IOException e) {
@@ -147,7 +154,73 @@ final class Tables {
                 number(row, "minutes"), id, (String) table("filter-use-times").get("clause"));
     }
 
-    static Optional<Object> optional(Map<String, Object> row, String column) {
-        return Optional.ofNullable(row.get(column));
+    static WorkRate workRate(String id) {
+        Map<String, Object> row = row("work-rates", "id", id);
+        return new WorkRate(
+                id,
+                number(row, "minute-volume"),
+                number(row, "peak"),
+                number(row, "peak-speech"),
+                row.containsKey("at-most-minutes")
+                        ? OptionalDouble.of(number(row, "at-most-minutes"))
+                        : OptionalDouble.empty());
+    }
+
+    static BreathingPeaks breathingPeaks() {
+        return new BreathingPeaks(value("breathing-peaks", "silent"), value("breathing-peaks", "speaking"));
+    }
+
+    static StandardAtmosphere atmosphere() {
+        return new StandardAtmosphere(
+                value("standard-atmosphere", "sea-level-pressure"),
+                value("standard-atmosphere", "sea-level-temperature"),
+                value("standard-atmosphere", "lapse-rate"),
+                value("standard-atmosphere", "exponent"),
+                value("standard-atmosphere", "highest-altitude"));
+    }
+
+    static CaseRange blower(String id) {
+        Map<String, Object> row = row("blower-model", "id", id);
+        return new CaseRange(number(row, "low"), number(row, "likely"), number(row, "high"));
+    }
+
+    static PackRules packRules() {
+        return new PackRules(
+                pack("reserve"),
+                pack("quick-charge"),
+                pack("end-of-life"),
+                pack("yearly-hold-full"),
+                pack("yearly-hold-part"),
+                pack("cycles-short"),
+                pack("cycles-long"),
+                pack("charge-from"),
+                pack("charge-to"));
+    }
+
+    private static double pack(String id) {
+        return value("pack-behaviour", id);
+    }
+
+    static ColdTable cold() {
+        return new ColdTable(rows("pack-cold").stream()
+                .map(row -> new ColdTable.Row(
+                        number(row, "temperature"),
+                        new Span(number(row, "low"), number(row, "likely"), number(row, "high"))))
+                .toList());
+    }
+
+    static ShadeTable shades(String name) {
+        Map<String, Object> table = table(name);
+        return new ShadeTable(
+                table.get("source") + " " + table.get("clause"),
+                "cross-checked".equals(table.get("confidence")),
+                rows(name).stream()
+                        .map(row -> new ShadeTable.Row(
+                                (String) row.get("process"),
+                                ShadeTable.By.valueOf(((String) row.get("by")).toUpperCase(Locale.ROOT)),
+                                number(row, "from"),
+                                number(row, "to"),
+                                (Integer) row.get("shade")))
+                        .toList());
     }
 }

@@ -1,0 +1,77 @@
+package org.fumewarden.endurance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Compares what a powered unit delivers with what its wearer breathes. */
+public final class AirflowCheck {
+    private AirflowCheck() {}
+
+    /**
+     * The comparison; refused, and the unit barred, when the flow is not measured or below the minimum design flow.
+     *
+     * @param measured flow by the unit's own indicator before this use, litres per minute, empty when not measured
+     * @param minimumDesignFlow stated by the maker, litres per minute
+     * @param work breathing at sea level
+     * @param speech true when the wearer talks or shouts at work
+     * @param breathingFactor of the altitude, 1 at sea level
+     */
+    public static Reckoning<AirflowVerdict> compare(
+            OptionalDouble measured, double minimumDesignFlow, WorkRate work, boolean speech, double breathingFactor) {
+        if (measured.isEmpty()) {
+            return Reckoning.refuse(
+                    Refusal.BELOW_MINIMUM_FLOW,
+                    "The flow has not been measured, so nothing shows that it reaches the minimum design flow. Maybe"
+                            + " measure it with the indicator of the unit before use.");
+        }
+        double supply = measured.getAsDouble();
+        Optional<Reckoning<AirflowVerdict>> bad = new Inputs()
+                .notNegative("The measured flow in L/min", supply)
+                .positive("The minimum design flow in L/min", minimumDesignFlow)
+                .within("The breathing factor of the altitude", breathingFactor, 1, 3)
+                .refusal();
+        if (bad.isPresent()) {
+            return bad.get();
+        }
+        if (supply < minimumDesignFlow) {
+            return Reckoning.refuse(
+                    Refusal.BELOW_MINIMUM_FLOW,
+                    "The unit delivers " + Figures.plain(supply) + " L/min, below its minimum design flow of "
+                            + Figures.plain(minimumDesignFlow)
+                            + " L/min: do not use it. Maybe a new filter, a charged pack or another hose.");
+        }
+        return verdict(supply, work, speech, breathingFactor);
+    }
+
+    private static Reckoning<AirflowVerdict> verdict(double supply, WorkRate work, boolean speech, double factor) {
+        double peak = (speech ? work.peakSpeech() : work.peak()) * factor;
+        double mean = work.minuteVolume() * factor;
+        AirflowVerdict.Adequacy adequacy = supply >= peak
+                ? AirflowVerdict.Adequacy.COVERS_PEAKS
+                : supply >= mean
+                        ? AirflowVerdict.Adequacy.PEAKS_ABOVE_SUPPLY
+                        : AirflowVerdict.Adequacy.MEAN_ABOVE_SUPPLY;
+        List<String> remarks = new ArrayList<>();
+        remarks.add("More air never raises the protection factor.");
+        work.atMostMinutes()
+                .ifPresent(minutes -> remarks.add(
+                        "Nobody keeps up " + work.id() + " work longer than " + Figures.plain(minutes) + " min."));
+        return Reckoning.of(new AirflowVerdict(adequacy, supply, peak, words(adequacy, supply, peak, work)), remarks);
+    }
+
+    private static String words(AirflowVerdict.Adequacy adequacy, double supply, double peak, WorkRate work) {
+        String figures = Figures.plain(supply) + " L/min supplied, peaks of about " + Figures.plain(peak) + " L/min at "
+                + work.id() + " work.";
+        return switch (adequacy) {
+            case COVERS_PEAKS -> "The supply covers the breathing: " + figures;
+            case PEAKS_ABOVE_SUPPLY ->
+                "Warning, the peaks of the breath may draw in outside air: " + figures
+                        + " Work slower, take more breaks, or use a unit with more flow.";
+            case MEAN_ABOVE_SUPPLY ->
+                "Warning, the wearer breathes more than the unit delivers: " + figures
+                        + " Use a unit with more flow or breathing apparatus.";
+        };
+    }
+}

@@ -1,0 +1,82 @@
+package org.fumewarden.endurance;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How often the pre-filter and the particle filter are replaced.
+ *
+ * @param preFilterMinutes wear minutes between pre-filters, empty without one
+ * @param mainFilterMinutes wear minutes until the first warning stage, low end of the model
+ * @param preFiltersPerShift pre-filters to have at hand for one shift, the fitted one included
+ * @param says for the reader
+ */
+public record FilterCadence(
+        Optional<Double> preFilterMinutes, double mainFilterMinutes, long preFiltersPerShift, String says) {
+    private static final double LONGEST_MINUTES = 60_000;
+
+    /**
+     * Cadence of one filter set; never cleaned, always replaced, and the pre-filter at least as often as the main filter.
+     *
+     * @param load dust by blower flow
+     * @param pressure of one main filter
+     * @param mainFilters equal main filters in parallel
+     * @param litresPerMinute of the whole unit
+     * @param warningPascals pressure at which the display shows its first warning stage
+     * @param preFilterHolds milligrams at which the maker has the pre-filter replaced, empty when not stated: then one a shift
+     * @param shiftMinutes wear time in one shift
+     */
+    public static Reckoning<FilterCadence> of(
+            DustLoad load,
+            FilterPressure pressure,
+            int mainFilters,
+            double litresPerMinute,
+            double warningPascals,
+            Optional<Double> preFilterHolds,
+            double shiftMinutes) {
+        Optional<Reckoning<FilterCadence>> bad = new Inputs()
+                .positive("The number of filters", mainFilters)
+                .positive("The flow in L/min", litresPerMinute)
+                .positive("The warning pressure in Pa", warningPascals)
+                .positive("The wear time in a shift", shiftMinutes)
+                .positive("The load the pre-filter holds", preFilterHolds.orElse(1.0))
+                .refusal();
+        if (bad.isPresent()) {
+            return bad.get();
+        }
+        double perFilter = litresPerMinute / mainFilters;
+        if (pressure.clean(perFilter) >= warningPascals) {
+            return Reckoning.refuse(
+                    Refusal.OUTSIDE_TABLE,
+                    "A clean filter already gives " + Figures.plain(pressure.clean(perFilter)) + " Pa, not below the"
+                            + " warning stage at " + Figures.plain(warningPascals)
+                            + " Pa. Maybe the pressure was given for another flow.");
+        }
+        double main = Math.min(
+                LONGEST_MINUTES,
+                pressure.minutesTo(warningPascals, perFilter, Math.max(1e-12, load.onMainFilter() / mainFilters))
+                        .low());
+        Optional<Double> pre = load.preFilterShare() > 0
+                ? Optional.of(Math.min(
+                        main,
+                        preFilterHolds
+                                .map(holds -> Math.min(LONGEST_MINUTES, holds / Math.max(1e-12, load.onPreFilter())))
+                                .orElse(shiftMinutes)))
+                : Optional.empty();
+        long perShift = pre.map(minutes -> (long) Math.ceil(shiftMinutes / Math.max(1, Math.floor(minutes))))
+                .orElse(0L);
+        return Reckoning.of(
+                new FilterCadence(pre, main, perShift, words(pre, main, perShift)),
+                List.of("Pressure growth is modelled; no published curve for welding fume was found. The display of the"
+                        + " unit goes first."));
+    }
+
+    private static String words(Optional<Double> pre, double main, long perShift) {
+        String mainWords = "Particle filter: replace at the first warning stage, by the model after about "
+                + Figures.minutesDown(main) + " min of wear.";
+        return pre.map(minutes -> "Pre-filter: replace every " + Figures.minutesDown(minutes) + " min of wear, "
+                                + perShift + " in a shift. ")
+                        .orElse("")
+                + mainWords + " Never clean, knock out or blow through a filter.";
+    }
+}

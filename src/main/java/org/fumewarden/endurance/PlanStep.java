@@ -1,0 +1,35 @@
+package org.fumewarden.endurance;
+
+/**
+ * One thing to do in a shift.
+ *
+ * @param clockMinute minutes after the start of the shift, breaks counted
+ * @param action what
+ * @param inBreak true in a break, false when the wearer has to leave the hazardous area for it
+ */
+public record PlanStep(long clockMinute, Action action, boolean inBreak) {
+
+    /** What a step asks for. */
+    public enum Action {
+        /** Fit a full pack. */
+        SWAP_PACK("fit a charged pack"),
+        /** Quick charge, not above the share that does no harm. */
+        QUICK_CHARGE("quick charge the pack"),
+        /** Fit a new filter set. */
+        CHANGE_FILTER("fit a new filter set"),
+        /** Nothing is left to go on with. */
+        STOP("stop, nothing is left to go on with");
+
+        private final String words;
+
+        Action(String words) {
+            this.words = words;
+        }
+    }
+
+    /** The step in words. */
+    public String words() {
+        return "At " + clockMinute + " min" + (inBreak ? ", in the break: " : ", leave the hazardous area first: ")
+                + action.words + ".";
+    }
+}

@@ -1,0 +1,102 @@
+package org.fumewarden.endurance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+
+/**
+ * What to do when, so that a powered unit lasts a shift.
+ *
+ * @param lasts false when it does not with what is at hand
+ * @param shortByMinutes wear time that is missing, rounded up, 0 when it lasts
+ * @param remedy smallest change that makes it last, empty when it lasts or when nothing of the kind helps
+ * @param sparePacksUsed spare packs the plan uses
+ * @param spareFiltersUsed spare filter sets the plan uses
+ * @param steps in order of time
+ */
+public record ShiftPlan(
+        boolean lasts,
+        long shortByMinutes,
+        Optional<Remedy> remedy,
+        int sparePacksUsed,
+        int spareFiltersUsed,
+        List<PlanStep> steps) {
+    private static final int MOST_EXTRAS = 24;
+
+    public ShiftPlan {
+        steps = List.copyOf(steps);
+    }
+
+    /** The plan for a shift. */
+    public static Reckoning<ShiftPlan> of(ShiftNeeds needs) {
+        Optional<Reckoning<ShiftPlan>> bad = needs.refusal();
+        if (bad.isPresent()) {
+            return bad.get();
+        }
+        ShiftRun.Outcome run = ShiftRun.of(needs);
+        return Reckoning.of(new ShiftPlan(
+                run.lasts(),
+                run.lasts() ? 0 : (long) Math.ceil(needs.totalWork() - run.workedMinutes() - 1e-6),
+                run.lasts() ? Optional.empty() : smallestChange(needs),
+                run.packsUsed(),
+                run.filtersUsed(),
+                run.steps()));
+    }
+
+    /** Found by the same walk: fewest things to carry, then fewest things to do. Packs never stand in for filters. */
+    private static Optional<Remedy> smallestChange(ShiftNeeds needs) {
+        OptionalInt filters = IntStream.rangeClosed(0, MOST_EXTRAS)
+                .filter(more -> lasts(needs, new Remedy(MOST_EXTRAS, more, false, false)))
+                .findFirst();
+        if (filters.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean canFill = needs.startPackMinutes() < needs.fullPackMinutes();
+        boolean canCharge = needs.chargePerMinute() > 0 && !needs.chargeInBreaks();
+        for (int packs = 0; packs <= MOST_EXTRAS; packs++) {
+            for (Remedy change : List.of(
+                    new Remedy(packs, filters.getAsInt(), false, false),
+                    new Remedy(packs, filters.getAsInt(), true, false),
+                    new Remedy(packs, filters.getAsInt(), false, true),
+                    new Remedy(packs, filters.getAsInt(), true, true))) {
+                boolean possible = (canFill || !change.startFull()) && (canCharge || !change.chargeInBreaks());
+                if (possible && lasts(needs, change)) {
+                    return Optional.of(change);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean lasts(ShiftNeeds needs, Remedy change) {
+        return ShiftRun.of(needs.with(change)).lasts();
+    }
+
+    /**
+     * The plan in words, the verdict first.
+     *
+     * @param preFilters pre-filters the shift needs besides, by their cadence
+     */
+    public List<String> words(long preFilters) {
+        List<String> words = new ArrayList<>();
+        words.add(verdict());
+        steps.forEach(step -> words.add(step.words()));
+        int packs = sparePacksUsed + remedy.map(Remedy::morePacks).orElse(0);
+        int filters = spareFiltersUsed + remedy.map(Remedy::moreFilters).orElse(0);
+        words.add("Carry: charged spare packs " + packs + ", new filter sets " + filters + ", pre-filters " + preFilters
+                + ", and the flow indicator. Check the flow after every change.");
+        words.add("A low-flow or low-battery alarm goes before any plan: leave the hazardous area at once.");
+        return List.copyOf(words);
+    }
+
+    private String verdict() {
+        return lasts
+                ? "Lasts the shift with what is at hand."
+                : "DOES NOT LAST THE SHIFT: " + shortByMinutes + " min of wear short. "
+                        + remedy.map(change -> "Smallest change: " + change.words() + ".")
+                                .orElse("No number of packs or filter sets makes it last: shorten the work, lower the"
+                                        + " dust, or use supplied air.");
+    }
+}

@@ -1,0 +1,109 @@
+package org.fumewarden.endurance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AirflowCheckTest {
+    /** WE-49: Berndtsson, J. Int. Soc. Respir. Prot. 21 (2004) 21: 55.3 L/min, peak 169; a sinusoid gives pi times. */
+    @Test
+    void measuredPeakIsAboutThreeTimesTheMinuteVolume() {
+        BreathingPeaks peaks = Tables.breathingPeaks();
+        assertEquals(169, peaks.peak(55.3, false), 0.5);
+        assertEquals(266, peaks.peak(45.1, true), 0.5);
+        assertEquals(173.7, Math.PI * 55.3, 0.05, "the sinusoid stays close to the measured ratio");
+    }
+
+    /** Supply against covered minute volume, derived from the same measured ratios, printed digits. */
+    @ParameterizedTest(name = "{0} L/min covers {1} silent, {2} speaking")
+    @CsvSource({
+        "115, 37.6, 19.5", "120, 39.2, 20.3", "140, 45.8, 23.7", "160, 52.3, 27.1",
+        "170, 55.6, 28.8", "180, 58.8, 30.5", "210, 68.6, 35.6", "240, 78.4, 40.7"
+    })
+    void supplyCoversThisMinuteVolume(double supply, double silent, double speaking) {
+        assertEquals(silent, Tables.breathingPeaks().covered(supply, false), 0.051);
+        assertEquals(speaking, Tables.breathingPeaks().covered(supply, true), 0.051);
+    }
+
+    /** The peaks of the work-rate table belong to its oxygen figures: 25 (28, 33) L air per L, times the ratios. */
+    @Test
+    void workRatePeaksFollowFromTheirOxygenFigures() {
+        Tables.rows("work-rates").forEach(row -> {
+            double volume = Tables.number(row, "minute-volume");
+            double exact = Tables.number(row, "oxygen") * (volume > 100 ? 33 : volume > 50 ? 28 : 25);
+            assertEquals(volume, exact, 0.6, row::toString);
+            // the table was rounded from unrounded oxygen figures
+            assertEquals(Tables.number(row, "peak"), exact * 3.06, 1.0, row::toString);
+            assertEquals(Tables.number(row, "peak-speech"), exact * 5.9, 2.0, row::toString);
+        });
+    }
+
+    /** Below the minimum design flow the unit is barred; common practice, no source, and GUV-R 190 p. 36. */
+    @ParameterizedTest(name = "{0} of {1} L/min: {2}")
+    @CsvSource({
+        "159.9, 160, BELOW_MINIMUM_FLOW",
+        "160, 160, ''",
+        "0, 160, BELOW_MINIMUM_FLOW",
+        "-1, 160, BAD_NUMBER",
+        "NaN, 160, BAD_NUMBER",
+        "160, 0, BAD_NUMBER"
+    })
+    void unitBelowItsMinimumDesignFlowIsBarred(double measured, double minimum, String refusal) {
+        Reckoning<AirflowVerdict> verdict =
+                AirflowCheck.compare(OptionalDouble.of(measured), minimum, Tables.workRate("low"), false, 1);
+        assertEquals(refusal, verdict.refusal().map(Enum::name).orElse(""));
+    }
+
+    @Test
+    void flowThatWasNotMeasuredBarsToo() {
+        assertEquals(
+                Refusal.BELOW_MINIMUM_FLOW,
+                AirflowCheck.compare(OptionalDouble.empty(), 160, Tables.workRate("low"), false, 1)
+                        .refusal()
+                        .orElseThrow());
+    }
+
+    @ParameterizedTest(name = "{0} L/min at {1} work, speech {2}, factor {3}: {4}")
+    @CsvSource({
+        "180, moderate, false, 1, COVERS_PEAKS",
+        "180, high, true, 1, COVERS_PEAKS",
+        "178, high, true, 1, PEAKS_ABOVE_SUPPLY",
+        "180, high, true, 1.01, PEAKS_ABOVE_SUPPLY",
+        "115, very-high, false, 1, PEAKS_ABOVE_SUPPLY",
+        "104, maximal, false, 1, MEAN_ABOVE_SUPPLY"
+    })
+    void peaksWarnAndNeverBar(
+            double supply, String work, boolean speech, double factor, AirflowVerdict.Adequacy adequacy) {
+        Reckoned<AirflowVerdict> verdict = (Reckoned<AirflowVerdict>)
+                AirflowCheck.compare(OptionalDouble.of(supply), 100, Tables.workRate(work), speech, factor);
+        assertEquals(adequacy, verdict.result().adequacy());
+        assertTrue(verdict.remarks().get(0).contains("never raises the protection factor"));
+    }
+
+    /** US Standard Atmosphere 1976, first layer: 101325 Pa at 0 and 22632 Pa at 11000 m. */
+    @Test
+    void pressureFollowsTheStandardAtmosphere() {
+        StandardAtmosphere air = Tables.atmosphere();
+        assertEquals(101325, air.pressure(0), 1e-9);
+        assertEquals(22632, air.pressure(11000), 2);
+        // 79495 Pa at 2000 m, table of the same standard, from memory
+        assertEquals(79495, air.pressure(2000), 10);
+    }
+
+    @ParameterizedTest(name = "{0} m: {1}")
+    @CsvSource({"0, 1", "-200, 1", "2000, 1.2746", "5000, 1.8755"})
+    void thinAirAsksForMoreBreathAndDeepAirForNoLess(double altitude, double factor) {
+        assertEquals(
+                factor, Tables.atmosphere().breathingFactor(altitude).value().orElseThrow(), 5e-4);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"5001", "-501", "NaN"})
+    void altitudesOutsideTheTableAreRefused(double altitude) {
+        assertTrue(Tables.atmosphere().breathingFactor(altitude).refusal().isPresent());
+    }
+}

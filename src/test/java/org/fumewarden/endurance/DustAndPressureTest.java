@@ -1,0 +1,95 @@
+package org.fumewarden.endurance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DustAndPressureTest {
+    /** Filter of the clean-pressure example: the EN 143 P3 limit, 420 Pa at 95 L/min (from memory). */
+    private static final FilterPressure P3_AT_LIMIT =
+            new FilterPressure(420, 95, 0.05, Tables.blower("cake-resistance"));
+
+    /** Mass per shift at 180 L/min over 480 min, 86.4 m3, all captured; derived, printed in whole milligrams. */
+    @ParameterizedTest(name = "{0} mg/m3: {1} mg")
+    @CsvSource({"0.5, 43", "1, 86", "2, 173", "5, 432", "10, 864"})
+    void allDustInTheBlownAirCounts(double concentration, double milligrams) {
+        assertEquals(milligrams, load(concentration, 0).milligrams(480), 0.5);
+    }
+
+    /** Clean-pressure example, derived: 376 Pa, 1.07 W of air, about 4.3 W electric at a quarter. */
+    @Test
+    void twoCleanFiltersAtTheLimitNeedThisPower() {
+        double pascals = P3_AT_LIMIT.clean(170.0 / 2);
+        BlowerModel blower = blower(170, 2, pascals, 1000);
+        assertEquals(376, pascals, 0.5);
+        assertEquals(1.07, blower.airPower(pascals), 0.006);
+        assertEquals(4.3, blower.electricPower(pascals, 0.25, 0), 0.05);
+    }
+
+    @Test
+    void pressureGrowsByTheCakeTermAndStartsClean() {
+        // K (m/A) v by hand: 5e5 * (100e-6 / 0.05) * (90/60000 / 0.05) = 30 Pa
+        Span loaded = P3_AT_LIMIT.loaded(90, 100);
+        assertEquals(P3_AT_LIMIT.clean(90) + 30, loaded.likely(), 1e-6);
+        assertEquals(P3_AT_LIMIT.clean(90), P3_AT_LIMIT.loaded(90, 0).high(), 1e-12);
+        assertTrue(loaded.low() < loaded.likely() && loaded.likely() < loaded.high());
+    }
+
+    @Test
+    void preFilterIsReplacedMoreOftenAndMakesTheMainFilterLast() {
+        FilterCadence bare = cadence(load(10, 0), Optional.empty());
+        FilterCadence with = cadence(load(10, 0.6), Optional.of(100.0));
+        assertTrue(with.mainFilterMinutes() > bare.mainFilterMinutes());
+        assertTrue(with.preFilterMinutes().orElseThrow() <= with.mainFilterMinutes());
+        // 10 mg/m3 * 0.18 m3/min * 0.6 = 1.08 mg/min; 100 mg after 92.6 min; 480 / 92 = 5.2
+        assertEquals(92.59, with.preFilterMinutes().orElseThrow(), 0.01);
+        assertEquals(6, with.preFiltersPerShift());
+        assertEquals(0, bare.preFiltersPerShift());
+    }
+
+    @Test
+    void preFilterWithoutStatedLoadIsReplacedEveryShift() {
+        assertEquals(1, cadence(load(0.01, 0.6), Optional.empty()).preFiltersPerShift());
+    }
+
+    @Test
+    void cleanAirStillGivesAFiniteCadence() {
+        assertTrue(Double.isFinite(cadence(load(0, 0.5), Optional.of(50.0)).mainFilterMinutes()));
+    }
+
+    @ParameterizedTest(name = "{0} mg/m3 at {1} L/min, {2} captured")
+    @CsvSource({"-1, 180, 1", "NaN, 180, 1", "1, 0, 1", "1, 180, 1.1"})
+    void impossibleLoadsAreRefused(double concentration, double flow, double captured) {
+        assertEquals(
+                Refusal.BAD_NUMBER,
+                DustLoad.of(concentration, flow, captured, 0).refusal().orElseThrow());
+    }
+
+    @Test
+    void warningBelowTheCleanPressureIsRefused() {
+        assertEquals(
+                Refusal.OUTSIDE_TABLE,
+                FilterCadence.of(load(1, 0), P3_AT_LIMIT, 2, 180, 100, Optional.empty(), 480)
+                        .refusal()
+                        .orElseThrow());
+    }
+
+    private static FilterCadence cadence(DustLoad load, Optional<Double> holds) {
+        return FilterCadence.of(load, P3_AT_LIMIT, 2, 180, 600, holds, 480)
+                .value()
+                .orElseThrow();
+    }
+
+    private static DustLoad load(double concentration, double preFilterShare) {
+        return DustLoad.of(concentration, 180, 1, preFilterShare).value().orElseThrow();
+    }
+
+    private static BlowerModel blower(double flow, int filters, double pascals, double largest) {
+        return new BlowerModel(
+                flow, filters, pascals, largest, Tables.blower("efficiency"), Tables.blower("electronics"));
+    }
+}
