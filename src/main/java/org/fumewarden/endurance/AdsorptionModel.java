@@ -56,7 +56,7 @@ public final class AdsorptionModel {
 
     /** How the filter holds this vapour in use, in moles, compared with its test gas in the test; at most as well. */
     public HeldLike heldLike(Vapour vapour, double ppm, double temperature, Vapour testGas, TestCapacity test) {
-        double used = capacity(vapour, ppm, temperature) / vapour.molarMass();
+        double used = capacity(vapour, Math.max(ppm, range.lowestPpm()), temperature) / vapour.molarMass();
         double tested = capacity(testGas, test.ppm(), test.temperature()) / testGas.molarMass();
         double share = Math.min(1, used / tested);
         boolean shown = vapour.modelHolds() && vapour.boilingPoint() > range.lowestBoilingPoint();
@@ -64,40 +64,43 @@ public final class AdsorptionModel {
                 shown,
                 shown ? share : 0,
                 true,
+                range.lowestPpm(),
                 String.format(Locale.ROOT, "held at %.0f %% of the test gas by the adsorption isotherm", share * 100));
     }
 
     /** The bound with its allowance, or why the model does not hold. */
     public Reckoning<Bound> bound(Vapour vapour, CarbonBed bed, GasUse use) {
-        Optional<Reckoning<Bound>> refusal = use.<Bound>refusal().or(() -> outside(vapour, use));
+        Optional<Reckoning<Bound>> refusal = use.<Bound>refusal().or(() -> notHeld(vapour));
         if (refusal.isPresent()) {
             return refusal.get();
         }
         List<String> remarks = new ArrayList<>();
-        double ppm = use.ppm();
-        if (ppm < range.lowestPpm()) {
-            ppm = range.lowestPpm();
+        double ppm = Math.max(use.ppm(), range.lowestPpm());
+        if (ppm > use.ppm()) {
             remarks.add("Below the published range: the time at " + Figures.plain(ppm) + " ppm is used.");
-        }
-        double fraction = Math.min(use.exitPpm() / ppm, range.highestExitFraction());
-        if (fraction < range.lowestExitFraction()) {
-            return Reckoning.refuse(
-                    Refusal.EXIT_LIMIT_TOO_LOW,
-                    "Only " + Figures.plain(fraction * 100) + " % may come through; the model was published from "
-                            + Figures.plain(range.lowestExitFraction() * 100) + " % on. Maybe supplied air.");
         }
         if (use.humidity() > range.plainHumidity()) {
             remarks.add("Above " + Figures.plain(range.plainHumidity())
                     + " % humidity carbon may hold less; the published table corrects from "
                     + Figures.plain(range.highestHumidity()) + " % on. Change early.");
         }
-        return time(vapour, bed, use, ppm, fraction, remarks);
+        double fraction = Math.min(use.exitPpm() / ppm, range.highestExitFraction());
+        Reckoning<Bound> time = time(vapour, bed, use, ppm, Math.max(fraction, range.lowestExitFraction()), remarks);
+        if (!(time instanceof Reckoned<Bound> reckoned)) {
+            return time;
+        }
+        return outside(use, fraction)
+                .<Reckoning<Bound>>map(
+                        refused -> new Refused<>(refused.reason(), refused.sentence(), Optional.of(reckoned.result())))
+                .orElse(time);
     }
 
     private Reckoning<Bound> time(
             Vapour vapour, CarbonBed bed, GasUse use, double ppm, double fraction, List<String> remarks) {
-        double minutes = minutes(vapour, bed, ppm, fraction, use.flow().litresPerMinute(), use.temperature())
-                / range.worstOverrun();
+        double temperature =
+                Math.min(Math.max(use.temperature(), range.lowestTemperature()), range.highestTemperature());
+        double minutes =
+                minutes(vapour, bed, ppm, fraction, use.flow().litresPerMinute(), temperature) / range.worstOverrun();
         if (!(minutes > 0)) {
             return Reckoning.refuse(
                     Refusal.BREAKS_THROUGH_AT_ONCE,
@@ -113,7 +116,7 @@ public final class AdsorptionModel {
                 Figures.plain(ppm),
                 Figures.plain(use.flow().litresPerMinute()),
                 Figures.plain(bed.carbon()),
-                Figures.plain(use.temperature()),
+                Figures.plain(temperature),
                 Figures.plain(fraction * 100),
                 Figures.plain(range.worstOverrun()));
         return Reckoning.of(new Bound(BoundKind.ADSORPTION_MODEL, minutes, says, true), remarks);
@@ -139,7 +142,7 @@ public final class AdsorptionModel {
         return ppm * PARTS * vapour.molarMass() / molarVolume / 1e3;
     }
 
-    private Optional<Reckoning<Bound>> outside(Vapour vapour, GasUse use) {
+    private Optional<Reckoning<Bound>> notHeld(Vapour vapour) {
         if (!(vapour.boilingPoint() > range.lowestBoilingPoint())) {
             return refuse(
                     Refusal.LOW_BOILER,
@@ -152,27 +155,41 @@ public final class AdsorptionModel {
                     Refusal.MODEL_DOES_NOT_HOLD,
                     "Measurements with " + vapour.id() + " were far shorter than the model. Maybe supplied air.");
         }
+        return Optional.empty();
+    }
+
+    private Optional<Refused<Bound>> outside(GasUse use, double fraction) {
         if (use.humidity() > range.highestHumidity()) {
-            return refuse(
+            return refused(
                     Refusal.TOO_HUMID,
                     Figures.plain(use.humidity()) + " % relative humidity is above "
                             + Figures.plain(range.highestHumidity())
                             + " %, where water takes the place of the vapour. Maybe the maker has data for humid air.");
         }
         if (use.temperature() < range.lowestTemperature() || use.temperature() > range.highestTemperature()) {
-            return refuse(
+            return refused(
                     Refusal.OUTSIDE_TEMPERATURE,
                     Figures.plain(use.temperature()) + " C is outside "
                             + Figures.plain(range.lowestTemperature()) + " to "
                             + Figures.plain(range.highestTemperature()) + " C. Maybe the maker has data for it.");
         }
         if (use.ppm() > range.highestPpm()) {
-            return refuse(
+            return refused(
                     Refusal.OUTSIDE_PUBLISHED_RANGE,
                     Figures.plain(use.ppm()) + " ppm is above the " + Figures.plain(range.highestPpm())
                             + " ppm the model was published to. Maybe supplied air.");
         }
+        if (fraction < range.lowestExitFraction()) {
+            return refused(
+                    Refusal.EXIT_LIMIT_TOO_LOW,
+                    "Only " + Figures.plain(fraction * 100) + " % may come through; the model was published from "
+                            + Figures.plain(range.lowestExitFraction() * 100) + " % on. Maybe supplied air.");
+        }
         return Optional.empty();
+    }
+
+    private static Optional<Refused<Bound>> refused(Refusal reason, String sentence) {
+        return Optional.of(new Refused<>(reason, sentence));
     }
 
     private static Optional<Reckoning<Bound>> refuse(Refusal reason, String sentence) {

@@ -13,7 +13,7 @@ public final class ChangeSchedule {
      *
      * <p>Needs one method that stands alone, or two different ones that support each other; a cap or a shelf life
      * alone justifies nothing. Where the agent itself is the difficulty, only a measurement or a fixed use
-     * time carries. An expired filter, a mixture, a used filter or a bad number stops everything.
+     * time carries. A refused method may still shorten the time. An expired filter, a mixture, a used filter or a bad number stops everything.
      *
      * @param bounds the outcome of every method that was tried, refusals included
      */
@@ -37,6 +37,7 @@ public final class ChangeSchedule {
         if (!stands(found, declined)) {
             return Reckoning.refuse(Refusal.NO_METHOD_STANDS, whyNot(found, declined));
         }
+        declined.forEach(refused -> refused.shortens().ifPresent(found::add));
         found.sort(Comparator.comparingDouble(Bound::minutes).thenComparing(Bound::kind));
         long minutes = Figures.minutesDown(found.get(0).minutes());
         if (minutes < 1) {

@@ -6,25 +6,26 @@ package org.fumewarden.endurance;
  * @param shown true when it holds at least the named share of it
  * @param share moles of the agent held at its concentration per mole of test gas held at the test, 0 to 1
  * @param warmAirCounted true when the share already allows for the temperature in use
+ * @param floorPpm concentration below which the time at it is used, 0 without one
  * @param because why, one clause for the reader
  */
-public record HeldLike(boolean shown, double share, boolean warmAirCounted, String because) {
+public record HeldLike(boolean shown, double share, boolean warmAirCounted, double floorPpm, String because) {
     public HeldLike {
         new Inputs().within("share", share, 0, 1).orThrow("Holding");
     }
 
     /** The agent is the test gas itself and is bound by reaction, so that little gas is held as firmly as much. */
     public static HeldLike testGasBoundByReaction() {
-        return new HeldLike(true, 1, false, "the agent is the test gas of this type and is bound by reaction");
+        return new HeldLike(true, 1, false, 0, "the agent is the test gas of this type and is bound by reaction");
     }
 
     /** Another gas that a named document shows to be held at least as well. */
     public static HeldLike shownBy(String document) {
-        return new HeldLike(true, 1, false, "held at least as well as the test gas, after " + document);
+        return new HeldLike(true, 1, false, 0, "held at least as well as the test gas, after " + document);
     }
 
     /** Nobody has shown it. */
     public static HeldLike notShown() {
-        return new HeldLike(false, 0, false, "not shown");
+        return new HeldLike(false, 0, false, 0, "not shown");
     }
 }

@@ -31,20 +31,30 @@ public final class TestCapacityBound {
      * @param severalTypes true for a US cartridge that covers more than one type of gas, whose minimum life is halved
      */
     public static Reckoning<Bound> bound(TestCapacity test, GasUse use, HeldLike held, boolean severalTypes) {
-        Optional<Reckoning<Bound>> refusal = use.<Bound>refusal().or(() -> outside(test, use, held));
+        Optional<Reckoning<Bound>> refusal = use.refusal();
         if (refusal.isPresent()) {
             return refusal.get();
         }
         double share = held.share() * (severalTypes ? 0.5 : 1);
         double minutes = share
-                * minutes(test.millilitresOfVapour(), use.ppm(), use.flow().litresPerMinute());
-        if (minutes <= 0) {
+                * minutes(
+                        test.millilitresOfVapour(),
+                        Math.max(use.ppm(), held.floorPpm()),
+                        use.flow().litresPerMinute());
+        if (!held.shown() || !(minutes > 0)) {
             return Reckoning.refuse(
                     Refusal.HOLDING_NOT_SHOWN,
-                    "The filter is not known to hold any of the agent. Maybe ask the maker.");
+                    "Nothing shows that " + test.mark() + " holds this agent as well as " + test.gas()
+                            + ". Maybe the maker names it.");
         }
         boolean withinFlow = use.flow().litresPerMinute() <= test.flow();
-        String says = String.format(
+        Bound bound = new Bound(BoundKind.TEST_CAPACITY, minutes, says(test, use, held), withinFlow);
+        return outside(test, use, held, bound)
+                .orElseGet(() -> Reckoning.of(bound, withinFlow ? List.of() : List.of(overFlow(test, use))));
+    }
+
+    private static String says(TestCapacity test, GasUse use, HeldLike held) {
+        return String.format(
                 Locale.ROOT,
                 "Test of %s: %s ppm of %s at %s L/min for %s min; here %s ppm at %s L/min; %s.",
                 test.mark(),
@@ -55,31 +65,26 @@ public final class TestCapacityBound {
                 Figures.plain(use.ppm()),
                 Figures.plain(use.flow().litresPerMinute()),
                 held.because());
-        return Reckoning.of(
-                new Bound(BoundKind.TEST_CAPACITY, minutes, says, withinFlow),
-                withinFlow
-                        ? List.of()
-                        : List.of("The filter was tested at " + Figures.plain(test.flow()) + " L/min and meets "
-                                + Figures.plain(use.flow().litresPerMinute())
-                                + " L/min, where its bed is used less fully: this time may not stand alone. Maybe the"
-                                + " maker states a test at the flow of this unit."));
     }
 
-    private static Optional<Reckoning<Bound>> outside(TestCapacity test, GasUse use, HeldLike held) {
-        if (!held.shown()) {
-            return refuse(
-                    Refusal.HOLDING_NOT_SHOWN,
-                    "Nothing shows that " + test.mark() + " holds this agent as well as " + test.gas()
-                            + ". Maybe the maker names it.");
-        }
+    private static String overFlow(TestCapacity test, GasUse use) {
+        return "The filter was tested at " + Figures.plain(test.flow()) + " L/min and meets "
+                + Figures.plain(use.flow().litresPerMinute())
+                + " L/min, where its bed is used less fully: this time may not stand alone. Maybe the maker states a"
+                + " test at the flow of this unit.";
+    }
+
+    private static Optional<Reckoning<Bound>> outside(TestCapacity test, GasUse use, HeldLike held, Bound cap) {
         if (use.ppm() > test.ppm()) {
             return refuse(
+                    cap,
                     Refusal.ABOVE_TEST_CONCENTRATION,
                     Figures.plain(use.ppm()) + " ppm is more than the " + Figures.plain(test.ppm())
                             + " ppm of the test of " + test.mark() + ". Maybe a higher class, else supplied air.");
         }
         if (use.humidity() > test.humidity()) {
             return refuse(
+                    cap,
                     Refusal.TOO_HUMID,
                     Figures.plain(use.humidity()) + " % relative humidity is above the "
                             + Figures.plain(test.humidity())
@@ -87,12 +92,14 @@ public final class TestCapacityBound {
         }
         if (use.temperature() > test.temperature() && !held.warmAirCounted()) {
             return refuse(
+                    cap,
                     Refusal.OUTSIDE_TEMPERATURE,
                     Figures.plain(use.temperature()) + " C is above the " + Figures.plain(test.temperature())
                             + " C of the test. Maybe the maker has data for warm air.");
         }
         if (use.exitPpm() < test.breakthroughPpm()) {
             return refuse(
+                    cap,
                     Refusal.EXIT_LIMIT_TOO_LOW,
                     "The test ends at " + Figures.plain(test.breakthroughPpm()) + " ppm behind the filter, above the "
                             + Figures.plain(use.exitPpm())
@@ -101,7 +108,7 @@ public final class TestCapacityBound {
         return Optional.empty();
     }
 
-    private static Optional<Reckoning<Bound>> refuse(Refusal reason, String sentence) {
-        return Optional.of(Reckoning.refuse(reason, sentence));
+    private static Optional<Reckoning<Bound>> refuse(Bound cap, Refusal reason, String sentence) {
+        return Optional.of(new Refused<>(reason, sentence, Optional.of(cap)));
     }
 }
