@@ -52,7 +52,7 @@ final class TableReader {
         for (Located item : items) {
             if (kind.equals("questions")) {
                 questions.add(question(item));
-            } else {
+            } else if (!FigureKinds.contains(kind)) {
                 row(item, id, kind, citation, rows);
             }
         }
