@@ -54,8 +54,8 @@ public final class Advisor {
         for (Input input : task.inputs()) {
             if (input instanceof Exposure exposure && !unitsAgree(exposure, rows) && !convertible(exposure, rows)) {
                 problems.add(new Problem(
-                        "task",
-                        0,
+                        task.file(),
+                        task.lines().getOrDefault(exposure.path(), 0),
                         exposure.path(),
                         "is in " + exposure.unit().symbol() + ", which cannot be compared with the limits of "
                                 + exposure.agent() + ".",

@@ -2,6 +2,7 @@ package org.fumewarden.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.fumewarden.codes.InputException;
 import picocli.CommandLine;
@@ -43,7 +44,20 @@ public final class Main implements Callable<Integer> {
         line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
         line.setExecutionExceptionHandler(Main::explain);
+        line.setParameterExceptionHandler(Main::explainArguments);
         return line;
+    }
+
+    /** What is wrong with the arguments, without the names of classes that the parser adds. */
+    private static int explainArguments(CommandLine.ParameterException fault, String[] arguments) {
+        CommandLine line = fault.getCommandLine();
+        line.getErr().println(fault.getMessage().replaceAll(" to class \\S+.*| \\(\\S*Exception.*", ""));
+        List<String> near = fault instanceof CommandLine.UnmatchedArgumentException unmatched
+                ? unmatched.getSuggestions()
+                : List.of();
+        String help = "see " + line.getCommandSpec().qualifiedName() + " --help.";
+        line.getErr().println("Maybe " + (near.isEmpty() ? help : String.join(" or ", near) + "; " + help));
+        return ExitCodes.BAD_INPUT;
     }
 
     private static int explain(Exception fault, CommandLine line, CommandLine.ParseResult parsed) {

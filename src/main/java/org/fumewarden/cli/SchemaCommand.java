@@ -3,6 +3,7 @@ package org.fumewarden.cli;
 import java.util.concurrent.Callable;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.AdviceSchema;
 import org.fumewarden.report.TaskSchema;
 import picocli.CommandLine.Command;
@@ -30,8 +31,7 @@ final class SchemaCommand implements Callable<Integer> {
     @Option(
             names = "--code",
             paramLabel = "ID",
-            defaultValue = "gb",
-            description = "Code whose vocabulary the task schema lists.")
+            description = "Code whose vocabulary the task schema lists; the first one when not given.")
     private String code;
 
     @Spec
@@ -39,11 +39,15 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String schema = subject == Subject.advice
-                ? AdviceSchema.text()
-                : TaskSchema.write(CodeBook.read(RuleFolder.shipped(), code).vocabulary());
+        String schema = subject == Subject.advice ? AdviceSchema.text() : TaskSchema.write(vocabulary());
         spec.commandLine().getOut().print(schema);
         spec.commandLine().getOut().flush();
         return ExitCodes.COMPLETE;
+    }
+
+    private Vocabulary vocabulary() {
+        RuleFolder folder = RuleFolder.shipped();
+        return CodeBook.read(folder, code == null ? folder.codes().get(0) : code)
+                .vocabulary();
     }
 }

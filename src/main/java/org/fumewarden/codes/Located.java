@@ -23,12 +23,23 @@ public final class Located {
     private final String path;
     private final Node node;
     private final List<Problem> problems;
+    private final int line;
 
     Located(String file, String path, Node node, List<Problem> problems) {
+        this(file, path, node, problems, node);
+    }
+
+    /** A place that begins where its name stands, which may be lines above its value. */
+    private Located(String file, String path, Node node, List<Problem> problems, Node start) {
         this.file = file;
         this.path = path;
         this.node = node;
         this.problems = problems;
+        this.line = start.getStartMark().getLine() + 1;
+    }
+
+    public String file() {
+        return file;
     }
 
     public String path() {
@@ -40,7 +51,7 @@ public final class Located {
     }
 
     public int line() {
-        return node.getStartMark().getLine() + 1;
+        return line;
     }
 
     /** Everything found wrong so far in the whole file, in the order it was found. */
@@ -90,7 +101,7 @@ public final class Located {
             }
             String name = key.getValue();
             String below = path.isEmpty() ? name : path + "." + name;
-            Located entry = new Located(file, below, tuple.getValueNode(), problems);
+            Located entry = new Located(file, below, tuple.getValueNode(), problems, key);
             if (entries.putIfAbsent(name, entry) != null) {
                 entry.complain("is given twice.", "keep one of the two.");
             }

@@ -3,6 +3,7 @@ package org.fumewarden.task;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,7 +68,17 @@ public final class TaskReader {
                     return LocalDate.EPOCH;
                 });
         root.settle();
-        return new Task(title, code, day, inputs);
+        return new Task(title, code, day, inputs, root.file(), lines(top));
+    }
+
+    private static Map<String, Integer> lines(Map<String, Located> top) {
+        Map<String, Integer> lines = new HashMap<>();
+        if (top.containsKey("exposures")) {
+            top.get("exposures")
+                    .items()
+                    .forEach(item -> item.entries().values().forEach(cell -> lines.put(cell.path(), cell.line())));
+        }
+        return lines;
     }
 
     /** The places of the file that answer questions, by path; complains about every name that nothing asks for. */
