@@ -103,6 +103,10 @@ class AppraisalTest {
         assertEquals(Statistic.HIGHEST_SAMPLE, governing.statistic());
         assertEquals(9, governing.value());
         assertTrue(warns(governing, Status.WARN_POOR_FIT));
+        Compliance.Verdict verdict =
+                need(Appraisal.of(found(values), Question.against(1000))).verdict();
+        assertEquals(Compliance.Decision.NO_DECISION, verdict.decision());
+        assertEquals(Status.WARN_POOR_FIT, verdict.status());
     }
 
     @Test
