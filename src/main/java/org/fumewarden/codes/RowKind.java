@@ -19,6 +19,7 @@ import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
+import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
@@ -37,6 +38,7 @@ enum RowKind {
     LEVERS("levers", RowKind::lever),
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
+    RANGES("ranges", RowKind::range),
     TERMS("terms", RowKind::term),
     THRESHOLDS("thresholds", RowKind::threshold);
 
@@ -187,6 +189,15 @@ enum RowKind {
         return row.words("items").stream()
                 .map(item -> (Row) new Member(row.ref(set + "/" + item), set, item))
                 .toList();
+    }
+
+    private static List<Row> range(RowReader row) {
+        String quantity = row.text("quantity");
+        String of = row.text("of");
+        String with = row.text("with", "any");
+        String key = quantity + "/" + of + (with.equals("any") ? "" : "/" + with);
+        return List.of(new QuantityRange(
+                row.ref(key), quantity, of, with, row.amount("low"), row.amount("high"), row.text("unit")));
     }
 
     private static List<Row> term(RowReader row) {

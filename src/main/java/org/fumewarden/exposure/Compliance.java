@@ -18,6 +18,7 @@ public final class Compliance {
 
     private static final int PRELIMINARY_FROM = 3;
     private static final int TOLERANCE_FROM = 6;
+    private static final double UNLIKELY = 0.05;
     private static final double[] PRELIMINARY_SHARES = {0.1, 0.15, 0.2};
 
     private Compliance() {}
@@ -99,7 +100,7 @@ public final class Compliance {
                 .then(k -> fit.tolerance(COVERAGE, CONFIDENCE).map(utl -> new Tolerance(distance, k, utl))));
     }
 
-    /** The test that the number of samples asks for; a spread that is not plausible never passes. */
+    /** The test that the number of samples asks for; a spread or a shape that is not plausible never passes. */
     public static Verdict test(SampleSet set, double limit) {
         if (set.size() < TOLERANCE_FROM || !SampleSet.isConcentration(limit)) {
             return preliminary(set, limit);
@@ -109,9 +110,22 @@ public final class Compliance {
         }
         Outcome<Tolerance> found = LognormalFits.of(set).then(fit -> tolerance(fit, limit));
         if (found instanceof Value<Tolerance> value) {
-            return judged(value);
+            return shaped(set, judged(value));
         }
         return new Verdict(Decision.NO_DECISION, found.status(), found.sentence());
+    }
+
+    private static Verdict shaped(SampleSet set, Verdict verdict) {
+        boolean poor = ShapiroWilk.ofLogs(set)
+                .value()
+                .filter(shape -> shape.probability() < UNLIKELY)
+                .isPresent();
+        return poor && verdict.decision() == Decision.COMPLIANT
+                ? new Verdict(
+                        Decision.NO_DECISION,
+                        Status.WARN_POOR_FIT,
+                        "The samples do not look lognormal, so the test does not apply. Maybe split them by task or place.")
+                : verdict;
     }
 
     private static Verdict judged(Value<Tolerance> found) {

@@ -33,6 +33,19 @@ public record Exceedance(double share, double lower, double upper) {
                         : byInformation(set, k, Math.log(limit), confidence)));
     }
 
+    /**
+     * The largest share above the highest of some samples, whatever the shape of the distribution.
+     *
+     * <p>1 - (1 - confidence)^(1/n), elementary; 6 samples bound it at 39 % with 95 % confidence.
+     */
+    public static Outcome<Double> aboveHighest(int samples, double confidence) {
+        if (samples < 1 || !ToleranceFactor.isShare(confidence)) {
+            return Outcome.none(
+                    Status.TOO_FEW, "A bound needs a sample and a confidence between 0 and 1. Maybe write 0.95.");
+        }
+        return Outcome.finite(-Math.expm1(Math.log1p(-confidence) / samples));
+    }
+
     private static Outcome<Exceedance> exact(int n, double k, double confidence) {
         NoncentralT distribution = new NoncentralT(n - 1);
         double root = Math.sqrt(n);

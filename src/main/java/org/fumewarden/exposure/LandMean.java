@@ -12,8 +12,8 @@ import java.util.function.DoubleUnaryOperator;
  * has the wanted tail.
  */
 final class LandMean {
-    private static final int PANELS = 60;
-    private static final double WIDTHS = 40;
+    private static final int PANELS = 20;
+    private static final double WIDTHS = 30;
 
     private LandMean() {}
 

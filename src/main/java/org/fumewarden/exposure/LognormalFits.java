@@ -31,11 +31,7 @@ public final class LognormalFits {
             return fit(moments.mean(), moments.deviation(), n, n, "all detected");
         }
         if (detected == 0) {
-            return Outcome.none(
-                    Status.ALL_CENSORED,
-                    "All " + n + " samples are below their detection limits, the highest "
-                            + Sentences.number(set.highestDetectionLimit())
-                            + ". There is no mean and no spread. Maybe sample longer or with a finer method.");
+            return Outcome.none(Status.ALL_CENSORED, allBelow(set));
         }
         if (detected < FEWEST_DETECTED || n - detected > MOST_CENSORED * n) {
             return Outcome.none(
@@ -44,6 +40,17 @@ public final class LognormalFits {
                             + " samples were detected, too few for a fit. Maybe sample longer or with a finer method.");
         }
         return censored(set, method);
+    }
+
+    private static String allBelow(SampleSet set) {
+        String bound = Exceedance.aboveHighest(set.size(), 0.95)
+                .value()
+                .map(share -> " With 95 % confidence no more than " + Sentences.number(100 * share)
+                        + " % of exposures are above it.")
+                .orElse("");
+        return "All " + set.size() + " samples are below their detection limits, the highest "
+                + Sentences.number(set.highestDetectionLimit()) + ", so there is no mean and no spread." + bound
+                + " Maybe sample longer or with a finer method.";
     }
 
     private static Outcome<LognormalFit> censored(SampleSet set, NonDetects method) {

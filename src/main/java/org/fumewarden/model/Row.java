@@ -15,6 +15,7 @@ public sealed interface Row extends Fact
                 Lever,
                 Limit,
                 Member,
+                QuantityRange,
                 Term,
                 Threshold {
 

@@ -13,7 +13,7 @@ class NumericsSelfCheckTest {
         NumericsSelfCheck.measure().forEach(line -> assertTrue(line.kept(), line.toString()));
         assertEquals(9, NumericsSelfCheck.measure().size());
         assertEquals(
-                44 + 6 + 2 + 2 + 2 + 12,
+                44 + 9 + 2 + 2 + 2 + 12,
                 NumericsSelfCheck.measure().stream()
                         .mapToInt(NumericsSelfCheck.Line::cases)
                         .sum());

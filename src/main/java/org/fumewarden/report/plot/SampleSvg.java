@@ -85,8 +85,15 @@ final class SampleSvg {
                 from = Math.max(from, (Math.log(scale.low()) - fit.meanLog()) / fit.sdLog());
                 to = Math.min(to, (Math.log(scale.high()) - fit.meanLog()) / fit.sdLog());
             }
-            double left = x(StandardNormal.below(from));
-            line(left, y(fit.at(from)), x(StandardNormal.below(to)), y(fit.at(to)), INK, "");
+            if (from < to) {
+                line(
+                        x(StandardNormal.below(from)),
+                        y(fit.at(from)),
+                        x(StandardNormal.below(to)),
+                        y(fit.at(to)),
+                        INK,
+                        "");
+            }
         });
     }
 

@@ -1,0 +1,201 @@
+package org.fumewarden.exposure;
+
+import static org.fumewarden.exposure.AirVectors.need;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fumewarden.exposure.Appraisal.Question;
+import org.junit.jupiter.api.Test;
+
+/** The choice of the governing statistic is our own design; the numbers behind it are held by the reference vectors. */
+class AppraisalTest {
+    private static final double[] SIX = {0.21, 0.34, 0.12, 0.55, 0.18, 0.29};
+
+    private static List<Sample> found(double... values) {
+        return Arrays.stream(values).mapToObj(Sample::found).toList();
+    }
+
+    private static Governing governing(List<Sample> samples, double limit) {
+        return need(Appraisal.of(samples, Question.against(limit))).governing();
+    }
+
+    private static boolean warns(Governing governing, Status status) {
+        return governing.cautions().stream().anyMatch(c -> c.status() == status);
+    }
+
+    @Test
+    void oneOrTwoSamplesGoByTheHighestWithACaution() {
+        for (List<Sample> samples : List.of(found(0.4), found(0.4, 0.2))) {
+            Governing governing = governing(samples, 1);
+            assertEquals(Statistic.HIGHEST_SAMPLE, governing.statistic());
+            assertEquals(0.4, governing.value());
+            assertTrue(governing.measureMore());
+            assertTrue(warns(governing, Status.TOO_FEW));
+        }
+    }
+
+    @Test
+    void threeToFiveSamplesGoByAtLeastTheHighest() {
+        Governing governing = governing(found(0.2, 0.3, 0.5), 1);
+        // mean of ln = -1.16885, s = 0.45915; exp(-1.16885 + 1.64485 x 0.45915) = 0.6613
+        assertEquals(Statistic.PERCENTILE_95, governing.statistic());
+        assertEquals(0.6613, governing.value(), 5e-5);
+        assertTrue(warns(governing, Status.TOO_FEW));
+    }
+
+    @Test
+    void sixSamplesGoByTheUpperToleranceLimit() {
+        Governing governing = governing(found(SIX), 1);
+        assertEquals(Statistic.UPPER_TOLERANCE_70, governing.statistic());
+        // EN 689:2018 Annex F factor 2.187 (from memory) for n = 6; vector en689-six
+        assertEquals(0.8012082523190875, governing.value(), 1e-9);
+        assertFalse(governing.measureMore());
+        assertTrue(governing.cautions().isEmpty(), governing.cautions().toString());
+    }
+
+    @Test
+    void everyStatisticIsListedWithASentenceWhateverTheSamples() {
+        List<List<Sample>> all = List.of(
+                found(0.4),
+                found(SIX),
+                found(1, 1, 1, 1, 1, 1),
+                List.of(Sample.below(0.1), Sample.below(0.2), Sample.below(0.1), Sample.found(0.3)));
+        for (List<Sample> samples : all) {
+            List<Estimate> estimates =
+                    need(Appraisal.of(samples, Question.against(1))).estimates();
+            assertEquals(
+                    Arrays.asList(Statistic.values()),
+                    estimates.stream().map(Estimate::statistic).toList());
+            for (Estimate estimate : estimates) {
+                assertFalse(estimate.sentence().isBlank());
+                assertTrue(estimate.value().isPresent() || estimate.status() != Status.SOUND);
+                assertEquals(
+                        estimate.value().isPresent(), estimate.ratio(1).value().isPresent());
+            }
+        }
+    }
+
+    @Test
+    void aDesiredStatisticCountsOnlyWhenItIsHigher() {
+        Question strict = new Question(
+                1, OptionalDouble.empty(), Optional.of(Statistic.UPPER_TOLERANCE_95), NonDetects.MAXIMUM_LIKELIHOOD);
+        Governing higher = need(Appraisal.of(found(SIX), strict)).governing();
+        assertEquals(Statistic.UPPER_TOLERANCE_95, higher.statistic());
+        // mean of ln -1.38504, s 0.53202, factor 3.70768 (n = 6, 95/95): exp(0.58752) = 1.80
+        assertEquals(1.80, higher.value(), 0.005);
+        Question mild = new Question(
+                1, OptionalDouble.empty(), Optional.of(Statistic.UPPER_MEAN), NonDetects.MAXIMUM_LIKELIHOOD);
+        Governing kept = need(Appraisal.of(found(SIX), mild)).governing();
+        assertEquals(Statistic.UPPER_TOLERANCE_70, kept.statistic());
+    }
+
+    @Test
+    void theHighestSampleCountsWhenItIsAboveTheToleranceLimit() {
+        double[] values = new double[30];
+        Arrays.setAll(values, i -> 0.1 + 0.001 * i);
+        values[7] = 9;
+        Governing governing = governing(found(values), 1);
+        assertEquals(Statistic.HIGHEST_SAMPLE, governing.statistic());
+        assertEquals(9, governing.value());
+        assertTrue(warns(governing, Status.WARN_POOR_FIT));
+        Compliance.Verdict verdict =
+                need(Appraisal.of(found(values), Question.against(1000))).verdict();
+        assertEquals(Compliance.Decision.NO_DECISION, verdict.decision());
+        assertEquals(Status.WARN_POOR_FIT, verdict.status());
+    }
+
+    @Test
+    void equalSamplesGetTheLeastPlausibleSpreadAndNeverPass() {
+        Appraisal appraisal = need(Appraisal.of(found(0.3, 0.3, 0.3, 0.3, 0.3, 0.3), Question.against(1)));
+        // 0.3 x 1.2^2.186745
+        assertEquals(0.3 * Math.pow(1.2, 2.186745), appraisal.governing().value(), 1e-6);
+        assertTrue(warns(appraisal.governing(), Status.DEGENERATE_VARIANCE));
+        assertEquals(Compliance.Decision.NO_DECISION, appraisal.verdict().decision());
+    }
+
+    @Test
+    void nothingDetectedGoesByTheDetectionLimit() {
+        List<Sample> samples = List.of(Sample.below(0.05), Sample.below(0.08), Sample.below(0.05), Sample.below(0.05));
+        Governing governing = governing(samples, 1);
+        assertEquals(0.08, governing.value());
+        assertTrue(warns(governing, Status.ALL_CENSORED));
+        assertTrue(governing.measureMore());
+    }
+
+    @Test
+    void aDetectionLimitAtTheExposureLimitProvesNothing() {
+        for (int n : new int[] {1, 3, 6}) {
+            List<Sample> samples = new java.util.ArrayList<>(java.util.Collections.nCopies(n, Sample.found(0.05)));
+            samples.set(0, Sample.below(1.0));
+            Appraisal appraisal = need(Appraisal.of(samples, Question.against(1)));
+            assertTrue(warns(appraisal.governing(), Status.LIMIT_BELOW_DETECTION));
+            assertTrue(appraisal.governing().value() >= 1);
+            assertTrue(appraisal.governing().measureMore());
+            assertEquals(Compliance.Decision.NO_DECISION, appraisal.verdict().decision());
+        }
+    }
+
+    @Test
+    void workersWhoDifferAreNamedAsACaution() {
+        List<Sample> samples = List.of(
+                Sample.found(0.10).by("a"),
+                Sample.found(0.16).by("a"),
+                Sample.found(0.08).by("a"),
+                Sample.found(0.30).by("b"),
+                Sample.found(0.22).by("b"),
+                Sample.found(0.41).by("b"),
+                Sample.found(0.12).by("c"),
+                Sample.found(0.19).by("c"),
+                Sample.found(0.15).by("c"));
+        assertTrue(warns(governing(samples, 1), Status.WARN_WORKERS_DIFFER));
+    }
+
+    @Test
+    void timesThatDoNotFitTheLimitAreACaution() {
+        Question stel = new Question(1, OptionalDouble.of(15), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
+        List<Sample> longOnes = found(SIX).stream().map(s -> s.lasting(60)).toList();
+        assertTrue(warns(need(Appraisal.of(longOnes, stel)).governing(), Status.WARN_SAMPLE_TIME));
+        Question shift = new Question(1, OptionalDouble.of(480), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
+        assertTrue(warns(need(Appraisal.of(longOnes, shift)).governing(), Status.WARN_SAMPLE_TIME));
+        List<Sample> fitting = found(SIX).stream().map(s -> s.lasting(120)).toList();
+        assertFalse(warns(need(Appraisal.of(fitting, shift)).governing(), Status.WARN_SAMPLE_TIME));
+    }
+
+    @Test
+    void substitutionIsDoneOnlyWhenAskedAndThenSaid() {
+        List<Sample> samples = new java.util.ArrayList<>(found(SIX));
+        samples.add(Sample.below(0.1));
+        assertFalse(warns(governing(samples, 1), Status.WARN_SUBSTITUTION));
+        Question half = new Question(1, OptionalDouble.empty(), Optional.empty(), NonDetects.HALF_LIMIT);
+        assertTrue(warns(need(Appraisal.of(samples, half)).governing(), Status.WARN_SUBSTITUTION));
+    }
+
+    @Test
+    void samplesOrLimitsThatCannotBeAreRefused() {
+        assertEquals(
+                Status.INVALID_VALUE,
+                Appraisal.of(found(0.1, 0), Question.against(1)).status());
+        assertEquals(
+                Status.INVALID_VALUE,
+                Appraisal.of(found(-0.1), Question.against(1)).status());
+        assertEquals(
+                Status.INVALID_VALUE,
+                Appraisal.of(found(Double.NaN), Question.against(1)).status());
+        assertEquals(
+                Status.INVALID_VALUE,
+                Appraisal.of(List.of(Sample.found(1).lasting(0)), Question.against(1))
+                        .status());
+        assertEquals(
+                Status.TOO_FEW, Appraisal.of(List.of(), Question.against(1)).status());
+        for (double limit : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertEquals(
+                    Status.INVALID_LIMIT,
+                    Appraisal.of(found(0.1), Question.against(limit)).status());
+        }
+    }
+}
