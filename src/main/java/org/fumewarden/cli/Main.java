@@ -28,7 +28,9 @@ import picocli.CommandLine.Spec;
             AuditCommand.class,
             DiffCommand.class,
             SchemaCommand.class,
-            CheckCommand.class
+            CheckCommand.class,
+            CodesCommand.class,
+            NewCommand.class
         })
 public final class Main implements Callable<Integer> {
     @Spec

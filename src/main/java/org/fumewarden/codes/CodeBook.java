@@ -45,6 +45,7 @@ public final class CodeBook {
         List<Problem> problems = new ArrayList<>();
         Located root = parse(folder, code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
+        borrowed(folder, card, root);
         problems.addAll(root.problems());
         List<String> folders = new ArrayList<>(List.of("shared", code));
         folders.addAll(card.borrows());
@@ -61,6 +62,17 @@ public final class CodeBook {
         }
         return new CodeBook(
                 card, List.copyOf(folders), List.copyOf(tables), vocabulary(tables), Revision.of(folder, folders));
+    }
+
+    /** Complains about a borrowed folder that is not there: it would look like a code without rules and limits. */
+    private static void borrowed(RuleFolder folder, CodeCard card, Located root) {
+        for (String borrowed : card.borrows()) {
+            if (folder.names(borrowed + "/", "").isEmpty()) {
+                root.complain(
+                        "borrows the folder \"" + Located.shown(borrowed) + "\", which is not there.",
+                        Nearest.maybe(borrowed, folder.folders()));
+            }
+        }
     }
 
     private static Located parse(RuleFolder folder, String name) {

@@ -90,10 +90,19 @@ public final class RuleFolder {
         return YamlFiles.text(origin + "/" + name, files.get(name));
     }
 
-    /** Ids of the codes: the folders that hold a code.yaml. */
+    /** The folders of this rule base: shared, the codes, and those that codes borrow. */
+    public List<String> folders() {
+        return files.keySet().stream()
+                .filter(n -> n.indexOf('/') > 0)
+                .map(n -> n.substring(0, n.indexOf('/')))
+                .distinct()
+                .toList();
+    }
+
+    /** Ids of the codes that can be chosen: the folders that hold a code.yaml. Others are there to be borrowed. */
     public List<String> codes() {
         return files.keySet().stream()
-                .filter(n -> n.endsWith("/code.yaml"))
+                .filter(n -> n.matches("[^/]+/code\\.yaml"))
                 .map(n -> n.substring(0, n.indexOf('/')))
                 .toList();
     }

@@ -14,4 +14,12 @@ public record Band(RowRef ref, String band, BigDecimal over, BigDecimal upTo, Bi
     public boolean holds(BigDecimal amount) {
         return amount.compareTo(over) > 0 && amount.compareTo(upTo) <= 0;
     }
+
+    /** True when the exposure, turned into the unit of the table, lies in this band; false when it cannot be turned. */
+    public boolean holdsLevel(Exposure exposure, Unit unit, Agent about, Threshold molarVolume) {
+        if (exposure.unit() != unit && about.molarMass().isEmpty()) {
+            return false;
+        }
+        return holds(Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume));
+    }
 }

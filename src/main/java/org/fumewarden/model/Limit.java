@@ -8,4 +8,9 @@ public record Limit(RowRef ref, String agent, Averaging averaging, BigDecimal va
     public Limit {
         Checks.positive("value", value);
     }
+
+    /** True when the limit stands in the table with the id, for rules that hold for one list only. */
+    public boolean listedIn(String table) {
+        return ref.table().equals(table);
+    }
 }

@@ -1,0 +1,128 @@
+package org.fumewarden.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.CodeCard;
+import org.fumewarden.codes.CodeSummary;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.engine.RuleCard;
+import org.fumewarden.model.Confidence;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Lists the codes: what each folder covers, its edition, how well its values are known, what it lacks. */
+@Command(
+        name = "codes",
+        mixinStandardHelpOptions = true,
+        description = "Lists the codes: what each covers, its edition, how well its values are known, what it lacks.",
+        footer = {"", "Example:", "  fumewarden codes", "  fumewarden codes ID --changes"})
+final class CodesCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "ID", arity = "0..*", description = "Codes to list; all when none is given.")
+    private List<String> ids = List.of();
+
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
+    private Path rules;
+
+    @Option(names = "--changes", description = "Also lists the days on which rows begin or end.")
+    private boolean changes;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
+        List<String> chosen = ids.isEmpty() ? folder.codes() : ids;
+        for (String id : chosen) {
+            if (!folder.codes().contains(id)) {
+                throw new InputException(new Problem(
+                        folder.origin(),
+                        0,
+                        "code",
+                        "holds no code \"" + id + "\".",
+                        Nearest.maybe(id, folder.codes())));
+            }
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        for (String id : chosen) {
+            RuleBase base = rules == null ? RuleBase.shipped(id) : RuleBase.compiled(folder, id);
+            print(out, CodeSummary.of(folder, base.book()), base);
+        }
+        out.println("A sheet marks each value from memory as unverified. Local codes and a competent person decide.");
+        out.flush();
+        return ExitCodes.COMPLETE;
+    }
+
+    private void print(PrintWriter out, CodeSummary summary, RuleBase base) {
+        CodeCard card = summary.card();
+        CodeBook book = base.book();
+        out.printf("%s: %s%n", card.id(), card.name());
+        line(out, "holds in", card.territory());
+        line(out, "edition", card.edition());
+        line(out, "checked on", card.checkedOn());
+        if (!card.borrows().isEmpty()) {
+            line(out, "borrows", String.join(", ", card.borrows()));
+        }
+        line(out, "covers", String.join(", ", card.covers()));
+        line(out, "rows", rows(summary));
+        line(out, "rules", rules(base, book));
+        card.lacks().forEach(gap -> line(out, "lacks", gap));
+        summary.notCovered().forEach(gap -> line(out, "cautions", "on every sheet: " + gap));
+        if (changes) {
+            days(summary, base).forEach((day, what) -> line(out, day.toString(), String.join(", ", what)));
+        }
+        out.println();
+    }
+
+    /** Addresses of rows and ids of rules that begin or end on a day, by day. */
+    private static Map<LocalDate, TreeSet<String>> days(CodeSummary summary, RuleBase base) {
+        Map<LocalDate, TreeSet<String>> days = new TreeMap<>();
+        summary.changes().forEach((day, what) -> days.computeIfAbsent(day, k -> new TreeSet<>())
+                .addAll(what));
+        for (RuleCard rule : base.cards().values()) {
+            for (LocalDate day : List.of(rule.from(), rule.until())) {
+                if (day.isAfter(CodeSummary.ALWAYS) && day.isBefore(CodeSummary.NEVER)) {
+                    days.computeIfAbsent(day, k -> new TreeSet<>()).add(rule.id());
+                }
+            }
+        }
+        return days;
+    }
+
+    private static void line(PrintWriter out, String label, String text) {
+        out.printf("  %-11s %s%n", label, text);
+    }
+
+    private static String rows(CodeSummary summary) {
+        int all = summary.rows().values().stream().mapToInt(Integer::intValue).sum();
+        String known = Arrays.stream(Confidence.values())
+                .filter(summary.rows()::containsKey)
+                .map(c -> summary.rows().get(c) + " " + c.key())
+                .collect(Collectors.joining(", "));
+        return all + " in " + summary.tables() + " tables (" + known + "); " + summary.borrowedRows() + " borrowed";
+    }
+
+    private static String rules(RuleBase base, CodeBook book) {
+        Map<String, Long> byFolder = base.cards().values().stream()
+                .collect(Collectors.groupingBy(RuleCard::code, TreeMap::new, Collectors.counting()));
+        return book.folders().stream()
+                .map(folder -> byFolder.getOrDefault(folder, 0L) + " " + folder)
+                .collect(Collectors.joining(", "));
+    }
+}
