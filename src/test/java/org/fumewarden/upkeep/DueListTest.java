@@ -29,7 +29,7 @@ class DueListTest {
     private static final Duty LEAD = Samples.duty(
             "lead", "P6M", Subject.WEARER, "medical/lead-blood", Force.LAW, new DutyFact("agent", List.of("lead")));
 
-    @TempDir
+    @TempDir(factory = MemoryFolder.class)
     Path folder;
 
     private Store store;

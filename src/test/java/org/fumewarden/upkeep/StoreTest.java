@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class StoreTest {
-    @TempDir
+    @TempDir(factory = MemoryFolder.class)
     Path folder;
 
     private Store store() {
