@@ -130,11 +130,16 @@ final class RuleWords {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
+    /** True for a word that a rule puts together, such as "action-level-" and an agent. */
+    private static boolean begins(Set<String> known, String word) {
+        return word.endsWith("-") && known.stream().anyMatch(k -> k.startsWith(word));
+    }
+
     private void cells(DrlRule rule, DrlRule.Condition pattern, Map<String, List<String>> literals) {
         literals.forEach((part, words) -> {
             Set<String> known = cells.getOrDefault(pattern.type() + "." + part, Set.of());
             for (String word : words) {
-                if (!known.contains(word)) {
+                if (!known.contains(word) && !begins(known, word)) {
                     problems.add(rule.problem(
                             pattern.line(),
                             "looks for a " + pattern.type() + " with " + part + " \"" + word

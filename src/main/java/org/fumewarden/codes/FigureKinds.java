@@ -2,7 +2,7 @@ package org.fumewarden.codes;
 
 import java.util.Set;
 
-/** Kinds of table whose rows are arguments of the endurance arithmetic and never become facts of a rule. */
+/** Kinds of table whose rows are read by arithmetic or by people and never become facts of a rule. */
 final class FigureKinds {
     private static final Set<String> KINDS = Set.of(
             "adsorbed-vapours",
@@ -11,6 +11,7 @@ final class FigureKinds {
             "breathing-peaks",
             "cartridge-limits",
             "cartridge-tests",
+            "duty-vocabulary",
             "filter-use-times",
             "gas-filter-classes",
             "gas-filter-tests",

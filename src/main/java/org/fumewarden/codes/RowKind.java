@@ -124,12 +124,14 @@ enum RowKind {
                 row.text("do"),
                 row.text("freq"),
                 row.text("period", "none"),
+                row.text("anchor"),
                 row.text("who"),
+                row.words("applies-to"),
+                row.text("done-by"),
                 row.text("record", "false").startsWith("true"),
                 row.words("fields"),
                 row.text("keep", "not stated"),
                 row.text("force")));
-        row.text("anchor", "none");
         int index = 0;
         for (Located when : row.items("when")) {
             RowReader condition = new RowReader(when, "duty", row.ref(id).citation());

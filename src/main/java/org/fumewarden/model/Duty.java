@@ -9,13 +9,17 @@ public record Duty(
         String what,
         String frequency,
         String period,
+        String anchor,
         String who,
+        List<String> appliesTo,
+        String doneBy,
         boolean recorded,
         List<String> fields,
         String keep,
         String force)
         implements Row {
     public Duty {
+        appliesTo = List.copyOf(appliesTo);
         fields = List.copyOf(fields);
     }
 }

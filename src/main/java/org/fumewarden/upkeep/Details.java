@@ -1,0 +1,324 @@
+package org.fumewarden.upkeep;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** What an entry of the log says. Amounts: flow l/min, pressure bar, oxygen %, gases ppm, oil mg/m3. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+@JsonSubTypes({
+    @JsonSubTypes.Type(value = Details.Registration.class, name = "registration"),
+    @JsonSubTypes.Type(value = Details.BeforeUseCheck.class, name = "before-use-check"),
+    @JsonSubTypes.Type(value = Details.Examination.class, name = "examination"),
+    @JsonSubTypes.Type(value = Details.FitTest.class, name = "fit-test"),
+    @JsonSubTypes.Type(value = Details.Medical.class, name = "medical"),
+    @JsonSubTypes.Type(value = Details.Training.class, name = "training"),
+    @JsonSubTypes.Type(value = Details.AirTest.class, name = "air-test"),
+    @JsonSubTypes.Type(value = Details.Repair.class, name = "repair"),
+    @JsonSubTypes.Type(value = Details.Replacement.class, name = "replacement"),
+    @JsonSubTypes.Type(value = Details.Withdrawal.class, name = "withdrawal"),
+    @JsonSubTypes.Type(value = Details.Performed.class, name = "performed"),
+    @JsonSubTypes.Type(value = Details.Correction.class, name = "correction")
+})
+public sealed interface Details {
+    /** What this discharges: the word that a duty names as done-by. */
+    String serves();
+
+    default Result result() {
+        return Result.DONE;
+    }
+
+    /** The sequence number of the entry that this one takes the place of. */
+    default Optional<Long> corrects() {
+        return Optional.empty();
+    }
+
+    /** The item as it stands from now on. */
+    record Registration(Item item) implements Details {
+        public Registration {
+            Given.present("item", item);
+        }
+
+        @Override
+        public String serves() {
+            return "registration";
+        }
+    }
+
+    /** One point of a before-use check. */
+    record Point(String id, Result result, String remark) {
+        public Point {
+            id = Given.needed("point id", id);
+            Result.ofCheck("result of point " + id, result);
+            remark = Given.optional("remark", remark);
+        }
+    }
+
+    /** The wearer's check before use; it fails when a point fails or the flow is below the maker's minimum. */
+    record BeforeUseCheck(
+            Result result,
+            List<Point> points,
+            Optional<BigDecimal> flow,
+            Optional<BigDecimal> minimumFlow,
+            String remarks)
+            implements Details {
+        public BeforeUseCheck {
+            points = Given.list(points);
+            flow = Given.amount("flow", flow);
+            minimumFlow = Given.amount("minimum-flow", minimumFlow);
+            remarks = Given.optional("remarks", remarks);
+            result = Flows.judged(Result.ofCheck("result", result), points, flow, minimumFlow);
+        }
+
+        @Override
+        public String serves() {
+            return "before-use-check";
+        }
+    }
+
+    /** The thorough examination and test of a unit, mask, plant or air supply, with the fields that the clauses ask for. */
+    record Examination(
+            Result result,
+            String condition,
+            String defects,
+            String action,
+            String filterCondition,
+            String batteryCondition,
+            Optional<BigDecimal> cylinderPressure,
+            Optional<BigDecimal> flow,
+            Optional<BigDecimal> minimumFlow,
+            String methods,
+            String signature)
+            implements Details {
+        public Examination {
+            condition = Given.needed("condition", condition);
+            defects = Given.optional("defects", defects);
+            action = Given.optional("action", action);
+            filterCondition = Given.optional("filter-condition", filterCondition);
+            batteryCondition = Given.optional("battery-condition", batteryCondition);
+            cylinderPressure = Given.amount("cylinder-pressure", cylinderPressure);
+            flow = Given.amount("flow", flow);
+            minimumFlow = Given.amount("minimum-flow", minimumFlow);
+            methods = Given.optional("methods", methods);
+            signature = Given.optional("signature", signature);
+            result = Flows.judged(Result.ofCheck("result", result), List.of(), flow, minimumFlow);
+        }
+
+        @Override
+        public String serves() {
+            return "examination";
+        }
+    }
+
+    /**
+     * A fit test of one person in one model of mask.
+     *
+     * @param method qualitative or quantitative, and the agent or counter used
+     * @param recording where the strip chart or other recording is kept
+     */
+    record FitTest(
+            Result result,
+            String model,
+            String method,
+            String exercises,
+            Optional<BigDecimal> fitFactor,
+            Optional<BigDecimal> passFactor,
+            String recording,
+            String testEquipment)
+            implements Details {
+        public FitTest {
+            model = Given.needed("model", model);
+            method = Given.needed("method", method);
+            exercises = Given.optional("exercises", exercises);
+            fitFactor = Given.amount("fit-factor", fitFactor);
+            passFactor = Given.amount("pass-factor", passFactor);
+            recording = Given.optional("recording", recording);
+            testEquipment = Given.optional("test-equipment", testEquipment);
+            result = Flows.below(fitFactor, passFactor) ? Result.FAILED : Result.ofCheck("result", result);
+        }
+
+        @Override
+        public String serves() {
+            return servesFor(model);
+        }
+
+        /** What a fit test in a model serves: a test holds for that model only. */
+        static String servesFor(String model) {
+            return "fit-test/" + model.strip();
+        }
+    }
+
+    /**
+     * A medical evaluation, surveillance or biological sample.
+     *
+     * @param topic clearance, surveillance, lead-blood, ...; the second half of the duty's done-by word
+     */
+    record Medical(Result result, String topic, String limits, String followUp, boolean copyGiven) implements Details {
+        public Medical {
+            Result.ofCheck("result", result);
+            topic = Given.needed("topic", topic);
+            limits = Given.optional("limits", limits);
+            followUp = Given.optional("follow-up", followUp);
+        }
+
+        @Override
+        public String serves() {
+            return "medical/" + topic;
+        }
+    }
+
+    /** Information, instruction and training. */
+    record Training(Result result, String content, String signature) implements Details {
+        public Training {
+            Result.ofCheck("result", result);
+            content = Given.needed("content", content);
+            signature = Given.optional("signature", signature);
+        }
+
+        @Override
+        public String serves() {
+            return "training";
+        }
+    }
+
+    /**
+     * A test of breathing air or of the air of the work place.
+     *
+     * @param topic breathing, workplace-lead, workplace-silica, ...
+     */
+    record AirTest(
+            Result result,
+            String topic,
+            String place,
+            String standard,
+            Optional<BigDecimal> oxygen,
+            Optional<BigDecimal> carbonMonoxide,
+            Optional<BigDecimal> carbonDioxide,
+            Optional<BigDecimal> oil,
+            String water,
+            String odour,
+            String others,
+            String methods,
+            String laboratory)
+            implements Details {
+        public AirTest {
+            Result.ofCheck("result", result);
+            topic = Given.needed("topic", topic);
+            place = Given.optional("place", place);
+            standard = Given.optional("standard", standard);
+            oxygen = Given.amount("oxygen", oxygen);
+            carbonMonoxide = Given.amount("carbon-monoxide", carbonMonoxide);
+            carbonDioxide = Given.amount("carbon-dioxide", carbonDioxide);
+            oil = Given.amount("oil", oil);
+            water = Given.optional("water", water);
+            odour = Given.optional("odour", odour);
+            others = Given.optional("others", others);
+            methods = Given.optional("methods", methods);
+            laboratory = Given.optional("laboratory", laboratory);
+        }
+
+        @Override
+        public String serves() {
+            return "air-test/" + topic;
+        }
+    }
+
+    /** A repair. */
+    record Repair(String work, String parts) implements Details {
+        public Repair {
+            work = Given.needed("work", work);
+            parts = Given.optional("parts", parts);
+        }
+
+        @Override
+        public String serves() {
+            return "repair";
+        }
+    }
+
+    /** A part replaced. */
+    record Replacement(String part, String lot, String reason, Optional<LocalDate> expiry) implements Details {
+        public Replacement {
+            part = Given.needed("part", part);
+            lot = Given.optional("lot", lot);
+            reason = Given.optional("reason", reason);
+            expiry = Given.maybe(expiry);
+        }
+
+        @Override
+        public String serves() {
+            return "replacement";
+        }
+    }
+
+    /**
+     * Taken out of use.
+     *
+     * @param fault true when something is wrong with it, so that a repair must come first
+     * @param forGood true when it never comes back
+     */
+    record Withdrawal(String reason, boolean fault, boolean forGood) implements Details {
+        public Withdrawal {
+            reason = Given.needed("reason", reason);
+        }
+
+        @Override
+        public String serves() {
+            return "withdrawal";
+        }
+
+        @Override
+        public Result result() {
+            return Result.WITHDRAWN;
+        }
+    }
+
+    /** Any other duty done, named by its done-by word: cleaning, programme, evaluation, ... */
+    record Performed(String task, String remarks) implements Details {
+        public Performed {
+            task = Given.needed("task", task);
+            remarks = Given.optional("remarks", remarks);
+        }
+
+        @Override
+        public String serves() {
+            return task;
+        }
+    }
+
+    /**
+     * A later entry that takes the place of an earlier one, which stays in the log.
+     *
+     * @param entry sequence number of the earlier entry
+     * @param instead what holds instead; nothing when the earlier entry should not have been made
+     */
+    record Correction(long entry, String reason, Optional<Details> instead) implements Details {
+        public Correction {
+            reason = Given.needed("reason", reason);
+            instead = Given.maybe(instead);
+            if (instead.isPresent() && (instead.get() instanceof Correction || instead.get() instanceof Registration)) {
+                throw StoreException.refused(
+                        "a correction cannot put a " + instead.get().serves() + " in place of entry " + entry + ".",
+                        "register the item again, or correct the entry itself.");
+            }
+        }
+
+        @Override
+        public String serves() {
+            return instead.map(Details::serves).orElse("correction");
+        }
+
+        @Override
+        public Result result() {
+            return instead.map(Details::result).orElse(Result.VOID);
+        }
+
+        @Override
+        public Optional<Long> corrects() {
+            return Optional.of(entry);
+        }
+    }
+}

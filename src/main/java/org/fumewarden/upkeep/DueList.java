@@ -1,0 +1,109 @@
+package org.fumewarden.upkeep;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * Computes what is owed.
+ *
+ * <p>Reads the current registration of each item and, by index, the last deed for each duty; never the whole log.
+ */
+public final class DueList {
+    private final Store store;
+    private final List<Duty> duties;
+    private final LocalDate today;
+    private final Period warning;
+    private final Openings openings = new Openings();
+
+    /**
+     * A computation over a store.
+     *
+     * @param duties those of the code; conditions that they still carry are held against the facts of the register
+     * @param warning how long before the due day a duty counts as due soon
+     */
+    public DueList(Store store, List<Duty> duties, LocalDate today, Period warning) {
+        this.store = store;
+        this.duties = duties.stream().filter(d -> d.frequency().dated()).toList();
+        this.today = today;
+        this.warning = warning;
+    }
+
+    /**
+     * What is owed.
+     *
+     * @param siteFacts circumstances that hold for the whole site
+     * @param until the last due day to list; overdue and undated ones are always listed
+     */
+    public DueReport compute(Map<String, List<String>> siteFacts, Optional<LocalDate> until) {
+        List<Item> items = store.items();
+        Map<String, Item.Mask> masks = items.stream()
+                .filter(Item.Mask.class::isInstance)
+                .map(Item.Mask.class::cast)
+                .collect(Collectors.toMap(Item.Mask::id, m -> m));
+        Map<String, List<String>> site = new TreeMap<>(siteFacts);
+        items.stream().filter(i -> i.kind() == ItemKind.SITE).forEach(i -> i.facts()
+                .forEach(site::putIfAbsent));
+        List<Owing> owings = new ArrayList<>();
+        List<Closed> closed = new ArrayList<>();
+        for (Item item : items) {
+            UnitState state = state(item);
+            if (state.standing() == UnitState.Standing.SCRAPPED || left(item)) {
+                continue;
+            }
+            if (!state.inService()) {
+                closed.add(new Closed(item.id(), item.kind(), item.label(), state));
+            }
+            for (Target target : Target.of(item, masks, site)) {
+                owings.addAll(owed(target, state));
+            }
+        }
+        List<Owing> listed = owings.stream()
+                .filter(o -> until.isEmpty()
+                        || o.due().map(d -> !d.isAfter(until.get())).orElse(true))
+                .sorted(Owing.ORDER)
+                .toList();
+        return new DueReport(today, listed, closed, openings.list());
+    }
+
+    private UnitState state(Item item) {
+        boolean person = item.kind() == ItemKind.WEARER || item.kind() == ItemKind.SITE;
+        return person ? UnitState.open() : store.state(item.id());
+    }
+
+    private boolean left(Item item) {
+        return item.anchored(Anchor.EMPLOYMENT_END).map(d -> d.isBefore(today)).orElse(false);
+    }
+
+    private List<Owing> owed(Target target, UnitState state) {
+        Map<String, Merge> visits = new LinkedHashMap<>();
+        for (Duty duty : duties) {
+            if (!duty.appliesTo().contains(target.subject())) {
+                continue;
+            }
+            Applicability applicability = Applicability.of(duty, target.subject(), target.facts());
+            if (!applicability.applies()) {
+                continue;
+            }
+            if (!applicability.open().isEmpty()) {
+                openings.add(target, duty, applicability.open());
+                continue;
+            }
+            String serves = target.serves(duty);
+            visits.computeIfAbsent(
+                            serves,
+                            s -> new Merge(target, s, store.latest(target.item().id(), s)))
+                    .add(duty, applicability.assumed());
+        }
+        return visits.values().stream()
+                .map(m -> m.owing(today, warning, state))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+}

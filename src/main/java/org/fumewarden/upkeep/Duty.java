@@ -1,0 +1,69 @@
+package org.fumewarden.upkeep;
+
+import java.time.Period;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A duty as the due computation needs it.
+ *
+ * @param period the longest interval; absent when the clause gives none
+ * @param doneBy what an entry must serve to discharge the duty
+ * @param when conditions that all must hold; empty when they were decided elsewhere
+ * @param confidence how well the row is known: cross-checked, read, derived, practice, memory
+ */
+public record Duty(
+        String id,
+        String what,
+        Frequency frequency,
+        Optional<Period> period,
+        Anchor anchor,
+        String who,
+        boolean recorded,
+        List<String> fields,
+        Keep keep,
+        Force force,
+        String clause,
+        String source,
+        String confidence,
+        List<Subject> appliesTo,
+        String doneBy,
+        List<DutyFact> when) {
+    public Duty {
+        id = Given.needed("id", id);
+        what = Given.needed("do", what);
+        Given.present("freq", frequency);
+        Given.present("anchor", anchor);
+        Given.present("keep", keep);
+        Given.present("force", force);
+        clause = Given.needed("clause", clause);
+        fields = Given.list(fields);
+        appliesTo = Given.list(appliesTo);
+        when = Given.list(when);
+        if (period.isPresent() && (period.get().isNegative() || period.get().isZero())) {
+            throw StoreException.refused(
+                    "the period of " + id + " is " + period.get() + ".", "a period above zero, such as P1M.");
+        }
+    }
+
+    /** The same duty with its conditions decided. */
+    public Duty decided() {
+        return new Duty(
+                id,
+                what,
+                frequency,
+                period,
+                anchor,
+                who,
+                recorded,
+                fields,
+                keep,
+                force,
+                clause,
+                source,
+                confidence,
+                appliesTo,
+                doneBy,
+                List.of());
+    }
+}

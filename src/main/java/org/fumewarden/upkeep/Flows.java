@@ -1,0 +1,20 @@
+package org.fumewarden.upkeep;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** Judges a check by its points and its measured flow, never more mildly than the person who did it. */
+final class Flows {
+    private Flows() {}
+
+    static Result judged(
+            Result claimed, List<Details.Point> points, Optional<BigDecimal> flow, Optional<BigDecimal> minimum) {
+        boolean pointFailed = points.stream().anyMatch(p -> p.result() == Result.FAILED);
+        return pointFailed || below(flow, minimum) ? Result.FAILED : claimed;
+    }
+
+    static boolean below(Optional<BigDecimal> measured, Optional<BigDecimal> minimum) {
+        return measured.isPresent() && minimum.isPresent() && measured.get().compareTo(minimum.get()) < 0;
+    }
+}

@@ -1,0 +1,99 @@
+package org.fumewarden.upkeep;
+
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Constructor checks and fillers: records hold no null. */
+final class Given {
+    private static final int LONGEST = 20_000;
+    private static final int DIGITS = 15;
+
+    private Given() {}
+
+    /** A text that must be there, with white space at its ends removed. */
+    static String needed(String field, String value) {
+        String text = optional(field, value);
+        if (text.isEmpty()) {
+            throw StoreException.refused(field + " is missing.", "give " + field + ".");
+        }
+        return text;
+    }
+
+    /** A text that may be left out. */
+    static String optional(String field, String value) {
+        String text = value == null ? "" : value.strip();
+        if (text.length() > LONGEST) {
+            throw StoreException.refused(
+                    field + " has " + text.length() + " characters; at most " + LONGEST + " are kept.",
+                    "keep long papers beside the store and name them here.");
+        }
+        if (!wellFormed(text)) {
+            throw StoreException.refused(
+                    field + " holds half of a surrogate pair, which no text file can carry.", "type the text again.");
+        }
+        return text;
+    }
+
+    static <T> T present(String field, T value) {
+        if (value == null) {
+            throw StoreException.refused(field + " is missing.", "give " + field + ".");
+        }
+        return value;
+    }
+
+    static <T> Optional<T> maybe(Optional<T> value) {
+        return value == null ? Optional.empty() : value;
+    }
+
+    /** A text that may be left out; blank counts as left out. */
+    static Optional<String> text(String field, Optional<String> value) {
+        return maybe(value).map(t -> optional(field, t)).filter(t -> !t.isEmpty());
+    }
+
+    static <T> List<T> list(List<T> value) {
+        return value == null ? List.of() : List.copyOf(value);
+    }
+
+    static SortedMap<String, List<String>> facts(Map<String, List<String>> value) {
+        SortedMap<String, List<String>> copy = new TreeMap<>();
+        if (value != null) {
+            value.forEach((fact, values) -> copy.put(needed("fact", fact), List.copyOf(values)));
+        }
+        return Collections.unmodifiableSortedMap(copy);
+    }
+
+    /** An amount that may be left out but is never below zero. */
+    static Optional<BigDecimal> amount(String field, Optional<BigDecimal> value) {
+        Optional<BigDecimal> amount = maybe(value);
+        if (amount.isPresent() && amount.get().signum() < 0) {
+            throw StoreException.refused(
+                    field + " cannot be " + amount.get() + ": it is below zero.", "check the sign.");
+        }
+        if (amount.isPresent()
+                && (amount.get().precision() > DIGITS || Math.abs(amount.get().scale()) > DIGITS)) {
+            throw StoreException.refused(
+                    field + " has more digits than any instrument shows.", "write at most " + DIGITS + " digits.");
+        }
+        return amount;
+    }
+
+    private static boolean wellFormed(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean pair = Character.isHighSurrogate(c)
+                    && i + 1 < text.length()
+                    && Character.isLowSurrogate(text.charAt(i + 1));
+            if (pair) {
+                i++;
+            } else if (Character.isSurrogate(c)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

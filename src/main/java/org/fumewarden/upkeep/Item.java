@@ -1,0 +1,316 @@
+package org.fumewarden.upkeep;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A person or thing in the register.
+ *
+ * <p>The id is the distinguishing number or mark that the user gives. Facts are circumstances of the duty vocabulary, each
+ * with every value known to hold.
+ */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+@JsonSubTypes({
+    @JsonSubTypes.Type(value = Item.Wearer.class, name = "wearer"),
+    @JsonSubTypes.Type(value = Item.Unit.class, name = "unit"),
+    @JsonSubTypes.Type(value = Item.Mask.class, name = "mask"),
+    @JsonSubTypes.Type(value = Item.Filter.class, name = "filter"),
+    @JsonSubTypes.Type(value = Item.Battery.class, name = "battery"),
+    @JsonSubTypes.Type(value = Item.Plant.class, name = "plant"),
+    @JsonSubTypes.Type(value = Item.AirSupply.class, name = "air-supply"),
+    @JsonSubTypes.Type(value = Item.Site.class, name = "site")
+})
+public sealed interface Item {
+    String id();
+
+    ItemKind kind();
+
+    /** The words by which people know it. */
+    String label();
+
+    Map<String, List<String>> facts();
+
+    /** Id of the wearer to whom it is handed out. */
+    default Optional<String> wearer() {
+        return Optional.empty();
+    }
+
+    /** Day from which a duty with this anchor counts, for the anchors that the register keeps. */
+    default Optional<LocalDate> anchored(Anchor anchor) {
+        return Optional.empty();
+    }
+
+    /**
+     * A person who wears respirators.
+     *
+     * @param masks ids of the masks this person wears
+     */
+    record Wearer(
+            String id,
+            String name,
+            String team,
+            Optional<LocalDate> exposureStart,
+            Optional<LocalDate> employmentEnd,
+            List<String> masks,
+            Map<String, List<String>> facts)
+            implements Item {
+        public Wearer {
+            id = Given.needed("id", id);
+            name = Given.needed("name", name);
+            team = Given.optional("team", team);
+            exposureStart = Given.maybe(exposureStart);
+            employmentEnd = Given.maybe(employmentEnd);
+            masks = Given.list(masks);
+            facts = Given.facts(facts);
+        }
+
+        @Override
+        public ItemKind kind() {
+            return ItemKind.WEARER;
+        }
+
+        @Override
+        public String label() {
+            return name;
+        }
+
+        @Override
+        public Optional<LocalDate> anchored(Anchor anchor) {
+            return switch (anchor) {
+                case EXPOSURE_START -> exposureStart;
+                case EMPLOYMENT_END -> employmentEnd;
+                default -> Optional.empty();
+            };
+        }
+    }
+
+    /**
+     * A blower unit, airline set or self-contained set.
+     *
+     * @param minimumFlow the maker's minimum flow as the user reads it, in litres per minute
+     */
+    record Unit(
+            String id,
+            String description,
+            String maker,
+            Optional<BigDecimal> minimumFlow,
+            Optional<String> wearer,
+            Optional<LocalDate> manufactured,
+            Optional<LocalDate> firstFitted,
+            Map<String, List<String>> facts)
+            implements Item {
+        public Unit {
+            id = Given.needed("id", id);
+            description = Given.needed("description", description);
+            maker = Given.optional("maker", maker);
+            minimumFlow = Given.amount("minimum-flow", minimumFlow);
+            wearer = Given.text("wearer", wearer);
+            manufactured = Given.maybe(manufactured);
+            firstFitted = Given.maybe(firstFitted);
+            facts = Given.facts(facts);
+        }
+
+        @Override
+        public ItemKind kind() {
+            return ItemKind.UNIT;
+        }
+
+        @Override
+        public String label() {
+            return description;
+        }
+
+        @Override
+        public Optional<LocalDate> anchored(Anchor anchor) {
+            return Anchor.ofPart(anchor, manufactured, firstFitted);
+        }
+    }
+
+    /**
+     * A facepiece, hood or helmet.
+     *
+     * @param model maker, model, style and size in one line; a fit test holds for exactly these words
+     */
+    record Mask(
+            String id,
+            String description,
+            String model,
+            Optional<String> wearer,
+            Optional<LocalDate> manufactured,
+            Optional<LocalDate> firstFitted,
+            Map<String, List<String>> facts)
+            implements Item {
+        public Mask {
+            id = Given.needed("id", id);
+            description = Given.optional("description", description);
+            model = Given.needed("model", model);
+            wearer = Given.text("wearer", wearer);
+            manufactured = Given.maybe(manufactured);
+            firstFitted = Given.maybe(firstFitted);
+            facts = Given.facts(facts);
+        }
+
+        @Override
+        public ItemKind kind() {
+            return ItemKind.MASK;
+        }
+
+        @Override
+        public String label() {
+            return description.isEmpty() ? model : description;
+        }
+
+        @Override
+        public Optional<LocalDate> anchored(Anchor anchor) {
+            return Anchor.ofPart(anchor, manufactured, firstFitted);
+        }
+    }
+
+    /** A filter, or a set of filters changed together. */
+    record Filter(
+            String id,
+            String type,
+            String lot,
+            Optional<LocalDate> expiry,
+            Optional<LocalDate> opened,
+            Optional<LocalDate> manufactured,
+            Optional<String> unit,
+            Map<String, List<String>> facts)
+            implements Item {
+        public Filter {
+            id = Given.needed("id", id);
+            type = Given.needed("type", type);
+            lot = Given.optional("lot", lot);
+            expiry = Given.maybe(expiry);
+            opened = Given.maybe(opened);
+            manufactured = Given.maybe(manufactured);
+            unit = Given.text("unit", unit);
+            facts = Given.facts(facts);
+        }
+
+        @Override
+        public ItemKind kind() {
+            return ItemKind.FILTER;
+        }
+
+        @Override
+        public String label() {
+            return type;
+        }
+
+        @Override
+        public Optional<LocalDate> anchored(Anchor anchor) {
+            return anchor == Anchor.MARKED_EXPIRY ? expiry : Anchor.ofPart(anchor, manufactured, opened);
+        }
+    }
+
+    /** A battery pack. */
+    record Battery(
+            String id,
+            String description,
+            Optional<LocalDate> manufactured,
+            Optional<LocalDate> firstFitted,
+            Optional<String> unit,
+            Map<String, List<String>> facts)
+            implements Item {
+        public Battery {
+            id = Given.needed("id", id);
+            description = Given.needed("description", description);
+            manufactured = Given.maybe(manufactured);
+            firstFitted = Given.maybe(firstFitted);
+            unit = Given.text("unit", unit);
+            facts = Given.facts(facts);
+        }
+
+        @Override
+        public ItemKind kind() {
+            return ItemKind.BATTERY;
+        }
+
+        @Override
+        public String label() {
+            return description;
+        }
+
+        @Override
+        public Optional<LocalDate> anchored(Anchor anchor) {
+            return Anchor.ofPart(anchor, manufactured, firstFitted);
+        }
+    }
+
+    /** A plant that extracts fume at its source. */
+    record Plant(
+            String id,
+            String description,
+            String place,
+            String process,
+            String substances,
+            Map<String, List<String>> facts)
+            implements Item {
+        public Plant {
+            id = Given.needed("id", id);
+            description = Given.needed("description", description);
+            place = Given.optional("place", place);
+            process = Given.optional("process", process);
+            substances = Given.optional("substances", substances);
+            facts = Given.facts(facts);
+        }
+
+        @Override
+        public ItemKind kind() {
+            return ItemKind.PLANT;
+        }
+
+        @Override
+        public String label() {
+            return description;
+        }
+    }
+
+    /** A compressor, cylinder bank or other source of breathing air. */
+    record AirSupply(String id, String description, String place, Map<String, List<String>> facts) implements Item {
+        public AirSupply {
+            id = Given.needed("id", id);
+            description = Given.needed("description", description);
+            place = Given.optional("place", place);
+            facts = Given.facts(facts);
+        }
+
+        @Override
+        public ItemKind kind() {
+            return ItemKind.AIR_SUPPLY;
+        }
+
+        @Override
+        public String label() {
+            return description;
+        }
+    }
+
+    /** The site and its employer, as records must name them. */
+    record Site(String id, String employer, String address, String administrator, Map<String, List<String>> facts)
+            implements Item {
+        public Site {
+            id = Given.needed("id", id);
+            employer = Given.needed("employer", employer);
+            address = Given.needed("address", address);
+            administrator = Given.optional("administrator", administrator);
+            facts = Given.facts(facts);
+        }
+
+        @Override
+        public ItemKind kind() {
+            return ItemKind.SITE;
+        }
+
+        @Override
+        public String label() {
+            return employer;
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package org.fumewarden.upkeep;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Duties that one deed discharges: the earliest day wins, every clause is kept. */
+final class Merge {
+    /** A duty with its day; no day when it was never done. */
+    private record Dated(Duty duty, Optional<LocalDate> due, String lacks) {}
+
+    private final Target target;
+    private final String serves;
+    private final Optional<Latest> latest;
+    private final List<Dated> owed = new ArrayList<>();
+    private final TreeSet<String> assumed = new TreeSet<>();
+
+    Merge(Target target, String serves, Optional<Latest> latest) {
+        this.target = target;
+        this.serves = serves;
+        this.latest = latest;
+    }
+
+    void add(Duty duty, List<String> assumedFacts) {
+        day(duty).ifPresent(dated -> {
+            owed.add(dated);
+            assumed.addAll(assumedFacts);
+        });
+    }
+
+    private Optional<Dated> day(Duty duty) {
+        Optional<LocalDate> done = latest.map(Latest::on);
+        if (duty.frequency() == Frequency.ONCE) {
+            Optional<LocalDate> start = target.item().anchored(Anchor.EXPOSURE_START);
+            return done.isPresent() ? Optional.empty() : Optional.of(new Dated(duty, start, "never done"));
+        }
+        if (duty.anchor() == Anchor.MARKED_EXPIRY) {
+            Optional<LocalDate> expiry = target.item().anchored(Anchor.MARKED_EXPIRY);
+            return Optional.of(new Dated(duty, expiry, expiry.isPresent() ? "" : "no expiry in the register"));
+        }
+        Optional<LocalDate> anchor =
+                switch (duty.anchor()) {
+                    case MANUFACTURE_DATE, FIRST_FITTED_DATE ->
+                        later(target.item().anchored(duty.anchor()), done);
+                    default -> done;
+                };
+        if (anchor.isEmpty()) {
+            return Optional.of(new Dated(duty, Optional.empty(), "never done"));
+        }
+        // Without a period the clause says only "suitable intervals": once done there is no day to count.
+        return duty.period().map(p -> new Dated(duty, Optional.of(Days.due(anchor.get(), p)), ""));
+    }
+
+    private static Optional<LocalDate> later(Optional<LocalDate> one, Optional<LocalDate> other) {
+        return one.isPresent() && other.isPresent()
+                ? Optional.of(one.get().isAfter(other.get()) ? one.get() : other.get())
+                : one.or(() -> other);
+    }
+
+    Optional<Owing> owing(LocalDate today, Period warning, UnitState state) {
+        if (owed.isEmpty()) {
+            return Optional.empty();
+        }
+        owed.sort(Comparator.comparing((Dated d) -> d.due().orElse(LocalDate.MIN))
+                .thenComparing(d -> d.duty().force()));
+        Dated first = owed.get(0);
+        boolean blocked = !first.lacks().isEmpty();
+        DueStatus status = first.due()
+                .map(d -> Days.status(d, today, warning))
+                .filter(s -> !blocked || s == DueStatus.OVERDUE)
+                .orElse(DueStatus.BEFORE_FIRST_USE);
+        String note = status == DueStatus.BEFORE_FIRST_USE ? first.lacks() : "";
+        if (!state.inService()) {
+            status = DueStatus.NOT_IN_SERVICE;
+            note = state.because();
+        }
+        return Optional.of(new Owing(
+                target.item().id(),
+                target.item().kind(),
+                target.label(),
+                target.item().wearer(),
+                serves,
+                status,
+                first.due(),
+                first.due().map(d -> Days.daysOver(d, today)).orElse(0L),
+                latest.map(Latest::on),
+                owed.stream().map(Dated::duty).toList(),
+                List.copyOf(assumed),
+                note));
+    }
+}

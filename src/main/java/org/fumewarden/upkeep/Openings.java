@@ -1,0 +1,49 @@
+package org.fumewarden.upkeep;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Gathers what cannot be said for want of a circumstance. */
+final class Openings {
+    private record Key(Subject subject, String fact) implements Comparable<Key> {
+        @Override
+        public int compareTo(Key other) {
+            int bySubject = subject.compareTo(other.subject);
+            return bySubject != 0 ? bySubject : fact.compareTo(other.fact);
+        }
+    }
+
+    private static final class Tally {
+        private final Set<String> items = new HashSet<>();
+        private final TreeSet<String> duties = new TreeSet<>();
+        private String example = "";
+    }
+
+    private final Map<Key, Tally> tallies = new TreeMap<>();
+
+    void add(Target target, Duty duty, List<String> facts) {
+        for (String fact : facts) {
+            Tally tally = tallies.computeIfAbsent(new Key(target.subject(), fact), k -> new Tally());
+            if (tally.items.isEmpty()) {
+                tally.example = target.item().id();
+            }
+            tally.items.add(target.item().id());
+            tally.duties.add(duty.id());
+        }
+    }
+
+    List<Unsettled> list() {
+        return tallies.entrySet().stream()
+                .map(e -> new Unsettled(
+                        e.getKey().subject(),
+                        e.getKey().fact(),
+                        e.getValue().items.size(),
+                        e.getValue().example,
+                        List.copyOf(e.getValue().duties)))
+                .toList();
+    }
+}

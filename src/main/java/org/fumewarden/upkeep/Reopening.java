@@ -1,0 +1,78 @@
+package org.fumewarden.upkeep;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Walks through the entries that close or open an item, in the order of their days.
+ *
+ * <p>A failed check closes it until a repair and then a passed examination (after a failed air test: a passed air test). A
+ * withdrawal without a fault asks for the passed examination only. A check that passes does not open what a repair must
+ * mend first.
+ */
+final class Reopening {
+    private final Set<String> toPass = new TreeSet<>();
+    private boolean toRepair;
+    private boolean scrapped;
+    private Optional<Entry> closing = Optional.empty();
+
+    static UnitState of(List<Entry> inOrder) {
+        Reopening walk = new Reopening();
+        inOrder.forEach(walk::read);
+        return walk.state();
+    }
+
+    private void read(Entry entry) {
+        Details details = entry.effective().orElse(entry.details());
+        if (details instanceof Details.Withdrawal withdrawal) {
+            scrapped |= withdrawal.forGood();
+            close(entry, "examination", withdrawal.fault());
+        } else if (details instanceof Details.Repair || details instanceof Details.Replacement) {
+            toRepair = false;
+        } else if (details instanceof Details.BeforeUseCheck check) {
+            judge(entry, check.result(), "examination", false);
+        } else if (details instanceof Details.Examination examination) {
+            judge(entry, examination.result(), "examination", true);
+        } else if (details instanceof Details.AirTest test) {
+            judge(entry, test.result(), test.serves(), true);
+        }
+    }
+
+    private void judge(Entry entry, Result result, String reopensBy, boolean mayOpen) {
+        if (result == Result.FAILED) {
+            close(entry, reopensBy, true);
+        } else if (mayOpen && !toRepair) {
+            toPass.remove(reopensBy);
+        }
+    }
+
+    private void close(Entry entry, String reopensBy, boolean fault) {
+        if (toPass.isEmpty() || fault) {
+            closing = Optional.of(entry);
+        }
+        toPass.add(reopensBy);
+        toRepair |= fault;
+    }
+
+    private UnitState state() {
+        if (closing.isEmpty() || (toPass.isEmpty() && !scrapped)) {
+            return UnitState.open();
+        }
+        Entry entry = closing.get();
+        Details held = entry.effective().orElse(entry.details());
+        String why = held instanceof Details.Withdrawal withdrawal
+                ? "withdrawn: " + withdrawal.reason()
+                : "failed: " + held.serves().replace('-', ' ');
+        Optional<LocalDate> since = Optional.of(entry.on());
+        Optional<Long> number = Optional.of(entry.sequence());
+        if (scrapped) {
+            return new UnitState(UnitState.Standing.SCRAPPED, since, number, why + "; for good");
+        }
+        String passes = "a passed " + String.join(" and a passed ", toPass);
+        String lacks = toRepair ? "a repair, then " + passes : passes;
+        return new UnitState(UnitState.Standing.WITHDRAWN, since, number, why + "; needs " + lacks + " before use");
+    }
+}

@@ -1,0 +1,245 @@
+package org.fumewarden.upkeep;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * The register and the log, in one file.
+ *
+ * <p>Entries are appended, never edited or deleted. An append that returns is on the disk. Not for use by several threads at
+ * once; several processes may hold the same file.
+ */
+public final class Store implements AutoCloseable {
+    private final Path file;
+    private final Connection connection;
+    private final StoreQueries queries;
+
+    private Store(Path file, Connection connection) throws SQLException {
+        this.file = file;
+        this.connection = connection;
+        this.queries = new StoreQueries(file, connection);
+    }
+
+    /** Opens a store for reading and writing, and creates the file when there is none. */
+    public static Store open(Path file) {
+        if (Files.isRegularFile(file) && !Files.isWritable(file)) {
+            throw new StoreException(
+                    StoreException.Cause.READ_ONLY,
+                    file + " may be read but not written.",
+                    "give yourself write permission for the file and its folder, or name another with --store.");
+        }
+        return open(file, false);
+    }
+
+    /** Opens a store for reading only. */
+    public static Store read(Path file) {
+        if (!Files.exists(file)) {
+            throw new StoreException(
+                    StoreException.Cause.MISSING,
+                    file + " does not exist.",
+                    "register something first, or name the file with --store.");
+        }
+        return open(file, true);
+    }
+
+    private static Store open(Path file, boolean readOnly) {
+        if (Files.isDirectory(file)) {
+            throw StoreException.refused(file + " is a folder, not a store.", "name a file inside it.");
+        }
+        Connection connection = null;
+        try {
+            connection = Sqlite.open(file, readOnly);
+            Schema.prepare(file, connection, readOnly);
+            return new Store(file, connection);
+        } catch (SQLException e) {
+            quietly(connection);
+            throw Sqlite.words(file, e);
+        } catch (StoreException e) {
+            quietly(connection);
+            throw e;
+        }
+    }
+
+    private static void quietly(Connection connection) {
+        try {
+            if (connection != null) {
+                connection.close();
+            }
+        } catch (SQLException e) {
+            // The fault that led here is the one to report.
+        }
+    }
+
+    /** Appends one entry; it is on the disk when this returns. */
+    public Entry append(Draft draft, Instant recorded) {
+        return appendAll(List.of(draft), recorded).get(0);
+    }
+
+    /** Appends all entries or none; they are on the disk when this returns. */
+    public List<Entry> appendAll(List<Draft> drafts, Instant recorded) {
+        return inTransaction(() -> {
+            List<Entry> written = new ArrayList<>();
+            for (Draft draft : drafts) {
+                new Admission(queries).check(draft);
+                Head head = queries.head();
+                Entry entry =
+                        new Entry(head.entries() + 1, draft.item(), draft.on(), recorded, draft.by(), draft.details());
+                insert(entry, head);
+                written.add(entry);
+            }
+            return List.copyOf(written);
+        });
+    }
+
+    /** Puts entries with their numbers and times into an empty store, checking each against the chain. */
+    void restore(Consumer<Consumer<Entry>> entries) {
+        inTransaction(() -> {
+            if (queries.head().entries() > 0) {
+                throw StoreException.refused(file + " is not empty.", "import into a new file.");
+            }
+            entries.accept(entry -> {
+                try {
+                    insert(entry, queries.head());
+                } catch (SQLException e) {
+                    throw Sqlite.words(file, e);
+                }
+            });
+            return queries.head();
+        });
+    }
+
+    private void insert(Entry entry, Head head) throws SQLException {
+        if (entry.sequence() != head.entries() + 1) {
+            throw StoreException.refused(
+                    "entry " + entry.sequence() + " does not follow on entry " + head.entries() + ".",
+                    "import a whole export, in its order.");
+        }
+        String body = Canon.write(entry);
+        try (PreparedStatement insert = connection.prepareStatement(
+                "INSERT INTO entry (sequence, previous, body, hash, item, serves, result, on_day, corrects) VALUES (?,?,?,?,?,?,?,?,?)")) {
+            insert.setLong(1, entry.sequence());
+            insert.setBytes(2, head.bytes());
+            insert.setString(3, body);
+            insert.setBytes(4, Canon.hash(head.bytes(), body));
+            insert.setString(5, entry.item());
+            insert.setString(6, entry.details().serves());
+            insert.setString(7, entry.details().result().key());
+            insert.setLong(8, entry.on().toEpochDay());
+            Optional<Long> corrects = entry.details().corrects();
+            insert.setObject(9, corrects.orElse(null));
+            insert.executeUpdate();
+        }
+    }
+
+    private interface Work<T> {
+        T run() throws SQLException;
+    }
+
+    private <T> T inTransaction(Work<T> work) {
+        try {
+            Sqlite.run(connection, "BEGIN IMMEDIATE");
+            T result = work.run();
+            Sqlite.run(connection, "COMMIT");
+            return result;
+        } catch (SQLException e) {
+            rollBack();
+            throw Sqlite.words(file, e);
+        } catch (RuntimeException e) {
+            rollBack();
+            throw e;
+        }
+    }
+
+    private void rollBack() {
+        try {
+            Sqlite.run(connection, "ROLLBACK");
+        } catch (SQLException e) {
+            // A full disk rolls back by itself; the fault that led here is the one to report.
+        }
+    }
+
+    public Path file() {
+        return file;
+    }
+
+    public Head head() {
+        return queries.ask(queries::head);
+    }
+
+    /** The item as it stands now. */
+    public Optional<Item> item(String id) {
+        return queries.ask(() -> queries.item(id));
+    }
+
+    /** Every item as it stands now, in the order of ids. */
+    public List<Item> items() {
+        return queries.ask(queries::items);
+    }
+
+    /** The entry with a number. */
+    public Optional<Entry> entry(long sequence) {
+        return queries.ask(() -> queries.entry(sequence));
+    }
+
+    /** Every entry about an item, in the order written. */
+    public List<Entry> entriesOf(String item) {
+        return queries.ask(() -> queries.entriesOf(item));
+    }
+
+    /** Hands over every entry in the order written. */
+    public void forEach(Consumer<Entry> reader) {
+        queries.ask(() -> {
+            try (PreparedStatement all = connection.prepareStatement("SELECT body FROM entry ORDER BY sequence");
+                    ResultSet rows = all.executeQuery()) {
+                while (rows.next()) {
+                    reader.accept(Canon.entry(rows.getString(1)));
+                }
+            }
+            return Optional.empty();
+        });
+    }
+
+    /** The last entry that holds, passed or done, and serves the named purpose. */
+    public Optional<Latest> latest(String item, String serves) {
+        return queries.ask(() -> queries.latest(item, serves));
+    }
+
+    /** Whether an item is open for use. */
+    public UnitState state(String item) {
+        return queries.ask(() -> queries.state(item));
+    }
+
+    /** Numbers of the entries of an item that a later entry took the place of. */
+    public List<Long> superseded(String item) {
+        return entriesOf(item).stream()
+                .map(e -> e.details().corrects().orElse(null))
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    /** Limits the size of the file, as a full disk would; for tests. */
+    void limitPages(int pages) throws SQLException {
+        Sqlite.run(connection, "PRAGMA max_page_count = " + pages);
+    }
+
+    /** Pages in use; for tests. */
+    int pages() throws SQLException {
+        return Sqlite.number(connection, "PRAGMA page_count");
+    }
+
+    @Override
+    public void close() {
+        queries.close();
+        quietly(connection);
+    }
+}

@@ -1,0 +1,135 @@
+package org.fumewarden.upkeep;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Checks every entry against the chain, and the file against itself. */
+public final class StoreCheck {
+    private static final int LISTED = 20;
+
+    private final List<Verification.Damage> damages = new ArrayList<>();
+    private byte[] running = Canon.origin();
+    private long read;
+    private Head intact = Head.of(0, Canon.origin());
+    private Optional<Head> expected = Optional.empty();
+
+    private StoreCheck() {}
+
+    /** Checks a store. */
+    public static Verification verify(Path file) {
+        return verify(file, Optional.empty());
+    }
+
+    /**
+     * Checks a store, and that it still holds what it held when a head was noted down.
+     *
+     * @param expected a head noted earlier and kept elsewhere
+     */
+    public static Verification verify(Path file, Optional<Head> expected) {
+        StoreCheck check = new StoreCheck();
+        check.expected = expected;
+        try (Store probe = Store.read(file)) {
+            probe.head();
+        } catch (StoreException e) {
+            if (e.reason() != StoreException.Cause.DAMAGED) {
+                throw e;
+            }
+            check.found(0, e.getMessage());
+        }
+        try (Connection connection = Sqlite.open(file, true)) {
+            check.walk(connection);
+            check.structure(connection);
+        } catch (SQLException e) {
+            check.found(check.read + 1, "cannot be read (" + Sqlite.plain(e) + ").");
+        }
+        expected.filter(h -> h.entries() > check.read)
+                .ifPresent(h -> check.found(
+                        check.read + 1, "is missing: " + h.entries() + " entries were there when the head was noted."));
+        return new Verification(check.intact, check.read, check.damages);
+    }
+
+    private void walk(Connection connection) {
+        long reached = 0;
+        try (PreparedStatement all = connection.prepareStatement(
+                        "SELECT sequence, previous, body, hash, item, serves, result, on_day, corrects FROM entry ORDER BY sequence");
+                ResultSet rows = all.executeQuery()) {
+            while (rows.next()) {
+                reached = rows.getLong(1);
+                one(rows, reached);
+            }
+        } catch (SQLException e) {
+            found(reached + 1, "cannot be read (" + Sqlite.plain(e) + ").");
+        }
+    }
+
+    private void one(ResultSet row, long sequence) throws SQLException {
+        if (sequence != read + 1) {
+            found(read + 1, "is missing; entry " + sequence + " follows instead.");
+        }
+        read = sequence;
+        byte[] previous = row.getBytes(2);
+        String body = row.getString(3);
+        byte[] hash = row.getBytes(4);
+        Optional<String> fault = fault(row, sequence, previous, body, hash);
+        if (fault.isPresent()) {
+            found(sequence, fault.get());
+        } else if (damages.isEmpty()) {
+            intact = Head.of(sequence, hash);
+        }
+        running = hash == null ? running : hash;
+        expected.filter(h -> h.entries() == sequence && !Arrays.equals(h.bytes(), hash))
+                .ifPresent(h -> found(sequence, "is not the one it was when the head was noted."));
+    }
+
+    private Optional<String> fault(ResultSet row, long sequence, byte[] previous, String body, byte[] hash)
+            throws SQLException {
+        if (previous == null || body == null || hash == null) {
+            return Optional.of("lacks a part of itself.");
+        }
+        if (!Arrays.equals(hash, Canon.hash(previous, body))) {
+            return Optional.of("was changed after it was written: its hash does not fit its words.");
+        }
+        if (!Arrays.equals(previous, running)) {
+            return Optional.of("does not follow on entry " + (sequence - 1) + ": one of the two was put there later.");
+        }
+        try {
+            Entry entry = Canon.entry(body);
+            boolean same = entry.sequence() == sequence
+                    && entry.item().equals(row.getString(5))
+                    && entry.details().serves().equals(row.getString(6))
+                    && entry.details().result().key().equals(row.getString(7))
+                    && entry.on().toEpochDay() == row.getLong(8)
+                    && entry.details().corrects().orElse(0L) == row.getLong(9);
+            return same ? Optional.empty() : Optional.of("is indexed under other values than it holds.");
+        } catch (StoreException e) {
+            return Optional.of("holds what this program cannot read: " + e.getMessage());
+        }
+    }
+
+    private void structure(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery("PRAGMA integrity_check(5)")) {
+            while (rows.next()) {
+                if (!"ok".equals(rows.getString(1))) {
+                    found(0, rows.getString(1).replace('\n', ' '));
+                }
+            }
+        } catch (SQLException e) {
+            found(0, Sqlite.plain(e));
+        }
+    }
+
+    private void found(long entry, String what) {
+        if (damages.size() < LISTED) {
+            damages.add(new Verification.Damage(entry, what));
+        }
+    }
+}

@@ -1,0 +1,164 @@
+package org.fumewarden.upkeep;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+/** The questions asked of the table; each reads by index only what it must. */
+final class StoreQueries {
+    private static final String HOLDS = " AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.corrects = e.sequence) ";
+
+    private final Path file;
+    private final PreparedStatement head;
+    private final PreparedStatement one;
+    private final PreparedStatement registered;
+    private final PreparedStatement allRegistered;
+    private final PreparedStatement ofItem;
+    private final PreparedStatement lastDone;
+    private final PreparedStatement closing;
+    private final PreparedStatement after;
+    private final PreparedStatement correcting;
+
+    StoreQueries(Path file, Connection connection) throws SQLException {
+        this.file = file;
+        head = connection.prepareStatement("SELECT sequence, hash FROM entry ORDER BY sequence DESC LIMIT 1");
+        one = connection.prepareStatement("SELECT body FROM entry WHERE sequence = ?");
+        registered = connection.prepareStatement(
+                "SELECT body FROM entry WHERE item = ? AND serves = 'registration' ORDER BY sequence DESC LIMIT 1");
+        allRegistered = connection.prepareStatement(
+                "SELECT body FROM entry WHERE serves = 'registration' AND sequence IN "
+                        + "(SELECT max(sequence) FROM entry WHERE serves = 'registration' GROUP BY item) ORDER BY item");
+        ofItem = connection.prepareStatement("SELECT body FROM entry WHERE item = ? ORDER BY sequence");
+        lastDone = connection.prepareStatement("SELECT on_day, sequence FROM entry e"
+                + " WHERE item = ? AND serves = ? AND result = ?" + HOLDS
+                + "ORDER BY on_day DESC, sequence DESC LIMIT 1");
+        closing = connection.prepareStatement(
+                "SELECT min(on_day) FROM entry e" + " WHERE item = ? AND result IN ('failed', 'withdrawn')" + HOLDS);
+        after = connection.prepareStatement("SELECT body FROM entry e WHERE item = ? AND on_day >= ?"
+                + " AND (result IN ('failed', 'withdrawn') OR serves IN ('repair', 'replacement', 'examination')"
+                + " OR serves LIKE 'air-test/%')" + HOLDS + "ORDER BY on_day, sequence");
+        correcting = connection.prepareStatement("SELECT 1 FROM entry WHERE corrects = ?");
+    }
+
+    <T> T ask(Callable<T> question) {
+        try {
+            return question.call();
+        } catch (SQLException e) {
+            throw Sqlite.words(file, e);
+        } catch (RuntimeException e) {
+            throw e;
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    Head head() throws SQLException {
+        try (ResultSet rows = head.executeQuery()) {
+            return rows.next() ? Head.of(rows.getLong(1), rows.getBytes(2)) : Head.of(0, Canon.origin());
+        }
+    }
+
+    Optional<Entry> entry(long sequence) throws SQLException {
+        one.setLong(1, sequence);
+        return first(one);
+    }
+
+    Optional<Item> item(String id) throws SQLException {
+        registered.setString(1, id);
+        return first(registered).map(StoreQueries::registeredItem);
+    }
+
+    List<Item> items() throws SQLException {
+        return all(allRegistered).stream().map(StoreQueries::registeredItem).toList();
+    }
+
+    List<Entry> entriesOf(String item) throws SQLException {
+        ofItem.setString(1, item);
+        return all(ofItem);
+    }
+
+    boolean corrected(long sequence) throws SQLException {
+        correcting.setLong(1, sequence);
+        try (ResultSet rows = correcting.executeQuery()) {
+            return rows.next();
+        }
+    }
+
+    Optional<Latest> latest(String item, String serves) throws SQLException {
+        Optional<Latest> passed = latest(item, serves, Result.PASSED);
+        Optional<Latest> done = latest(item, serves, Result.DONE);
+        if (passed.isPresent() && done.isPresent()) {
+            return passed.get().on().isBefore(done.get().on()) ? done : passed;
+        }
+        return passed.or(() -> done);
+    }
+
+    private Optional<Latest> latest(String item, String serves, Result result) throws SQLException {
+        lastDone.setString(1, item);
+        lastDone.setString(2, serves);
+        lastDone.setString(3, result.key());
+        try (ResultSet rows = lastDone.executeQuery()) {
+            return rows.next()
+                    ? Optional.of(new Latest(LocalDate.ofEpochDay(rows.getLong(1)), rows.getLong(2)))
+                    : Optional.empty();
+        }
+    }
+
+    UnitState state(String item) throws SQLException {
+        closing.setString(1, item);
+        long firstDay;
+        try (ResultSet rows = closing.executeQuery()) {
+            firstDay = rows.next() ? rows.getLong(1) : 0;
+            if (rows.wasNull()) {
+                return UnitState.open();
+            }
+        }
+        after.setString(1, item);
+        after.setLong(2, firstDay);
+        return Reopening.of(all(after));
+    }
+
+    private static Item registeredItem(Entry entry) {
+        if (entry.details() instanceof Details.Registration registration) {
+            return registration.item();
+        }
+        throw new StoreException(
+                StoreException.Cause.DAMAGED,
+                "entry " + entry.sequence() + " is indexed as a registration but is none.",
+                "run \"store verify\".");
+    }
+
+    private static Optional<Entry> first(PreparedStatement statement) throws SQLException {
+        try (ResultSet rows = statement.executeQuery()) {
+            return rows.next() ? Optional.of(Canon.entry(rows.getString(1))) : Optional.empty();
+        }
+    }
+
+    private static List<Entry> all(PreparedStatement statement) throws SQLException {
+        List<Entry> entries = new ArrayList<>();
+        try (ResultSet rows = statement.executeQuery()) {
+            while (rows.next()) {
+                entries.add(Canon.entry(rows.getString(1)));
+            }
+        }
+        return entries;
+    }
+
+    void close() {
+        for (PreparedStatement statement :
+                List.of(head, one, registered, allRegistered, ofItem, lastDone, closing, after, correcting)) {
+            try {
+                statement.close();
+            } catch (SQLException e) {
+                // Closing the connection frees it too.
+            }
+        }
+    }
+}

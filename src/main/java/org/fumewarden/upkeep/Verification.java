@@ -1,0 +1,39 @@
+package org.fumewarden.upkeep;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a check of the store found.
+ *
+ * @param head where the intact part of the chain ends
+ * @param read number of entries that could be read
+ * @param damages in the order of the entries; at most twenty
+ */
+public record Verification(Head head, long read, List<Damage> damages) {
+    /**
+     * One fault.
+     *
+     * @param entry number of the entry; 0 when the file as a whole is meant
+     */
+    public record Damage(long entry, String what) {
+        /** The fault as a sentence. */
+        public String text() {
+            return entry == 0 ? "the file: " + what : "entry " + entry + ": " + what;
+        }
+    }
+
+    public Verification {
+        damages = Given.list(damages);
+    }
+
+    public boolean intact() {
+        return damages.isEmpty();
+    }
+
+    /** The first broken entry. */
+    public Optional<Damage> first() {
+        return damages.stream().filter(d -> d.entry() > 0).findFirst().or(() -> damages.stream()
+                .findFirst());
+    }
+}

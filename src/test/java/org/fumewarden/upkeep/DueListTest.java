@@ -1,0 +1,162 @@
+package org.fumewarden.upkeep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Period;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DueListTest {
+    private static final Duty MONTHLY = Samples.duty(
+            "monthly",
+            "P1M",
+            Subject.UNIT,
+            "examination",
+            Force.ACOP,
+            new DutyFact("disposable", List.of("false")),
+            new DutyFact("use-mode", List.of("routine", "emergency", "escape")));
+    private static final Duty QUARTERLY = Samples.duty("quarterly", "P3M", Subject.UNIT, "examination", Force.GUIDANCE);
+    private static final Duty FIT = Samples.duty(
+            "fit", "P1Y", Subject.WEARER_MASK, "fit-test", Force.LAW, new DutyFact("face-seal", List.of("tight")));
+    private static final Duty LEAD = Samples.duty(
+            "lead", "P6M", Subject.WEARER, "medical/lead-blood", Force.LAW, new DutyFact("agent", List.of("lead")));
+
+    @TempDir(factory = MemoryFolder.class)
+    Path folder;
+
+    private Store store;
+
+    @BeforeEach
+    void open() {
+        store = Store.open(folder.resolve("log.db"));
+        store.append(Samples.registering(Samples.powered("U-014")), Samples.NOW);
+    }
+
+    @AfterEach
+    void close() {
+        store.close();
+    }
+
+    private DueReport due(String today, Duty... duties) {
+        return new DueList(store, List.of(duties), Samples.day(today), Period.ofDays(7))
+                .compute(Map.of(), Optional.empty());
+    }
+
+    /** Rolling month and quarter from 10 January 2026, arithmetic by hand: 10 February and 10 April. */
+    @Test
+    void overlappingDutiesMergeToTheEarliestDayAndKeepEveryClause() {
+        store.append(Samples.examined("U-014", "2026-01-10", Result.PASSED), Samples.NOW);
+        Owing owing = due("2026-01-20", QUARTERLY, MONTHLY).owings().get(0);
+        assertEquals(Optional.of(Samples.day("2026-02-10")), owing.due());
+        assertEquals(
+                List.of("clause of monthly", "clause of quarterly"),
+                owing.duties().stream().map(Duty::clause).toList());
+        assertEquals(1, due("2026-01-20", QUARTERLY, MONTHLY).owings().size());
+    }
+
+    @Test
+    void doneEarlyCountsFromTheRealDayAndNotFromTheOldDueDay() {
+        store.append(Samples.examined("U-014", "2026-01-31", Result.PASSED), Samples.NOW);
+        store.append(Samples.examined("U-014", "2026-02-20", Result.PASSED), Samples.NOW);
+        assertEquals(
+                Optional.of(Samples.day("2026-03-20")),
+                due("2026-02-21", MONTHLY).owings().get(0).due());
+    }
+
+    @Test
+    void whatWasNeverDoneIsDueBeforeTheFirstUse() {
+        Owing owing = due("2026-03-02", MONTHLY).owings().get(0);
+        assertEquals(DueStatus.BEFORE_FIRST_USE, owing.status());
+        assertEquals(Optional.empty(), owing.due());
+    }
+
+    @Test
+    void aFailedExaminationDischargesNothingAndTheUnitIsNotInService() {
+        store.append(Samples.examined("U-014", "2026-01-10", Result.PASSED), Samples.NOW);
+        store.append(Samples.examined("U-014", "2026-02-05", Result.FAILED), Samples.NOW);
+        DueReport report = due("2026-02-11", MONTHLY);
+        assertEquals(DueStatus.NOT_IN_SERVICE, report.owings().get(0).status());
+        assertEquals(
+                Optional.of(Samples.day("2026-02-10")), report.owings().get(0).due());
+        assertEquals("U-014", report.closed().get(0).item());
+        assertFalse(report.settled());
+    }
+
+    @Test
+    void conditionsOfTheRegisterDecide() {
+        store.append(Samples.registering(Samples.unit("U-020", Map.of("disposable", List.of("true")))), Samples.NOW);
+        assertTrue(due("2026-03-02", MONTHLY).owings().stream()
+                .noneMatch(o -> o.item().equals("U-020")));
+    }
+
+    @Test
+    void aFactOfTheThingThatNobodyRecordedIsTakenToHold() {
+        store.append(Samples.registering(Samples.unit("U-021", Map.of("disposable", List.of("false")))), Samples.NOW);
+        Owing owing = due("2026-03-02", MONTHLY).owings().stream()
+                .filter(o -> o.item().equals("U-021"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(List.of("use-mode"), owing.assumed());
+    }
+
+    @Test
+    void aCircumstanceThatNobodyRecordedIsShownAsOpen() {
+        store.append(Samples.registering(Samples.wearer("W-01", "Odran Pell", List.of())), Samples.NOW);
+        DueReport report = due("2026-03-02", LEAD);
+        assertEquals(List.of(new Unsettled(Subject.WEARER, "agent", 1, "W-01", List.of("lead"))), report.unsettled());
+        assertFalse(report.settled());
+        DueReport known = new DueList(store, List.of(LEAD), Samples.day("2026-03-02"), Period.ofDays(7))
+                .compute(Map.of("agent", List.of("manganese")), Optional.empty());
+        assertTrue(known.unsettled().isEmpty() && known.owings().isEmpty());
+    }
+
+    @Test
+    void aFitTestHoldsForTheModelThatWasTested() {
+        store.append(Samples.registering(Samples.mask("M-1", "model A size M")), Samples.NOW);
+        store.append(Samples.registering(Samples.mask("M-2", "model B size M")), Samples.NOW);
+        store.append(Samples.registering(Samples.wearer("W-01", "Odran Pell", List.of("M-1", "M-2"))), Samples.NOW);
+        store.append(
+                new Draft(
+                        "W-01",
+                        Samples.day("2025-06-15"),
+                        "tester",
+                        new Details.FitTest(
+                                Result.PASSED,
+                                "model A size M",
+                                "quantitative",
+                                "",
+                                Optional.empty(),
+                                Optional.empty(),
+                                "",
+                                "")),
+                Samples.NOW);
+        DueReport report = due("2026-03-02", FIT);
+        assertEquals(2, report.owings().size());
+        assertEquals(DueStatus.BEFORE_FIRST_USE, report.owings().get(0).status());
+        assertEquals("fit-test/model B size M", report.owings().get(0).doneBy());
+        assertEquals(
+                Optional.of(Samples.day("2026-06-15")), report.owings().get(1).due());
+    }
+
+    @Test
+    void overdueComesFirstAndTheHorizonCutsOnlyWhatIsLater() {
+        store.append(Samples.registering(Samples.powered("U-002")), Samples.NOW);
+        store.append(Samples.registering(Samples.powered("U-003")), Samples.NOW);
+        store.append(Samples.examined("U-014", "2026-02-25", Result.PASSED), Samples.NOW);
+        store.append(Samples.examined("U-002", "2026-01-10", Result.PASSED), Samples.NOW);
+        DueReport report = new DueList(store, List.of(MONTHLY), Samples.day("2026-03-02"), Period.ofDays(7))
+                .compute(Map.of(), Optional.of(Samples.day("2026-03-09")));
+        assertEquals(
+                List.of("U-002", "U-003"),
+                report.owings().stream().map(Owing::item).toList());
+        assertEquals(20, report.owings().get(0).daysOver());
+    }
+}

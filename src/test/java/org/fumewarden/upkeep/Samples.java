@@ -1,0 +1,119 @@
+package org.fumewarden.upkeep;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A small yard in Tarn Haven. */
+final class Samples {
+    static final Instant NOW = Instant.parse("2026-03-02T09:00:00Z");
+
+    private Samples() {}
+
+    static LocalDate day(String text) {
+        return LocalDate.parse(text);
+    }
+
+    static Item.Unit unit(String id, Map<String, List<String>> facts) {
+        return new Item.Unit(
+                id,
+                "blower unit on the belt",
+                "as on the plate",
+                Optional.of(new BigDecimal("160")),
+                Optional.of("W-01"),
+                Optional.empty(),
+                Optional.empty(),
+                facts);
+    }
+
+    static Item.Unit powered(String id) {
+        return unit(
+                id,
+                Map.of(
+                        "face-seal", List.of("loose"),
+                        "air-delivery", List.of("powered"),
+                        "use-mode", List.of("routine"),
+                        "disposable", List.of("false"),
+                        "shared", List.of("false"),
+                        "filter-kind", List.of("particle")));
+    }
+
+    static Item.Wearer wearer(String id, String name, List<String> masks) {
+        return new Item.Wearer(id, name, "slipway", Optional.empty(), Optional.empty(), masks, Map.of());
+    }
+
+    static Item.Mask mask(String id, String model) {
+        return new Item.Mask(
+                id,
+                "half mask",
+                model,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Map.of("face-seal", List.of("tight"), "disposable", List.of("false")));
+    }
+
+    static Draft registering(Item item) {
+        return Draft.registering(item, day("2026-01-05"), "stores");
+    }
+
+    static Draft examined(String item, String on, Result result) {
+        return new Draft(
+                item,
+                day(on),
+                "Sanna Teller",
+                new Details.Examination(
+                        result,
+                        "sound",
+                        "",
+                        "",
+                        "clean",
+                        "holds charge",
+                        Optional.empty(),
+                        Optional.of(new BigDecimal("171")),
+                        Optional.of(new BigDecimal("160")),
+                        "",
+                        "S. T."));
+    }
+
+    static Draft checked(String item, String on, Result result) {
+        return new Draft(
+                item,
+                day(on),
+                "Odran Pell",
+                new Details.BeforeUseCheck(
+                        result,
+                        List.of(new Details.Point("pu-hose", result, "")),
+                        Optional.empty(),
+                        Optional.empty(),
+                        ""));
+    }
+
+    static Draft repaired(String item, String on) {
+        return new Draft(item, day(on), "workshop", new Details.Repair("hose changed", "breathing hose"));
+    }
+
+    static Duty duty(String id, String period, Subject subject, String doneBy, Force force, DutyFact... when) {
+        return new Duty(
+                id,
+                "do " + id,
+                Frequency.MAX_INTERVAL,
+                Optional.of(Period.parse(period)),
+                Anchor.LAST_DONE,
+                "competent person",
+                true,
+                List.of(),
+                Keep.parse("record made + P5Y"),
+                force,
+                "clause of " + id,
+                "source",
+                "read",
+                List.of(subject),
+                doneBy,
+                List.of(when));
+    }
+}
