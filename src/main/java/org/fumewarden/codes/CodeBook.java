@@ -97,6 +97,11 @@ public final class CodeBook {
                             .computeIfAbsent("agents", k -> new LinkedHashMap<>())
                             .put(agent.id(), agent.name());
                 }
+                if (dated.row() instanceof DeviceClass device) {
+                    catalogues
+                            .computeIfAbsent("equipment", k -> new LinkedHashMap<>())
+                            .put(device.id(), device.name());
+                }
             }
         }
         return new Vocabulary(questions, catalogues, names);
