@@ -13,6 +13,7 @@ import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Vocabulary;
 
 /** The advice sheet as plain text, the answer first. */
@@ -39,7 +40,11 @@ public final class TextSheet {
                 + advice.on());
         answer(advice);
         section("Why", advice.hazards());
-        section("Must not start or enter because", advice.stops());
+        section(
+                advice.status() == Status.DO_NOT_ENTER
+                        ? "Must not start or enter because"
+                        : "What closes the way to some respirators",
+                advice.stops());
         section("Two rules disagree", advice.conflicts());
         section("Before any respirator", advice.controlsFirst());
         section("Filters", advice.filters());
@@ -64,7 +69,7 @@ public final class TextSheet {
                         2);
             case COMPLETE -> {}
         }
-        factor(advice.requiredFactor());
+        factor(advice.requiredFactor(), advice.status());
         advice.recommended().ifPresent(this::wear);
         if (advice.recommended().isEmpty()) {
             List<Respirator> undecided = advice.with("undecided");
@@ -85,7 +90,8 @@ public final class TextSheet {
                 : reasons.get(0).says();
     }
 
-    private void factor(RequiredFactor factor) {
+    /** Where nobody may enter, a low figure must not read as leave to work without a respirator. */
+    private void factor(RequiredFactor factor, Status status) {
         String value = factor.value().stripTrailingZeros().toPlainString();
         String open = factor.open() ? " so far; at least one level is unknown" : "";
         if (factor.asksForOne()) {
@@ -93,7 +99,7 @@ public final class TextSheet {
                     "Required protection factor: " + value + open + " (" + vocabulary.name(factor.agent()) + ", "
                             + factor.statistic() + ")" + marks(factor.reasons()),
                     2);
-        } else {
+        } else if (status != Status.DO_NOT_ENTER) {
             paragraph("By these figures no respirator is required" + open + ".", 2);
         }
     }
