@@ -2,60 +2,160 @@ package org.fumewarden.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Ratios of exposure to limit that a code derives. */
+/** Levels, limits and factors against worked values of published tables. */
 final class RatioTest {
     private static final RowRef REF =
-            new RowRef("us-limits", "lead/twa", new Citation("29cfr1926", "1926.62(c)", "2024", Confidence.READ));
-    private static final Agent LEAD =
-            new Agent(REF, "lead", "lead, inorganic", "particle", "7439-92-1", Optional.empty());
-    private static final Limit LIMIT = new Limit(REF, "lead", Averaging.TWA, number("0.05"), Unit.MG_M3, "as Pb");
-    private static final Threshold EIGHT_HOURS = threshold("480", "min");
-    private static final Threshold MOLAR_VOLUME = threshold("24.45", "L/mol");
+            new RowRef("test", "row", new Citation("fumewarden", "test", "1", Confidence.PRACTICE));
 
-    /** 29 CFR 1926.62(c)(2): limit in ug/m3 = 400 / hours; 10 h gives 40, 16 h gives 25, 12 h gives 33.3. */
+    /** 20 degrees C and 101.325 kPa, the basis of EH40; molar gas constant of CODATA 2018. */
+    private static final Threshold AT_20 = new Threshold(REF, "molar-volume", number("24.05526"), "L/mol");
+
+    /** Mass concentrations as EH40/2005 (4th ed. 2020) Table 1 prints them beside ppm; it rounds to three figures. */
     @ParameterizedTest
-    @CsvSource({"600, 0.04", "960, 0.025", "720, 0.033333333333"})
-    void aLongShiftLowersTheLimitAndNeverRoundsItUp(String minutes, String lowered) {
-        Measure shift = new Measure("shift", number(minutes), "min", "task.shift");
-        Ratio ratio = Ratio.longShift(exposure("0.03"), LIMIT, shift, EIGHT_HOURS, LEAD, MOLAR_VOLUME);
-        assertEquals(0, number(lowered).compareTo(ratio.limit()));
-        assertEquals(number("0.03"), ratio.level());
+    @CsvSource({
+        "58.08, 500, 1210", // acetone, 8 h
+        "58.08, 1500, 3620", // acetone, 15 min
+        "92.14, 50, 191", // toluene, 8 h
+        "17.031, 25, 18", // ammonia, 8 h, printed to two figures
+        "46.07, 1000, 1920", // ethanol, 8 h
+    })
+    void ppmBecomesTheMassThatTheListPrints(String molarMass, String ppm, String printed) {
+        BigDecimal mass = Concentrations.convert(number(ppm), Unit.PPM, Unit.MG_M3, agent(molarMass), AT_20);
+        BigDecimal rounded = mass.round(
+                new java.math.MathContext(number(printed).stripTrailingZeros().precision(), RoundingMode.HALF_UP));
+        assertEquals(0, rounded.compareTo(number(printed)), mass + " is not " + printed);
     }
 
     @Test
-    void theLoweredLimitItselfIsNotExceeded() {
-        Measure tenHours = new Measure("shift", number("600"), "min", "task.shift");
-        assertFalse(Ratio.longShift(exposure("0.04"), LIMIT, tenHours, EIGHT_HOURS, LEAD, MOLAR_VOLUME)
-                .exceeded());
-        assertTrue(Ratio.longShift(exposure("0.0401"), LIMIT, tenHours, EIGHT_HOURS, LEAD, MOLAR_VOLUME)
-                .exceeded());
+    void acetoneIsConvertedUnrounded() {
+        // 500 x 58.08 / 24.05526 = 1207.22...; the list prints 1210.
+        BigDecimal mass = Concentrations.convert(number("500"), Unit.PPM, Unit.MG_M3, agent("58.08"), AT_20);
+        assertEquals("1207.2", mass.setScale(1, RoundingMode.HALF_UP).toPlainString());
     }
 
-    /** 29 CFR 1926.62(d)(2)(iii): up to 2,500 ug/m3 is assumed, which is 50 times 50 ug/m3. */
     @Test
-    void anAssumedLevelIsAMultipleOfTheLimit() {
-        Ratio ratio = Ratio.assumed(LIMIT, threshold("50", "times the limit"));
-        assertEquals(0, number("2.5").compareTo(ratio.level()));
-        assertEquals("assumed", ratio.basis());
-        assertTrue(Need.of(ratio).heldBy(number("50")));
-        assertFalse(Need.of(ratio).heldBy(number("49.9")));
+    void thereAndBackIsTheSameLevel() {
+        BigDecimal ppm = number("12.5");
+        BigDecimal mass = Concentrations.convert(ppm, Unit.PPM, Unit.MG_M3, agent("48"), AT_20);
+        BigDecimal back = Concentrations.convert(mass, Unit.MG_M3, Unit.PPM, agent("48"), AT_20);
+        assertEquals(0, back.setScale(10, RoundingMode.HALF_UP).compareTo(ppm));
     }
 
-    private static Exposure exposure(String level) {
-        return new Exposure(
-                "lead", Averaging.TWA, number(level), Unit.MG_M3, "value as given", false, "exposures.0.twa");
+    @Test
+    void aParticleHasNoPpm() {
+        Agent dust = new Agent(REF, "dust", "dust", "particle", "none", Optional.empty());
+        BigDecimal one = BigDecimal.ONE;
+        assertThrows(
+                IllegalArgumentException.class, () -> Concentrations.convert(one, Unit.PPM, Unit.MG_M3, dust, AT_20));
     }
 
-    private static Threshold threshold(String value, String unit) {
-        return new Threshold(REF, "test", number(value), unit);
+    @Test
+    void threeTenthsAgainstOneTenthNeedsThreeExactly() {
+        // In binary floating point 0.3 / 0.1 is below 3 and 0.1 x 3 is above 0.3; decimals compare exactly.
+        Need need = need("0.3", "0.1");
+        assertTrue(need.heldBy(number("3")));
+        assertFalse(need.heldBy(number("2.9999999")));
+        assertEquals("3", need.value().toPlainString());
+    }
+
+    @Test
+    void theMaximumUseConcentrationIsInclusive() {
+        // OSHA, 29 CFR 1910.134(b): maximum use concentration = assigned factor x limit; lead 10 x 0.05 mg/m3 = 0.5
+        // mg/m3.
+        assertTrue(need("0.5", "0.05").heldBy(BigDecimal.TEN));
+        assertFalse(need("0.5000001", "0.05").heldBy(BigDecimal.TEN));
+    }
+
+    @Test
+    void aLevelAtItsLimitIsNotAboveIt() {
+        assertFalse(need("0.05", "0.05").aboveOne());
+        assertTrue(need("0.050001", "0.05").aboveOne());
+        assertFalse(need("0", "0.05").aboveOne());
+    }
+
+    @Test
+    void printedFactorsAreRoundedUp() {
+        // 1 / 3 = 0.3333...: print never understates.
+        assertEquals("0.333334", need("1", "3").value().toPlainString());
+        assertTrue(need("200", "3").value().compareTo(number("66.66666")) > 0);
+    }
+
+    @Test
+    void agentsWithLikeEffectAddUp() {
+        // Worked by hand from the formula of 29 CFR 1910.1000(d)(2)(i): 20/50 + 90/100 = 1.3.
+        Ratio first = ratio("a", "20", "50");
+        Ratio second = ratio("b", "90", "100");
+        Need mixture = Need.mixture("effect", List.of(first, second));
+        assertEquals("1.3", mixture.value().toPlainString());
+        assertTrue(mixture.aboveOne());
+        assertFalse(first.exceeded());
+        assertFalse(second.exceeded());
+    }
+
+    @Test
+    void aMixtureAtOneIsNotAboveIt() {
+        // 1/3 + 2/3 cannot be written as decimals; the sum must not creep above 1 and must not fall far below it.
+        Need mixture = Need.mixture("effect", List.of(ratio("a", "1", "4"), ratio("b", "3", "4")));
+        assertFalse(mixture.aboveOne());
+        assertEquals("1", mixture.value().toPlainString());
+    }
+
+    @Test
+    void needsAreComparedWithoutDivision() {
+        assertTrue(need("0.31", "0.1").exceeds(need("3", "1")));
+        assertFalse(need("0.3", "0.1").exceeds(need("3", "1")));
+    }
+
+    @Test
+    void aJudgedAgentCountsAsAtItsLimit() {
+        Limit limit = new Limit(REF, "a", Averaging.TWA, number("5"), Unit.PPM, "as listed");
+        Ratio judged = Ratio.judged(new Judged("a", "reason", "path"), limit);
+        assertFalse(judged.exceeded());
+        assertTrue(judged.reaches(BigDecimal.ONE));
+    }
+
+    @Test
+    void anActionLevelIsReachedAtItsValue() {
+        // 29 CFR 1910.1025(b): action level of lead 30 ug/m3, limit 50 ug/m3, a share of 0.6.
+        assertTrue(ratio("lead", "0.03", "0.05").reaches(number("0.6")));
+        assertFalse(ratio("lead", "0.0299", "0.05").reaches(number("0.6")));
+    }
+
+    @Test
+    void blanksAndNegativesAreRefused() {
+        BigDecimal minus = number("-1");
+        BigDecimal one = BigDecimal.ONE;
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Exposure("a", Averaging.TWA, minus, Unit.PPM, "s", false, "p"));
+        assertThrows(
+                IllegalArgumentException.class, () -> new Exposure(" ", Averaging.TWA, one, Unit.PPM, "s", false, "p"));
+        assertThrows(IllegalArgumentException.class, () -> new Limit(REF, "a", Averaging.TWA, minus, Unit.PPM, "f"));
+        assertThrows(IllegalArgumentException.class, () -> new Need("a", "ratio", one, BigDecimal.ZERO, "s"));
+    }
+
+    private static Ratio ratio(String agent, String level, String limit) {
+        return new Ratio(
+                agent, Averaging.TWA, number(level), number(limit), Unit.PPM, "statistic", "measured", "test#row");
+    }
+
+    private static Need need(String level, String limit) {
+        return new Need("a", "ratio", number(level), number(limit), "statistic");
+    }
+
+    private static Agent agent(String molarMass) {
+        return new Agent(REF, "a", "a", "gas", "none", Optional.of(number(molarMass)));
     }
 
     private static BigDecimal number(String text) {

@@ -1,0 +1,37 @@
+package org.fumewarden.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.RuleBase;
+import org.junit.jupiter.api.Test;
+
+/** Every rule fires in a scenario, and is silent in a near miss that says so. */
+final class CoverageTest {
+    @Test
+    void everyRuleFiresSomewhereAndIsSilentSomewhere() {
+        Coverage coverage = Coverage.of(
+                RuleBaseCheck.rules(RuleFolder.shipped()),
+                new ScenarioRunner(RuleBase::shipped).runAll(Path.of("scenarios")));
+        System.out.println(coverage.counts());
+        String missing = coverage.problems().stream().map(Problem::text).collect(Collectors.joining("\n"));
+        assertEquals("", missing, coverage.counts());
+    }
+
+    @Test
+    void theTextOfTheRulesHoldsTheRulesThatWereCompiled() {
+        Set<String> written = RuleBaseCheck.rules(RuleFolder.shipped()).stream()
+                .map(DrlRule::id)
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> compiled = new TreeSet<>();
+        RuleFolder.shipped()
+                .codes()
+                .forEach(code -> compiled.addAll(RuleBase.shipped(code).cards().keySet()));
+        assertEquals(compiled, written);
+    }
+}

@@ -1,0 +1,227 @@
+package org.fumewarden.check;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.Question;
+import org.fumewarden.model.Answer;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Judged;
+import org.fumewarden.model.Limit;
+import org.fumewarden.model.Measure;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Unknown;
+import org.fumewarden.task.Task;
+
+/** Random tasks over the vocabulary of a code. The same seed gives the same task. */
+final class RandomTasks {
+    static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    /** Answers that leave the way to a respirator open; without them nearly every random task would be refused. */
+    private static final Map<String, String> CALM = Map.ofEntries(
+            Map.entry("explosive", "false"),
+            Map.entry("immediately-dangerous", "false"),
+            Map.entry("place", "indoors"),
+            Map.entry("purpose", "work"),
+            Map.entry("facial-hair", "false"),
+            Map.entry("spectacles", "false"),
+            Map.entry("fit-tested", "true"),
+            Map.entry("medically-cleared", "true"),
+            Map.entry("coating", "none"),
+            Map.entry("base-metal", "mild-steel"),
+            Map.entry("filler", "plain"),
+            Map.entry("ventilation", "mechanical-adequate"),
+            Map.entry("unit-withdrawn", "false"));
+
+    private static final Map<String, String> TYPICAL = Map.of(
+            "percent", "20.9",
+            "duration", "45",
+            "length", "100",
+            "volume", "300",
+            "flow", "170",
+            "temperature", "20",
+            "count", "2");
+
+    private final CodeBook book;
+    private final List<Limit> limits;
+    private final List<String> agents;
+    private final Oracle.Tables tables;
+
+    RandomTasks(CodeBook book) {
+        this.book = book;
+        this.tables = Oracle.Tables.of(book, DAY);
+        List<Row> rows = book.rows(DAY);
+        this.limits = rows.stream()
+                .filter(Limit.class::isInstance)
+                .map(Limit.class::cast)
+                .toList();
+        this.agents = List.copyOf(
+                new LinkedHashSet<>(limits.stream().map(Limit::agent).toList()));
+    }
+
+    Task task(long seed) {
+        Random random = new Random(seed);
+        boolean calm = random.nextInt(4) > 0;
+        List<Input> inputs = new ArrayList<>();
+        for (Question question : book.vocabulary().questions()) {
+            inputs.add(answer(question, random, calm));
+        }
+        Set<String> chosen = new LinkedHashSet<>();
+        if (calm) {
+            emitted(inputs).forEach(chosen::add);
+        }
+        for (int i = random.nextInt(4); i > 0; i--) {
+            chosen.add(agents.get(random.nextInt(agents.size())));
+        }
+        chosen.forEach(agent -> exposures(agent, random, calm, inputs));
+        return task(inputs);
+    }
+
+    Oracle oracle(Task task) {
+        return new Oracle(tables, task);
+    }
+
+    Task task(List<Input> inputs) {
+        return new Task("random", book.card().id(), DAY, inputs);
+    }
+
+    /** The agents that the answers put into the air, so that a calm task has a level for each. */
+    private List<String> emitted(List<Input> inputs) {
+        return oracle(task(inputs)).principalAgents().stream()
+                .filter(agents::contains)
+                .toList();
+    }
+
+    private Input answer(Question question, Random random, boolean calm) {
+        if (random.nextInt(calm ? 60 : 6) == 0) {
+            return new Unknown(question.id(), question.path());
+        }
+        if (question.kind().equals("choice") || question.kind().equals("flag")) {
+            List<String> words = question.kind().equals("flag")
+                    ? List.of("true", "false")
+                    : List.copyOf(book.vocabulary().choices(question).keySet());
+            String calmly = CALM.get(question.id());
+            String word = calm && calmly != null && words.contains(calmly) && random.nextInt(15) > 0
+                    ? calmly
+                    : words.get(random.nextInt(words.size()));
+            return new Answer(question.id(), word, question.path());
+        }
+        if (question.kind().equals("text")) {
+            return new Unknown(question.id(), question.path());
+        }
+        BigDecimal typical = new BigDecimal(TYPICAL.getOrDefault(question.kind(), "1"));
+        BigDecimal value = calm && random.nextInt(10) > 0
+                ? typical
+                : typical.multiply(BigDecimal.valueOf(random.nextInt(300), 2), MathContext.DECIMAL64);
+        if (question.kind().equals("percent")) {
+            value = value.min(BigDecimal.valueOf(100));
+        }
+        return new Measure(question.id(), value, "canonical", question.path());
+    }
+
+    private void exposures(String agent, Random random, boolean calm, List<Input> inputs) {
+        if (random.nextInt(calm ? 6 : 12) == 0) {
+            inputs.add(new Judged(agent, "a reason", "exposures." + agent + ".judged"));
+            return;
+        }
+        for (Limit limit : limits) {
+            if (limit.agent().equals(agent)) {
+                String path = "exposures." + agent + "." + limit.averaging().key();
+                if (random.nextInt(calm ? 80 : 8) == 0) {
+                    inputs.add(new Unknown(path, path));
+                } else {
+                    inputs.add(exposure(limit, level(limit, random), path));
+                }
+            }
+        }
+    }
+
+    private static Exposure exposure(Limit limit, BigDecimal level, String path) {
+        return new Exposure(limit.agent(), limit.averaging(), level, limit.unit(), "random", false, path);
+    }
+
+    /** Mostly near the limit, often exactly at a factor times the limit, sometimes far above. */
+    private static BigDecimal level(Limit limit, Random random) {
+        int[] factors = {0, 1, 4, 10, 20, 25, 40, 50, 1000, 2000};
+        return switch (random.nextInt(4)) {
+            case 0 -> limit.value().multiply(BigDecimal.valueOf(factors[random.nextInt(factors.length)]));
+            case 1 -> limit.value().multiply(BigDecimal.valueOf(random.nextInt(3000), 2));
+            default -> limit.value().multiply(BigDecimal.valueOf(random.nextInt(120), 2));
+        };
+    }
+
+    /**
+     * A task that is worse in one way: a level raised, an agent added, an answer lost.
+     *
+     * @param hazards agents that the advice already counts with
+     */
+    Task worse(Task task, Set<String> hazards, long seed) {
+        Random random = new Random(seed);
+        List<Input> inputs = new ArrayList<>(task.inputs());
+        List<Exposure> levels = inputs.stream()
+                .filter(Exposure.class::isInstance)
+                .map(Exposure.class::cast)
+                .toList();
+        int kind = random.nextInt(levels.isEmpty() ? 2 : 3);
+        if (kind == 0) {
+            int at = random.nextInt(inputs.size());
+            forget(inputs, at);
+        } else if (kind == 1) {
+            add(hazards, random, inputs);
+        } else {
+            Exposure old = levels.get(random.nextInt(levels.size()));
+            BigDecimal raised = old.level()
+                    .multiply(BigDecimal.valueOf(101 + random.nextInt(1000), 2))
+                    .add(new BigDecimal("0.001"));
+            inputs.set(
+                    inputs.indexOf(old),
+                    new Exposure(
+                            old.agent(),
+                            old.averaging(),
+                            raised,
+                            old.unit(),
+                            old.statistic(),
+                            old.estimated(),
+                            old.path()));
+        }
+        return task(inputs);
+    }
+
+    private static void forget(List<Input> inputs, int at) {
+        Input lost = inputs.get(at);
+        if (lost instanceof Answer answer) {
+            inputs.set(at, new Unknown(answer.question(), answer.path()));
+        } else if (lost instanceof Measure measure) {
+            inputs.set(at, new Unknown(measure.question(), measure.path()));
+        } else if (lost instanceof Exposure exposure) {
+            inputs.set(at, new Unknown(exposure.path(), exposure.path()));
+        } else if (lost instanceof Judged judged) {
+            String path = "exposures." + judged.agent() + "." + Averaging.TWA.key();
+            inputs.set(at, new Unknown(path, path));
+        }
+    }
+
+    /** Adds an agent that is no hazard yet; a level for one that is would be news and not harm. */
+    private void add(Set<String> there, Random random, List<Input> inputs) {
+        Map<String, Limit> free = new LinkedHashMap<>();
+        limits.stream().filter(l -> !there.contains(l.agent())).forEach(l -> free.putIfAbsent(l.agent(), l));
+        List<String> names = List.copyOf(free.keySet());
+        String agent = names.get(random.nextInt(names.size()));
+        limits.stream()
+                .filter(l -> l.agent().equals(agent))
+                .forEach(l -> inputs.add(exposure(
+                        l,
+                        level(l, random),
+                        "exposures." + agent + "." + l.averaging().key())));
+    }
+}

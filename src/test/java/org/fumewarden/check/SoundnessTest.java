@@ -1,0 +1,205 @@
+package org.fumewarden.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.LongFunction;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Hazard;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Need;
+import org.fumewarden.model.Stop;
+import org.fumewarden.task.Task;
+import org.fumewarden.trail.Premise;
+import org.fumewarden.trail.Step;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The promises of the design over random tasks, for every code. {@code -Dfumewarden.tasks=100000} runs more of them,
+ * {@code -Dfumewarden.seed=7} others.
+ */
+final class SoundnessTest {
+    private static final int TASKS = Integer.getInteger("fumewarden.tasks", 1500);
+    private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
+
+    @TestFactory
+    List<DynamicTest> thePromisesHoldUnderEveryCode() {
+        List<String> codes = RuleFolder.shipped().codes();
+        int tasks = Math.max(1, TASKS / codes.size());
+        List<DynamicTest> tests = new ArrayList<>();
+        for (String code : codes) {
+            Harness harness = new Harness(new Advisor(RuleBase.shipped(code)));
+            tests.add(DynamicTest.dynamicTest(code + ": advice is never under-protective", () -> {
+                AtomicInteger suitable = new AtomicInteger();
+                each(code, tasks, seed -> harness.neverUnderProtective(seed, suitable));
+                System.out.println(code + ": " + suitable + " tasks had a suitable class");
+                assertTrue(suitable.get() > tasks / 50, "too few tasks with a suitable class: " + suitable);
+            }));
+            tests.add(DynamicTest.dynamicTest(
+                    code + ": worse news never adds a suitable class",
+                    () -> each(code, tasks / 2, harness::neverMilder)));
+            tests.add(DynamicTest.dynamicTest(
+                    code + ": the order of facts changes nothing",
+                    () -> each(code, tasks / 20, harness::orderChangesNothing)));
+        }
+        return tests;
+    }
+
+    private static void each(String code, int tasks, LongFunction<Optional<String>> property) {
+        Map<Long, String> broken = new TreeMap<>(LongStream.range(SEED, SEED + tasks)
+                .parallel()
+                .boxed()
+                .flatMap(seed -> property.apply(seed).map(b -> Map.entry(seed, b)).stream())
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
+        System.out.println(code + ": " + tasks + " random tasks from seed " + SEED + ", " + broken.size() + " broken");
+        List<String> first = broken.entrySet().stream()
+                .limit(5)
+                .map(e -> "seed " + e.getKey() + ": " + e.getValue())
+                .toList();
+        assertEquals(0, broken.size(), String.join("\n", first));
+    }
+
+    /** The properties under one code. */
+    private record Harness(Advisor advisor, RandomTasks tasks) {
+        Harness(Advisor advisor) {
+            this(advisor, new RandomTasks(advisor.base().book()));
+        }
+
+        Optional<String> neverUnderProtective(long seed, AtomicInteger count) {
+            Task task = tasks.task(seed);
+            Advice advice = advisor.advise(task);
+            Oracle oracle = tasks.oracle(task);
+            List<String> broken = new ArrayList<>(brokenSteps(advice));
+            Set<String> suitable = suitable(advice);
+            if (!suitable.isEmpty()) {
+                count.incrementAndGet();
+            }
+            for (DeviceClass device : devices(task)) {
+                if (suitable.contains(device.id())) {
+                    oracle.barred(device).ifPresent(why -> broken.add(device.id() + " is suitable, but: " + why));
+                }
+            }
+            for (Respirator respirator : advice.respirators()) {
+                boolean enough = respirator.factor().isPresent()
+                        && advice.trail().all(Need.class).stream()
+                                .allMatch(n -> n.heldBy(respirator.factor().get()));
+                if (suitable.contains(respirator.deviceClass()) && !enough) {
+                    broken.add(respirator.deviceClass() + " is suitable below the required factor");
+                }
+                factor(respirator, oracle).ifPresent(broken::add);
+            }
+            if (!suitable.isEmpty() && !advice.trail().all(Stop.class).isEmpty()) {
+                broken.add("suitable classes in spite of a stop");
+            }
+            oracle.compared().stream()
+                    .filter(c -> advice.trail().all(Need.class).stream()
+                            .noneMatch(n -> n.level()
+                                            .multiply(c.limit())
+                                            .compareTo(c.level().multiply(n.limit()))
+                                    >= 0))
+                    .forEach(c -> broken.add("no need as high as " + c));
+            return broken.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(String.join("; ", broken.subList(0, Math.min(3, broken.size()))));
+        }
+
+        private static Optional<String> factor(Respirator respirator, Oracle oracle) {
+            Optional<java.math.BigDecimal> expected =
+                    oracle.factor(respirator.deviceClass(), oracle.gasAboveLimit() ? "combined" : "particles");
+            boolean same = expected.isPresent() == respirator.factor().isPresent()
+                    && (expected.isEmpty()
+                            || expected.get().compareTo(respirator.factor().get()) == 0);
+            return same
+                    ? Optional.empty()
+                    : Optional.of(
+                            respirator.deviceClass() + " has factor " + respirator.factor() + ", not " + expected);
+        }
+
+        /** Every step has a clause, and premises that can be found. */
+        private static List<String> brokenSteps(Advice advice) {
+            Set<String> ids = advice.trail().steps().stream().map(Step::id).collect(Collectors.toSet());
+            List<String> broken = new ArrayList<>();
+            for (Step step : advice.trail().steps()) {
+                if (step.says().contains("{") || step.citation().clause().isBlank()) {
+                    broken.add(step.rule() + " says " + step.says());
+                }
+                for (Premise premise : step.premises()) {
+                    if (premise.kind().equals("step") && !ids.contains(premise.address())) {
+                        broken.add(step.rule() + " rests on an unknown step: " + premise.words());
+                    }
+                }
+            }
+            return broken;
+        }
+
+        Optional<String> neverMilder(long seed) {
+            Task task = tasks.task(seed);
+            Advice advice = advisor.advise(task);
+            Set<String> before = suitable(advice);
+            Set<String> hazards =
+                    advice.trail().all(Hazard.class).stream().map(Hazard::agent).collect(Collectors.toSet());
+            List<String> broken = new ArrayList<>();
+            for (int i = 0; i < 2; i++) {
+                Task worse = tasks.worse(task, hazards, seed * 31 + i);
+                Set<String> grown = suitable(advisor.advise(worse));
+                grown.removeAll(before);
+                if (!grown.isEmpty()) {
+                    List<Input> lost = new ArrayList<>(task.inputs());
+                    lost.removeAll(worse.inputs());
+                    List<Input> gained = new ArrayList<>(worse.inputs());
+                    gained.removeAll(task.inputs());
+                    broken.add(grown + " became suitable when " + lost + " became " + gained);
+                }
+            }
+            return broken.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(String.join("; ", broken.subList(0, Math.min(3, broken.size()))));
+        }
+
+        Optional<String> orderChangesNothing(long seed) {
+            Task task = tasks.task(seed);
+            List<Input> shuffled = new ArrayList<>(task.inputs());
+            Collections.shuffle(shuffled, new Random(seed));
+            Advice straight = advisor.advise(task);
+            Advice mixed = advisor.advise(tasks.task(shuffled));
+            boolean same = straight.trail().equals(mixed.trail())
+                    && straight.respirators().equals(mixed.respirators())
+                    && straight.requiredFactor().equals(mixed.requiredFactor())
+                    && straight.questions().equals(mixed.questions())
+                    && straight.checks().equals(mixed.checks());
+            return same ? Optional.empty() : Optional.of("the advice differs");
+        }
+
+        private List<DeviceClass> devices(Task task) {
+            return advisor.base().book().rows(task.on()).stream()
+                    .filter(DeviceClass.class::isInstance)
+                    .map(DeviceClass.class::cast)
+                    .toList();
+        }
+
+        private static Set<String> suitable(Advice advice) {
+            return advice.respirators().stream()
+                    .filter(r -> r.verdict().equals("suitable") || r.verdict().equals("recommended"))
+                    .map(Respirator::deviceClass)
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.fumewarden.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.task.TaskTree;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A rule that is switched off breaks a scenario by its outcome. That the rule itself no longer fires does not count: a scenario
+ * has to miss what the rule concludes.
+ */
+final class SwitchedOffTest {
+    private static final Path LISTED = Path.of("docs/survivors.txt");
+    private static final Path FOUND = Path.of("target/survivors.txt");
+
+    private final Map<String, RuleBase> bases = new TreeMap<>();
+    private final Function<String, RuleBase> base = code -> bases.computeIfAbsent(code, RuleBase::shipped);
+
+    @Test
+    void everyRuleMattersOrIsListed() throws IOException {
+        Map<Path, ScenarioRun> runs = new LinkedHashMap<>();
+        new ScenarioRunner(base).runAll(Path.of("scenarios")).forEach(run -> runs.put(run.file(), run));
+        Set<String> survivors = new TreeSet<>();
+        List<String> rules = RuleBaseCheck.rules(RuleFolder.shipped()).stream()
+                .map(DrlRule::id)
+                .toList();
+        for (String rule : rules) {
+            List<ScenarioRun> reached = runs.values().stream()
+                    .filter(r -> r.fired().contains(rule))
+                    .sorted(java.util.Comparator.comparing((ScenarioRun r) ->
+                            !r.file().getFileName().toString().startsWith(rule)))
+                    .toList();
+            if (reached.stream().noneMatch(run -> breaks(run, rule))) {
+                survivors.add(rule);
+            }
+        }
+        System.out.println("rules switched off " + rules.size() + ": killed " + (rules.size() - survivors.size())
+                + ", survived " + survivors.size());
+        Files.createDirectories(FOUND.getParent());
+        Files.write(FOUND, survivors);
+        Set<String> listed = Files.readAllLines(LISTED).stream()
+                .filter(l -> !l.isBlank() && !l.startsWith("#"))
+                .map(l -> l.split("\\s+")[0])
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> news = new TreeSet<>(survivors);
+        news.removeAll(listed);
+        assertEquals(Set.of(), news, "switching these off breaks no scenario; expect in a scenario what they conclude");
+        listed.removeAll(survivors);
+        assertEquals(Set.of(), listed, "these no longer survive; delete their lines from " + LISTED);
+    }
+
+    private boolean breaks(ScenarioRun before, String rule) {
+        ScenarioRun after = new ScenarioRunner(base, Set.of(rule)).run(before.file());
+        return after.problems().stream()
+                .filter(p -> !p.field().startsWith("expect.fires"))
+                .anyMatch(p -> !before.problems().contains(p));
+    }
+
+    @Test
+    void theScenariosNameACode() {
+        for (Path file : Scenario.files(Path.of("scenarios"))) {
+            String code = TaskTree.top(Scenario.read(file).tree(), "code").orElse("none");
+            assertEquals(true, RuleFolder.shipped().codes().contains(code), file + " names the code " + code);
+        }
+    }
+}

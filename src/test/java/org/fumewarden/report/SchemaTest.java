@@ -1,0 +1,103 @@
+package org.fumewarden.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.fumewarden.check.Scenario;
+import org.fumewarden.check.ScenarioRun;
+import org.fumewarden.check.ScenarioRunner;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.task.TaskTree;
+import org.junit.jupiter.api.Test;
+import org.yaml.snakeyaml.DumperOptions;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.nodes.Tag;
+import org.yaml.snakeyaml.representer.Representer;
+import org.yaml.snakeyaml.resolver.Resolver;
+
+/** Scenarios and advice are valid by the published JSON Schemas. */
+final class SchemaTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final JsonSchemaFactory FACTORY = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
+
+    private final Map<String, RuleBase> bases = new TreeMap<>();
+    private final Map<String, JsonSchema> schemas = new TreeMap<>();
+
+    @Test
+    void everyScenarioIsAValidTaskFile() throws IOException {
+        List<String> wrong = new ArrayList<>();
+        for (Path file : Scenario.files(Path.of("scenarios"))) {
+            String code = TaskTree.top(Scenario.read(file).tree(), "code").orElseThrow();
+            schema(code).validate(tree(Files.readString(file))).forEach(m -> wrong.add(file + ": " + m.getMessage()));
+        }
+        assertEquals("", String.join("\n", wrong));
+    }
+
+    @Test
+    void theTaskSchemaRefusesAMisspeltNameAndAWrongUnit() throws IOException {
+        JsonSchema schema = schema("gb");
+        assertFalse(schema.validate(tree("title: a\nwearers: {}")).isEmpty());
+        assertFalse(schema.validate(tree("task: {process: tigg}")).isEmpty());
+        assertFalse(schema.validate(tree("exposures: [{agent: ozone, twa: 1 mg/l}]"))
+                .isEmpty());
+        assertFalse(schema.validate(tree("exposures: [{agent: ozone, twa: -1 ppm}]"))
+                .isEmpty());
+        assertEquals(
+                0,
+                schema.validate(tree("exposures: [{agent: ozone, twa: 1 ppm}]")).size());
+    }
+
+    @Test
+    void everyAdviceIsValid() throws JsonProcessingException {
+        JsonSchema schema = FACTORY.getSchema(AdviceSchema.text());
+        List<String> wrong = new ArrayList<>();
+        for (ScenarioRun run : new ScenarioRunner(this::base).runAll(Path.of("scenarios"))) {
+            if (run.advice().isPresent()) {
+                JsonNode advice = MAPPER.readTree(AdviceJson.write(run.advice().get()));
+                schema.validate(advice).forEach(m -> wrong.add(run.file() + ": " + m.getMessage()));
+            }
+        }
+        assertEquals("", String.join("\n", wrong));
+    }
+
+    private RuleBase base(String code) {
+        return bases.computeIfAbsent(code, RuleBase::shipped);
+    }
+
+    private JsonSchema schema(String code) {
+        return schemas.computeIfAbsent(
+                code, c -> FACTORY.getSchema(TaskSchema.write(base(c).book().vocabulary())));
+    }
+
+    /** The file as JSON sees it: days and quantities stay words, only true, false and numbers change their kind. */
+    private static JsonNode tree(String yaml) {
+        Resolver words = new Resolver() {
+            @Override
+            protected void addImplicitResolvers() {
+                addImplicitResolver(Tag.BOOL, java.util.regex.Pattern.compile("^(?:true|false)$"), "tf");
+                addImplicitResolver(Tag.INT, INT, "-+0123456789");
+                addImplicitResolver(Tag.FLOAT, FLOAT, "-+0123456789.");
+            }
+        };
+        LoaderOptions options = new LoaderOptions();
+        DumperOptions dumping = new DumperOptions();
+        Object tree =
+                new Yaml(new SafeConstructor(options), new Representer(dumping), dumping, options, words).load(yaml);
+        return MAPPER.valueToTree(tree);
+    }
+}
