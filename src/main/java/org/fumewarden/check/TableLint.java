@@ -120,7 +120,9 @@ final class TableLint {
             all.addAll(classes);
             all.addAll(sets);
             all.addAll(words);
-            known(table, line, "items", member.item(), all);
+            for (String part : member.item().split("/")) {
+                known(table, line, "items", part, all);
+            }
         } else if (row instanceof ClauseFor clause) {
             known(table, line, "rule", clause.rule(), rules);
         }
@@ -171,14 +173,22 @@ final class TableLint {
         if (row instanceof AssignedFactor factor) {
             return "factor " + factor.deviceClass() + "/" + factor.provided();
         }
-        boolean acrossTables = row instanceof Limit
-                || row instanceof Threshold
+        if (row instanceof Limit) {
+            return "Limit of " + folder(table) + " " + row.ref().key();
+        }
+        boolean acrossTables = row instanceof Threshold
                 || row instanceof Agent
                 || row instanceof DeviceClass
                 || row instanceof DangerLevel
                 || row instanceof FilterMatch;
         String where = acrossTables ? row.getClass().getSimpleName() : table.file();
         return where + " " + row.getClass().getSimpleName() + " " + row.ref().key();
+    }
+
+    /** The folder of a table. A code's own limit and a borrowed one may both hold: both are compared, the stricter decides. */
+    private static String folder(TableFile table) {
+        int end = table.file().indexOf("/tables/");
+        return end < 0 ? table.file() : table.file().substring(0, end);
     }
 
     private void overlap(Placed first, Placed second) {

@@ -142,12 +142,12 @@ public final class CodeBook {
         return revision;
     }
 
-    /** The rows in force on a day, in the order of tables and rows. */
+    /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */
     public List<Row> rows(LocalDate day) {
-        return tables.stream()
+        return StricterLimits.of(tables.stream()
                 .flatMap(t -> t.rows().stream())
                 .filter(r -> r.inForce(day))
                 .map(DatedRow::row)
-                .toList();
+                .toList());
     }
 }
