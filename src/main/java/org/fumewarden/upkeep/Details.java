@@ -25,7 +25,9 @@ import java.util.Optional;
 })
 public sealed interface Details {
     /** What this discharges: the word that a duty names as done-by. */
-    String serves();
+    default String serves() {
+        return Kinds.of(this);
+    }
 
     default Result result() {
         return Result.DONE;
@@ -40,11 +42,6 @@ public sealed interface Details {
     record Registration(Item item) implements Details {
         public Registration {
             Given.present("item", item);
-        }
-
-        @Override
-        public String serves() {
-            return "registration";
         }
     }
 
@@ -71,11 +68,6 @@ public sealed interface Details {
             minimumFlow = Given.amount("minimum-flow", minimumFlow);
             remarks = Given.optional("remarks", remarks);
             result = Flows.judged(Result.ofCheck("result", result), points, flow, minimumFlow);
-        }
-
-        @Override
-        public String serves() {
-            return "before-use-check";
         }
     }
 
@@ -105,11 +97,6 @@ public sealed interface Details {
             methods = Given.optional("methods", methods);
             signature = Given.optional("signature", signature);
             result = Flows.judged(Result.ofCheck("result", result), List.of(), flow, minimumFlow);
-        }
-
-        @Override
-        public String serves() {
-            return "examination";
         }
     }
 
@@ -177,11 +164,6 @@ public sealed interface Details {
             content = Given.needed("content", content);
             signature = Given.optional("signature", signature);
         }
-
-        @Override
-        public String serves() {
-            return "training";
-        }
     }
 
     /**
@@ -232,11 +214,6 @@ public sealed interface Details {
             work = Given.needed("work", work);
             parts = Given.optional("parts", parts);
         }
-
-        @Override
-        public String serves() {
-            return "repair";
-        }
     }
 
     /** A part replaced. */
@@ -246,11 +223,6 @@ public sealed interface Details {
             lot = Given.optional("lot", lot);
             reason = Given.optional("reason", reason);
             expiry = Given.maybe(expiry);
-        }
-
-        @Override
-        public String serves() {
-            return "replacement";
         }
     }
 
@@ -263,11 +235,6 @@ public sealed interface Details {
     record Withdrawal(String reason, boolean fault, boolean forGood) implements Details {
         public Withdrawal {
             reason = Given.needed("reason", reason);
-        }
-
-        @Override
-        public String serves() {
-            return "withdrawal";
         }
 
         @Override

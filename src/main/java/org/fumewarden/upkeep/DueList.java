@@ -42,6 +42,10 @@ public final class DueList {
      * @param until the last due day to list; overdue and undated ones are always listed
      */
     public DueReport compute(Map<String, List<String>> siteFacts, Optional<LocalDate> until) {
+        return store.snapshot(() -> computed(siteFacts, until));
+    }
+
+    private DueReport computed(Map<String, List<String>> siteFacts, Optional<LocalDate> until) {
         List<Item> items = store.items();
         Map<String, Item.Mask> masks = items.stream()
                 .filter(Item.Mask.class::isInstance)

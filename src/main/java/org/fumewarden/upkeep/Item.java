@@ -28,7 +28,9 @@ import java.util.Optional;
 public sealed interface Item {
     String id();
 
-    ItemKind kind();
+    default ItemKind kind() {
+        return Keyed.named(ItemKind.class, "kind", Kinds.of(this));
+    }
 
     /** The words by which people know it. */
     String label();
@@ -67,11 +69,6 @@ public sealed interface Item {
             employmentEnd = Given.maybe(employmentEnd);
             masks = Given.list(masks);
             facts = Given.facts(facts);
-        }
-
-        @Override
-        public ItemKind kind() {
-            return ItemKind.WEARER;
         }
 
         @Override
@@ -116,11 +113,6 @@ public sealed interface Item {
         }
 
         @Override
-        public ItemKind kind() {
-            return ItemKind.UNIT;
-        }
-
-        @Override
         public String label() {
             return description;
         }
@@ -153,11 +145,6 @@ public sealed interface Item {
             manufactured = Given.maybe(manufactured);
             firstFitted = Given.maybe(firstFitted);
             facts = Given.facts(facts);
-        }
-
-        @Override
-        public ItemKind kind() {
-            return ItemKind.MASK;
         }
 
         @Override
@@ -194,11 +181,6 @@ public sealed interface Item {
         }
 
         @Override
-        public ItemKind kind() {
-            return ItemKind.FILTER;
-        }
-
-        @Override
         public String label() {
             return type;
         }
@@ -225,11 +207,6 @@ public sealed interface Item {
             firstFitted = Given.maybe(firstFitted);
             unit = Given.text("unit", unit);
             facts = Given.facts(facts);
-        }
-
-        @Override
-        public ItemKind kind() {
-            return ItemKind.BATTERY;
         }
 
         @Override
@@ -262,11 +239,6 @@ public sealed interface Item {
         }
 
         @Override
-        public ItemKind kind() {
-            return ItemKind.PLANT;
-        }
-
-        @Override
         public String label() {
             return description;
         }
@@ -279,11 +251,6 @@ public sealed interface Item {
             description = Given.needed("description", description);
             place = Given.optional("place", place);
             facts = Given.facts(facts);
-        }
-
-        @Override
-        public ItemKind kind() {
-            return ItemKind.AIR_SUPPLY;
         }
 
         @Override
@@ -301,11 +268,6 @@ public sealed interface Item {
             address = Given.needed("address", address);
             administrator = Given.optional("administrator", administrator);
             facts = Given.facts(facts);
-        }
-
-        @Override
-        public ItemKind kind() {
-            return ItemKind.SITE;
         }
 
         @Override

@@ -13,6 +13,7 @@ final class Sqlite {
     static final int APPLICATION = 0x46755761;
 
     static final int VERSION = 1;
+    private static final int CACHE_KIBIBYTES = 32_000;
     private static final int WAIT_MILLIS = 20_000;
 
     private Sqlite() {}
@@ -30,6 +31,7 @@ final class Sqlite {
         config.setBusyTimeout(WAIT_MILLIS);
         config.setPragma(SQLiteConfig.Pragma.SYNCHRONOUS, "EXTRA");
         config.setPageSize(PAGE_BYTES);
+        config.setCacheSize(-CACHE_KIBIBYTES);
         return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
     }
 

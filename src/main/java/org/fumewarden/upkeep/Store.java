@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * The register and the log, in one file.
@@ -165,6 +166,22 @@ public final class Store implements AutoCloseable {
             Sqlite.run(connection, "ROLLBACK");
         } catch (SQLException e) {
             // A full disk rolls back by itself; the fault that led here is the one to report.
+        }
+    }
+
+    /** Answers several questions from one state of the store, whatever others write meanwhile. */
+    public <T> T snapshot(Supplier<T> questions) {
+        try {
+            Sqlite.run(connection, "BEGIN");
+            T answer = questions.get();
+            Sqlite.run(connection, "COMMIT");
+            return answer;
+        } catch (SQLException e) {
+            rollBack();
+            throw Sqlite.words(file, e);
+        } catch (RuntimeException e) {
+            rollBack();
+            throw e;
         }
     }
 

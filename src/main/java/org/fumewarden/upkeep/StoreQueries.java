@@ -15,6 +15,13 @@ import java.util.concurrent.Callable;
 final class StoreQueries {
     private static final String HOLDS = " AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.corrects = e.sequence) ";
 
+    private static final String REGISTERED = "SELECT body FROM entry WHERE serves = 'registration' AND sequence IN "
+            + "(SELECT max(sequence) FROM entry WHERE serves = 'registration' GROUP BY item) ORDER BY item";
+    private static final String LAST_DONE = "SELECT on_day, sequence FROM entry e"
+            + " WHERE item = ? AND serves = ? AND result = ?" + HOLDS + "ORDER BY on_day DESC, sequence DESC LIMIT 1";
+    private static final String FIRST_CLOSING =
+            "SELECT min(on_day) FROM entry e" + " WHERE item = ? AND result IN ('failed', 'withdrawn')" + HOLDS;
+
     private final Path file;
     private final PreparedStatement head;
     private final PreparedStatement one;
@@ -32,19 +39,19 @@ final class StoreQueries {
         one = connection.prepareStatement("SELECT body FROM entry WHERE sequence = ?");
         registered = connection.prepareStatement(
                 "SELECT body FROM entry WHERE item = ? AND serves = 'registration' ORDER BY sequence DESC LIMIT 1");
-        allRegistered = connection.prepareStatement(
-                "SELECT body FROM entry WHERE serves = 'registration' AND sequence IN "
-                        + "(SELECT max(sequence) FROM entry WHERE serves = 'registration' GROUP BY item) ORDER BY item");
+        allRegistered = connection.prepareStatement(REGISTERED);
         ofItem = connection.prepareStatement("SELECT body FROM entry WHERE item = ? ORDER BY sequence");
-        lastDone = connection.prepareStatement("SELECT on_day, sequence FROM entry e"
-                + " WHERE item = ? AND serves = ? AND result = ?" + HOLDS
-                + "ORDER BY on_day DESC, sequence DESC LIMIT 1");
-        closing = connection.prepareStatement(
-                "SELECT min(on_day) FROM entry e" + " WHERE item = ? AND result IN ('failed', 'withdrawn')" + HOLDS);
+        lastDone = connection.prepareStatement(LAST_DONE);
+        closing = connection.prepareStatement(FIRST_CLOSING);
         after = connection.prepareStatement("SELECT body FROM entry e WHERE item = ? AND on_day >= ?"
                 + " AND (result IN ('failed', 'withdrawn') OR serves IN ('repair', 'replacement', 'examination')"
                 + " OR serves LIKE 'air-test/%')" + HOLDS + "ORDER BY on_day, sequence");
         correcting = connection.prepareStatement("SELECT 1 FROM entry WHERE corrects = ?");
+    }
+
+    /** The queries that the due list asks for every item or duty. */
+    static List<String> readByDue() {
+        return List.of(REGISTERED, LAST_DONE, FIRST_CLOSING);
     }
 
     <T> T ask(Callable<T> question) {

@@ -1,0 +1,114 @@
+package org.fumewarden.cli;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.report.upkeep.CsvSheet;
+
+/** Forms from a YAML or CSV file, or from words like {@code field=value}. */
+final class FormSource {
+    /**
+     * A form not yet understood.
+     *
+     * @param place where it stands, for complaints
+     */
+    record Form(String place, Map<String, String> values) {}
+
+    private FormSource() {}
+
+    static Form words(List<String> words) {
+        Map<String, String> values = new LinkedHashMap<>();
+        for (String word : words) {
+            int equals = word.indexOf('=');
+            if (equals <= 0) {
+                throw new InputException(new Problem(
+                        "the command line",
+                        0,
+                        "",
+                        "holds \"" + Located.shown(word) + "\".",
+                        "write it as field=value."));
+            }
+            if (values.put(
+                            word.substring(0, equals).strip(),
+                            word.substring(equals + 1).strip())
+                    != null) {
+                throw new InputException(new Problem(
+                        "the command line", 0, word.substring(0, equals), "is given twice.", "keep one of the two."));
+            }
+        }
+        return new Form("the command line", values);
+    }
+
+    static List<Form> file(Path path) {
+        String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
+        return name.endsWith(".csv") ? csv(path) : yaml(path);
+    }
+
+    private static List<Form> csv(Path path) {
+        String text = YamlFiles.text(path.toString(), YamlFiles.bytes(path));
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .setIgnoreEmptyLines(true)
+                .setTrim(true)
+                .get();
+        List<Form> forms = new ArrayList<>();
+        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+            for (CSVRecord row : parser) {
+                if (!row.isConsistent()) {
+                    throw new InputException(new Problem(
+                            path.toString(),
+                            (int) parser.getCurrentLineNumber(),
+                            "",
+                            "has " + row.size() + " cells under "
+                                    + parser.getHeaderNames().size() + " heads.",
+                            "put cells that hold a comma in double quotes."));
+                }
+                Map<String, String> values = new LinkedHashMap<>();
+                row.toMap().forEach((head, cell) -> {
+                    if (!cell.isEmpty()) {
+                        values.put(head, CsvSheet.original(cell));
+                    }
+                });
+                forms.add(new Form(path + ":" + parser.getCurrentLineNumber(), values));
+            }
+        } catch (IOException | IllegalArgumentException | java.io.UncheckedIOException | IllegalStateException e) {
+            throw new InputException(new Problem(
+                    path.toString(),
+                    0,
+                    "",
+                    "is not CSV: " + e.getMessage() + ".",
+                    "name each column once, in the first line."));
+        }
+        return forms;
+    }
+
+    private static List<Form> yaml(Path path) {
+        Located root = YamlFiles.read(path);
+        List<Located> items = root.isList() ? root.items() : List.of(root);
+        List<Form> forms = new ArrayList<>();
+        for (Located item : items) {
+            Map<String, String> values = new LinkedHashMap<>();
+            item.entries()
+                    .forEach((field, value) -> values.put(
+                            field,
+                            value.isList() ? String.join(",", value.words()) : value.isNull() ? "" : value.text()));
+            forms.add(new Form(path + ":" + item.line(), values));
+        }
+        root.settle();
+        return forms;
+    }
+}

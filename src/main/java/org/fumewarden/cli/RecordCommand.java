@@ -1,0 +1,117 @@
+package org.fumewarden.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.report.upkeep.BeforeUseCard;
+import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.report.upkeep.ExaminationRecord;
+import org.fumewarden.report.upkeep.WrittenProgramme;
+import org.fumewarden.upkeep.Forms;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Store;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Prints the papers of an item or of the site. */
+@Command(
+        name = "record",
+        mixinStandardHelpOptions = true,
+        description =
+                "Prints the examination record of an item, the card of checks before use, or the programme of the site.",
+        footer = {"", "Example:", "  fumewarden record U-014 --format html > U-014.html"})
+final class RecordCommand implements Callable<Integer> {
+    /** Which paper. */
+    enum Sheet {
+        examination,
+        card,
+        programme
+    }
+
+    @Parameters(arity = "0..1", paramLabel = "ITEM", description = "Id of the item; not for the programme.")
+    private String id;
+
+    @Option(
+            names = "--sheet",
+            description = "${COMPLETION-CANDIDATES}; examination when not given.",
+            defaultValue = "examination")
+    private Sheet sheet;
+
+    @Option(names = "--format", description = "${COMPLETION-CANDIDATES}; text when not given.", defaultValue = "text")
+    private DueCommand.Format format;
+
+    @Option(names = "--code", paramLabel = "ID", description = "The code whose clauses are cited.", defaultValue = "gb")
+    private String code;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "The day; today when not given.")
+    private String on = "";
+
+    @Mixin
+    private StoreOption store;
+
+    @Override
+    public Integer call() throws Exception {
+        return store.guarded(() -> {
+            LocalDate day = on.isEmpty() ? store.today() : Forms.day("--on", on);
+            DutyBook book = StoreOption.duties(code, day);
+            try (Store open = Store.read(store.file())) {
+                return sheet == Sheet.programme ? programme(open, book, day) : paper(open, book);
+            }
+        });
+    }
+
+    private int programme(Store open, DutyBook book, LocalDate day) {
+        WrittenProgramme programme = new WrittenProgramme(open.items(), book, List.of(), day);
+        switch (format) {
+            case text -> store.out().print(programme.text());
+            case html -> store.out().print(programme.html());
+            case csv ->
+                throw new InputException(
+                        new Problem("--format", 0, "", "cannot be \"csv\" for a programme.", "html or text."));
+        }
+        return ExitCodes.COMPLETE;
+    }
+
+    private int paper(Store open, DutyBook book) {
+        Item item = wanted(open);
+        if (sheet == Sheet.card) {
+            if (!(item instanceof Item.Unit unit)) {
+                throw new InputException(new Problem(
+                        "record", 0, item.id(), "is a " + item.kind().key() + ", not a unit.", "name a unit."));
+            }
+            BeforeUseCard card = BeforeUseCard.of(unit, open.state(item.id()), book);
+            store.out()
+                    .print(
+                            format == DueCommand.Format.text
+                                    ? card.text()
+                                    : format == DueCommand.Format.csv ? card.csv() : card.html());
+            return open.state(item.id()).inService() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+        }
+        ExaminationRecord record = ExaminationRecord.of(open, item, book.duties());
+        store.out()
+                .print(
+                        format == DueCommand.Format.text
+                                ? record.text()
+                                : format == DueCommand.Format.csv ? record.csv() : record.html());
+        boolean whole = !record.examinations().isEmpty()
+                && record.gaps(record.examinations().get(0)).isEmpty()
+                && open.state(item.id()).inService();
+        return whole ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    private Item wanted(Store open) {
+        List<String> ids = open.items().stream().map(Item::id).toList();
+        if (id == null) {
+            throw new InputException(new Problem("record", 0, "", "names no item.", "record U-014"));
+        }
+        Optional<Item> item = open.item(id);
+        return item.orElseThrow(() ->
+                new InputException(new Problem("record", 0, id, "is not in the register.", Nearest.maybe(id, ids))));
+    }
+}

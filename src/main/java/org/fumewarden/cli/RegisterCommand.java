@@ -1,0 +1,176 @@
+package org.fumewarden.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.upkeep.Draft;
+import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.Forms;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Store;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Puts people and things into the register. */
+@Command(
+        name = "register",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Registers a wearer, unit, mask, filter, battery, plant, air-supply or site.",
+            "Registering an id again changes the item; the earlier state stays in the log.",
+            "On a terminal, without fields or a file, it asks."
+        },
+        footer = {
+            "",
+            "Example:",
+            "  fumewarden register unit id=U-014 description=\"blower unit\" minimum-flow=160 air-delivery=powered"
+                    + " face-seal=loose use-mode=routine disposable=false"
+        })
+final class RegisterCommand implements Callable<Integer> {
+    @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "What it is.")
+    private String kind;
+
+    @Parameters(index = "1..*", paramLabel = "FIELD=VALUE", description = "Its fields, and facts on which duties hang.")
+    private List<String> words = List.of();
+
+    @Option(
+            names = "--file",
+            paramLabel = "FILE",
+            description = "YAML or CSV; one item for each entry or row, with a column kind.")
+    private Path file;
+
+    @Option(names = "--list", description = "Lists the register instead.")
+    private boolean list;
+
+    @Option(names = "--by", paramLabel = "NAME", description = "Who enters it.", defaultValue = "${sys:user.name}")
+    private String by;
+
+    @Mixin
+    private StoreOption store;
+
+    /** Replaced in tests. */
+    Supplier<Optional<Prompts>> terminal = Prompts::ofTerminal;
+
+    @Override
+    public Integer call() throws Exception {
+        return store.guarded(() -> list ? list() : register());
+    }
+
+    private int list() {
+        try (Store open = Store.read(store.file())) {
+            for (Item item : open.items()) {
+                if (kind == null || kind.equals(item.kind().key())) {
+                    store.out().println(item.id() + "  " + item.kind().key() + "  " + item.label());
+                }
+            }
+        }
+        return ExitCodes.COMPLETE;
+    }
+
+    private int register() {
+        List<Draft> drafts = new ArrayList<>();
+        Vocabularies vocabulary = Vocabularies.shipped();
+        for (FormSource.Form form : forms(vocabulary)) {
+            Map<String, String> values = new LinkedHashMap<>(form.values());
+            String given = values.remove("kind");
+            String wanted = known(form.place(), given == null ? (kind == null ? "" : kind) : given);
+            Map<String, List<String>> facts = vocabulary.take(form.place(), values);
+            List<String> fields =
+                    Forms.itemFields(wanted).stream().map(Forms.Field::name).toList();
+            unknown(form.place(), values, fields, vocabulary);
+            drafts.add(Draft.registering(Forms.item(wanted, values, facts), store.today(), by));
+        }
+        try (Store open = Store.open(store.file())) {
+            for (Entry entry : open.appendAll(drafts, store.clock().instant())) {
+                store.out().println("Entry " + entry.sequence() + ": " + entry.item() + " is registered.");
+            }
+        }
+        return ExitCodes.COMPLETE;
+    }
+
+    private List<FormSource.Form> forms(Vocabularies vocabulary) {
+        if (file != null) {
+            return FormSource.file(file);
+        }
+        if (!words.isEmpty()) {
+            return List.of(FormSource.words(words));
+        }
+        Prompts prompts = terminal.get()
+                .orElseThrow(() -> new InputException(new Problem(
+                        "register",
+                        0,
+                        "",
+                        "has neither fields nor a file.",
+                        "register unit id=U-014 ..., or --file items.csv.")));
+        return List.of(asked(prompts, vocabulary));
+    }
+
+    private FormSource.Form asked(Prompts prompts, Vocabularies vocabulary) {
+        Map<String, String> values = new LinkedHashMap<>();
+        String chosen = kind == null ? prompts.choose("kind", Forms.itemKinds()) : known("register", kind);
+        values.put("kind", chosen);
+        for (Forms.Field field : Forms.itemFields(chosen)) {
+            values.put(field.name(), prompts.ask(field.name(), hint(field), field.needed()));
+        }
+        for (String fact : new java.util.TreeSet<>(itemKind(chosen).ownFacts())) {
+            values.put(
+                    fact,
+                    prompts.ask(fact, String.join(", ", vocabulary.facts().getOrDefault(fact, List.of())), false));
+        }
+        return new FormSource.Form("the answers", values);
+    }
+
+    private static org.fumewarden.upkeep.ItemKind itemKind(String key) {
+        return java.util.Arrays.stream(org.fumewarden.upkeep.ItemKind.values())
+                .filter(k -> k.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    static String hint(Forms.Field field) {
+        return switch (field.kind()) {
+            case "day" -> "year-month-day";
+            case "number" -> "digits only";
+            case "yes-or-no" -> "yes or no";
+            case "result" -> "passed or failed";
+            case "words" -> "separated by commas";
+            case "points" -> "point:passed or point:failed, separated by commas";
+            default -> "";
+        };
+    }
+
+    private static String known(String place, String kind) {
+        if (Forms.itemKinds().contains(kind)) {
+            return kind;
+        }
+        throw new InputException(new Problem(
+                place,
+                0,
+                "kind",
+                "cannot be \"" + Located.shown(kind) + "\".",
+                Nearest.maybe(kind, Forms.itemKinds())));
+    }
+
+    private static void unknown(
+            String place, Map<String, String> values, List<String> fields, Vocabularies vocabulary) {
+        for (String name : values.keySet()) {
+            if (!fields.contains(name)) {
+                List<String> all = new ArrayList<>(fields);
+                all.addAll(vocabulary.facts().keySet());
+                throw new InputException(new Problem(
+                        place, 0, Located.shown(name), "is not a field of this kind.", Nearest.maybe(name, all)));
+            }
+        }
+    }
+}

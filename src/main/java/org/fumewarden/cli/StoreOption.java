@@ -1,0 +1,79 @@
+package org.fumewarden.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.upkeep.StoreException;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Where the register and the log are, and how their faults reach the user. */
+final class StoreOption {
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            description = "Register and log; $$FUMEWARDEN_STORE, or fumewarden.db in this folder, when not given.")
+    private String file;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    private Clock clock = Clock.systemDefaultZone();
+
+    Path file() {
+        String name = Optional.ofNullable(file)
+                .or(() -> Optional.ofNullable(System.getenv("FUMEWARDEN_STORE")).filter(s -> !s.isBlank()))
+                .orElse("fumewarden.db");
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new picocli.CommandLine.ParameterException(
+                    spec.commandLine(), "--store names no file: \"" + name + "\"\nMaybe remove odd characters.");
+        }
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    /** The duties of a code in force on a day. */
+    static DutyBook duties(String code, LocalDate on) {
+        return DutyBook.of(CodeBook.read(RuleFolder.shipped(), code), on);
+    }
+
+    /** Runs a command and turns every expected fault into words and an exit code. */
+    int guarded(Callable<Integer> work) throws Exception {
+        try {
+            int code = work.call();
+            out().flush();
+            return code;
+        } catch (StoreException e) {
+            spec.commandLine().getErr().println(e.text());
+            return switch (e.reason()) {
+                case REFUSED, MISSING, READ_ONLY -> ExitCodes.BAD_INPUT;
+                case DAMAGED -> ExitCodes.NOT_SETTLED;
+                case FULL, BUSY, FAULT -> ExitCodes.FAULT;
+            };
+        } catch (InputException e) {
+            spec.commandLine().getErr().println(e.getMessage());
+            return ExitCodes.BAD_INPUT;
+        }
+    }
+}

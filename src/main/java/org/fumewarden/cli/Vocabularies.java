@@ -1,0 +1,70 @@
+package org.fumewarden.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.model.Member;
+import org.fumewarden.model.Row;
+
+/** The facts on which duties hang, and the values they may have. */
+final class Vocabularies {
+    private static final String PREFIX = "duty-";
+
+    private final Map<String, List<String>> facts;
+
+    private Vocabularies(Map<String, List<String>> facts) {
+        this.facts = facts;
+    }
+
+    /** The vocabulary of the shipped rules; it is shared by all codes. */
+    static Vocabularies shipped() {
+        RuleFolder folder = RuleFolder.shipped();
+        Map<String, List<String>> facts = new TreeMap<>();
+        for (Row row : CodeBook.read(folder, folder.codes().get(0)).rows(LocalDate.EPOCH)) {
+            if (row instanceof Member member && member.set().startsWith(PREFIX)) {
+                facts.computeIfAbsent(member.set().substring(PREFIX.length()), k -> new ArrayList<>())
+                        .add(member.item());
+            }
+        }
+        return new Vocabularies(facts);
+    }
+
+    Map<String, List<String>> facts() {
+        return facts;
+    }
+
+    /** The facts among the values, checked; they are taken out of the map. */
+    Map<String, List<String>> take(String place, Map<String, String> values) {
+        Map<String, List<String>> taken = new LinkedHashMap<>();
+        for (String fact : facts.keySet()) {
+            String value = values.remove(fact);
+            if (value != null && !value.isBlank()) {
+                taken.put(
+                        fact, Arrays.stream(value.split(",")).map(String::strip).toList());
+            }
+        }
+        taken.forEach((fact, words) -> words.forEach(word -> check(place, fact, word)));
+        return taken;
+    }
+
+    private void check(String place, String fact, String word) {
+        if (!word.equals("unknown") && !facts.get(fact).contains(word)) {
+            throw new InputException(new Problem(
+                    place,
+                    0,
+                    fact,
+                    "cannot be \"" + Located.shown(word) + "\".",
+                    Nearest.maybe(word, facts.get(fact))));
+        }
+    }
+}

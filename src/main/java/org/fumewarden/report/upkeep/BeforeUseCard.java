@@ -1,0 +1,96 @@
+package org.fumewarden.report.upkeep;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fumewarden.model.Term;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.UnitState;
+
+/** The checks before use in the wearer's order, on one page. */
+public final class BeforeUseCard {
+    private final Item.Unit unit;
+    private final UnitState state;
+    private final DutyBook book;
+
+    private BeforeUseCard(Item.Unit unit, UnitState state, DutyBook book) {
+        this.unit = unit;
+        this.state = state;
+        this.book = book;
+    }
+
+    /** The card of a unit; the checks are those of its way of supply. */
+    public static BeforeUseCard of(Item.Unit unit, UnitState state, DutyBook book) {
+        return new BeforeUseCard(unit, state, book);
+    }
+
+    public String text() {
+        return SheetText.write(sheet());
+    }
+
+    public String html() {
+        return SheetHtml.write(sheet());
+    }
+
+    /** One row for each check, with room for the outcome. */
+    public String csv() {
+        List<Term> checks = checks();
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < checks.size(); i++) {
+            Term check = checks.get(i);
+            rows.add(List.of(unit.id(), String.valueOf(i + 1), check.id(), words(check), source(check), "", ""));
+        }
+        return CsvSheet.write(List.of("unit", "number", "check", "pass when", "source", "outcome", "remark"), rows);
+    }
+
+    /** The checks in order; those of every way of supply when the register does not say which this is. */
+    private List<Term> checks() {
+        List<String> supply = unit.facts().getOrDefault("air-delivery", List.of());
+        List<Term> checks = new ArrayList<>();
+        if (supply.isEmpty() || supply.contains("powered")) {
+            checks.addAll(book.catalogue("before-use-powered"));
+        }
+        if (!supply.contains("powered")) {
+            checks.addAll(book.catalogue("before-use-airline"));
+        }
+        return checks;
+    }
+
+    private Sheet sheet() {
+        List<Sheet.Block> blocks = new ArrayList<>();
+        if (!state.inService()) {
+            blocks.add(new Sheet.Warning("DO NOT USE. This unit is " + state.because()));
+        }
+        blocks.add(new Sheet.Pairs(List.of(
+                new Sheet.Pair("unit", unit.id() + ", " + unit.label()),
+                new Sheet.Pair(
+                        "maker's minimum flow",
+                        unit.minimumFlow()
+                                .map(f -> f.toPlainString() + " l/min")
+                                .orElse("NOT RECORDED: read it from the maker's instructions before use")),
+                new Sheet.Pair("date and shift", ""),
+                new Sheet.Pair("wearer", ""))));
+        blocks.add(new Sheet.Heading("Before use, in this order"));
+        blocks.add(new Sheet.Ticks(checks().stream().map(BeforeUseCard::words).toList()));
+        blocks.add(new Sheet.Heading("When something warns"));
+        blocks.add(new Sheet.Points(book.catalogue("alarm-action").stream()
+                .map(BeforeUseCard::words)
+                .toList()));
+        blocks.add(new Sheet.Heading("Never"));
+        blocks.add(new Sheet.Points(
+                book.catalogue("never").stream().map(BeforeUseCard::words).toList()));
+        blocks.add(new Sheet.Paragraph(
+                "A failed check closes the unit: tag it, hand it in, log it. A star marks what rests on common practice or memory, not on a text that was read. "
+                        + Closing.WORDS));
+        blocks.add(new Sheet.Signatures(List.of("Wearer")));
+        return new Sheet("Before use: unit " + unit.id(), blocks);
+    }
+
+    private static String words(Term term) {
+        return term.ref().citation().confidence().unverified() ? term.name() + " *" : term.name();
+    }
+
+    private static String source(Term term) {
+        return term.ref().citation().source() + " " + term.ref().citation().clause() + " ("
+                + term.ref().citation().confidence().key() + ")";
+    }
+}

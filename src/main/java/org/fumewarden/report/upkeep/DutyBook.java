@@ -1,0 +1,88 @@
+package org.fumewarden.report.upkeep;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Term;
+import org.fumewarden.model.Threshold;
+import org.fumewarden.upkeep.DutyFact;
+import org.fumewarden.upkeep.DutyRow;
+
+/**
+ * What the tables of a code say about upkeep.
+ *
+ * @param duties every duty, with its conditions
+ * @param terms the checks, alarm actions and never-rules
+ */
+public record DutyBook(
+        String code, List<org.fumewarden.upkeep.Duty> duties, List<Term> terms, Map<String, Threshold> thresholds) {
+    public DutyBook {
+        duties = List.copyOf(duties);
+        terms = List.copyOf(terms);
+        thresholds = Map.copyOf(thresholds);
+    }
+
+    /** The duties in force on a day. */
+    public static DutyBook of(CodeBook book, LocalDate day) {
+        List<Row> rows = book.rows(day);
+        Map<String, List<DutyFact>> conditions = rows.stream()
+                .filter(DutyCondition.class::isInstance)
+                .map(DutyCondition.class::cast)
+                .collect(Collectors.groupingBy(
+                        DutyCondition::duty,
+                        Collectors.mapping(c -> new DutyFact(c.circumstance(), c.values()), Collectors.toList())));
+        return new DutyBook(
+                book.card().name(),
+                rows.stream()
+                        .filter(Duty.class::isInstance)
+                        .map(Duty.class::cast)
+                        .map(d -> typed(d, conditions.getOrDefault(d.id(), List.of())))
+                        .toList(),
+                rows.stream()
+                        .filter(Term.class::isInstance)
+                        .map(Term.class::cast)
+                        .toList(),
+                rows.stream()
+                        .filter(Threshold.class::isInstance)
+                        .map(Threshold.class::cast)
+                        .collect(Collectors.toMap(Threshold::id, t -> t, (a, b) -> b)));
+    }
+
+    private static org.fumewarden.upkeep.Duty typed(Duty duty, List<DutyFact> when) {
+        Citation citation = duty.ref().citation();
+        return new DutyRow(
+                        duty.id(),
+                        duty.what(),
+                        duty.frequency(),
+                        duty.period(),
+                        duty.anchor(),
+                        duty.who(),
+                        duty.recorded(),
+                        duty.fields(),
+                        duty.keep(),
+                        duty.force(),
+                        citation.clause(),
+                        citation.source(),
+                        citation.confidence().key(),
+                        duty.appliesTo(),
+                        duty.doneBy(),
+                        when)
+                .duty();
+    }
+
+    /** The terms of a catalogue in table order. */
+    public List<Term> catalogue(String name) {
+        return terms.stream().filter(t -> t.catalogue().equals(name)).toList();
+    }
+
+    Optional<Threshold> threshold(String id) {
+        return Optional.ofNullable(thresholds.get(id));
+    }
+}

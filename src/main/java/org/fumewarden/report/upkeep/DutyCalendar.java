@@ -1,0 +1,104 @@
+package org.fumewarden.report.upkeep;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.component.VAlarm;
+import net.fortuna.ical4j.model.component.VToDo;
+import net.fortuna.ical4j.model.parameter.Related;
+import net.fortuna.ical4j.model.property.Categories;
+import net.fortuna.ical4j.model.property.Description;
+import net.fortuna.ical4j.model.property.DtStamp;
+import net.fortuna.ical4j.model.property.Due;
+import net.fortuna.ical4j.model.property.Priority;
+import net.fortuna.ical4j.model.property.ProdId;
+import net.fortuna.ical4j.model.property.Status;
+import net.fortuna.ical4j.model.property.Summary;
+import net.fortuna.ical4j.model.property.Trigger;
+import net.fortuna.ical4j.model.property.Uid;
+import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
+import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
+import org.fumewarden.upkeep.DueReport;
+import org.fumewarden.upkeep.DueStatus;
+import org.fumewarden.upkeep.Duty;
+import org.fumewarden.upkeep.Owing;
+
+/**
+ * The list of what is owed as an iCalendar file (RFC 5545): one to-do for each rolling duty.
+ *
+ * <p>The to-do carries the one day that counts now and no recurrence, since the next day depends on when the deed is done. Its
+ * identifier stays the same, so that a new export moves the to-do instead of adding one.
+ */
+public final class DutyCalendar {
+    private static final Duration WARNING = Duration.ofDays(-7);
+    private static final int URGENT = 1;
+    private static final int ORDINARY = 5;
+
+    private DutyCalendar() {}
+
+    /**
+     * The calendar.
+     *
+     * @param stamp moment of the export
+     */
+    public static String write(DueReport report, Instant stamp) {
+        Calendar calendar = new Calendar();
+        calendar.add(new ProdId("-//Fumewarden//Upkeep//EN"));
+        calendar.add(ImmutableVersion.VERSION_2_0);
+        for (Owing owing : report.owings()) {
+            calendar.add(todo(owing, report.on(), stamp));
+        }
+        return Folding.fold(calendar.toString());
+    }
+
+    private static VToDo todo(Owing owing, LocalDate on, Instant stamp) {
+        VToDo todo = new VToDo(false);
+        todo.add(new Uid(identifier(owing)));
+        todo.add(new DtStamp(stamp));
+        todo.add(new Summary(
+                clean(owing.item() + ": " + owing.doneBy().replace('/', ' ') + " (" + owing.label() + ")")));
+        todo.add(new Due<>(owing.due().orElse(on)));
+        todo.add(new Description(clean(description(owing))));
+        todo.add(new Categories(owing.kind().key()));
+        todo.add(new Priority(
+                owing.status() == DueStatus.OVERDUE || owing.status() == DueStatus.BEFORE_FIRST_USE
+                        ? URGENT
+                        : ORDINARY));
+        todo.add(new Status(Status.VALUE_NEEDS_ACTION));
+        todo.add(alarm(owing));
+        return todo;
+    }
+
+    private static VAlarm alarm(Owing owing) {
+        VAlarm alarm = new VAlarm();
+        Trigger trigger = new Trigger(WARNING);
+        trigger.add(Related.END);
+        alarm.add(trigger);
+        alarm.add(ImmutableAction.DISPLAY);
+        alarm.add(new Description(clean(owing.item() + ": " + owing.doneBy().replace('/', ' '))));
+        return alarm;
+    }
+
+    private static String description(Owing owing) {
+        String duties = owing.duties().stream()
+                .map(d -> d.what() + " [" + DueSheet.clause(d) + "]")
+                .collect(Collectors.joining("\n"));
+        String note = owing.note().isEmpty() ? "" : "\n" + owing.note();
+        String who = owing.duties().stream().map(Duty::who).distinct().collect(Collectors.joining(", "));
+        return owing.status().words() + "\n" + duties + "\nBy: " + who + note + "\n" + Closing.WORDS;
+    }
+
+    /** RFC 5545 allows no control characters in text apart from the line break. */
+    private static String clean(String text) {
+        return text.replaceAll("[\\p{Cntrl}&&[^\\n]]", " ");
+    }
+
+    private static String identifier(Owing owing) {
+        String key = owing.kind().key() + "\n" + owing.item() + "\n" + owing.doneBy();
+        return UUID.nameUUIDFromBytes(key.getBytes(StandardCharsets.UTF_8)) + "@fumewarden.invalid";
+    }
+}

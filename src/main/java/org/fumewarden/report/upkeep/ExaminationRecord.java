@@ -1,0 +1,188 @@
+package org.fumewarden.report.upkeep;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fumewarden.upkeep.Details;
+import org.fumewarden.upkeep.Duty;
+import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Store;
+import org.fumewarden.upkeep.UnitState;
+
+/** The record of thorough examinations of an item, with every field that COSHH regulation 9(4) and L5 paragraph 184 ask for. */
+public final class ExaminationRecord {
+    private static final String GAP = "NOT RECORDED";
+    private static final String NONE = "does not apply";
+
+    private final Item item;
+    private final Optional<Item.Site> site;
+    private final UnitState state;
+    private final List<Entry> examinations;
+    private final List<Duty> duties;
+
+    private ExaminationRecord(
+            Item item, Optional<Item.Site> site, UnitState state, List<Entry> examinations, List<Duty> duties) {
+        this.item = item;
+        this.site = site;
+        this.state = state;
+        this.examinations = examinations;
+        this.duties = duties;
+    }
+
+    /**
+     * The record of an item: examinations that hold, newest first.
+     *
+     * @param duties those of the code; the ones that order this record are cited
+     */
+    public static ExaminationRecord of(Store store, Item item, List<Duty> duties) {
+        Optional<Item.Site> site = store.items().stream()
+                .filter(Item.Site.class::isInstance)
+                .map(Item.Site.class::cast)
+                .findFirst();
+        List<Long> superseded = store.superseded(item.id());
+        List<Entry> held = new ArrayList<>();
+        for (Entry entry : store.entriesOf(item.id())) {
+            if (!superseded.contains(entry.sequence())
+                    && entry.effective()
+                            .filter(Details.Examination.class::isInstance)
+                            .isPresent()) {
+                held.add(0, entry);
+            }
+        }
+        return new ExaminationRecord(item, site, store.state(item.id()), held, ordering(duties, item));
+    }
+
+    /** Names of the fields that a clause asks for and that an examination lacks. */
+    public List<String> gaps(Entry entry) {
+        return fields(entry).stream()
+                .filter(p -> p.value().equals(GAP))
+                .map(Sheet.Pair::name)
+                .toList();
+    }
+
+    public List<Entry> examinations() {
+        return List.copyOf(examinations);
+    }
+
+    public String text() {
+        return SheetText.write(sheet());
+    }
+
+    public String html() {
+        return SheetHtml.write(sheet());
+    }
+
+    /** One row for each examination. */
+    public String csv() {
+        List<List<String>> rows = examinations.stream()
+                .map(e -> fields(e).stream().map(Sheet.Pair::value).toList())
+                .toList();
+        List<String> columns = examinations.isEmpty()
+                ? List.of("distinguishing number", "note")
+                : fields(examinations.get(0)).stream().map(Sheet.Pair::name).toList();
+        return CsvSheet.write(columns, rows.isEmpty() ? List.of(List.of(item.id(), "never examined")) : rows);
+    }
+
+    private Sheet sheet() {
+        List<Sheet.Block> blocks = new ArrayList<>();
+        if (!state.inService()) {
+            blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
+        }
+        if (examinations.isEmpty()) {
+            blocks.add(new Sheet.Warning("No examination stands in the log: examine before first use."));
+        }
+        for (Entry entry : examinations) {
+            blocks.add(new Sheet.Heading("Examination of " + entry.on() + " (entry " + entry.sequence() + ")"));
+            blocks.add(new Sheet.Pairs(fields(entry)));
+        }
+        if (!duties.isEmpty()) {
+            blocks.add(new Sheet.Heading("Ordered by"));
+            blocks.add(new Sheet.Points(duties.stream()
+                    .map(d -> d.id() + ": " + DueSheet.clause(d) + "; keep: "
+                            + d.keep().text())
+                    .toList()));
+        }
+        blocks.add(new Sheet.Paragraph(Closing.WORDS));
+        return new Sheet("Examination record: " + item.id() + ", " + item.label(), blocks);
+    }
+
+    private List<Sheet.Pair> fields(Entry entry) {
+        Details.Examination found = entry.effective()
+                .filter(Details.Examination.class::isInstance)
+                .map(Details.Examination.class::cast)
+                .orElseThrow();
+        String supply = fact("air-delivery");
+        boolean blown = List.of("powered", "airline", "scba", "?").contains(supply);
+        List<Sheet.Pair> pairs = new ArrayList<>();
+        pairs.add(new Sheet.Pair("employer", needed(site.map(Item.Site::employer))));
+        pairs.add(new Sheet.Pair("address", needed(site.map(Item.Site::address))));
+        pairs.add(new Sheet.Pair("kind", item.kind().key()));
+        pairs.add(new Sheet.Pair("distinguishing number", item.id()));
+        pairs.add(new Sheet.Pair("description", item.label()));
+        pairs.add(new Sheet.Pair("maker", maker()));
+        pairs.add(new Sheet.Pair("date of examination", entry.on().toString()));
+        pairs.add(new Sheet.Pair("examiner", entry.by()));
+        pairs.add(new Sheet.Pair("signature or other mark", needed(found.signature())));
+        pairs.add(new Sheet.Pair("result", found.result().key()));
+        pairs.add(new Sheet.Pair("condition", found.condition()));
+        pairs.add(new Sheet.Pair("defects found", found.defects().isEmpty() ? "none written down" : found.defects()));
+        pairs.add(new Sheet.Pair("remedial action", found.action().isEmpty() ? "none written down" : found.action()));
+        pairs.add(new Sheet.Pair(
+                "filters and canister", when(!fact("filter-kind").equals("none"), found.filterCondition())));
+        pairs.add(new Sheet.Pair(
+                "battery", when(supply.equals("powered") || supply.equals("?"), found.batteryCondition())));
+        pairs.add(new Sheet.Pair(
+                "cylinder pressure, bar", when(supply.equals("scba"), number(found.cylinderPressure()))));
+        pairs.add(new Sheet.Pair("flow, l/min", when(blown, number(found.flow()))));
+        pairs.add(new Sheet.Pair("maker's minimum flow, l/min", when(blown, number(minimum(found)))));
+        pairs.add(new Sheet.Pair("methods", found.methods().isEmpty() ? "none written down" : found.methods()));
+        pairs.add(new Sheet.Pair("entry", String.valueOf(entry.sequence())));
+        return pairs;
+    }
+
+    private static List<Duty> ordering(List<Duty> duties, Item item) {
+        return duties.stream()
+                .filter(d -> d.recorded() && d.doneBy().equals("examination"))
+                .filter(d -> d.appliesTo().stream()
+                        .anyMatch(s -> s.key().equals(item.kind().key())))
+                .toList();
+    }
+
+    private Optional<BigDecimal> minimum(Details.Examination found) {
+        return found.minimumFlow().or(() -> item instanceof Item.Unit unit ? unit.minimumFlow() : Optional.empty());
+    }
+
+    private String maker() {
+        if (item instanceof Item.Unit unit) {
+            return needed(unit.maker());
+        }
+        return item instanceof Item.Mask mask ? mask.model() : NONE;
+    }
+
+    /** The recorded circumstance; a question mark when nobody recorded it, so that a field is asked for rather than dropped. */
+    private String fact(String name) {
+        Map<String, List<String>> facts = item.facts();
+        List<String> values = facts.getOrDefault(name, List.of());
+        boolean equipment = item instanceof Item.Unit || item instanceof Item.Mask;
+        return values.isEmpty() ? (equipment && item instanceof Item.Unit ? "?" : "none") : values.get(0);
+    }
+
+    private static String number(Optional<BigDecimal> value) {
+        return value.map(BigDecimal::toPlainString).orElse("");
+    }
+
+    private static String when(boolean asked, String value) {
+        return value.isEmpty() ? (asked ? GAP : NONE) : value;
+    }
+
+    private static String needed(Optional<String> value) {
+        return needed(value.orElse(""));
+    }
+
+    private static String needed(String value) {
+        return value.isEmpty() ? GAP : value;
+    }
+}

@@ -1,0 +1,210 @@
+package org.fumewarden.upkeep;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** Makes items and details from named values in words, as they come from a prompt, a flag or a file. */
+public final class Forms {
+    /**
+     * One field of a form.
+     *
+     * @param kind text, number, day, yes-or-no, result, words, or points
+     * @param needed true when a form without it is refused
+     */
+    public record Field(String name, String kind, boolean needed) {}
+
+    private static final Set<String> NOT_BY_HAND = Set.of("registration", "correction");
+    private static final Set<String> NEEDED = Set.of(
+            "id",
+            "name",
+            "model",
+            "type",
+            "employer",
+            "address",
+            "result",
+            "condition",
+            "method",
+            "topic",
+            "content",
+            "work",
+            "part",
+            "reason",
+            "task");
+
+    private Forms() {}
+
+    /** The kinds of item that can be registered. */
+    public static List<String> itemKinds() {
+        return kinds(Item.class);
+    }
+
+    /** The kinds of entry that can be logged. */
+    public static List<String> entryKinds() {
+        return kinds(Details.class).stream()
+                .filter(k -> !NOT_BY_HAND.contains(k))
+                .toList();
+    }
+
+    private static List<String> kinds(Class<?> family) {
+        return Kinds.of(family).stream().map(JsonSubTypes.Type::name).toList();
+    }
+
+    /** The fields of an item, without its facts. */
+    public static List<Field> itemFields(String kind) {
+        return fields(Item.class, kind);
+    }
+
+    /** The fields of an entry, without item, day and person. */
+    public static List<Field> entryFields(String kind) {
+        return fields(Details.class, kind);
+    }
+
+    private static List<Field> fields(Class<?> family, String kind) {
+        return Arrays.stream(type(family, kind).getRecordComponents())
+                .filter(c -> !c.getName().equals("facts"))
+                .map(Forms::field)
+                .toList();
+    }
+
+    private static Class<?> type(Class<?> family, String kind) {
+        return Kinds.of(family).stream()
+                .filter(t -> t.name().equals(kind))
+                .findFirst()
+                .map(JsonSubTypes.Type::value)
+                .orElseThrow(() -> StoreException.refused(
+                        "kind cannot be \"" + kind + "\".", String.join(", ", kinds(family)) + "."));
+    }
+
+    private static Field field(RecordComponent component) {
+        String name = component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+        String described = component.getGenericType().getTypeName();
+        boolean describing = name.equals("description") && component.getDeclaringRecord() != Item.Mask.class;
+        return new Field(name, kind(component.getGenericType(), described), NEEDED.contains(name) || describing);
+    }
+
+    private static String kind(Type type, String described) {
+        if (described.endsWith("Details$Point>")) {
+            return "points";
+        }
+        if (type == boolean.class) {
+            return "yes-or-no";
+        }
+        if (type == Result.class) {
+            return "result";
+        }
+        if (described.contains("BigDecimal")) {
+            return "number";
+        }
+        if (described.contains("LocalDate")) {
+            return "day";
+        }
+        return type instanceof ParameterizedType && described.startsWith("java.util.List") ? "words" : "text";
+    }
+
+    /**
+     * An item.
+     *
+     * @param values by field name; blank counts as left out
+     * @param facts circumstances of the duty vocabulary
+     */
+    public static Item item(String kind, Map<String, String> values, Map<String, List<String>> facts) {
+        ObjectNode node = node(kind, values, itemFields(kind));
+        node.set("facts", Canon.json().valueToTree(facts));
+        return made(node, Item.class);
+    }
+
+    /** What an entry says. */
+    public static Details details(String kind, Map<String, String> values) {
+        return made(node(kind, values, entryFields(kind)), Details.class);
+    }
+
+    private static <T> T made(ObjectNode node, Class<T> family) {
+        return Canon.read(node.toString(), family);
+    }
+
+    private static ObjectNode node(String kind, Map<String, String> values, List<Field> fields) {
+        ObjectNode node = Canon.json().createObjectNode();
+        node.put("kind", kind);
+        for (Field field : fields) {
+            String value = values.getOrDefault(field.name(), "").strip();
+            if (!value.isEmpty()) {
+                put(node, field, value);
+            } else if (field.needed()) {
+                throw StoreException.refused(
+                        field.name() + " is missing for " + kind + ".", "add " + field.name() + "=...");
+            }
+        }
+        return node;
+    }
+
+    private static void put(ObjectNode node, Field field, String value) {
+        switch (field.kind()) {
+            case "yes-or-no" -> node.put(field.name(), yes(field.name(), value));
+            case "number" -> node.put(field.name(), number(field.name(), value));
+            case "day" -> node.put(field.name(), day(field.name(), value).toString());
+            case "result" ->
+                node.put(
+                        field.name(),
+                        Keyed.named(Result.class, field.name(), value).key());
+            case "words" -> node.set(field.name(), Canon.json().valueToTree(words(value)));
+            case "points" -> node.set(field.name(), Canon.json().valueToTree(points(value)));
+            default -> node.put(field.name(), value);
+        }
+    }
+
+    private static boolean yes(String name, String value) {
+        return switch (value.toLowerCase(Locale.ROOT)) {
+            case "yes", "true" -> true;
+            case "no", "false" -> false;
+            default -> throw StoreException.refused(name + " cannot be \"" + value + "\".", "yes or no.");
+        };
+    }
+
+    private static String number(String name, String value) {
+        if (!value.matches("[+-]?[0-9]{1,12}(\\.[0-9]{1,12})?")) {
+            throw StoreException.refused(
+                    name + " must be a number but is \"" + value + "\".",
+                    "write it with digits and a point, such as 160 or 0.5, without a unit.");
+        }
+        return value.startsWith("+") ? value.substring(1) : value;
+    }
+
+    /** A day, or a month that counts to its last day. */
+    public static LocalDate day(String name, String value) {
+        try {
+            return value.length() == "2026-03".length() ? Days.endOf(YearMonth.parse(value)) : LocalDate.parse(value);
+        } catch (DateTimeException e) {
+            throw StoreException.refused(
+                    name + " must be a day but is \"" + value + "\".",
+                    "write it as year-month-day, such as 2026-03-02.");
+        }
+    }
+
+    private static List<String> words(String value) {
+        return Arrays.stream(value.split("[,;]"))
+                .map(String::strip)
+                .filter(w -> !w.isEmpty())
+                .toList();
+    }
+
+    private static List<Details.Point> points(String value) {
+        return words(value).stream()
+                .map(p -> p.split(":", 3))
+                .map(p -> new Details.Point(
+                        p[0],
+                        Keyed.named(Result.class, "result of point " + p[0], p.length > 1 ? p[1].strip() : ""),
+                        p.length > 2 ? p[2] : ""))
+                .toList();
+    }
+}

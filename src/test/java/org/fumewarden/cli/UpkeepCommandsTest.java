@@ -1,0 +1,273 @@
+package org.fumewarden.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+
+/** The commands of the register and the log, as a person at a shell meets them. */
+class UpkeepCommandsTest {
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(Object command, String... words) {
+        out.getBuffer().setLength(0);
+        err.getBuffer().setLength(0);
+        List<String> all = new ArrayList<>(List.of(words));
+        int at = command instanceof StoreCommand ? 1 : 0;
+        all.add(at, "--store");
+        all.add(at + 1, folder.resolve("log.db").toString());
+        CommandLine line = new CommandLine(command);
+        line.setOut(new PrintWriter(out));
+        line.setErr(new PrintWriter(err));
+        int code = line.execute(all.toArray(String[]::new));
+        assertFalse(err.toString().contains("\tat "), "no stack trace: " + err);
+        return code;
+    }
+
+    private void registered() {
+        assertEquals(
+                0,
+                run(
+                        new RegisterCommand(),
+                        "unit",
+                        "id=U-014",
+                        "description=blower unit",
+                        "minimum-flow=160",
+                        "air-delivery=powered",
+                        "face-seal=loose",
+                        "use-mode=routine",
+                        "disposable=false"),
+                err.toString());
+    }
+
+    private int examined(String day, String flow) {
+        return run(
+                new LogCommand(),
+                "examination",
+                "item=U-014",
+                "on=" + day,
+                "by=Sanna Teller",
+                "result=passed",
+                "condition=sound",
+                "flow=" + flow);
+    }
+
+    @BeforeEach
+    void begin() {
+        registered();
+    }
+
+    @Test
+    void aUnitIsRegisteredExaminedAndFallsDueAMonthLater() {
+        assertEquals(0, examined("2026-01-31", "171"));
+        // 31 January and a month: 28 February 2026.
+        assertEquals(
+                0,
+                run(
+                        new DueCommand(),
+                        "--on",
+                        "2026-02-28",
+                        "--format",
+                        "csv",
+                        "--fact",
+                        "agent=none",
+                        "--fact",
+                        "confined-space=false"),
+                out + "" + err);
+        assertTrue(out.toString().contains("U-014,unit,blower unit,,due today,2026-02-28"), out.toString());
+        assertEquals(3, run(new DueCommand(), "--on", "2026-03-01", "--fact", "agent=none"));
+        assertTrue(
+                out.toString().replaceAll("\\s+", " ").contains("status: overdue; due: 2026-02-28; days over: 1"),
+                out.toString());
+        assertTrue(out.toString().replaceAll("\\s+", " ").contains("COSHH reg 9(3)-(4)"), out.toString());
+    }
+
+    @Test
+    void aFlowBelowTheMinimumOfTheRegisterClosesTheUnit() {
+        assertEquals(0, examined("2026-03-02", "150"));
+        assertTrue(
+                out.toString()
+                        .contains("U-014 is closed. failed: examination; needs a repair, then a passed examination"),
+                out.toString());
+        assertEquals(3, run(new RecordCommand(), "U-014"));
+        assertTrue(out.toString().contains("DO NOT USE"));
+        assertEquals(
+                0, run(new LogCommand(), "repair", "item=U-014", "on=2026-03-03", "by=workshop", "work=hose changed"));
+        assertEquals(0, examined("2026-03-03", "171"));
+        run(new RecordCommand(), "U-014");
+        assertFalse(out.toString().contains("DO NOT USE"));
+    }
+
+    @Test
+    void aCorrectionAndAVoidAreLaterEntries() {
+        examined("2026-03-02", "150");
+        assertEquals(
+                0,
+                run(
+                        new LogCommand(),
+                        "examination",
+                        "item=U-014",
+                        "on=2026-03-02",
+                        "by=Sanna Teller",
+                        "result=passed",
+                        "condition=sound",
+                        "flow=175",
+                        "corrects=2",
+                        "corrects-because=read the scale wrongly"),
+                err.toString());
+        assertEquals(
+                0,
+                run(new LogCommand(), "void", "item=U-014", "entry=3", "by=Sanna Teller", "reason=wrong unit"),
+                err.toString());
+        run(new LogCommand(), "--list", "U-014");
+        assertTrue(
+                out.toString()
+                        .contains("3  2026-03-02  examination  passed  by Sanna Teller  corrects 2  (corrected later)"),
+                out.toString());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "flow=17l | flow must be a number but is \"17l\". | digits and a point",
+                "flwo=171 | flwo is not a field of examination. | \"flow\"",
+                "on=2026-02-30 | on must be a day but is \"2026-02-30\". | year-month-day",
+                "result=fine | result cannot be \"fine\". | passed, failed",
+                "item=U-041 | \"U-041\" is not in the register. | register it first"
+            })
+    void wrongInputNamesTheFieldAndWhatWasFound(String word, String message, String maybe) {
+        List<String> words = new ArrayList<>(List.of("examination"));
+        String name = word.substring(0, word.indexOf('='));
+        for (String right : List.of("item=U-014", "by=Sanna Teller", "result=passed", "condition=sound")) {
+            if (!right.startsWith(name + "=")) {
+                words.add(right);
+            }
+        }
+        words.add(word);
+        assertEquals(2, run(new LogCommand(), words.toArray(String[]::new)));
+        assertTrue(err.toString().contains(message), err.toString());
+        assertTrue(err.toString().contains("\nMaybe ") && err.toString().contains(maybe), err.toString());
+    }
+
+    @Test
+    void factsAreHeldAgainstTheVocabulary() {
+        assertEquals(2, run(new RegisterCommand(), "unit", "id=U-2", "description=x", "use-mode=rutine"));
+        assertTrue(err.toString().contains("use-mode cannot be \"rutine\".\nMaybe \"routine\""), err.toString());
+        assertEquals(2, run(new RegisterCommand(), "unti", "id=U-2", "description=x"));
+        assertTrue(err.toString().contains("kind cannot be \"unti\".\nMaybe \"unit\""), err.toString());
+    }
+
+    @Test
+    void withoutATerminalFieldsOrAFileNothingIsGuessed() {
+        LogCommand log = new LogCommand();
+        log.terminal = Optional::empty;
+        assertEquals(2, run(log));
+        assertTrue(err.toString().contains("has neither fields nor a file.\nMaybe log examination"), err.toString());
+    }
+
+    @Test
+    void onATerminalItAsksForEachField() {
+        StringWriter screen = new StringWriter();
+        String answers = "nonsense\nrepair\nU-014\n2026-03-02\nworkshop\n\nhose changed\n\n";
+        LogCommand log = new LogCommand();
+        log.terminal =
+                () -> Optional.of(new Prompts(new BufferedReader(new StringReader(answers)), new PrintWriter(screen)));
+        assertEquals(0, run(log), err.toString());
+        assertTrue(out.toString().contains("repair of U-014 on 2026-03-02, done."), out.toString());
+        assertTrue(screen.toString().contains("It cannot be \"nonsense\".")
+                && screen.toString().contains("This one is needed."));
+    }
+
+    @Test
+    void answersThatStopHalfwayWriteNothing() {
+        LogCommand log = new LogCommand();
+        log.terminal = () -> Optional.of(new Prompts(
+                new BufferedReader(new StringReader("repair\nU-014\n")), new PrintWriter(new StringWriter())));
+        assertEquals(2, run(log));
+        run(new StoreCommand(), "verify");
+        assertTrue(out.toString().startsWith("Intact: 1 entries."), out.toString());
+    }
+
+    @Test
+    void filesInCsvAndYamlAreTakenWholeOrNotAtAll() throws Exception {
+        Path csv = Files.writeString(
+                folder.resolve("checks.csv"),
+                "kind,item,on,by,result,remarks\r\nbefore-use-check,U-014,2026-03-02,Odran Pell,passed,'=1+1\r\nbefore-use-check,U-014,2026-03-03,Odran Pell,passed,\"tidy, dry\"\r\n");
+        assertEquals(0, run(new LogCommand(), "--file", csv.toString()), err.toString());
+        Path yaml = Files.writeString(
+                folder.resolve("more.yaml"),
+                "- {kind: repair, item: U-014, on: 2026-03-04, by: workshop, work: hose}\n- {kind: repair, item: U-999, on: 2026-03-04, by: workshop, work: hose}\n");
+        assertEquals(2, run(new LogCommand(), "--file", yaml.toString()));
+        run(new StoreCommand(), "verify");
+        assertTrue(out.toString().startsWith("Intact: 3 entries."), out.toString());
+    }
+
+    @Test
+    void anExportGoesIntoANewStoreAndNeverOverAFile() throws Exception {
+        examined("2026-03-02", "171");
+        Path file = folder.resolve("all.jsonl");
+        assertEquals(0, run(new StoreCommand(), "export", file.toString()), err.toString());
+        assertEquals(2, run(new StoreCommand(), "export", file.toString()));
+        assertTrue(err.toString().contains("exists and is not overwritten"));
+        byte[] before = Files.readAllBytes(file);
+        Files.delete(folder.resolve("log.db"));
+        assertEquals(0, run(new StoreCommand(), "import", file.toString()), err.toString());
+        assertEquals(
+                0,
+                run(new StoreCommand(), "export", folder.resolve("again.jsonl").toString()));
+        assertEquals(new String(before), Files.readString(folder.resolve("again.jsonl")));
+    }
+
+    @Test
+    void aBrokenStoreIsNamedAndSalvaged() throws Exception {
+        examined("2026-03-02", "171");
+        byte[] bytes = Files.readAllBytes(folder.resolve("log.db"));
+        String text = new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1);
+        bytes[text.indexOf("\"condition\":\"sound\"") + 14] ^= 1;
+        Files.write(folder.resolve("log.db"), bytes);
+        assertEquals(3, run(new StoreCommand(), "verify"));
+        assertTrue(out.toString().startsWith("Broken. First: entry 2: was changed"), out.toString());
+        assertEquals(
+                0,
+                run(new StoreCommand(), "salvage", folder.resolve("rest.jsonl").toString()),
+                err.toString());
+        assertTrue(out.toString().contains("1 entries saved"), out.toString());
+    }
+
+    @Test
+    void papersAndCalendarAreWritten() {
+        examined("2026-01-31", "171");
+        assertEquals(0, run(new RecordCommand(), "U-014", "--sheet", "card", "--format", "html"), err.toString());
+        assertTrue(out.toString().contains("<h1 dir=\"auto\">Before use: unit U-014"));
+        assertEquals(0, run(new RecordCommand(), "--sheet", "programme"), err.toString());
+        assertTrue(out.toString().contains("Respirator programme"));
+        assertEquals(0, run(new CalendarCommand(), "--on", "2026-02-01"), err.toString());
+        assertTrue(out.toString().contains("BEGIN:VTODO") && out.toString().contains("DUE;VALUE=DATE:20260228"));
+        assertEquals(0, run(new StoreCommand(), "retention", "--all"), err.toString());
+        assertTrue(out.toString().contains("Nothing was discarded"));
+        assertEquals(2, run(new RecordCommand(), "U-015"));
+        assertTrue(err.toString().contains("U-015 is not in the register.\nMaybe \"U-014\""), err.toString());
+        assertEquals(2, run(new DueCommand(), "--within", "soon"));
+        assertEquals(2, run(new DueCommand(), "--code", "xx"));
+    }
+}

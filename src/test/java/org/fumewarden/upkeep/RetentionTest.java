@@ -1,0 +1,136 @@
+package org.fumewarden.upkeep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RetentionTest {
+    @TempDir(factory = MemoryFolder.class)
+    Path folder;
+
+    private static Duty kept(String id, Subject subject, String doneBy, String keep) {
+        return new DutyRow(
+                        id,
+                        "do",
+                        "max-interval",
+                        "P6M",
+                        "last-done",
+                        "physician",
+                        true,
+                        List.of(),
+                        keep,
+                        "law",
+                        "clause of " + id,
+                        "source",
+                        "read",
+                        List.of(subject.key()),
+                        doneBy,
+                        List.of())
+                .duty();
+    }
+
+    private static Details.Medical blood() {
+        return new Details.Medical(Result.PASSED, "lead-blood", "", "", true);
+    }
+
+    private List<Retention.Kept> kept(Item item, List<Duty> duties, Draft... drafts) {
+        try (Store store = Store.open(folder.resolve("log.db"))) {
+            store.append(
+                    Draft.registering(item, LocalDate.parse("2020-01-01"), "stores"),
+                    Instant.parse("2020-01-01T08:00:00Z"));
+            for (Draft draft : drafts) {
+                store.append(draft, draft.on().atTime(12, 0).toInstant(java.time.ZoneOffset.UTC));
+            }
+            return new Retention(store, duties).of(item);
+        }
+    }
+
+    private static Item.Wearer wearer(String end) {
+        return new Item.Wearer(
+                "W-01",
+                "Odran Pell",
+                "",
+                Optional.empty(),
+                end.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(end)),
+                List.of(),
+                Map.of());
+    }
+
+    private static Draft bloodOn(String day) {
+        return new Draft("W-01", LocalDate.parse(day), "physician", blood());
+    }
+
+    /** COSHH regulation 9(4): at least five years from the day the record was made; a leap day rounds up. */
+    @Test
+    void fiveYearsFromALeapDayEndOnTheFirstOfMarch() {
+        Retention.Kept record = kept(
+                        Samples.powered("U-014"),
+                        List.of(kept("exam", Subject.UNIT, "examination", "record made + P5Y")),
+                        Samples.examined("U-014", "2024-02-29", Result.PASSED))
+                .get(1);
+        assertEquals(Optional.of(LocalDate.parse("2029-03-01")), record.keepThrough());
+        assertFalse(record.mayGo(LocalDate.parse("2029-03-01")));
+        assertTrue(record.mayGo(LocalDate.parse("2029-03-02")));
+    }
+
+    /** 29 CFR 1910.1025(n)(2): 40 years, or employment plus 20 years, whichever is longer; legs by hand 2065-06-15 and 2050-01-01. */
+    @Test
+    void theLaterOfTwoLegsCounts() {
+        String rule = "later of record made + P40Y and employment end + P20Y";
+        List<Duty> duties = List.of(kept("blood", Subject.WEARER, "medical/lead-blood", rule));
+        assertEquals(
+                Optional.of(LocalDate.parse("2065-06-15")),
+                kept(wearer("2030-01-01"), duties, bloodOn("2025-06-15")).get(1).keepThrough());
+    }
+
+    /** 29 CFR 1910.1020(d)(1)(i): employment plus 30 years; while the end is unknown no day can be given. */
+    @Test
+    void anUnknownEndOfEmploymentKeepsTheRecord() {
+        List<Duty> duties = List.of(kept("medical", Subject.WEARER, "medical", "employment end + P30Y"));
+        Retention.Kept open = kept(wearer(""), duties, bloodOn("2025-06-15")).get(1);
+        assertEquals(Optional.empty(), open.keepThrough());
+        assertFalse(open.mayGo(LocalDate.parse("2999-01-01")));
+        assertTrue(open.why().contains("employment end"), open.why());
+    }
+
+    @Test
+    void theLongestRuleWinsAndTheLastEntryMovesTheEnd() {
+        List<Duty> duties = List.of(
+                kept("five", Subject.WEARER, "medical/lead-blood", "record made + P5Y"),
+                kept("forty", Subject.WEARER, "medical/lead-blood", "last entry + P40Y"));
+        List<Retention.Kept> all = kept(wearer(""), duties, bloodOn("2025-06-15"), bloodOn("2026-01-10"));
+        assertEquals(Optional.of(LocalDate.parse("2066-01-10")), all.get(1).keepThrough());
+    }
+
+    /** 29 CFR 1910.134(m)(2): a fit test record is kept until the next one. */
+    @Test
+    void untilTheNextRecordMeansTheDayOfTheNext() {
+        List<Duty> duties = List.of(kept("blood", Subject.WEARER, "medical/lead-blood", "until next record"));
+        List<Retention.Kept> all = kept(wearer(""), duties, bloodOn("2025-06-15"), bloodOn("2026-01-10"));
+        assertEquals(Optional.of(LocalDate.parse("2026-01-10")), all.get(1).keepThrough());
+        assertEquals(Optional.empty(), all.get(2).keepThrough());
+    }
+
+    @Test
+    void withoutARuleOrAPeriodNothingMayGo() {
+        List<Duty> unstated = List.of(kept("blood", Subject.WEARER, "medical/lead-blood", "not stated"));
+        assertTrue(
+                kept(wearer(""), unstated, bloodOn("2025-06-15")).get(1).why().contains("states no period"));
+    }
+
+    @Test
+    void aRuleThatCannotBeReadIsRefused() {
+        StoreException refused = assertThrows(StoreException.class, () -> Keep.parse("five years"));
+        assertTrue(refused.text().contains("keep cannot be \"five years\".\nMaybe"));
+    }
+}
