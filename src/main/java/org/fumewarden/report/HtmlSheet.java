@@ -86,9 +86,6 @@ public final class HtmlSheet {
         sentences("stops", advice.stops());
         sentences("conflicts", advice.conflicts());
         sentences("conditions", advice.recommended().map(Respirator::conditions).orElse(List.of()));
-        sentences(
-                "need",
-                advice.requiredFactor().asksForOne() ? advice.requiredFactor().reasons() : List.of());
         sentences("chosen", advice.recommended().map(Respirator::reasons).orElse(List.of()));
         sentences("controls", advice.controlsFirst());
         sentences("hazards", advice.hazards());
