@@ -81,7 +81,11 @@ final class VocabularyJson {
         vocabulary.choices(question).forEach((id, name) -> {
             ObjectNode choice = choices.addObject();
             choice.put("id", id);
-            choice.put("name", words.sayOr("choice." + question.id() + "." + id, name));
+            String key = "choice." + question.id() + "." + id;
+            choice.put("name", words.sayOr(key, name));
+            if (!words.language().equals("en") && words.sayOr(key, "").isEmpty()) {
+                choice.put("lang", "en");
+            }
         });
         ArrayNode units = node.putArray("units");
         UNITS.getOrDefault(question.kind(), Map.of()).forEach((unit, factor) -> {
