@@ -79,7 +79,7 @@ export function drawDescribe(root) {
     everything = e.target.checked;
     show();
   } }), el('span', {}, say('ui.everything')));
-  root.replaceChildren(el('p', { className: 'hint' }, say('ui.describe.hint')), starts(), faults, headRows(), GROUPS.map(group),
+  root.replaceChildren(el('p', { className: 'hint' }, say('ui.describe.hint')), starts(), faults, headRows(), ...GROUPS.map(group),
     el('p', {}, all), el('p', { className: 'hint', id: 'left-out' }));
   refresh();
 }

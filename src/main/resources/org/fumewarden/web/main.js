@@ -73,7 +73,7 @@ function show(focus) {
     view.section.hidden = name !== here();
     view.link.setAttribute('aria-current', name === here() ? 'page' : 'false');
   }
-  answer.hidden = here() === 'advice' || here() === 'drill';
+  answer.hidden = here() !== 'describe' && here() !== 'trail';
   document.title = `${say(`place.${here()}`)} - Fumewarden`;
   if (here() !== 'describe') PLACES[here()](views[here()].body);
   if (focus) views[here()].head.focus();
@@ -135,6 +135,7 @@ async function start() {
   state.task = kept && typeof kept === 'object' && !Array.isArray(kept) ? kept : structuredClone(state.starts[0].task);
   await build();
   window.addEventListener('hashchange', () => show(true));
+  window.addEventListener('beforeprint', () => { if (here() !== 'advice') drawAdvice(views.advice.body); });
   on('task', () => {
     clearTimeout(typing);
     typing = setTimeout(async () => {

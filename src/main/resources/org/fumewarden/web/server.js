@@ -1,7 +1,7 @@
 // Talks to the local server. A slow or dead server is said to the reader; nothing typed is lost, since it is kept here.
 
 import { el } from './dom.js';
-import { say } from './words.js';
+import { has, say } from './words.js';
 
 const SLOW = 2500;
 const LONGEST = 45000;
@@ -11,6 +11,11 @@ let down = false;
 
 export function notice() {
   return line;
+}
+
+/** Says a sentence of the bundle; before the bundle is here there is nothing to say it with. */
+function speak(key, serious) {
+  show(has(key) ? say(key) : '', serious);
 }
 
 function show(text, serious) {
@@ -47,11 +52,11 @@ async function fetchOnce(path, body, signal) {
 async function ask(path, body, quiet) {
   const stop = new AbortController();
   const patience = setTimeout(() => stop.abort(), LONGEST);
-  const slow = quiet ? 0 : setTimeout(() => { if (!down) show(say('ui.server.slow')); }, SLOW);
+  const slow = quiet ? 0 : setTimeout(() => { if (!down) speak('ui.server.slow'); }, SLOW);
   waiting += 1;
   try {
     const reply = await fetchOnce(path, body, stop.signal);
-    if (down) show(say('ui.server.back'));
+    if (down) speak('ui.server.back');
     down = false;
     if (reply.status !== 200) {
       const told = JSON.parse(new TextDecoder().decode(reply.bytes));
@@ -61,7 +66,7 @@ async function ask(path, body, quiet) {
   } catch (fault) {
     if (fault instanceof Silent) {
       down = true;
-      show(say('ui.server.down'), true);
+      speak('ui.server.down', true);
     }
     throw fault;
   } finally {
