@@ -59,6 +59,8 @@ final class WhatIfJson {
         node.put("wear", advice.recommended().map(Respirator::name).orElse(""));
         node.put("class", advice.recommended().map(Respirator::deviceClass).orElse(""));
         node.put("filter", advice.recommended().map(Respirator::filter).orElse(""));
+        node.put("unverified", advice.requiredFactor().reasons().stream().anyMatch(r -> r.confidence()
+                .unverified()));
         node.put("questions", advice.questions().size());
         return node;
     }

@@ -2,7 +2,7 @@
 
 import { askBytes, askJson, askText } from './server.js';
 import { el, fileName, keep, ruleWords } from './dom.js';
-import { state } from './state.js';
+import { at, state } from './state.js';
 import { say } from './words.js';
 import { brief, plate } from './plate.js';
 import { ruler, SIGNS } from './ruler.js';
@@ -16,12 +16,21 @@ function citation(c) {
   return `${c.source}, ${c.clause}${edition}`;
 }
 
+/** An answer as a person gave it: the question and the words of the choice. */
+function given(premise) {
+  const question = state.vocabulary.questions.find(q => q.path === premise.address);
+  const value = question && at(state.task, question.path);
+  if (value === undefined) return ruleWords('span', premise.words);
+  const named = question.choices.find(c => c.id === value)?.name ?? (['true', 'false'].includes(value) ? say(value === 'true' ? 'ui.yes' : 'ui.no') : value);
+  return ruleWords('span', `${question.ask} ${named}`);
+}
+
 /** What a step rests on; earlier steps open in their turn. */
 export function premises(step) {
   return el('ul', { className: 'premises' }, step.premises.map(p => {
     const earlier = p.kind === 'step' && state.advice.trail.steps.find(s => s.id === p.address);
     if (earlier) return el('li', {}, opening(earlier));
-    return el('li', {}, el('span', { className: 'tag' }, say(`premise.${p.kind}`)), ' ', ruleWords('span', p.words),
+    return el('li', {}, el('span', { className: 'tag' }, say(`premise.${p.kind}`)), ' ', p.kind === 'input' ? given(p) : ruleWords('span', p.words),
       el('span', { className: 'cite' }, ` ${p.address}${p.source ? `; ${citation(p)}` : ''}`),
       unverified(p.confidence === 'memory'));
   }));

@@ -27,6 +27,15 @@ function marks(told) {
     el('q', {}, m.given), ' ', ruleWords('span', m.because))));
 }
 
+/** The story as the server tells it, a line each, set as a heading and a list. */
+function story(text) {
+  const lines = text.split('\n').map(l => l.trim()).filter(l => l !== '' && !/^=+$/.test(l));
+  const given = lines.filter(l => l.startsWith('- ')).map(l => l.slice(2));
+  const rest = lines.filter(l => !l.startsWith('- '));
+  return el('section', { className: 'story', lang: 'en', 'aria-label': say('ui.drill.story') }, el('h3', {}, rest[0] ?? ''),
+    rest.slice(1, -1).map(l => el('p', {}, l)), el('ul', {}, given.map(l => el('li', {}, l))), el('p', { className: 'cite' }, rest.length > 1 ? rest[rest.length - 1] : ''));
+}
+
 async function round(id, out) {
   const task = taskOf(id);
   const asked = { task, story: String(task.because ?? '') };
@@ -34,7 +43,7 @@ async function round(id, out) {
   const fields = PARTS.map(part => answerField(part, told));
   const result = el('div', { role: 'status' });
   const button = el('button', { type: 'submit' }, say('ui.drill.mark'));
-  out.replaceChildren(el('pre', { className: 'story', lang: 'en', tabIndex: 0, 'aria-label': say('ui.drill.story') }, told.story.trim()), el('form', { onsubmit: async event => {
+  out.replaceChildren(story(told.story), el('form', { onsubmit: async event => {
     event.preventDefault();
     try {
       const marked = await askJson('api/drill', { ...asked, answers: fields.map(f => f.box.value) });

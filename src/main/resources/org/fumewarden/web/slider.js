@@ -55,7 +55,7 @@ function result(choice, found) {
   range.value = nearest;
   function move() {
     const point = found.points[Number(range.value)];
-    const words = `${point.value} ${choice.unit}`;
+    const words = `${plain(Number(point.value))} ${choice.unit}`;
     range.setAttribute('aria-valuetext', words);
     shown.replaceChildren(plate(point, words, true), el('p', {}, point.serving.length === 0 ? say('ui.serving.none') : `${say('ui.serving')} ${point.serving.join(', ')}`));
   }
@@ -69,7 +69,7 @@ function result(choice, found) {
   return [
     el('label', { className: 'stack', htmlFor: 'slide' }, choice.words),
     el('div', { className: 'track' }, range, ticks(found)),
-    el('p', { className: 'ends' }, el('span', {}, `${found.points[0].value} ${choice.unit}`), el('span', {}, `${found.points[found.points.length - 1].value} ${choice.unit}`)),
+    el('p', { className: 'ends' }, el('span', {}, `${plain(Number(found.points[0].value))} ${choice.unit}`), el('span', {}, `${plain(Number(found.points[found.points.length - 1].value))} ${choice.unit}`)),
     shown,
     el('h4', {}, say('ui.tipping')),
     found.tipping.length === 0 ? el('p', {}, say('ui.tipping.none')) : el('ol', { className: 'tipping' }, found.tipping.map(t => el('li', {},

@@ -109,7 +109,8 @@ class HtmlSheetTest {
     @Test
     void textOfTheFileNeverBecomesMarkup() throws Exception {
         String hostile = "</title><script>alert(1)</script><b a=\"'>&amp; \\u0001 ]]>";
-        String text = tour().replaceFirst("title: .*", Matcher.quoteReplacement("title: '" + hostile.replace("'", "''") + "'"))
+        String text = tour().replaceFirst(
+                        "title: .*", Matcher.quoteReplacement("title: '" + hostile.replace("'", "''") + "'"))
                 .replace("shielding gas with", "<script>alert(2)</script>");
         Document page = parsed(sheet(bench(text), "en"));
         assertEquals(0, page.getElementsByTagName("script").getLength());

@@ -11,6 +11,8 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -25,6 +27,9 @@ final class Browser implements AutoCloseable {
     private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final Path SCREENS = Path.of("target", "screens");
+    /** Selenium warns that it has no library for the newest developer protocol, which these tests do not use. */
+    private static final Logger LOG = Logger.getLogger("org.openqa.selenium");
+
     private static final Duration PATIENCE = Duration.ofSeconds(40);
 
     private final ChromeDriver driver;
@@ -44,6 +49,7 @@ final class Browser implements AutoCloseable {
             System.err.println("BROWSER TESTS SKIPPED: install the Debian packages chromium and chromium-driver.");
         }
         Assumptions.assumeTrue(there, "no chromium");
+        LOG.setLevel(Level.SEVERE);
         ChromeOptions options = new ChromeOptions();
         options.setBinary(CHROMIUM.toString());
         options.addArguments("--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu", "--lang=en");
@@ -120,6 +126,16 @@ final class Browser implements AutoCloseable {
 
     void press(CharSequence... keys) {
         new Actions(driver).sendKeys(keys).perform();
+    }
+
+    /** Types over what the field holds. */
+    void typeOver(String text) {
+        new Actions(driver)
+                .keyDown(Keys.CONTROL)
+                .sendKeys("a")
+                .keyUp(Keys.CONTROL)
+                .sendKeys(text)
+                .perform();
     }
 
     /** Presses Tab until the element with the focus fits, as a person without a mouse does. */

@@ -14,7 +14,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Keys;
 
 /** A slow or dead server is said, loses nothing that was typed, and hostile text stays text. */
 class NothingIsLostTest {
@@ -58,7 +57,7 @@ class NothingIsLostTest {
         int port = server.listening().getPort();
         server.close();
         browser.tabTo("#title");
-        browser.press(Keys.chord(Keys.CONTROL, "a"), "Hatch of the tug");
+        browser.typeOver("Hatch of the tug");
         browser.untilText(".notice", "does not answer");
         browser.screen("dead-server");
         assertEquals("Hatch of the tug", browser.find("#title").getDomProperty("value"));
@@ -74,7 +73,7 @@ class NothingIsLostTest {
         browser.driver().executeCdpCommand("Network.enable", Map.of());
         latency(4000);
         browser.tabTo("#title");
-        browser.press(Keys.chord(Keys.CONTROL, "a"), "Slow water");
+        browser.typeOver("Slow water");
         browser.untilText(".notice", "is slow");
         latency(0);
         browser.until(() -> !browser.text(".notice").contains("is slow"), "the notice goes");
