@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Base64;
@@ -149,7 +151,8 @@ class KeyboardJourneyTest {
         byte[] pdf = Base64.getDecoder()
                 .decode(browser.driver().print(new PrintOptions()).getContent());
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            return new PDFTextStripper().getText(document);
+            Files.write(Path.of("target", "screens", "printed.pdf"), pdf);
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
 }

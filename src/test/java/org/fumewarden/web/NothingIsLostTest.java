@@ -109,7 +109,7 @@ class NothingIsLostTest {
         browser.driver().navigate().refresh();
         for (String place : new String[] {"advice", "what-if", "trail", "drill", "describe"}) {
             browser.run("location.hash = arguments[0]", place);
-            browser.until(() -> browser.driver().findElement(By.id(place)).isDisplayed(), place);
+            browser.until(() -> browser.find("#" + place).isDisplayed(), place);
             harmless();
         }
         browser.run("location.hash = 'advice'");
