@@ -1,5 +1,8 @@
 package org.fumewarden.cli;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;
@@ -8,8 +11,14 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
 import org.fumewarden.audit.Keeper;
 import org.fumewarden.audit.Signatures;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.AdviceJson;
+import org.fumewarden.report.HtmlSheet;
+import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.TextSheet;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,7 +45,9 @@ final class AdviseCommand implements Callable<Integer> {
     /** How the sheet is written. */
     enum Format {
         text,
-        json
+        json,
+        html,
+        pdf
     }
 
     @Parameters(paramLabel = "FILE", description = "Task file, YAML or JSON.")
@@ -57,6 +68,19 @@ final class AdviseCommand implements Callable<Integer> {
             description = "Signs what is kept with this Ed25519 private key.")
     private Path key;
 
+    @Option(
+            names = "--output",
+            paramLabel = "FILE",
+            description = "Writes to a file instead of standard output; a PDF needs one.")
+    private Path output;
+
+    @Option(
+            names = "--language",
+            paramLabel = "TAG",
+            description = "Language of the headings in html and pdf: en or de; ${DEFAULT-VALUE} when not given.",
+            defaultValue = "en")
+    private String language;
+
     @Mixin
     private TaskOptions options;
 
@@ -67,10 +91,10 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         Bench bench = options.bench(file);
         Advice advice = bench.advise();
-        String sheet = format == Format.json
-                ? AdviceJson.write(advice)
-                : TextSheet.write(
-                        advice, bench.advisor(bench.code()).base().book().vocabulary());
+        if (format == Format.pdf && output == null) {
+            throw new InputException(new Problem(
+                    "--format", 0, "", "pdf writes no text to standard output.", "add --output sheet.pdf."));
+        }
         if (keep != null) {
             Path kept = new Keeper(keep).keep(bench.tree(Map.of()).plain(), AdviceJson.write(advice), Instant.now());
             if (key != null) {
@@ -78,8 +102,35 @@ final class AdviseCommand implements Callable<Integer> {
             }
             spec.commandLine().getErr().println("Kept as " + kept);
         }
-        spec.commandLine().getOut().print(sheet);
-        spec.commandLine().getOut().flush();
+        Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+        write(sheet(advice, vocabulary));
         return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    private byte[] sheet(Advice advice, Vocabulary vocabulary) {
+        return switch (format) {
+            case text -> TextSheet.write(advice, vocabulary).getBytes(StandardCharsets.UTF_8);
+            case json -> AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8);
+            case html -> HtmlSheet.write(advice, vocabulary, Words.in(language)).getBytes(StandardCharsets.UTF_8);
+            case pdf -> PdfSheet.write(HtmlSheet.write(advice, vocabulary, Words.in(language)));
+        };
+    }
+
+    private void write(byte[] sheet) {
+        if (output == null) {
+            spec.commandLine().getOut().print(new String(sheet, StandardCharsets.UTF_8));
+            spec.commandLine().getOut().flush();
+            return;
+        }
+        try {
+            Files.write(output, sheet);
+        } catch (IOException e) {
+            throw new InputException(new Problem(
+                    output.toString(),
+                    0,
+                    "",
+                    "cannot be written (" + e.getMessage() + ").",
+                    "name a file in a folder that is there and may be written to."));
+        }
     }
 }

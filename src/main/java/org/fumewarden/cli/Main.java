@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
             SchemaCommand.class,
             CheckCommand.class,
             CodesCommand.class,
-            NewCommand.class
+            NewCommand.class,
+            ServeCommand.class
         })
 public final class Main implements Callable<Integer> {
     @Spec

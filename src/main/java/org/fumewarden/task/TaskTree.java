@@ -20,6 +20,22 @@ public final class TaskTree {
         return read(path, 0);
     }
 
+    /** Reads a task from text. It must stand alone: text from elsewhere never names files of this machine. */
+    public static Located parse(String name, String text) {
+        Located root = YamlFiles.parse(name, text);
+        if (!root.isMap()) {
+            root.complain("is not a task file.", "begin with a line \"title: ...\" and indent what belongs together.");
+            root.settle();
+        }
+        root.entries().forEach((key, entry) -> {
+            if (key.equals("extends") || key.equals("change")) {
+                entry.complain("is for files on disk.", "put all entries into one file.");
+            }
+        });
+        root.settle();
+        return root;
+    }
+
     private static Located read(Path path, int depth) {
         Located own = YamlFiles.read(path);
         if (!own.isMap()) {

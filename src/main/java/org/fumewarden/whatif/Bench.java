@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.codes.InputException;
@@ -18,7 +20,8 @@ import org.fumewarden.task.TaskTree;
 
 /** One task file, tried out with changes. Each try reads the file anew and runs the whole engine. */
 public final class Bench {
-    private final Path file;
+    private final String name;
+    private final Supplier<Located> source;
     private final Map<String, String> changes;
     private final Optional<String> code;
     private final Optional<LocalDate> on;
@@ -38,18 +41,39 @@ public final class Bench {
             Optional<String> code,
             Optional<LocalDate> on,
             Function<String, Advisor> makeAdvisor) {
-        this.file = file;
+        this(file.toString(), () -> TaskTree.read(file), changes, code, on, makeAdvisor);
+    }
+
+    private Bench(
+            String name,
+            Supplier<Located> source,
+            Map<String, String> changes,
+            Optional<String> code,
+            Optional<LocalDate> on,
+            Function<String, Advisor> makeAdvisor) {
+        this.name = name;
+        this.source = source;
         this.changes = Map.copyOf(changes);
         this.code = code;
         this.on = on;
         this.makeAdvisor = makeAdvisor;
     }
 
+    /**
+     * A bench for a task that came as text.
+     *
+     * @param name stands for the file in messages
+     */
+    public static Bench ofText(String name, String text, Function<String, Advisor> makeAdvisor) {
+        return new Bench(
+                name, () -> TaskTree.parse(name, text), Map.of(), Optional.empty(), Optional.empty(), makeAdvisor);
+    }
+
     /** The code that decides. */
     public String code() {
-        return code.or(() -> TaskTree.top(TaskTree.read(file), "code"))
-                .orElseThrow(() -> new InputException(new Problem(
-                        file.toString(), 0, "code", "is not given.", "add a line \"code: gb\", or give --code.")));
+        return code.or(() -> TaskTree.top(source.get(), "code"))
+                .orElseThrow(() -> new InputException(
+                        new Problem(name, 0, "code", "is not given.", "add a line \"code: gb\", or give --code.")));
     }
 
     /** The advisor of a code, made once. */
@@ -74,14 +98,17 @@ public final class Bench {
 
     /** The tree of the task, with what it extends, the changes of this bench, and more changes. */
     public Located tree(Map<String, String> more) {
-        Located root = TaskTree.read(file);
+        Located root = source.get();
         changes.forEach((path, value) -> TaskTree.set(root, path, value));
         more.forEach((path, value) -> TaskTree.set(root, path, value));
         return root;
     }
 
-    /** The task under a code, with more changes. */
+    /** The task under a code, with more changes; stops when the thread was interrupted, so that long searches can be ended. */
     public Task task(String id, Map<String, String> more) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("The work on this task was stopped.");
+        }
         Located root = tree(more);
         return new TaskReader(advisor(id).base().book().vocabulary()).read(root, id, on);
     }
@@ -89,7 +116,7 @@ public final class Bench {
     /** The named variants that the file keeps: name to changes. */
     public Map<String, Map<String, String>> variants() {
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
-        Located root = TaskTree.read(file);
+        Located root = source.get();
         Located kept = root.entries().get("variants");
         if (kept != null) {
             kept.entries().forEach((name, entry) -> {

@@ -1,0 +1,73 @@
+package org.fumewarden.cli;
+
+import java.io.IOException;
+import java.net.BindException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.web.Library;
+import org.fumewarden.web.WebServer;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Opens the local page. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Serves the page on this machine alone: no account, no network, nothing kept by the server.",
+            "It runs until it is interrupted."
+        },
+        footer = {"", "Example:", "  fumewarden serve --port 8460"})
+final class ServeCommand implements Callable<Integer> {
+    private static final int HIGHEST_PORT = 65_535;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "8460",
+            description = "Port of the loopback address, 0 for any free one; ${DEFAULT-VALUE} when not given.")
+    private int port;
+
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled at the start.")
+    private Path rules;
+
+    @Option(
+            names = "--longest",
+            paramLabel = "SECONDS",
+            defaultValue = "30",
+            description = "Work on one request is stopped after this time; ${DEFAULT-VALUE} when not given.")
+    private int longest;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        if (port < 0 || port > HIGHEST_PORT || longest < 1) {
+            throw new InputException(new Problem(
+                    "--port",
+                    0,
+                    "",
+                    "cannot be " + port + ", nor --longest " + longest + ".",
+                    "--port 8460 --longest 30."));
+        }
+        Library library = rules == null ? Library.shipped(LocalDate::now) : Library.edited(rules, LocalDate::now);
+        try (WebServer server = WebServer.start(port, library, Duration.ofSeconds(longest))) {
+            spec.commandLine().getErr().println("Fumewarden is at " + server.address() + " on this machine only.");
+            spec.commandLine().getErr().println("End it with Ctrl-C.");
+            spec.commandLine().getErr().flush();
+            new CountDownLatch(1).await();
+        } catch (BindException e) {
+            throw new InputException(
+                    new Problem("--port", 0, "", port + " is taken by another program.", "--port 0 for any free one."));
+        }
+        return ExitCodes.COMPLETE;
+    }
+}

@@ -1,0 +1,211 @@
+package org.fumewarden.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.report.AdviceJson;
+import org.fumewarden.report.DrillText;
+import org.fumewarden.report.HtmlSheet;
+import org.fumewarden.report.PdfSheet;
+import org.fumewarden.report.html.Words;
+import org.fumewarden.task.TaskTree;
+import org.fumewarden.whatif.Bench;
+import org.fumewarden.whatif.Drill;
+
+/** Answers what the page asks. Nothing is kept between two questions but the compiled rules. */
+final class Desk {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final int LONGEST_ANSWER = 2000;
+
+    private final Library library;
+    private final Map<String, Answerer> answerers;
+
+    /** One kind of question. */
+    interface Answerer {
+        Reply answer(JsonNode asked);
+    }
+
+    Desk(Library library) {
+        this.library = library;
+        WhatIfDesk whatIf = new WhatIfDesk(this);
+        this.answerers = Map.ofEntries(
+                Map.entry("/api/words", this::words),
+                Map.entry("/api/vocabulary", this::vocabulary),
+                Map.entry("/api/codes", this::codes),
+                Map.entry("/api/starts", asked -> Reply.json(Starts.json())),
+                Map.entry(
+                        "/api/advise",
+                        asked -> Reply.json(AdviceJson.write(bench(asked).advise()))),
+                Map.entry("/api/matters", this::matters),
+                Map.entry("/api/open", this::open),
+                Map.entry("/api/save", asked -> Reply.text(TaskText.yaml(asked.path("task")))),
+                Map.entry("/api/sheet", this::sheet),
+                Map.entry("/api/pdf", this::pdf),
+                Map.entry("/api/replay", this::replay),
+                Map.entry("/api/drill", this::drill),
+                Map.entry("/api/compare", whatIf::compare),
+                Map.entry("/api/sweep", whatIf::sweep),
+                Map.entry("/api/explain", whatIf::explain),
+                Map.entry("/api/ask-first", whatIf::askFirst));
+    }
+
+    Optional<Answerer> find(String path) {
+        return Optional.ofNullable(answerers.get(path));
+    }
+
+    Bench bench(JsonNode asked) {
+        return bench(asked, "task");
+    }
+
+    Bench bench(JsonNode asked, String name) {
+        return Bench.ofText("task", TaskText.of(asked, name), library::advisor);
+    }
+
+    private Reply words(JsonNode asked) {
+        Words words = language(asked);
+        ObjectNode root = NODES.objectNode();
+        root.put("language", words.language());
+        ArrayNode languages = root.putArray("languages");
+        Words.LANGUAGES.forEach(languages::add);
+        ObjectNode all = root.putObject("words");
+        words.all().forEach(all::put);
+        return Reply.json(root);
+    }
+
+    private Reply vocabulary(JsonNode asked) {
+        String code = asked.path("code").asText("");
+        List<String> codes = library.codes();
+        String known = codes.contains(code) ? code : codes.get(0);
+        return Reply.json(VocabularyJson.of(
+                library.advisor(known).base().book(), day(asked.path("on").asText("")), language(asked)));
+    }
+
+    private LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            return library.today();
+        }
+    }
+
+    private Reply codes(JsonNode asked) {
+        ArrayNode list = NODES.arrayNode();
+        library.codes()
+                .forEach(id -> list.add(
+                        VocabularyJson.code(library.advisor(id).base().book().card())));
+        ObjectNode root = NODES.objectNode();
+        root.put("today", library.today().toString());
+        root.set("codes", list);
+        return Reply.json(root);
+    }
+
+    private Reply matters(JsonNode asked) {
+        ObjectNode root = NODES.objectNode();
+        ArrayNode list = root.putArray("questions");
+        new Relevance(bench(asked)).questions().forEach(list::add);
+        return Reply.json(root);
+    }
+
+    private Reply open(JsonNode asked) {
+        var place = TaskTree.parse("file", asked.path("text").asText(""));
+        JsonNode tree = TaskText.tree(place);
+        place.settle();
+        return Reply.json(NODES.objectNode().set("task", tree));
+    }
+
+    private Reply sheet(JsonNode asked) {
+        String html = html(asked);
+        String policy = "default-src 'none'; style-src 'sha256-" + sha256(HtmlSheet.style())
+                + "'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
+        return new Reply(200, "text/html; charset=utf-8", html.getBytes(StandardCharsets.UTF_8), policy);
+    }
+
+    private Reply pdf(JsonNode asked) {
+        return Reply.of("application/pdf", PdfSheet.write(html(asked)));
+    }
+
+    private String html(JsonNode asked) {
+        Bench bench = bench(asked);
+        return HtmlSheet.write(bench.advise(), vocabulary(bench), language(asked));
+    }
+
+    /** Decides the task anew and compares the bytes with advice that was given before. */
+    private Reply replay(JsonNode asked) {
+        String given = asked.path("advice").asText("");
+        Advice advice = bench(asked).advise();
+        String[] now = AdviceJson.write(advice).split("\n");
+        String[] then = given.split("\r?\n");
+        int line = 0;
+        while (line < now.length && line < then.length && now[line].equals(then[line])) {
+            line++;
+        }
+        boolean same = line == now.length && line == then.length;
+        ObjectNode root = NODES.objectNode();
+        root.put("same", same);
+        root.put("revision", advice.revision());
+        root.put("steps", advice.trail().steps().size());
+        if (!same) {
+            root.put("line", line + 1);
+            root.put("then", line < then.length ? then[line].strip() : "");
+            root.put("now", line < now.length ? now[line].strip() : "");
+        }
+        return Reply.json(root);
+    }
+
+    /** Without answers: the task as a trainee sees it. With answers: their marks. */
+    private Reply drill(JsonNode asked) {
+        Bench bench = bench(asked);
+        Advice advice = bench.advise();
+        ObjectNode root = NODES.objectNode();
+        root.put("story", DrillText.task(advice, asked.path("story").asText(""), vocabulary(bench)));
+        ArrayNode parts = root.putArray("parts");
+        for (Drill.Part part : Drill.Part.values()) {
+            parts.add(part.ask());
+        }
+        ArrayNode classes = root.putArray("classes");
+        advice.respirators().forEach(r -> {
+            ObjectNode each = classes.addObject();
+            each.put("id", r.deviceClass());
+            each.put("name", r.name());
+        });
+        if (asked.path("answers").isArray()) {
+            List<String> answers = new ArrayList<>();
+            asked.path("answers").forEach(a -> {
+                String answer = a.asText("");
+                answers.add(answer.substring(0, Math.min(answer.length(), LONGEST_ANSWER)));
+            });
+            root.set("marks", WhatIfJson.marks(new Drill(advice).mark(answers)));
+        }
+        return Reply.json(root);
+    }
+
+    private static Words language(JsonNode asked) {
+        return Words.in(asked.path("language").asText("en"));
+    }
+
+    private static Vocabulary vocabulary(Bench bench) {
+        return bench.advisor(bench.code()).base().book().vocabulary();
+    }
+
+    private static String sha256(String text) {
+        try {
+            return Base64.getEncoder()
+                    .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

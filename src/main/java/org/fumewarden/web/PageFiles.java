@@ -1,0 +1,65 @@
+package org.fumewarden.web;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The files of the page, all named here and read once: a path that is not in the list leads nowhere. */
+final class PageFiles {
+    private static final List<String> NAMES = List.of(
+            "index.html",
+            "look.css",
+            "print.css",
+            "mark.svg",
+            "main.js",
+            "server.js",
+            "words.js",
+            "dom.js",
+            "state.js",
+            "units.js",
+            "field.js",
+            "exposures.js",
+            "describe.js",
+            "plate.js",
+            "advice.js",
+            "ruler.js",
+            "whatif.js",
+            "slider.js",
+            "trail.js",
+            "drill.js");
+
+    private static final Map<String, String> TYPES = Map.of(
+            "html", "text/html; charset=utf-8",
+            "css", "text/css; charset=utf-8",
+            "js", "text/javascript; charset=utf-8",
+            "svg", "image/svg+xml");
+
+    private final Map<String, Reply> replies = new LinkedHashMap<>();
+
+    PageFiles() {
+        for (String name : NAMES) {
+            String ending = name.substring(name.lastIndexOf('.') + 1);
+            replies.put("/" + name, Reply.of(TYPES.get(ending), bytes(name)));
+        }
+        replies.put("/", replies.get("/index.html"));
+    }
+
+    Optional<Reply> find(String path) {
+        return Optional.ofNullable(replies.get(path));
+    }
+
+    static byte[] bytes(String name) {
+        try (InputStream in = PageFiles.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks its page file " + name);
+            }
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

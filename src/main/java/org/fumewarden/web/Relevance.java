@@ -1,0 +1,58 @@
+package org.fumewarden.web;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.OpenQuestion;
+import org.fumewarden.codes.Question;
+import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Unknown;
+import org.fumewarden.whatif.Bench;
+import org.fumewarden.whatif.Differences;
+
+/**
+ * Which questions matter for what was answered so far. The rules say it: a question matters when it is answered, when the
+ * advice leaves it open, or when one of its answers, tried out, would change the advice.
+ */
+final class Relevance {
+    private final Bench bench;
+    private final Vocabulary vocabulary;
+
+    Relevance(Bench bench) {
+        this.bench = bench;
+        this.vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+    }
+
+    /** Ids of the questions that matter, in the order of the vocabulary. */
+    List<String> questions() {
+        Advice now = bench.advise();
+        Set<String> open = new HashSet<>();
+        now.questions().stream().map(OpenQuestion::question).forEach(open::add);
+        Set<String> unknown = new HashSet<>();
+        for (Input input : now.inputs()) {
+            if (input instanceof Unknown u) {
+                unknown.add(u.question());
+            }
+        }
+        List<String> matter = new ArrayList<>();
+        for (Question question : vocabulary.questions()) {
+            if (open.contains(question.id()) || !unknown.contains(question.id()) || turns(question, now)) {
+                matter.add(question.id());
+            }
+        }
+        return matter;
+    }
+
+    private boolean turns(Question question, Advice now) {
+        List<String> answers = new ArrayList<>(vocabulary.choices(question).keySet());
+        answers.addAll(VocabularyJson.samples(question.kind()));
+        return answers.stream()
+                .anyMatch(a -> !Differences.between(now, bench.advise(new TreeMap<>(Map.of(question.path(), a))))
+                        .isEmpty());
+    }
+}

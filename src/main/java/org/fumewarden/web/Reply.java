@@ -1,0 +1,69 @@
+package org.fumewarden.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.fumewarden.codes.Problem;
+
+/**
+ * What goes back to the page.
+ *
+ * @param policy content security policy of this reply
+ */
+record Reply(int status, String type, byte[] body, String policy) {
+    /** The page may run its own scripts and styles and talk to its own server: nothing else, and nothing inline. */
+    static final String PAGE_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
+            + "connect-src 'self'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
+
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    static Reply of(String type, byte[] body) {
+        return new Reply(200, type, body, PAGE_POLICY);
+    }
+
+    static Reply text(String text) {
+        return of("text/plain; charset=utf-8", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static Reply json(String json) {
+        return of("application/json", json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static Reply json(JsonNode node) {
+        return json(200, node);
+    }
+
+    static Reply json(int status, JsonNode node) {
+        try {
+            return new Reply(status, "application/json", MAPPER.writeValueAsBytes(node), PAGE_POLICY);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** A request that cannot be served, in one sentence with what would do. */
+    static Reply refuse(int status, String message, String maybe) {
+        return problems(status, List.of(new Problem("request", 0, "", message, maybe)));
+    }
+
+    /** Everything wrong with a task, field by field. */
+    static Reply problems(int status, List<Problem> problems) {
+        ObjectNode root = NODES.objectNode();
+        ArrayNode list = root.putArray("problems");
+        for (Problem problem : problems) {
+            ObjectNode node = list.addObject();
+            node.put("file", problem.file());
+            node.put("line", problem.line());
+            node.put("field", problem.field());
+            node.put("message", problem.message());
+            node.put("maybe", problem.maybe());
+        }
+        return json(status, root);
+    }
+}

@@ -1,0 +1,97 @@
+package org.fumewarden.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.List;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Numbers;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.report.plot.LadderChart;
+import org.fumewarden.whatif.AnswerValue;
+import org.fumewarden.whatif.Bench;
+import org.fumewarden.whatif.Differences;
+import org.fumewarden.whatif.Remedies;
+import org.fumewarden.whatif.Sweep;
+
+/** Answers what-if questions of the page. */
+final class WhatIfDesk {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final int MOST_POINTS = 80;
+
+    private final Desk desk;
+
+    WhatIfDesk(Desk desk) {
+        this.desk = desk;
+    }
+
+    Reply compare(JsonNode asked) {
+        Advice before = desk.bench(asked, "before").advise();
+        Advice after = desk.bench(asked, "after").advise();
+        ObjectNode root = NODES.objectNode();
+        root.set("before", WhatIfJson.brief(before));
+        root.set("after", WhatIfJson.brief(after));
+        root.set("differences", WhatIfJson.differences(Differences.between(before, after)));
+        return Reply.json(root);
+    }
+
+    Reply sweep(JsonNode asked) {
+        BigDecimal from = number(asked, "from");
+        BigDecimal to = number(asked, "to");
+        int count = asked.path("points").asInt(40);
+        if (from.compareTo(to) >= 0 || count < 2 || count > MOST_POINTS) {
+            throw new InputException(new Problem(
+                    "request",
+                    0,
+                    "from",
+                    "asks for " + count + " points from " + from + " to " + to + ".",
+                    "the smaller number first, and 2 to " + MOST_POINTS + " points."));
+        }
+        Bench bench = desk.bench(asked);
+        String path = asked.path("path").asText("");
+        String unit = asked.path("unit").asText("");
+        Sweep sweep = new Sweep(bench, path, unit);
+        List<Sweep.Point> points = sweep.points(from, to, count);
+        ObjectNode root = NODES.objectNode();
+        ArrayNode list = root.putArray("points");
+        points.forEach(p -> list.add(WhatIfJson.point(p)));
+        root.set("tipping", WhatIfJson.tippingPoints(sweep.tippingPoints(from, to, count)));
+        root.put(
+                "chart",
+                LadderChart.svg(
+                        asked.path("axis").asText(path) + " (" + unit + ")",
+                        points.stream()
+                                .map(p -> new LadderChart.Point(p.value(), Sweep.serving(p.advice())))
+                                .toList()));
+        return Reply.json(root);
+    }
+
+    private static BigDecimal number(JsonNode asked, String name) {
+        String text = asked.path(name).asText("");
+        try {
+            return Numbers.decimal(text);
+        } catch (NumberFormatException e) {
+            throw new InputException(new Problem(
+                    "request", 0, name, "is no number: \"" + text + "\".", "digits and a point, such as 0.05."));
+        }
+    }
+
+    Reply explain(JsonNode asked) {
+        ObjectNode root = NODES.objectNode();
+        root.put("largest", Remedies.LARGEST);
+        root.set(
+                "remedies",
+                WhatIfJson.remedies(new Remedies(desk.bench(asked))
+                        .forClass(asked.path("class").asText(""))));
+        return Reply.json(root);
+    }
+
+    Reply askFirst(JsonNode asked) {
+        ObjectNode root = NODES.objectNode();
+        root.set("worths", WhatIfJson.worths(new AnswerValue(desk.bench(asked)).rank()));
+        return Reply.json(root);
+    }
+}

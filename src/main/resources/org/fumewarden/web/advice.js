@@ -1,0 +1,162 @@
+// The answer first, then why. Every sentence opens what it rests on: clause, rule, facts, down to the table rows.
+
+import { askBytes, askJson, askText } from './server.js';
+import { el, fileName, keep, ruleWords } from './dom.js';
+import { at, state } from './state.js';
+import { say } from './words.js';
+import { brief, plate } from './plate.js';
+import { ruler, SIGNS } from './ruler.js';
+
+export function unverified(yes) {
+  return yes ? el('strong', { className: 'unverified' }, ` \u25B3 ${say('sheet.unverified')}`) : null;
+}
+
+function citation(c) {
+  const edition = c.edition && !c.edition.startsWith('see ') ? `, ${c.edition}` : '';
+  return `${c.source}, ${c.clause}${edition}`;
+}
+
+/** An answer as a person gave it: the question and the words of the choice. */
+function given(premise) {
+  const question = state.vocabulary.questions.find(q => q.path === premise.address);
+  const value = question && at(state.task, question.path);
+  if (value === undefined) return ruleWords('span', premise.words);
+  const named = question.choices.find(c => c.id === value)?.name ?? (['true', 'false'].includes(value) ? say(value === 'true' ? 'ui.yes' : 'ui.no') : value);
+  return ruleWords('span', `${question.ask} ${named}`);
+}
+
+/** What a step rests on; earlier steps open in their turn. */
+export function premises(step) {
+  return el('ul', { className: 'premises' }, step.premises.map(p => {
+    const earlier = p.kind === 'step' && state.advice.trail.steps.find(s => s.id === p.address);
+    if (earlier) return el('li', {}, opening(earlier));
+    return el('li', {}, el('span', { className: 'tag' }, say(`premise.${p.kind}`)), ' ', p.kind === 'input' ? given(p) : ruleWords('span', p.words),
+      el('span', { className: 'cite' }, ` ${p.address}${p.source ? `; ${citation(p)}` : ''}`),
+      unverified(p.confidence === 'memory'));
+  }));
+}
+
+function rests(step) {
+  return el('div', { className: 'rests' },
+    el('p', {}, el('span', { className: 'tag' }, say('ui.rule')), ` ${step.rule}: `, ruleWords('span', step.title)),
+    el('p', {}, el('span', { className: 'tag' }, say('ui.clause')), ` ${citation(step)}`),
+    el('p', {}, el('span', { className: 'tag' }, say('ui.confidence')), ` ${say(`confidence.${step.confidence}`)}`),
+    step['overridden-by'] && el('p', {}, say('ui.lifted', step['overridden-by'])),
+    el('p', {}, el('span', { className: 'tag' }, say('ui.facts'))), premises(step));
+}
+
+/** A step that opens. What is inside is made when it is first opened. */
+export function opening(step, mark) {
+  const box = el('details', { className: 'sentence' }, el('summary', {}, ruleWords('span', step.says, 'says'),
+    el('span', { className: 'cite' }, ` ${step.rule} \u00B7 ${step.source}, ${step.clause}`), unverified(mark ?? step['overall-confidence'] === 'memory')));
+  box.addEventListener('toggle', () => {
+    if (box.open && box.childElementCount === 1) box.append(rests(step));
+  });
+  return box;
+}
+
+export function sentence(reason) {
+  const step = state.advice.trail.steps.find(s => s.id === reason.step);
+  return step ? opening(step, reason.unverified) : ruleWords('p', reason.says);
+}
+
+function section(key, reasons) {
+  return reasons.length === 0 ? null : el('section', {}, el('h3', {}, say(`sheet.${key}`)),
+    el('ul', { className: 'plain' }, reasons.map(r => el('li', {}, sentence(r)))));
+}
+
+function remedy(respirator) {
+  const answer = el('div', { role: 'status' });
+  const button = el('button', { type: 'button', className: 'quiet', onclick: async () => {
+    button.disabled = true;
+    try {
+      const found = await askJson('api/explain', { task: state.task, class: respirator.class });
+      answer.replaceChildren(found.remedies.length === 0 ? el('p', {}, say('ui.remedy.none', found.largest))
+        : el('ul', {}, found.remedies.map(set => el('li', {}, ruleWords('span', set.map(l => l.says).join('; '))))));
+    } catch { /* the notice line says what happened */ } finally {
+      button.disabled = false;
+    }
+  } }, say('ui.remedy.ask', respirator.class));
+  return el('div', { className: 'no-print' }, button, answer);
+}
+
+function device(respirator) {
+  const reasons = [...respirator.reasons, ...respirator.conditions];
+  return el('details', { className: `device ${respirator.verdict}`, id: `class-${respirator.class}` },
+    el('summary', {}, el('span', { className: 'sign', 'aria-hidden': 'true' }, SIGNS[respirator.verdict]),
+      el('b', {}, ` ${respirator.class}`), ' ', ruleWords('span', respirator.name),
+      el('span', { className: 'cite' }, ` ${say('column.factor')} ${respirator.factor ?? '-'}, ${say('column.filter')} ${respirator.filter}`),
+      unverified(respirator.reasons.some(r => r.unverified))),
+    el('ul', { className: 'plain' }, reasons.map(r => el('li', {}, sentence(r)))),
+    ['barred', 'undecided'].includes(respirator.verdict) && remedy(respirator));
+}
+
+function devices(advice) {
+  return ['suitable', 'undecided', 'barred'].map(verdict => {
+    const these = advice.respirators.filter(r => r.verdict === verdict);
+    return these.length === 0 ? null : el('section', {}, el('h3', {}, `${SIGNS[verdict]} ${say(`sheet.${verdict}`)}`), these.map(device));
+  });
+}
+
+function questions(advice) {
+  if (advice.questions.length === 0) return null;
+  const order = el('div', { role: 'status' });
+  const button = el('button', { type: 'button', className: 'quiet no-print', onclick: async () => {
+    try {
+      const found = await askJson('api/ask-first', { task: state.task });
+      order.replaceChildren(el('ol', {}, found.worths.map(w => el('li', {}, ruleWords('span', w.ask), ` ${say('ui.worth', w.least, w.most)}`))));
+    } catch { /* the notice line says what happened */ }
+  } }, say('ui.ask-first'));
+  return el('section', {}, el('h3', {}, say('sheet.open')),
+    el('ul', { className: 'plain' }, advice.questions.map(q => el('li', {},
+      ruleWords('p', q.ask, 'says'), q.reasons.map(sentence)))), button, order);
+}
+
+function checks(advice) {
+  return advice.checks.length === 0 ? null : el('section', {}, el('h3', {}, say('sheet.checks')),
+    el('ul', { className: 'plain' }, advice.checks.map(c => el('li', {}, sentence({ ...c, says: c.what }),
+      el('p', { className: 'cite' }, `${c.when}; ${c.who}; ${c.record ? c.keep : say('sheet.norecord')}; ${c.force}`)))));
+}
+
+function basis(advice) {
+  const code = advice.codes[0];
+  return el('section', {}, el('h3', {}, say('sheet.basis')),
+    el('p', {}, say('sheet.editions', code.edition, code['checked-on'])),
+    code.lacks.length > 0 && el('p', {}, say('sheet.lacks', code.lacks.join('; '))),
+    el('p', { className: 'cite' }, say('sheet.revision', advice.revision, advice.trail.steps.length)),
+    el('p', {}, say('sheet.unverified.means')));
+}
+
+async function sheet(kind) {
+  const asked = { task: state.task, language: document.documentElement.lang };
+  try {
+    if (kind === 'pdf') keep(fileName(state.advice.title, 'pdf'), await askBytes('api/pdf', asked), 'application/pdf');
+    else keep(fileName(state.advice.title, 'html'), await askText('api/sheet', asked), 'text/html');
+  } catch { /* the notice line says what happened */ }
+}
+
+/** Draws the advice, or says why there is none. */
+export function drawAdvice(root) {
+  const advice = state.advice;
+  if (!advice) {
+    root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.advice.none')),
+      el('ul', {}, state.problems.map(p => el('li', {}, `${p.field} ${p.message} ${say('ui.maybe', p.maybe)}`))));
+    return;
+  }
+  const best = advice.respirators.find(r => r.verdict === 'recommended');
+  root.replaceChildren(
+    el('p', { className: 'lead' }, advice.title),
+    el('p', { className: 'hint' }, say('sheet.decided', advice.code, advice.codes[0].name, advice.on)),
+    plate(brief(advice), say('sheet.answer')),
+    el('p', { className: 'tools no-print' },
+      el('button', { type: 'button', onclick: () => window.print() }, say('ui.print')),
+      el('button', { type: 'button', onclick: () => sheet('html') }, say('ui.sheet.html')),
+      el('button', { type: 'button', onclick: () => sheet('pdf') }, say('ui.sheet.pdf'))),
+    ...[section('stops', advice.stops), section('conflicts', advice.conflicts), questions(advice),
+      best && section('conditions', best.conditions), best && section('chosen', best.reasons),
+      section('controls', advice['controls-first']), section('hazards', advice.hazards), section('filters', advice.filters),
+      el('section', {}, el('h3', {}, say('ui.rungs')), ruler(advice)), ...devices(advice), checks(advice),
+      section('cautions', advice.cautions), basis(advice)].filter(Boolean),
+    el('p', { className: 'closing' }, say('closing')));
+}
+

@@ -1,0 +1,164 @@
+// Puts the page together: words, codes, the task kept from an earlier visit, and a fresh decision after each change.
+
+import { askJson, askText, notice, Problems, Silent, tell } from './server.js';
+import { el } from './dom.js';
+import { emit, on, remember, remembered, state } from './state.js';
+import { languages, say, use } from './words.js';
+import { brief, plate } from './plate.js';
+import { drawDescribe, refresh } from './describe.js';
+import { drawAdvice } from './advice.js';
+import { drawWhatIf } from './whatif.js';
+import { drawTrail } from './trail.js';
+import { drawDrill } from './drill.js';
+
+const PLACES = { describe: drawDescribe, advice: drawAdvice, 'what-if': drawWhatIf, trail: drawTrail, drill: drawDrill };
+const AGAIN = 4000;
+const views = {};
+let answer;
+let typing = 0;
+let running = null;
+let again = 0;
+
+function here() {
+  const name = location.hash.slice(1);
+  return name in PLACES ? name : 'describe';
+}
+
+async function decide() {
+  clearTimeout(again);
+  const asked = JSON.stringify(state.task);
+  running = asked;
+  try {
+    const raw = await askText('api/advise', { task: state.task });
+    if (running !== asked) return;
+    state.raw = raw;
+    state.advice = JSON.parse(raw);
+    state.problems = [];
+    emit('advice');
+    relevance(asked);
+  } catch (fault) {
+    if (running !== asked) return;
+    if (fault instanceof Problems) {
+      state.problems = fault.problems;
+      state.advice = null;
+      emit('advice');
+    } else if (fault instanceof Silent) {
+      again = setTimeout(decide, AGAIN);
+    }
+  }
+}
+
+async function relevance(asked) {
+  try {
+    const told = await askJson('api/matters', { task: JSON.parse(asked) }, true);
+    if (running === asked) {
+      state.matters = told.questions;
+      refresh();
+    }
+  } catch { /* every question stays as it was */ }
+}
+
+async function vocabulary() {
+  state.vocabulary = await askJson('api/vocabulary', { code: state.task.code, on: state.task.on, language: document.documentElement.lang });
+}
+
+/** The answer stays in sight while the task changes. */
+function drawAnswer() {
+  const text = state.problems.length ? say('ui.advice.wrong') : say('ui.advice.none');
+  answer.replaceChildren(state.advice ? plate(brief(state.advice), say('sheet.answer'), true) : el('p', { className: 'plate small' }, text));
+}
+
+function show(focus) {
+  for (const [name, view] of Object.entries(views)) {
+    view.section.hidden = name !== here();
+    view.link.setAttribute('aria-current', name === here() ? 'page' : 'false');
+  }
+  answer.hidden = here() !== 'describe' && here() !== 'trail';
+  document.title = `${say(`place.${here()}`)} - Fumewarden`;
+  if (here() !== 'describe') PLACES[here()](views[here()].body);
+  if (focus) views[here()].head.focus();
+}
+
+function language() {
+  return el('select', { id: 'language', onchange: async event => {
+    remember('language', event.target.value);
+    await build();
+    document.getElementById('language').focus();
+  } }, languages.map(tag => el('option', { value: tag, lang: tag, selected: tag === document.documentElement.lang }, say(`language.${tag}`))));
+}
+
+function theme() {
+  const kept = remembered('theme') ?? 'system';
+  document.documentElement.dataset.theme = kept;
+  return el('select', { id: 'theme', onchange: event => {
+    remember('theme', event.target.value);
+    document.documentElement.dataset.theme = event.target.value;
+  } }, ['system', 'light', 'dark'].map(t => el('option', { value: t, selected: t === kept }, say(`theme.${t}`))));
+}
+
+function frame() {
+  const sections = [];
+  const links = [];
+  for (const name of Object.keys(PLACES)) {
+    const head = el('h2', { tabIndex: -1 }, say(`place.${name}`));
+    const body = el('div', {});
+    const link = el('a', { href: `#${name}` }, say(`place.${name}`));
+    const section = el('section', { id: name, className: 'place', 'aria-label': say(`place.${name}`), hidden: true }, head, body);
+    views[name] = { head, body, link, section };
+    sections.push(section);
+    links.push(el('li', {}, link));
+  }
+  answer = el('div', { className: 'answer-now', 'aria-live': 'polite' });
+  document.getElementById('page').replaceChildren(
+    el('a', { className: 'skip', href: `#${here()}`, onclick: e => { e.preventDefault(); views[here()].head.focus(); } }, say('ui.skip')),
+    el('header', {}, el('div', { className: 'brand' }, el('img', { src: 'mark.svg', alt: '', width: 34, height: 34 }), el('h1', {}, 'Fumewarden'),
+      el('p', {}, say('ui.claim'))), el('nav', { 'aria-label': say('ui.places') }, el('ul', {}, links))),
+    notice(),
+    el('main', {}, answer, sections),
+    el('footer', {}, el('p', { className: 'closing' }, say('closing')), el('p', { className: 'choices' },
+      el('label', { htmlFor: 'language' }, say('ui.language')), language(), el('label', { htmlFor: 'theme' }, say('ui.theme')), theme())));
+}
+
+async function build() {
+  use(await askJson('api/words', { language: remembered('language') ?? navigator.language }));
+  await vocabulary();
+  frame();
+  drawDescribe(views.describe.body);
+  drawAnswer();
+  show(false);
+}
+
+async function start() {
+  const codes = await askJson('api/codes', {});
+  Object.assign(state, { codes: codes.codes, today: codes.today, starts: (await askJson('api/starts', {})).starts, pin: remembered('pin') });
+  const kept = remembered('task');
+  state.task = kept && typeof kept === 'object' && !Array.isArray(kept) ? kept : structuredClone(state.starts[0].task);
+  await build();
+  window.addEventListener('hashchange', () => show(true));
+  window.addEventListener('beforeprint', () => { if (here() !== 'advice') drawAdvice(views.advice.body); });
+  on('task', () => {
+    clearTimeout(typing);
+    typing = setTimeout(async () => {
+      const stale = state.task.code !== state.vocabulary.code && state.codes.some(c => c.id === state.task.code);
+      if (stale) {
+        await vocabulary().catch(() => {});
+        drawDescribe(views.describe.body);
+        document.getElementById('code')?.focus();
+      }
+      decide();
+    }, 350);
+  });
+  on('replaced', () => drawDescribe(views.describe.body));
+  on('advice', () => {
+    drawAnswer();
+    refresh();
+    if (here() !== 'describe' && here() !== 'drill') show(false);
+  });
+  decide();
+}
+
+start().catch(fault => {
+  document.getElementById('page').replaceChildren(el('p', { className: 'notice serious', role: 'alert' },
+    'The server does not answer. Start it with "fumewarden serve" and reload this page. Nothing typed is lost.'), notice());
+  tell(String(fault.message ?? fault), true);
+});

@@ -1,0 +1,82 @@
+// The task as a tree of words, the last advice, and what is kept on this machine between two visits.
+
+const KEY = 'fumewarden.';
+const listeners = {};
+
+export const state = {
+  task: { title: '', code: '', on: '' },
+  advice: null,
+  raw: '',
+  problems: [],
+  pin: null,
+  vocabulary: null,
+  codes: [],
+  starts: [],
+  today: '',
+  matters: null,
+};
+
+export function on(name, listener) {
+  (listeners[name] ??= []).push(listener);
+}
+
+export function emit(name) {
+  for (const listener of listeners[name] ?? []) listener();
+}
+
+/** Reads what an earlier visit kept; an unreadable note counts as none. */
+export function remembered(name) {
+  try {
+    return JSON.parse(localStorage.getItem(KEY + name));
+  } catch {
+    return null;
+  }
+}
+
+export function remember(name, value) {
+  try {
+    localStorage.setItem(KEY + name, JSON.stringify(value));
+  } catch {
+    // A full or forbidden store: the page still works, it only forgets on closing.
+  }
+}
+
+/** The value at a path such as wearer.facial-hair, or undefined. */
+export function at(tree, path) {
+  return path.split('.').reduce((node, step) => (node === null || node === undefined ? undefined : node[step]), tree);
+}
+
+/** Puts a value at a path, in place; undefined takes it away. */
+export function put(tree, path, value) {
+  const steps = path.split('.');
+  const last = steps.pop();
+  let node = tree;
+  for (const step of steps) {
+    if (typeof node[step] !== 'object' || node[step] === null) node[step] = {};
+    node = node[step];
+  }
+  if (value === undefined) delete node[last];
+  else node[last] = value;
+}
+
+export function change(path, value) {
+  put(state.task, path, value);
+  remember('task', state.task);
+  emit('task');
+}
+
+export function replaceTask(task) {
+  state.task = task;
+  state.matters = null;
+  remember('task', task);
+  emit('replaced');
+  emit('task');
+}
+
+export function question(id) {
+  return state.vocabulary.questions.find(q => q.id === id);
+}
+
+export function name(id) {
+  return state.vocabulary.names[id] ?? id.replaceAll('-', ' ');
+}

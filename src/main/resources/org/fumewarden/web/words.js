@@ -1,0 +1,20 @@
+// The words of the page in the chosen language, all from one bundle.
+
+let words = {};
+export let languages = ['en'];
+
+export function use(bundle) {
+  words = bundle.words;
+  languages = bundle.languages;
+  document.documentElement.lang = bundle.language;
+}
+
+/** The words for a key, with {0}, {1} replaced; the key itself shows that a bundle lacks it. */
+export function say(key, ...parts) {
+  const text = words[key] ?? key;
+  return text.replace(/\{(\d)\}/g, (whole, number) => parts[Number(number)] ?? whole);
+}
+
+export function has(key) {
+  return key in words;
+}

@@ -1,0 +1,182 @@
+package org.fumewarden.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.report.html.Words;
+import org.fumewarden.whatif.Bench;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+
+/** The sheet as a file: it says what the advice says, needs nothing else, and no text becomes markup. */
+class HtmlSheetTest {
+    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
+    private static final Path TOUR = Path.of("scenarios/tours/stainless-brackets.yaml");
+
+    private static Bench bench(String text) {
+        return Bench.ofText("task", text, id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+    }
+
+    private static String tour() throws IOException {
+        return Files.readString(TOUR);
+    }
+
+    private static String sheet(Bench bench, String language) {
+        return HtmlSheet.write(
+                bench.advise(), bench.advisor(bench.code()).base().book().vocabulary(), Words.in(language));
+    }
+
+    /** Well-formed XML has no element left open and no stray sign: the strictest reading of a page. */
+    private static Document parsed(String html) throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+        return factory.newDocumentBuilder().parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private static String words(String html) throws Exception {
+        return parsed(html)
+                .getElementsByTagName("body")
+                .item(0)
+                .getTextContent()
+                .replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void itSaysEverySentenceThatBarsWithItsRuleClauseAndClasses() throws Exception {
+        Advice advice = bench(tour()).advise();
+        String words = words(sheet(bench(tour()), "en"));
+        for (Respirator respirator : advice.with("barred")) {
+            assertTrue(words.contains(respirator.deviceClass()), respirator.deviceClass());
+            for (Reason reason : respirator.reasons()) {
+                assertTrue(words.contains(reason.says().replaceAll("\\s+", " ")), reason.says());
+                assertTrue(words.contains(reason.rule()), reason.rule());
+                assertTrue(words.contains(reason.clause()), reason.clause());
+            }
+        }
+    }
+
+    @Test
+    void theAnswerComesBeforeTheReasons() throws Exception {
+        String words = words(sheet(bench(tour()), "en"));
+        assertTrue(words.indexOf("TH3 P") < words.indexOf("Barred, and by what"), words);
+        assertTrue(words.indexOf("Required protection factor") < words.indexOf("Why: what is in the air"), words);
+        assertTrue(words.endsWith(Advice.CLOSING + " "), "it defers to the competent person");
+    }
+
+    @Test
+    void anUnverifiedSentenceCarriesTheWordBesideIt() throws Exception {
+        Advice advice = bench(tour()).advise();
+        String words = words(sheet(bench(tour()), "en"));
+        for (Reason reason : advice.controlsFirst()) {
+            String after = words.substring(words.indexOf(reason.says()));
+            String near =
+                    after.substring(0, Math.min(after.length(), reason.says().length() + 140));
+            assertEquals(reason.confidence().unverified(), near.contains("unverified"), near);
+        }
+    }
+
+    @Test
+    void itNeedsNoScriptAndNoNetwork() throws Exception {
+        String html = sheet(bench(tour()), "en");
+        Document page = parsed(html);
+        for (String tag : List.of("script", "link", "img", "iframe", "object", "form")) {
+            assertEquals(0, page.getElementsByTagName(tag).getLength(), tag);
+        }
+        assertFalse(Pattern.compile("url\\(|@import|href=|src=").matcher(html).find());
+    }
+
+    @Test
+    void textOfTheFileNeverBecomesMarkup() throws Exception {
+        String hostile = "</title><script>alert(1)</script><b a=\"'>&amp; \\u0001 ]]>";
+        String text = tour().replaceFirst(
+                        "title: .*", Matcher.quoteReplacement("title: '" + hostile.replace("'", "''") + "'"))
+                .replace("shielding gas with", "<script>alert(2)</script>");
+        Document page = parsed(sheet(bench(text), "en"));
+        assertEquals(0, page.getElementsByTagName("script").getLength());
+        assertEquals(0, page.getElementsByTagName("b").getLength());
+        assertTrue(
+                page.getElementsByTagName("h1").item(0).getTextContent().contains("</title><script>alert(1)</script>"));
+    }
+
+    @Test
+    void openQuestionsAndClosedGatesStandInThePlate() throws Exception {
+        String open = tour().replace("oxygen: 20.9 %", "oxygen: unknown");
+        assertTrue(words(sheet(bench(open), "en")).contains("Nothing is cleared until they are answered."));
+        String closed = tour().replace("immediately-dangerous: false", "immediately-dangerous: true");
+        Advice advice = bench(closed).advise();
+        String words = words(sheet(bench(closed), "en"));
+        advice.stops().forEach(s -> assertTrue(words.contains(s.says()), s.says()));
+    }
+
+    @Test
+    void thePdfHoldsTheSameWordsTaggedForReaders() throws Exception {
+        String title = "Łódź \u2265 \u03a9 stainless, bench";
+        Bench bench = bench(tour().replaceFirst("title: .*", "title: " + title));
+        byte[] pdf = PdfSheet.write(sheet(bench, "de"));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertTrue(text.contains(title), text);
+            assertTrue(text.contains("Geforderter Schutzfaktor"), text);
+            assertTrue(text.contains("GB-EXCLUSION-020"), text);
+            assertTrue(text.contains("Person entscheiden."), text);
+            assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked(), "tagged");
+            assertEquals("de", document.getDocumentCatalog().getLanguage());
+        }
+    }
+
+    @Test
+    void everyLanguageHasTheSameKeysWithTheSameGaps() {
+        Map<String, String> english = Words.in("en").all();
+        Map<String, String> german = Words.in("de").all();
+        TreeSet<String> untranslated = new TreeSet<>(english.keySet());
+        untranslated.removeAll(german.keySet());
+        assertEquals(new TreeSet<>(), untranslated);
+        english.forEach((key, text) -> assertEquals(gaps(text), gaps(german.get(key)), key));
+    }
+
+    @Test
+    void germanIsNotEnglishUnderAnotherName() {
+        Map<String, String> english = Words.in("en").all();
+        Map<String, String> german = Words.in("de").all();
+        long same = english.entrySet().stream()
+                .filter(e -> e.getKey().startsWith("ui.") || e.getKey().startsWith("sheet."))
+                .filter(e -> e.getValue().equals(german.get(e.getKey())))
+                .count();
+        assertTrue(same <= 3, same + " texts are the same in both languages");
+    }
+
+    @Test
+    void theSheetOfACaseIsTheSameEachTime() throws IOException {
+        assertEquals(sheet(bench(tour()), "de"), sheet(bench(tour()), "de-AT"));
+    }
+
+    private static TreeSet<String> gaps(String text) {
+        TreeSet<String> gaps = new TreeSet<>();
+        Matcher matcher = Pattern.compile("\\{\\d}").matcher(text);
+        while (matcher.find()) {
+            gaps.add(matcher.group());
+        }
+        return gaps;
+    }
+}

@@ -1,0 +1,69 @@
+package org.fumewarden.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.fumewarden.report.html.Words;
+import org.junit.jupiter.api.Test;
+
+/** The page speaks through the bundle alone. */
+class BundleTest {
+    private static final Path PAGE = Path.of("src/main/resources/org/fumewarden/web");
+    private static final Pattern KEY = Pattern.compile("(?:say|speak)\\('([a-z][a-zA-Z.-]*)'");
+
+    @Test
+    void everyKeyThatThePageUsesIsInTheBundle() throws IOException {
+        Map<String, String> words = Words.in("en").all();
+        Set<String> missing = new TreeSet<>();
+        try (Stream<Path> files = Files.list(PAGE)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".js")).toList()) {
+                Matcher key = KEY.matcher(Files.readString(file));
+                while (key.find()) {
+                    if (!words.containsKey(key.group(1))) {
+                        missing.add(file.getFileName() + ": " + key.group(1));
+                    }
+                }
+            }
+        }
+        assertEquals(Set.of(), missing);
+    }
+
+    @Test
+    void noModuleWritesMarkupFromText() throws IOException {
+        try (Stream<Path> files = Files.list(PAGE)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".js")).toList()) {
+                String text = Files.readString(file);
+                for (String risky : new String[] {
+                    "innerHTML",
+                    "outerHTML",
+                    "insertAdjacentHTML",
+                    "document.write",
+                    "eval(",
+                    "new Function",
+                    "setAttribute('style"
+                }) {
+                    assertFalse(text.contains(risky), file + " uses " + risky);
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyShippedPageFileIsServed() throws IOException {
+        PageFiles served = new PageFiles();
+        try (Stream<Path> files = Files.list(PAGE)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                assertFalse(served.find("/" + file.getFileName()).isEmpty(), file + " is not served");
+            }
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package org.fumewarden.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.Set;
+import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.report.AdviceJson;
+import org.fumewarden.task.TaskTree;
+import org.fumewarden.whatif.Bench;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The answers of the server are those of the library and the command line. */
+class DeskTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final Library LIBRARY = Library.shipped(() -> LocalDate.of(2026, 3, 2));
+    private static final Desk DESK = new Desk(LIBRARY);
+
+    static Iterable<String> starts() {
+        return Starts.NAMES;
+    }
+
+    private static JsonNode ask(String path, ObjectNode asked) throws IOException {
+        return MAPPER.readTree(DESK.find(path).orElseThrow().answer(asked).body());
+    }
+
+    private static ObjectNode task(String text) {
+        return MAPPER.createObjectNode().put("task", text);
+    }
+
+    @ParameterizedTest
+    @MethodSource("starts")
+    void adviceIsByteForByteThatOfTheLibrary(String name) {
+        String text = Starts.text(name);
+        byte[] told = DESK.find("/api/advise").orElseThrow().answer(task(text)).body();
+        String own =
+                AdviceJson.write(Bench.ofText("task", text, LIBRARY::advisor).advise());
+        assertEquals(own, new String(told, StandardCharsets.UTF_8));
+    }
+
+    @ParameterizedTest
+    @MethodSource("starts")
+    void openingAndSavingATaskChangesNoAdvice(String name) throws IOException {
+        String text = Starts.text(name);
+        JsonNode tree =
+                ask("/api/open", MAPPER.createObjectNode().put("text", text)).path("task");
+        ObjectNode asked = MAPPER.createObjectNode();
+        asked.set("task", tree);
+        String saved =
+                new String(DESK.find("/api/save").orElseThrow().answer(asked).body(), StandardCharsets.UTF_8);
+        assertEquals(tree, TaskText.tree(TaskTree.parse("saved", saved)), saved);
+        assertEquals(
+                new String(
+                        DESK.find("/api/advise")
+                                .orElseThrow()
+                                .answer(task(text))
+                                .body(),
+                        StandardCharsets.UTF_8),
+                new String(
+                        DESK.find("/api/advise")
+                                .orElseThrow()
+                                .answer(task(saved))
+                                .body(),
+                        StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void savedTextNeverBecomesYamlOfItsOwn() throws IOException {
+        for (String hostile : new String[] {
+            "a: b",
+            "- x",
+            "yes",
+            "null",
+            "~",
+            "2026-03-02",
+            "\"quoted\"",
+            "line\nbreak",
+            "#none",
+            "<script>alert(1)</script>",
+            "",
+            "  ",
+            "!!java.lang.Object {}",
+            "*a",
+            "&a b",
+            "1e3",
+            "0x1F",
+            "äöü ₂"
+        }) {
+            ObjectNode asked = MAPPER.createObjectNode();
+            asked.putObject("task").put("title", hostile);
+            String saved = new String(
+                    DESK.find("/api/save").orElseThrow().answer(asked).body(), StandardCharsets.UTF_8);
+            JsonNode read = TaskText.tree(TaskTree.parse("saved", saved));
+            assertEquals(hostile.strip(), read.path("title").asText(), saved);
+            assertEquals(1, read.size(), saved);
+        }
+    }
+
+    @Test
+    void aWrongFieldIsNamedByItsPath() {
+        String text =
+                Starts.text("bench-stainless").replace("0.12 mg/m3", "twelve").replace("mag-solid-wire", "mag");
+        org.fumewarden.codes.InputException fault = org.junit.jupiter.api.Assertions.assertThrows(
+                org.fumewarden.codes.InputException.class,
+                () -> DESK.find("/api/advise").orElseThrow().answer(task(text)));
+        Set<String> fields = new HashSet<>();
+        fault.problems().forEach(p -> fields.add(p.field()));
+        assertEquals(Set.of("task.process", "exposures.2.twa"), fields);
+    }
+
+    @Test
+    void aQuestionThatNoAnswerCouldMakeMatterIsNotAsked() throws IOException {
+        Set<String> bare = matters(Starts.text("bench-stainless"));
+        Set<String> zinc = matters(Starts.text("bench-stainless").replace("coating: none", "coating: zinc-galvanised"));
+        assertFalse(bare.contains("coating-stripped"), "nothing to strip from bare metal: " + bare);
+        assertTrue(zinc.contains("coating-stripped") || zinc.size() >= bare.size(), zinc.toString());
+        assertTrue(bare.contains("facial-hair"), "an answered question stays: " + bare);
+    }
+
+    private static Set<String> matters(String text) throws IOException {
+        Set<String> ids = new HashSet<>();
+        ask("/api/matters", task(text)).path("questions").forEach(q -> ids.add(q.asText()));
+        return ids;
+    }
+
+    @Test
+    void aReplayOfTheSameAdviceIsUnchangedAndOfAnotherNamesTheLine() throws IOException {
+        String text = Starts.text("bench-stainless");
+        String advice = new String(
+                DESK.find("/api/advise").orElseThrow().answer(task(text)).body(), StandardCharsets.UTF_8);
+        assertTrue(ask("/api/replay", task(text).put("advice", advice))
+                .path("same")
+                .asBoolean());
+        JsonNode other =
+                ask("/api/replay", task(text).put("advice", advice.replaceFirst("\"value\" : 20", "\"value\" : 2")));
+        assertFalse(other.path("same").asBoolean());
+        assertEquals("\"value\" : 2,", other.path("then").asText());
+        assertEquals("\"value\" : 20,", other.path("now").asText());
+    }
+
+    @Test
+    void comparingATaskWithItselfMovesNothing() throws IOException {
+        ObjectNode asked = MAPPER.createObjectNode();
+        asked.put("before", Starts.text("double-bottom")).put("after", Starts.text("double-bottom"));
+        assertEquals(0, ask("/api/compare", asked).path("differences").size());
+    }
+
+    @Test
+    void everyUnitThatTheFormOffersIsReadByTheTaskReader() {
+        var vocabulary = LIBRARY.advisor("gb").base().book().vocabulary();
+        for (var question : vocabulary.questions()) {
+            for (String unit : VocabularyJson.UNITS
+                    .getOrDefault(question.kind(), java.util.Map.of())
+                    .keySet()) {
+                String text = "title: t\ncode: gb\non: 2026-03-02\n"
+                        + question.path().replace(".", ": {") + ": \"1 " + unit + "\"}\n";
+                Bench.ofText("task", text, LIBRARY::advisor).task("gb", java.util.Map.of());
+            }
+        }
+    }
+
+    @Test
+    void theFirstStartingTaskIsTheTourThatTheReadmeShows() throws IOException {
+        Path tour = Path.of("scenarios/tours/stainless-brackets.yaml");
+        JsonNode shown = TaskText.tree(TaskTree.parse("start", Starts.text("bench-stainless")));
+        ObjectNode told = (ObjectNode) TaskText.tree(YamlFiles.parse("tour", Files.readString(tour)));
+        told.remove("expect");
+        told.remove("variants");
+        assertEquals(told, shown);
+    }
+}

@@ -1,0 +1,226 @@
+package org.fumewarden.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the server lets in and keeps out, asked over a plain socket so that no client library tidies the request. */
+class GuardedServerTest {
+    private static WebServer server;
+    private static int port;
+
+    @BeforeAll
+    static void start() throws IOException {
+        server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(20));
+        port = server.listening().getPort();
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    @Test
+    void itListensOnTheLoopbackAddressAndNoOther() throws IOException {
+        assertTrue(server.listening().getAddress().isLoopbackAddress());
+        for (NetworkInterface each : Collections.list(NetworkInterface.getNetworkInterfaces())) {
+            for (InetAddress address : Collections.list(each.getInetAddresses())) {
+                if (!address.isLoopbackAddress() && !address.isLinkLocalAddress()) {
+                    assertFalse(connects(address), "reached by " + address);
+                }
+            }
+        }
+    }
+
+    private static boolean connects(InetAddress address) {
+        try (Socket socket = new Socket()) {
+            socket.connect(new java.net.InetSocketAddress(address, port), 500);
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tarn-haven.example", "127.0.0.1", "127.0.0.1:1", "localhost.example:80", "169.254.1.1:80"})
+    void aForeignHostIsRefused(String host) throws IOException {
+        assertEquals(403, status("GET / HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n"));
+    }
+
+    @Test
+    void aForeignHostOnOurPortIsRefused() throws IOException {
+        assertEquals(
+                403, status("GET / HTTP/1.1\r\nHost: tarn-haven.example:" + port + "\r\nConnection: close\r\n\r\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"http://tarn-haven.example", "null", "https://localhost", "http://127.0.0.1:1"})
+    void aForeignOriginIsRefused(String origin) throws IOException {
+        assertEquals(403, status(post("/api/codes", "Origin: " + origin + "\r\n", "{}")));
+    }
+
+    @Test
+    void aRequestThatAnotherSiteCausedIsRefused() throws IOException {
+        assertEquals(403, status(post("/api/codes", "Sec-Fetch-Site: cross-site\r\n", "{}")));
+    }
+
+    @Test
+    void ourOwnPageIsLetIn() throws IOException {
+        String own = "Origin: http://127.0.0.1:" + port + "\r\nSec-Fetch-Site: same-origin\r\n";
+        assertEquals(200, status(post("/api/codes", own, "{}")));
+    }
+
+    @Test
+    void aFormOfAnotherSiteCannotPostSinceOnlyJsonIsTaken() throws IOException {
+        String head = "POST /api/codes HTTP/1.1\r\nHost: 127.0.0.1:" + port
+                + "\r\nContent-Type: text/plain\r\nContent-Length: 2\r\nConnection: close\r\n\r\n{}";
+        assertEquals(415, status(head));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"PUT", "DELETE", "OPTIONS", "TRACE", "HEAD"})
+    void otherMethodsAreRefused(String method) throws IOException {
+        assertEquals(405, status(method + " / HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/../pom.xml",
+                "/..%2fpom.xml",
+                "/%2e%2e/%2e%2e/etc/passwd",
+                "/starts/../look.css",
+                "/starts/bench-stainless.yaml",
+                "//etc/passwd",
+                "/look.css/",
+                "/look.css%00.html",
+                "/WebServer.class",
+                "/..\\look.css"
+            })
+    void noPathLeadsOutOfThePage(String path) throws IOException {
+        int status = status("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n");
+        assertTrue(status == 404 || status == 400, path + " gave " + status);
+    }
+
+    @Test
+    void aTaskNamesNoFileOfThisMachine() throws IOException {
+        String task = "{\"task\": \"extends: /etc/passwd\"}";
+        String reply = exchange(post("/api/advise", "", task));
+        assertTrue(reply.startsWith("HTTP/1.1 422"), reply);
+        assertTrue(reply.contains("is for files on disk"), reply);
+        assertFalse(reply.contains("root:"), reply);
+    }
+
+    @Test
+    void theCodeOfATaskIsNoPath() throws IOException {
+        String task = "{\"task\":{\"title\":\"t\",\"code\":\"../../etc\",\"on\":\"2026-03-02\"}}";
+        assertEquals(422, status(post("/api/advise", "", task)));
+    }
+
+    @Test
+    void everyReplyForbidsInlineScript() throws IOException {
+        for (String request : List.of(
+                "GET / HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n",
+                "GET /none HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n",
+                post("/api/codes", "", "{}"))) {
+            String reply = exchange(request).toLowerCase(java.util.Locale.ROOT);
+            String policy = reply.lines()
+                    .filter(l -> l.startsWith("content-security-policy:"))
+                    .findFirst()
+                    .orElse("");
+            assertTrue(policy.contains("default-src 'none'"), policy);
+            assertTrue(policy.contains("frame-ancestors 'none'"), policy);
+            assertFalse(policy.contains("unsafe"), policy);
+            assertTrue(reply.contains("x-content-type-options: nosniff"), reply);
+        }
+    }
+
+    @Test
+    void thePageItselfHoldsNoInlineScriptOrStyle() {
+        String page = new String(PageFiles.bytes("index.html"), StandardCharsets.UTF_8);
+        assertFalse(page.matches("(?s).*<script(?![^>]*src=).*"), page);
+        assertFalse(page.matches("(?s).*(<style|style=|\\son[a-z]+=|https?:).*"), page);
+    }
+
+    @Test
+    void aRequestThatIsTooLargeIsRefused() throws IOException {
+        String body = "{\"task\":\"" + "x".repeat(WebServer.MAX_BYTES) + "\"}";
+        assertEquals(413, status(post("/api/advise", "", body)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "[]", "7", "{", "{\"task\":7}", "{\"task\":{}}", "nonsense"})
+    void nonsenseIsRefusedInASentence(String body) throws IOException {
+        String reply = exchange(post("/api/advise", "", body));
+        assertTrue(reply.startsWith("HTTP/1.1 4"), reply);
+        assertTrue(reply.contains("\"message\":\""), reply);
+    }
+
+    @Test
+    void aDeeplyNestedTaskIsRefusedAndTheServerGoesOn() throws IOException {
+        String deep = "[".repeat(900) + "]".repeat(900);
+        int status = status(post("/api/save", "", "{\"task\":" + deep + "}"));
+        assertTrue(status >= 400 && status < 500, "gave " + status);
+        assertEquals(200, status(post("/api/codes", "", "{}")));
+    }
+
+    @Test
+    void workThatTakesTooLongIsStoppedAndSaid() throws IOException {
+        try (WebServer hasty =
+                WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofMillis(1))) {
+            String reply = exchange(
+                    hasty.listening().getPort(),
+                    post("/api/codes", "", "{}")
+                            .replace(":" + port, ":" + hasty.listening().getPort()));
+            assertTrue(reply.startsWith("HTTP/1.1 503"), reply);
+            assertTrue(reply.contains("was stopped"), reply);
+        }
+    }
+
+    private static String post(String path, String headers, String body) {
+        return "POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\n" + headers
+                + "Content-Type: application/json\r\nContent-Length: " + body.getBytes(StandardCharsets.UTF_8).length
+                + "\r\nConnection: close\r\n\r\n" + body;
+    }
+
+    private static int status(String request) throws IOException {
+        String reply = exchange(request);
+        return Integer.parseInt(reply.split(" ")[1]);
+    }
+
+    private static String exchange(String request) throws IOException {
+        return exchange(port, request);
+    }
+
+    private static String exchange(int to, String request) throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), to)) {
+            socket.setSoTimeout(30_000);
+            OutputStream out = socket.getOutputStream();
+            InputStream in = socket.getInputStream();
+            try {
+                out.write(request.getBytes(StandardCharsets.UTF_8));
+                out.flush();
+            } catch (IOException e) {
+                // The server may hang up before it has read all of a refused request; its answer still counts.
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}

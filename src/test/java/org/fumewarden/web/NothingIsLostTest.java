@@ -1,0 +1,142 @@
+package org.fumewarden.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+
+/** A slow or dead server is said, loses nothing that was typed, and hostile text stays text. */
+class NothingIsLostTest {
+    private static final String HOSTILE =
+            "<img src=x onerror=window.hacked=1>\"'><script>window.hacked=1</script>{{7*7}}${7*7}javascript:alert(1)";
+
+    private static Browser browser;
+    private WebServer server;
+
+    @BeforeAll
+    static void startBrowser() {
+        browser = Browser.start();
+    }
+
+    @AfterAll
+    static void stopBrowser() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void start() throws IOException {
+        server = start(0);
+        browser.size(1280, 1000);
+        browser.open(server.address().toString());
+        browser.untilText(".answer-now", "TH3 P");
+    }
+
+    @AfterEach
+    void stop() {
+        server.close();
+    }
+
+    private static WebServer start(int port) throws IOException {
+        return WebServer.start(port, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
+    }
+
+    @Test
+    void aDeadServerIsSaidAndWhatWasTypedComesBackToLife() throws IOException {
+        int port = server.listening().getPort();
+        server.close();
+        browser.tabTo("#title");
+        browser.typeOver("Hatch of the tug");
+        browser.untilText(".notice", "does not answer");
+        browser.screen("dead-server");
+        assertEquals("Hatch of the tug", browser.find("#title").getDomProperty("value"));
+        server = start(port);
+        browser.untilText(".notice", "answers again");
+        browser.driver().navigate().refresh();
+        browser.untilText(".answer-now", "TH3 P");
+        assertEquals("Hatch of the tug", browser.find("#title").getDomProperty("value"));
+    }
+
+    @Test
+    void aSlowServerIsSaid() {
+        browser.driver().executeCdpCommand("Network.enable", Map.of());
+        latency(4000);
+        browser.tabTo("#title");
+        browser.typeOver("Slow water");
+        browser.untilText(".notice", "is slow");
+        latency(0);
+        browser.until(() -> !browser.text(".notice").contains("is slow"), "the notice goes");
+        assertEquals("Slow water", browser.find("#title").getDomProperty("value"));
+    }
+
+    private static void latency(int milliseconds) {
+        browser.driver()
+                .executeCdpCommand(
+                        "Network.emulateNetworkConditions",
+                        Map.of(
+                                "offline",
+                                false,
+                                "latency",
+                                milliseconds,
+                                "downloadThroughput",
+                                -1,
+                                "uploadThroughput",
+                                -1));
+    }
+
+    @Test
+    void hostileTextInEveryFieldStaysText() {
+        browser.run("""
+                const hostile = arguments[0];
+                const task = JSON.parse(localStorage.getItem('fumewarden.task'))
+                  ?? { title: '', code: 'gb', on: '2026-03-02', task: {}, atmosphere: {}, wearer: {}, kit: {} };
+                task.title = hostile;
+                task.because = hostile;
+                task.exposures = [{ agent: 'manganese-respirable', twa: '0.12 mg/m3' }, { agent: 'carbon-monoxide', judged: 'below-limit', because: hostile }];
+                localStorage.setItem('fumewarden.task', JSON.stringify(task));
+                """, HOSTILE);
+        browser.driver().navigate().refresh();
+        for (String place : new String[] {"advice", "what-if", "trail", "drill", "describe"}) {
+            browser.run("location.hash = arguments[0]", place);
+            browser.until(() -> browser.find("#" + place).isDisplayed(), place);
+            harmless();
+        }
+        browser.run("location.hash = 'advice'");
+        browser.untilText("#advice", "<img src=x onerror");
+        browser.run("document.querySelectorAll('#advice details').forEach(d => { d.open = true; })");
+        harmless();
+    }
+
+    @Test
+    void hostileAnswersAreFaultsInWords() {
+        browser.run("""
+                const hostile = arguments[0];
+                localStorage.setItem('fumewarden.task', JSON.stringify({ title: hostile, code: 'gb', on: hostile, [hostile]: hostile,
+                  task: { process: hostile, place: hostile, 'wear-time': hostile }, atmosphere: { oxygen: hostile, explosive: hostile },
+                  exposures: [{ agent: hostile, twa: hostile }, { agent: 'ozone', stel: hostile, samples: [hostile], judged: hostile }],
+                  wearer: { 'facial-hair': hostile } }));
+                """, HOSTILE);
+        browser.driver().navigate().refresh();
+        browser.untilText("#describe", "cannot be \"<img src=x");
+        assertTrue(
+                browser.driver().findElements(By.cssSelector(".row.wrong")).size() >= 4, "faults stand beside fields");
+        browser.screen("faults");
+        harmless();
+    }
+
+    private static void harmless() {
+        assertNull(browser.run("return window.hacked"));
+        assertEquals(0L, browser.run("return document.querySelectorAll('img[src=x], #page script').length"));
+    }
+}
