@@ -31,4 +31,17 @@ public record Vocabulary(
         String name = names.get(id);
         return name != null ? name : id.replace('-', ' ');
     }
+
+    /** The name of the longest end of an id that has one: "carcinogen-nickel" is about nickel. */
+    public String nameWithin(String id) {
+        String end = id;
+        while (!names.containsKey(end)) {
+            int dash = end.indexOf('-');
+            if (dash < 0) {
+                return name(id);
+            }
+            end = end.substring(dash + 1);
+        }
+        return names.get(end);
+    }
 }

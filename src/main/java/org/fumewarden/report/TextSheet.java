@@ -218,7 +218,7 @@ public final class TextSheet {
             reason(same.get(0));
             String others = same.stream()
                     .skip(1)
-                    .map(r -> vocabulary.name(r.subject().replaceFirst("^minor-", "")))
+                    .map(r -> vocabulary.nameWithin(r.subject()))
                     .distinct()
                     .collect(Collectors.joining(", "));
             paragraph("Likewise: " + others + ".", 6);
