@@ -1,0 +1,158 @@
+package org.fumewarden.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.check.ScenarioRun;
+import org.fumewarden.check.ScenarioRunner;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.Phase;
+import org.fumewarden.engine.RuleBase;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A throw-away code in a folder of its own gives advice, and no Java knows of it. */
+final class NewCodesTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    @TempDir
+    private Path home;
+
+    private Path rules;
+    private Path scenarios;
+
+    @BeforeEach
+    void copySharedRules() throws IOException {
+        rules = home.resolve("rules");
+        scenarios = home.resolve("scenarios");
+        Path shared = Path.of("rules", "shared");
+        try (Stream<Path> paths = Files.walk(shared)) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                Path target = rules.resolve("shared").resolve(shared.relativize(path));
+                Files.createDirectories(target.getParent());
+                Files.copy(path, target);
+            }
+        }
+    }
+
+    private Scaffold scaffold() {
+        return new Scaffold(rules, scenarios, DAY);
+    }
+
+    private List<ScenarioRun> run(String code) {
+        RuleFolder folder = RuleFolder.at(rules);
+        return new ScenarioRunner(id -> RuleBase.compiled(folder, id)).runAll(scenarios.resolve(code));
+    }
+
+    private Advice advice(String code, String scenario) {
+        RuleFolder folder = RuleFolder.at(rules);
+        return new ScenarioRunner(id -> RuleBase.compiled(folder, id))
+                .run(scenarios.resolve(code).resolve(scenario))
+                .advice()
+                .orElseThrow();
+    }
+
+    private void replace(Path file, String old, String now) throws IOException {
+        String text = Files.readString(file);
+        assertTrue(text.contains(old), () -> file + " lacks " + old);
+        Files.writeString(file, text.replace(old, now));
+    }
+
+    @Test
+    void aNewCodePassesItsOwnScenariosAndNamesWhatItLacks() {
+        scaffold().code("tarn-haven");
+        run("tarn-haven")
+                .forEach(run ->
+                        assertEquals(List.of(), run.problems(), run.file().toString()));
+        Advice advice = advice("tarn-haven", "TARN-HAVEN-ATMOSPHERE-020-tank-not.yaml");
+        assertTrue(advice.recommended().isEmpty(), "a code without factors recommends nothing");
+        long named = advice.cautions().stream()
+                .filter(c -> c.rule().equals("SHARED-CAUTION-900"))
+                .count();
+        assertEquals(9, named, "each item of tables/not-covered.yaml is one caution");
+    }
+
+    @Test
+    void factorsAndLimitsInItsTablesMakeItAdvise() throws IOException {
+        scaffold().code("tarn-haven");
+        Path tables = rules.resolve("tarn-haven").resolve("tables");
+        replace(
+                tables.resolve("factors.yaml"),
+                "rows: []",
+                "rows:\n  - {class: th3, against: any, factor: 40}\n  - {class: ffp2, against: particles, factor: 10}");
+        replace(
+                tables.resolve("limits.yaml"),
+                "rows: []",
+                "rows:\n  - {agent: manganese-respirable, unit: mg/m3, twa: 0.005, from: 2026-01-01}");
+        Advice advice = advice("tarn-haven", "TARN-HAVEN-ATMOSPHERE-020-tank-not.yaml");
+        // 0.1 mg/m3 against 0.005 mg/m3 needs 20: above the 10 of one class, within the 40 of the other
+        assertEquals(
+                0, advice.requiredFactor().value().compareTo(java.math.BigDecimal.valueOf(20)), "0.1 / 0.005 is 20");
+        assertEquals("th3", advice.recommended().map(Respirator::deviceClass).orElse("none"));
+        assertEquals(
+                "barred",
+                advice.respirators().stream()
+                        .filter(r -> r.deviceClass().equals("ffp2"))
+                        .findFirst()
+                        .orElseThrow()
+                        .verdict());
+    }
+
+    @Test
+    void aNewRuleIsSilentAndItsScenarioRedUntilItIsFilledIn() throws IOException {
+        scaffold().code("tarn-haven");
+        for (Phase phase : Phase.values()) {
+            scaffold().rule("tarn-haven", phase);
+        }
+        Path caution = rules.resolve("tarn-haven").resolve("caution.drl");
+        List<Path> red = run("tarn-haven").stream()
+                .filter(r -> !r.problems().isEmpty())
+                .map(ScenarioRun::file)
+                .toList();
+        assertEquals(Phase.values().length, red.size(), "every firing scenario fails, every near miss passes: " + red);
+        replace(caution, "give-a-process", "mag-solid-wire");
+        assertFalse(run("tarn-haven").stream()
+                .filter(r -> !r.problems().isEmpty())
+                .anyMatch(r -> r.file().toString().contains("CAUTION")));
+    }
+
+    @Test
+    void theNextRuleGetsTheNextNumberInTens() throws IOException {
+        scaffold().code("tarn-haven");
+        scaffold().rule("tarn-haven", Phase.ATMOSPHERE);
+        String text = Files.readString(rules.resolve("tarn-haven").resolve("atmosphere.drl"));
+        assertTrue(text.contains("rule \"TARN-HAVEN-ATMOSPHERE-030 "), "after 010 and 020 comes 030");
+    }
+
+    @Test
+    void wrongIdsAreRefusedAndNothingIsWrittenOver() {
+        assertThrows(InputException.class, () -> scaffold().code("do"), "a word of Java cannot name a package");
+        assertThrows(InputException.class, () -> scaffold().code("Tarn Haven"));
+        assertThrows(InputException.class, () -> scaffold().code("../escape"));
+        assertThrows(InputException.class, () -> scaffold().code("shared"));
+        scaffold().code("tarn-haven");
+        assertThrows(InputException.class, () -> scaffold().code("tarn-haven"));
+        assertThrows(InputException.class, () -> scaffold().rule("tarn-heaven", Phase.NEED));
+    }
+
+    @Test
+    void aBorrowedFolderMustBeThere() throws IOException {
+        scaffold().code("tarn-haven");
+        replace(rules.resolve("tarn-haven").resolve("code.yaml"), "borrows: []", "borrows: [nowhere]");
+        InputException fault =
+                assertThrows(InputException.class, () -> RuleBase.compiled(RuleFolder.at(rules), "tarn-haven"));
+        assertTrue(fault.getMessage().contains("nowhere"), fault.getMessage());
+    }
+}
