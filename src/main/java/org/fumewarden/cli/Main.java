@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             DiffCommand.class,
             SchemaCommand.class,
             CheckCommand.class,
+            RulesCommand.class,
             CodesCommand.class,
             NewCommand.class,
             ServeCommand.class

@@ -9,8 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.fumewarden.codes.RuleFolder;
@@ -26,18 +27,18 @@ final class SwitchedOffTest {
     private static final Path LISTED = Path.of("docs/survivors.txt");
     private static final Path FOUND = Path.of("target/survivors.txt");
 
-    private final Map<String, RuleBase> bases = new TreeMap<>();
+    private final Map<String, RuleBase> bases = new ConcurrentHashMap<>();
     private final Function<String, RuleBase> base = code -> bases.computeIfAbsent(code, RuleBase::shipped);
 
     @Test
     void everyRuleMattersOrIsListed() throws IOException {
         Map<Path, ScenarioRun> runs = new LinkedHashMap<>();
         new ScenarioRunner(base).runAll(Path.of("scenarios")).forEach(run -> runs.put(run.file(), run));
-        Set<String> survivors = new TreeSet<>();
+        Set<String> survivors = new ConcurrentSkipListSet<>();
         List<String> rules = RuleBaseCheck.rules(RuleFolder.shipped()).stream()
                 .map(DrlRule::id)
                 .toList();
-        for (String rule : rules) {
+        rules.parallelStream().forEach(rule -> {
             List<ScenarioRun> reached = runs.values().stream()
                     .filter(r -> r.fired().contains(rule))
                     .sorted(java.util.Comparator.comparing((ScenarioRun r) ->
@@ -46,7 +47,7 @@ final class SwitchedOffTest {
             if (reached.stream().noneMatch(run -> breaks(run, rule))) {
                 survivors.add(rule);
             }
-        }
+        });
         System.out.println("rules switched off " + rules.size() + ": killed " + (rules.size() - survivors.size())
                 + ", survived " + survivors.size());
         Files.createDirectories(FOUND.getParent());

@@ -26,7 +26,7 @@ final class RatioTest {
     @CsvSource({
         "58.08, 500, 1210", // acetone, 8 h
         "58.08, 1500, 3620", // acetone, 15 min
-        "92.14, 50, 191", // toluene, 8 h
+        "116.16, 150, 724", // n-butyl acetate, 8 h
         "17.031, 25, 18", // ammonia, 8 h, printed to two figures
         "46.07, 1000, 1920", // ethanol, 8 h
     })

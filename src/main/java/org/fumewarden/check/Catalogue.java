@@ -1,0 +1,122 @@
+package org.fumewarden.check;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.DatedRow;
+import org.fumewarden.codes.TableFile;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.engine.RuleCard;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.Confidence;
+import org.fumewarden.trail.Premise;
+import org.fumewarden.trail.Step;
+
+/** The rules of all codes, how well each value is known, and what the scenarios show of each rule. */
+public final class Catalogue {
+    private final Map<String, RuleCard> cards = new TreeMap<>();
+    private final Map<String, CodeBook> books = new TreeMap<>();
+
+    /** Reads the rules of some codes. */
+    public Catalogue(List<String> codes, Function<String, RuleBase> bases) {
+        for (String code : codes) {
+            RuleBase base = bases.apply(code);
+            books.put(code, base.book());
+            cards.putAll(base.cards());
+        }
+    }
+
+    /** Every rule by id. */
+    public Map<String, RuleCard> cards() {
+        return cards;
+    }
+
+    /**
+     * What the scenarios show of a rule.
+     *
+     * @param scenarios files in which it fires
+     * @param rows addresses of the table rows it read there
+     */
+    public record Use(Set<String> scenarios, Set<String> rows) {}
+
+    /** Runs the scenarios below a folder and gathers what they show of a rule. */
+    public Use use(String rule, Function<String, RuleBase> bases, Path folder) {
+        Use use = new Use(new TreeSet<>(), new TreeSet<>());
+        for (ScenarioRun run : new ScenarioRunner(bases).runAll(folder)) {
+            List<Step> steps = run.advice().stream()
+                    .flatMap(a -> a.trail().steps().stream())
+                    .filter(s -> s.rule().equals(rule))
+                    .toList();
+            if (!steps.isEmpty()) {
+                use.scenarios().add(run.file().toString());
+            }
+            steps.stream()
+                    .flatMap(s -> s.premises().stream())
+                    .filter(p -> p.kind().equals("row"))
+                    .map(Premise::address)
+                    .forEach(use.rows()::add);
+        }
+        return use;
+    }
+
+    /** How many rules and rows of a folder of rules stand on each confidence. */
+    public Map<Confidence, Integer> counts(String folder) {
+        Map<Confidence, Integer> counts = new EnumMap<>(Confidence.class);
+        for (Confidence confidence : Confidence.values()) {
+            counts.put(confidence, 0);
+        }
+        Stream.concat(rules(folder).map(RuleCard::citation), rows(folder).map(p -> citation(p.row())))
+                .forEach(c -> counts.merge(c.confidence(), 1, Integer::sum));
+        return counts;
+    }
+
+    /** One line for every rule and row that still needs its primary text: where it stands and what would prove it. */
+    public List<String> unverified(String folder) {
+        List<String> lines = new ArrayList<>();
+        rules(folder)
+                .filter(c -> c.citation().confidence().unverified())
+                .forEach(c -> lines.add(c.id() + ": " + c.title() + " (" + words(c.citation()) + ")"));
+        rows(folder)
+                .filter(p -> citation(p.row()).confidence().unverified())
+                .forEach(p -> lines.add(p.table().file() + ":" + p.row().line() + " "
+                        + p.row().row().ref().address() + " (" + words(citation(p.row())) + ")"));
+        return lines.stream().distinct().toList();
+    }
+
+    /** The folders of rules: the shared one and each code. */
+    public Set<String> folders() {
+        Set<String> folders = new TreeSet<>(books.keySet());
+        folders.add("shared");
+        return folders;
+    }
+
+    private Stream<RuleCard> rules(String folder) {
+        return cards.values().stream().filter(c -> c.code().equals(folder));
+    }
+
+    private record Placed(TableFile table, DatedRow row) {}
+
+    /** The rows of a folder's own tables; shared ones are read under any code. */
+    private Stream<Placed> rows(String folder) {
+        CodeBook book = books.getOrDefault(folder, books.values().iterator().next());
+        return book.tables().stream()
+                .filter(t -> t.file().contains("/" + folder + "/tables/"))
+                .flatMap(t -> t.rows().stream().map(r -> new Placed(t, r)));
+    }
+
+    private static Citation citation(DatedRow row) {
+        return row.row().ref().citation();
+    }
+
+    private static String words(Citation citation) {
+        return citation.source() + ", " + citation.clause();
+    }
+}

@@ -1,0 +1,61 @@
+package org.fumewarden.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.fumewarden.check.EditedRules;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands for people who edit rules. */
+final class CheckAndRulesTest {
+    private static final String REFRESH = "refresh it: fumewarden rules --markdown > docs/rules.md";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void thePageOfRulesIsFresh() throws IOException {
+        CommandRun run = CommandRun.of("rules", "--markdown");
+        assertEquals(0, run.exit(), run.err());
+        Path page = Path.of("docs/rules.md");
+        assertEquals(run.out(), Files.exists(page) ? Files.readString(page) : "", REFRESH);
+    }
+
+    @Test
+    void oneRuleIsShownWithItsScenariosAndRows() {
+        CommandRun run = CommandRun.of("rules", "SHARED-NEED-010", "--scenarios", "scenarios/tours");
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(run.out().contains("Fires in ("), run.out());
+        assertTrue(run.out().contains("scenarios/tours/"), run.out());
+    }
+
+    @Test
+    void anUnknownRuleIsNamedWithItsNeighbours() {
+        CommandRun run = CommandRun.of("rules", "SHARED-NEED-011");
+        assertEquals(2, run.exit());
+        assertTrue(run.err().contains("\"SHARED-NEED-010\""), run.err());
+    }
+
+    @Test
+    void confidenceIsCounted() {
+        CommandRun run = CommandRun.of("rules", "--confidence");
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(
+                run.out().lines().anyMatch(l -> l.matches("gb: cross-checked \\d+, read \\d+, .*memory \\d+")),
+                run.out());
+    }
+
+    @Test
+    void aSpoiltRuleIsFoundWithFileAndLine() {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.append(rules, "gb/need.drl", "rule \"GB-NEED-990 half a rule\"\nwhen\nthen\nend\n");
+        CommandRun run = CommandRun.of("check", "--rules", rules.toString(), "--scenarios", "scenarios/tours");
+        assertEquals(2, run.exit());
+        assertTrue(run.out().matches("(?s).*gb/need\\.drl:\\d+ GB-NEED-990 has no @clause\\..*"), run.out());
+        assertTrue(run.out().contains("findings "), run.out());
+    }
+}
