@@ -96,7 +96,8 @@ public final class DueList {
                 continue;
             }
             if (!applicability.open().isEmpty()) {
-                openings.add(target, duty, applicability.open());
+                // The first open fact is the gate: once it is known the others may not matter.
+                openings.add(target, duty, applicability.open().get(0));
                 continue;
             }
             String serves = target.serves(duty);

@@ -2,6 +2,7 @@ package org.fumewarden.upkeep;
 
 import java.time.Period;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -44,6 +45,11 @@ public record Duty(
             throw StoreException.refused(
                     "the period of " + id + " is " + period.get() + ".", "a period above zero, such as P1M.");
         }
+    }
+
+    /** True when a known fact rules the duty out; what is not known rules nothing out. */
+    public boolean ruledOutBy(Map<String, List<String>> facts) {
+        return when.stream().anyMatch(c -> c.holds(facts) == DutyFact.Holds.NO);
     }
 
     /** The same duty with its conditions decided. */

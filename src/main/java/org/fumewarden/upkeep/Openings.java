@@ -25,15 +25,13 @@ final class Openings {
 
     private final Map<Key, Tally> tallies = new TreeMap<>();
 
-    void add(Target target, Duty duty, List<String> facts) {
-        for (String fact : facts) {
-            Tally tally = tallies.computeIfAbsent(new Key(target.subject(), fact), k -> new Tally());
-            if (tally.items.isEmpty()) {
-                tally.example = target.item().id();
-            }
-            tally.items.add(target.item().id());
-            tally.duties.add(duty.id());
+    void add(Target target, Duty duty, String fact) {
+        Tally tally = tallies.computeIfAbsent(new Key(target.subject(), fact), k -> new Tally());
+        if (tally.items.isEmpty()) {
+            tally.example = target.item().id();
         }
+        tally.items.add(target.item().id());
+        tally.duties.add(duty.id());
     }
 
     List<Unsettled> list() {

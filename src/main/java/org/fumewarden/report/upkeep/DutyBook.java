@@ -1,10 +1,14 @@
 package org.fumewarden.report.upkeep;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Duty;
@@ -12,6 +16,7 @@ import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
+import org.fumewarden.upkeep.AirLimits;
 import org.fumewarden.upkeep.DutyFact;
 import org.fumewarden.upkeep.DutyRow;
 
@@ -82,7 +87,24 @@ public record DutyBook(
         return terms.stream().filter(t -> t.catalogue().equals(name)).toList();
     }
 
-    Optional<Threshold> threshold(String id) {
-        return Optional.ofNullable(thresholds.get(id));
+    /** What the code allows in breathing air; nothing when its tables do not say. */
+    public Optional<AirLimits> airLimits() {
+        return airLimits(
+                id -> thresholds.containsKey(id) ? thresholds.get(id).value() : null,
+                Optional.ofNullable(thresholds.get("breathing-air-oil"))
+                        .map(t -> t.ref().citation().source() + " "
+                                + t.ref().citation().clause())
+                        .orElse(code));
+    }
+
+    static Optional<AirLimits> airLimits(Function<String, BigDecimal> values, String clause) {
+        List<BigDecimal> found = Stream.of("oxygen-low", "oxygen-high", "carbon-monoxide", "carbon-dioxide", "oil")
+                .map(id -> values.apply("breathing-air-" + id))
+                .filter(Objects::nonNull)
+                .toList();
+        return found.size() == 5
+                ? Optional.of(
+                        new AirLimits(found.get(0), found.get(1), found.get(2), found.get(3), found.get(4), clause))
+                : Optional.empty();
     }
 }

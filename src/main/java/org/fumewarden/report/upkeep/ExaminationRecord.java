@@ -145,7 +145,7 @@ public final class ExaminationRecord {
 
     private static List<Duty> ordering(List<Duty> duties, Item item) {
         return duties.stream()
-                .filter(d -> d.recorded() && d.doneBy().equals("examination"))
+                .filter(d -> d.recorded() && d.doneBy().equals("examination") && !d.ruledOutBy(item.facts()))
                 .filter(d -> d.appliesTo().stream()
                         .anyMatch(s -> s.key().equals(item.kind().key())))
                 .toList();

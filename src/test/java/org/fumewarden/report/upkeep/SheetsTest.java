@@ -228,6 +228,7 @@ class SheetsTest {
         String text = ExaminationRecord.of(store, unit, book.duties()).text();
         assertTrue(text.contains("DO NOT USE"), text);
         assertTrue(text.contains("COSHH reg 9(3)-(4)"), text);
+        assertFalse(text.contains("gb-cylinder-test"), "a blower has no cylinder");
         assertTrue(BeforeUseCard.of(unit, store.state("U-1"), book).html().contains("DO NOT USE"));
     }
 
