@@ -42,7 +42,7 @@ final class PackageArrowsTest {
             Map.entry("check", 6),
             Map.entry("report", 7),
             Map.entry("audit", 8),
-            Map.entry("cli", 9),
+            Map.entry("cli", 10),
             Map.entry("web", 9));
 
     private static final Set<String> CLOCKS = Set.of(
@@ -58,7 +58,7 @@ final class PackageArrowsTest {
                 .that()
                 .resideInAPackage("org.fumewarden..")
                 .should(useOnlyLowerFloors())
-                .because("model <- codes <- task <- engine <- advice <- whatif <- check <- report <- cli and web");
+                .because("model <- codes <- task <- engine <- advice <- whatif <- check <- report <- web <- cli");
         rule.check(MAIN);
     }
 

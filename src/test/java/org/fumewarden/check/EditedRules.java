@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 public final class EditedRules {
     private EditedRules() {}
 
-    /** Copies the shared rules and those of one code below a temporary folder. */
+    /** Copies the shared rules and those of one code that stands alone and one that borrows. */
     public static Path copy(Path into) {
         Path from = Path.of("rules");
         Path target = into.resolve("rules");
@@ -32,7 +32,7 @@ public final class EditedRules {
 
     private static boolean wanted(Path path) {
         return path.getNameCount() < 2
-                || List.of("shared", "gb").contains(path.getName(1).toString());
+                || List.of("shared", "gb", "eu", "fi").contains(path.getName(1).toString());
     }
 
     /** Replaces the first occurrence of a text in a file of the copy; refuses when it is not there. */

@@ -160,7 +160,7 @@ final class RuleLintTest {
     @Test
     void theLineIsThatOfTheRule() throws IOException {
         Path rules = EditedRules.copy(folder);
-        long line = 2 + Files.lines(rules.resolve(NEED)).count();
+        long line = 3 + Files.lines(rules.resolve(NEED)).count();
         EditedRules.append(
                 rules,
                 NEED,
