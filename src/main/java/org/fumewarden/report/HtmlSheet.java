@@ -248,7 +248,7 @@ public final class HtmlSheet {
                         advice.revision(),
                         advice.trail().steps().size()));
         out.words("p", "", words.say("sheet.unverified.means"));
-        if (!words.language().equals("en")) {
+        if (!words.ofRuleBase()) {
             out.words("p", "", words.say("sheet.untranslated"));
         }
     }

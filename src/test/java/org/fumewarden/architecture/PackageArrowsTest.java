@@ -42,7 +42,7 @@ final class PackageArrowsTest {
             Map.entry("check", 6),
             Map.entry("report", 7),
             Map.entry("audit", 8),
-            Map.entry("cli", 9),
+            Map.entry("cli", 10),
             Map.entry("web", 9));
 
     private static final Set<String> CLOCKS = Set.of(

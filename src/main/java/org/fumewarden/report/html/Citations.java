@@ -67,7 +67,7 @@ public final class Citations {
 
     /** A sentence in the language of the rule base. */
     public void says(String sentence) {
-        out.own(words.language().equals("en") ? "<p class=\"says\">" : "<p class=\"says\" lang=\"en\">");
+        out.own(words.ofRuleBase() ? "<p class=\"says\">" : "<p class=\"says\" lang=\"en\">");
         out.text(sentence).own("</p>\n");
     }
 
