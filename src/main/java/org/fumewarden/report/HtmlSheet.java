@@ -30,7 +30,7 @@ public final class HtmlSheet {
     private HtmlSheet(Vocabulary vocabulary, Words words) {
         this.vocabulary = vocabulary;
         this.words = words;
-        this.cite = new Citations(out, words, vocabulary::name);
+        this.cite = new Citations(out, words, vocabulary::nameWithin);
     }
 
     /** Writes the sheet; it is well-formed XML as well as HTML. */
@@ -248,7 +248,7 @@ public final class HtmlSheet {
                         advice.revision(),
                         advice.trail().steps().size()));
         out.words("p", "", words.say("sheet.unverified.means"));
-        if (!words.language().equals("en")) {
+        if (!words.ofRuleBase()) {
             out.words("p", "", words.say("sheet.untranslated"));
         }
     }

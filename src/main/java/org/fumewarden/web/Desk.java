@@ -103,9 +103,7 @@ final class Desk {
 
     private Reply codes(JsonNode asked) {
         ArrayNode list = NODES.arrayNode();
-        library.codes()
-                .forEach(id -> list.add(
-                        VocabularyJson.code(library.advisor(id).base().book().card())));
+        library.codes().forEach(id -> list.add(VocabularyJson.code(library.card(id))));
         ObjectNode root = NODES.objectNode();
         root.put("today", library.today().toString());
         root.set("codes", list);

@@ -4,42 +4,49 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 
 /** The codes that can decide, each compiled once when it is first asked for. */
 public final class Library {
-    private final Optional<RuleFolder> edited;
+    private final RuleFolder folder;
+    private final boolean compiledNow;
     private final Supplier<LocalDate> today;
+    private final Map<String, CodeCard> cards = new ConcurrentHashMap<>();
     private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
 
-    private Library(Optional<RuleFolder> edited, Supplier<LocalDate> today) {
-        this.edited = edited;
+    private Library(RuleFolder folder, boolean compiledNow, Supplier<LocalDate> today) {
+        this.folder = folder;
+        this.compiledNow = compiledNow;
         this.today = today;
     }
 
     /** The rules that ship with the program. */
     public static Library shipped(Supplier<LocalDate> today) {
-        return new Library(Optional.empty(), today);
+        return new Library(RuleFolder.shipped(), false, today);
     }
 
     /** Rules from a folder that somebody edits, as they are at the start. */
     public static Library edited(Path folder, Supplier<LocalDate> today) {
-        return new Library(Optional.of(RuleFolder.at(folder)), today);
+        return new Library(RuleFolder.at(folder), true, today);
     }
 
     List<String> codes() {
-        return edited.orElseGet(RuleFolder::shipped).codes();
+        return folder.codes();
+    }
+
+    CodeCard card(String code) {
+        return cards.computeIfAbsent(code, id -> CodeBook.read(folder, id).card());
     }
 
     Advisor advisor(String code) {
         return advisors.computeIfAbsent(
-                code,
-                id -> new Advisor(edited.isPresent() ? RuleBase.compiled(edited.get(), id) : RuleBase.shipped(id)));
+                code, id -> new Advisor(compiledNow ? RuleBase.compiled(folder, id) : RuleBase.shipped(id)));
     }
 
     LocalDate today() {

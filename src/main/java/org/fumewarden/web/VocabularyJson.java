@@ -73,8 +73,7 @@ final class VocabularyJson {
         node.put("ask", words.sayOr("ask." + question.id(), question.ask()));
         node.put(
                 "translated",
-                words.language().equals("en")
-                        || !words.sayOr("ask." + question.id(), "").isEmpty());
+                words.ofRuleBase() || !words.sayOr("ask." + question.id(), "").isEmpty());
         node.put("kind", question.kind());
         node.put("group", question.group());
         ArrayNode choices = node.putArray("choices");
@@ -83,7 +82,7 @@ final class VocabularyJson {
             choice.put("id", id);
             String key = "choice." + question.id() + "." + id;
             choice.put("name", words.sayOr(key, name));
-            if (!words.language().equals("en") && words.sayOr(key, "").isEmpty()) {
+            if (!words.ofRuleBase() && words.sayOr(key, "").isEmpty()) {
                 choice.put("lang", "en");
             }
         });

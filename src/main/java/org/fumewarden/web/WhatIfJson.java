@@ -61,6 +61,10 @@ final class WhatIfJson {
         node.put("filter", advice.recommended().map(Respirator::filter).orElse(""));
         node.put("unverified", advice.requiredFactor().reasons().stream().anyMatch(r -> r.confidence()
                 .unverified()));
+        node.put(
+                "wear-unverified",
+                advice.recommended().stream().flatMap(r -> r.reasons().stream()).anyMatch(r -> r.confidence()
+                        .unverified()));
         node.put("questions", advice.questions().size());
         return node;
     }

@@ -3,11 +3,10 @@
 import { askJson, askText } from './server.js';
 import { at, change, replaceTask, state } from './state.js';
 import { el, fileName, keep } from './dom.js';
-import { say } from './words.js';
+import { has, say } from './words.js';
 import { field } from './field.js';
 import { exposures } from './exposures.js';
 
-const GROUPS = ['task', 'atmosphere', 'exposures', 'wearer', 'kit'];
 const ALWAYS = ['process', 'base-metal', 'coating', 'place', 'extraction'];
 
 let fields = [];
@@ -29,12 +28,20 @@ function headRows() {
     simple('on', 'on', 'date', say('ui.on')));
 }
 
+/** The groups in the order of the questions, what was measured after the air. */
+function groups() {
+  const found = [...new Set(state.vocabulary.questions.map(q => q.group))];
+  const air = found.indexOf('atmosphere');
+  found.splice(air < 0 ? found.length : air + 1, 0, 'exposures');
+  return found;
+}
+
 function group(id) {
   if (id === 'exposures') return measured.node;
   const mine = state.vocabulary.questions.filter(q => q.group === id);
   const made = mine.map(q => field(q, at(state.task, q.path), value => change(q.path, value)));
   fields.push(...made);
-  return el('fieldset', { className: 'group', 'data-group': id }, el('legend', {}, say(`group.${id}`)), made.map(f => f.node));
+  return el('fieldset', { className: 'group', 'data-group': id }, el('legend', {}, has(`group.${id}`) ? say(`group.${id}`) : id), made.map(f => f.node));
 }
 
 function starts() {
@@ -50,7 +57,7 @@ function starts() {
 
 function begin(id) {
   const start = state.starts.find(s => s.id === id);
-  replaceTask(start ? structuredClone(start.task) : { title: say('ui.title.new'), code: state.codes[0].id, on: state.today });
+  replaceTask(start ? structuredClone(start.task) : { title: say('ui.title.new'), code: state.task.code, on: state.today });
 }
 
 async function open(file) {
@@ -79,7 +86,7 @@ export function drawDescribe(root) {
     everything = e.target.checked;
     show();
   } }), el('span', {}, say('ui.everything')));
-  root.replaceChildren(el('p', { className: 'hint' }, say('ui.describe.hint')), starts(), faults, headRows(), ...GROUPS.map(group),
+  root.replaceChildren(el('p', { className: 'hint' }, say('ui.describe.hint')), starts(), faults, headRows(), ...groups().map(group),
     el('p', {}, all), el('p', { className: 'hint', id: 'left-out' }));
   refresh();
 }

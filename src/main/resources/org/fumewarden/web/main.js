@@ -34,6 +34,7 @@ async function decide() {
     state.raw = raw;
     state.advice = JSON.parse(raw);
     state.problems = [];
+    state.stale = false;
     emit('advice');
     relevance(asked);
   } catch (fault) {
@@ -66,6 +67,13 @@ async function vocabulary() {
 function drawAnswer() {
   const text = state.problems.length ? say('ui.advice.wrong') : say('ui.advice.none');
   answer.replaceChildren(state.advice ? plate(brief(state.advice), say('sheet.answer'), true) : el('p', { className: 'plate small' }, text));
+  markStale();
+}
+
+/** An answer that is older than the task says so, in words and at once: nobody may act on it. */
+function markStale() {
+  document.getElementById('stale').textContent = state.stale && state.advice ? say('ui.stale') : '';
+  document.body.classList.toggle('is-stale', state.stale);
 }
 
 function show(focus) {
@@ -75,6 +83,7 @@ function show(focus) {
   }
   answer.hidden = here() !== 'describe' && here() !== 'trail';
   document.title = `${say(`place.${here()}`)} - Fumewarden`;
+  markStale();
   if (here() !== 'describe') PLACES[here()](views[here()].body);
   if (focus) views[here()].head.focus();
 }
@@ -114,6 +123,7 @@ function frame() {
     el('header', {}, el('div', { className: 'brand' }, el('img', { src: 'mark.svg', alt: '', width: 34, height: 34 }), el('h1', {}, 'Fumewarden'),
       el('p', {}, say('ui.claim'))), el('nav', { 'aria-label': say('ui.places') }, el('ul', {}, links))),
     notice(),
+    el('p', { id: 'stale', className: 'stale', role: 'status' }),
     el('main', {}, answer, sections),
     el('footer', {}, el('p', { className: 'closing' }, say('closing')), el('p', { className: 'choices' },
       el('label', { htmlFor: 'language' }, say('ui.language')), language(), el('label', { htmlFor: 'theme' }, say('ui.theme')), theme())));
@@ -137,6 +147,7 @@ async function start() {
   window.addEventListener('hashchange', () => show(true));
   window.addEventListener('beforeprint', () => { if (here() !== 'advice') drawAdvice(views.advice.body); });
   on('task', () => {
+    markStale();
     clearTimeout(typing);
     typing = setTimeout(async () => {
       const stale = state.task.code !== state.vocabulary.code && state.codes.some(c => c.id === state.task.code);

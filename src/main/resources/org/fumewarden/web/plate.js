@@ -14,6 +14,7 @@ export function brief(advice) {
     factor: String(advice['required-factor'].value), 'factor-open': advice['required-factor'].open,
     agent: advice['required-factor'].agent, wear: best?.name ?? '', class: best?.class ?? '', filter: best?.filter ?? '',
     questions: advice.questions.length,
+    'wear-unverified': best?.reasons.some(r => r.unverified) ?? false,
     unverified: advice['required-factor'].reasons.some(r => r.unverified),
   };
 }
@@ -27,6 +28,10 @@ function cell(key, words, className) {
   return el('div', { className: `cell ${className ?? ''}` }, el('dt', {}, say(`plate.${key}`)), el('dd', {}, words));
 }
 
+function mark(unverified) {
+  return unverified ? [' ', el('strong', { className: 'unverified' }, `\u25B3 ${say('sheet.unverified')}`)] : '';
+}
+
 /** A plate. */
 export function plate(b, caption, small) {
   const state = `${SIGNS[b.status]} ${say(`status.${b.status}`)}${b.questions ? ` (${say('ui.open.count', b.questions)})` : ''}`;
@@ -35,7 +40,7 @@ export function plate(b, caption, small) {
     el('p', { className: 'caption' }, caption),
     el('dl', {},
       cell('status', state, 'state'),
-      cell('factor', [factorWords(b), b.unverified ? [' ', el('strong', { className: 'unverified' }, `\u25B3 ${say('sheet.unverified')}`)] : '']),
-      cell('wear', wear),
+      cell('factor', [factorWords(b), mark(b.unverified)]),
+      cell('wear', [wear, mark(b['wear-unverified'])]),
       b.filter && cell('filter', b.filter)));
 }

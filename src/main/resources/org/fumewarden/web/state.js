@@ -6,6 +6,7 @@ const listeners = {};
 export const state = {
   task: { title: '', code: '', on: '' },
   advice: null,
+  stale: false,
   raw: '',
   problems: [],
   pin: null,
@@ -61,12 +62,14 @@ export function put(tree, path, value) {
 
 export function change(path, value) {
   put(state.task, path, value);
+  state.stale = true;
   remember('task', state.task);
   emit('task');
 }
 
 export function replaceTask(task) {
   state.task = task;
+  state.stale = true;
   state.matters = null;
   remember('task', task);
   emit('replaced');

@@ -88,11 +88,19 @@ class HtmlSheetTest {
     void anUnverifiedSentenceCarriesTheWordBesideIt() throws Exception {
         Advice advice = bench(tour()).advise();
         String words = words(sheet(bench(tour()), "en"));
-        for (Reason reason : advice.controlsFirst()) {
-            String after = words.substring(words.indexOf(reason.says()));
-            String near =
-                    after.substring(0, Math.min(after.length(), reason.says().length() + 140));
-            assertEquals(reason.confidence().unverified(), near.contains("unverified"), near);
+        List<Reason> single = advice.controlsFirst().stream()
+                .filter(r -> words.contains(r.says()))
+                .toList();
+        assertFalse(single.isEmpty());
+        for (Reason reason : single) {
+            int start = words.indexOf(reason.says()) + reason.says().length();
+            String cite = words.substring(start, Math.min(words.length(), start + 200));
+            String own = cite.substring(
+                    0, cite.indexOf(reason.clause()) + reason.clause().length() + 40);
+            assertEquals(
+                    reason.confidence().unverified(),
+                    own.replaceFirst("(\\u25B3 unverified).*", "$1").contains("\u25B3 unverified"),
+                    reason.says() + own);
         }
     }
 

@@ -194,6 +194,26 @@ class GuardedServerTest {
         }
     }
 
+    /** A request may trickle for 15 s; the JDK looks once in a while, so the line is cut some seconds later. */
+    @Test
+    void aRequestThatTricklesInIsCutOff() throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+            socket.setSoTimeout(40_000);
+            String half = post("/api/codes", "", "{}");
+            socket.getOutputStream().write(half.substring(0, half.length() - 40).getBytes(StandardCharsets.UTF_8));
+            socket.getOutputStream().flush();
+            long start = System.nanoTime();
+            int read;
+            try {
+                read = socket.getInputStream().read();
+            } catch (java.net.SocketException e) {
+                read = -1;
+            }
+            assertEquals(-1, read, "the server hangs up without an answer");
+            assertTrue(Duration.ofNanos(System.nanoTime() - start).toSeconds() < 40);
+        }
+    }
+
     private static String post(String path, String headers, String body) {
         return "POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\n" + headers
                 + "Content-Type: application/json\r\nContent-Length: " + body.getBytes(StandardCharsets.UTF_8).length

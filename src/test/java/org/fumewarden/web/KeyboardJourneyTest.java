@@ -122,6 +122,23 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    void everyQuestionOfTheRuleBaseCanBeShown() {
+        int questions = Library.shipped(() -> LocalDate.of(2026, 3, 2))
+                .advisor("gb")
+                .base()
+                .book()
+                .vocabulary()
+                .questions()
+                .size();
+        String shown =
+                "return [...document.querySelectorAll('#describe fieldset[data-group] .row')].filter(r => r.offsetParent).length";
+        long some = (Long) browser.run(shown);
+        browser.run("[...document.querySelectorAll('#describe input[type=checkbox]')].pop().click()");
+        assertEquals((long) questions, browser.run(shown));
+        assertTrue(some < questions, "only what matters is shown at first");
+    }
+
+    @Test
     void germanReachesEveryHeading() {
         browser.tabTo("#language");
         browser.press("Deutsch");
@@ -137,7 +154,7 @@ class KeyboardJourneyTest {
         browser.press(Keys.ENTER);
         browser.tabTo("#sought");
         browser.press("hsg53 para 65");
-        browser.untilText("#trail", "unpowered tight masks are for 60 min at most");
+        browser.untilText("#trail", "unpowered tight mask is for 60 min at most");
         browser.tabTo("#trail .boxed button");
         browser.press(Keys.ENTER);
         browser.untilText("#trail .boxed", "Replayed, unchanged");

@@ -59,6 +59,7 @@ class NothingIsLostTest {
         browser.tabTo("#title");
         browser.typeOver("Hatch of the tug");
         browser.untilText(".notice", "does not answer");
+        browser.untilText("#stale", "do not act on the old one");
         browser.screen("dead-server");
         assertEquals("Hatch of the tug", browser.find("#title").getDomProperty("value"));
         server = start(port);

@@ -22,7 +22,7 @@ public final class Citations {
     /**
      * Writes into a sheet.
      *
-     * @param names what people read for the id of an agent or class
+     * @param names what people read for the subject of a sentence
      */
     public Citations(Markup out, Words words, UnaryOperator<String> names) {
         this.out = out;
@@ -44,7 +44,7 @@ public final class Citations {
                 sentence(same.get(0));
                 String others = same.stream()
                         .skip(1)
-                        .map(r -> names.apply(r.subject().replaceFirst("^minor-", "")))
+                        .map(r -> names.apply(r.subject()))
                         .distinct()
                         .collect(Collectors.joining(", "));
                 out.words("p", "likewise", words.say("sheet.likewise", others));
@@ -67,7 +67,7 @@ public final class Citations {
 
     /** A sentence in the language of the rule base. */
     public void says(String sentence) {
-        out.own(words.language().equals("en") ? "<p class=\"says\">" : "<p class=\"says\" lang=\"en\">");
+        out.own(words.ofRuleBase() ? "<p class=\"says\">" : "<p class=\"says\" lang=\"en\">");
         out.text(sentence).own("</p>\n");
     }
 

@@ -11,7 +11,7 @@ import java.util.TreeSet;
 /** The words of the sheet and the page in one language. Sentences of rules stay as the rule base has them. */
 public final class Words {
     /** The languages that have a bundle, the first of which is used when another is asked for. */
-    public static final List<String> LANGUAGES = List.of("en", "de");
+    public static final List<String> LANGUAGES = List.of(Locale.ENGLISH.getLanguage(), Locale.GERMAN.getLanguage());
 
     private static final String BUNDLE = "org.fumewarden.messages";
 
@@ -34,6 +34,11 @@ public final class Words {
                         BUNDLE,
                         locale,
                         ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+    }
+
+    /** True when the words are those of the rule base. */
+    public boolean ofRuleBase() {
+        return language.equals(LANGUAGES.get(0));
     }
 
     /** Tag of the language, for example {@code de}. */
