@@ -18,7 +18,7 @@ import org.fumewarden.model.Row;
 
 /** The words of rules: questions, answers, cells of tables and placeholders must exist. */
 final class RuleWords {
-    private static final Pattern EQUAL = Pattern.compile("\\b(\\w+)\\s*[!=]=\\s*\"([^\"]*)\"");
+    private static final Pattern EQUAL = Pattern.compile("\\b(\\w+)\\s*[!=]=\\s*\"([^\"]*)\"(?!\\s*\\+)");
     private static final Pattern IN = Pattern.compile("\\b(\\w+)\\s*(?:not\\s+)?in\\s*\\(([^)]*)\\)");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)}");
