@@ -54,7 +54,11 @@ final class DueCommand implements Callable<Integer> {
                 defaultValue = "P30D")
         private String within;
 
-        @Option(names = "--code", paramLabel = "ID", description = "The code whose duties count.", defaultValue = "gb")
+        @Option(
+                names = "--code",
+                paramLabel = "ID",
+                description = "The code whose duties count; that of the site when not given.",
+                defaultValue = "")
         private String code;
 
         @Option(
@@ -77,7 +81,7 @@ final class DueCommand implements Callable<Integer> {
                         Nearest.maybe(name, vocabulary.facts().keySet())));
             });
             try (Store open = Store.read(store.file())) {
-                return new DueList(open, StoreOption.duties(code, day).duties(), day, Period.ofDays(7))
+                return new DueList(open, StoreOption.duties(code, open, day).duties(), day, Period.ofDays(7))
                         .compute(site, Optional.of(day.plus(period())));
             }
         }

@@ -56,8 +56,8 @@ final class LogCommand implements Callable<Integer> {
     @Option(
             names = "--code",
             paramLabel = "ID",
-            description = "The code whose limits judge a test of breathing air.",
-            defaultValue = "gb")
+            description = "The code whose limits judge a test of breathing air; that of the site when not given.",
+            defaultValue = "")
     private String code;
 
     @Mixin

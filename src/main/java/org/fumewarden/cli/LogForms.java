@@ -66,7 +66,7 @@ final class LogForms {
         Details details = Forms.details(wanted, values);
         if (details instanceof Details.AirTest test && test.topic().equals("breathing")) {
             Optional<AirLimits> limits =
-                    StoreOption.duties(code, option.today()).airLimits();
+                    StoreOption.duties(code, store, option.today()).airLimits();
             return limits.map(l -> (Details) l.judged(test)).orElse(test);
         }
         return details;

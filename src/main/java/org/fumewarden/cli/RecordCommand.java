@@ -46,7 +46,11 @@ final class RecordCommand implements Callable<Integer> {
     @Option(names = "--format", description = "${COMPLETION-CANDIDATES}; text when not given.", defaultValue = "text")
     private DueCommand.Format format;
 
-    @Option(names = "--code", paramLabel = "ID", description = "The code whose clauses are cited.", defaultValue = "gb")
+    @Option(
+            names = "--code",
+            paramLabel = "ID",
+            description = "The code whose clauses are cited; that of the site when not given.",
+            defaultValue = "")
     private String code;
 
     @Option(names = "--on", paramLabel = "DATE", description = "The day; today when not given.")
@@ -59,8 +63,8 @@ final class RecordCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         return store.guarded(() -> {
             LocalDate day = on.isEmpty() ? store.today() : Forms.day("--on", on);
-            DutyBook book = StoreOption.duties(code, day);
             try (Store open = Store.read(store.file())) {
+                DutyBook book = StoreOption.duties(code, open, day);
                 return sheet == Sheet.programme ? programme(open, book, day) : paper(open, book);
             }
         });

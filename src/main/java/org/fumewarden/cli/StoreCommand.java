@@ -149,13 +149,18 @@ final class StoreCommand implements Callable<Integer> {
             description = "Says which records may be discarded, and from when. Discards nothing.")
     int retention(
             @Mixin StoreOption store,
-            @Option(names = "--code", paramLabel = "ID", defaultValue = "gb") String code,
+            @Option(
+                            names = "--code",
+                            paramLabel = "ID",
+                            description = "That of the site when not given.",
+                            defaultValue = "")
+                    String code,
             @Option(names = "--all", description = "Also what must still be kept.") boolean all)
             throws Exception {
         return store.guarded(() -> {
             try (Store open = Store.read(store.file())) {
                 Retention retention = new Retention(
-                        open, StoreOption.duties(code, store.today()).duties());
+                        open, StoreOption.duties(code, open, store.today()).duties());
                 for (Item item : open.items()) {
                     for (Retention.Kept kept : retention.of(item)) {
                         boolean gone = kept.mayGo(store.today());

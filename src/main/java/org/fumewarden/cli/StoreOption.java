@@ -9,8 +9,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.StoreException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -53,9 +56,29 @@ final class StoreOption {
         return spec.commandLine().getOut();
     }
 
-    /** The duties of a code in force on a day. */
-    static DutyBook duties(String code, LocalDate on) {
-        return DutyBook.of(CodeBook.read(RuleFolder.shipped(), code), on);
+    /**
+     * The tables in force on a day, of the named code or else of the code that the site is registered under.
+     *
+     * @param code what the user named; empty when nothing
+     */
+    static DutyBook duties(String code, Store open, LocalDate on) {
+        RuleFolder rules = RuleFolder.shipped();
+        return DutyBook.of(CodeBook.read(rules, code.isEmpty() ? registered(open, rules) : code), on);
+    }
+
+    private static String registered(Store open, RuleFolder rules) {
+        return open.items().stream()
+                .filter(Item.Site.class::isInstance)
+                .map(i -> ((Item.Site) i).code())
+                .filter(c -> !c.isEmpty())
+                .findFirst()
+                .orElseThrow(() -> new InputException(new Problem(
+                        "--code",
+                        0,
+                        "",
+                        "is not given, and the site is not registered under a code.",
+                        "--code with one of " + String.join(", ", rules.codes())
+                                + "; or register the site with code=... once.")));
     }
 
     /** Runs a command and turns every expected fault into words and an exit code. */

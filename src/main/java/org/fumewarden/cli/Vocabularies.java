@@ -1,23 +1,20 @@
 package org.fumewarden.cli;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.model.Member;
-import org.fumewarden.model.Row;
+import org.fumewarden.codes.YamlFiles;
 
 /** The facts on which duties hang, and the values they may have. */
 final class Vocabularies {
+    private static final String TABLE = "shared/tables/duty-facts.yaml";
     private static final String PREFIX = "duty-";
 
     private final Map<String, List<String>> facts;
@@ -30,12 +27,14 @@ final class Vocabularies {
     static Vocabularies shipped() {
         RuleFolder folder = RuleFolder.shipped();
         Map<String, List<String>> facts = new TreeMap<>();
-        for (Row row : CodeBook.read(folder, folder.codes().get(0)).rows(LocalDate.EPOCH)) {
-            if (row instanceof Member member && member.set().startsWith(PREFIX)) {
-                facts.computeIfAbsent(member.set().substring(PREFIX.length()), k -> new ArrayList<>())
-                        .add(member.item());
-            }
+        Located table = YamlFiles.parse(folder.origin() + "/" + TABLE, folder.text(TABLE));
+        for (Located row : table.entries().get("rows").items()) {
+            Map<String, Located> cells = row.entries();
+            facts.put(
+                    cells.get("set").text().substring(PREFIX.length()),
+                    cells.get("items").words());
         }
+        table.settle();
         return new Vocabularies(facts);
     }
 

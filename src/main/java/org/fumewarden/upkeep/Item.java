@@ -259,14 +259,25 @@ public sealed interface Item {
         }
     }
 
-    /** The site and its employer, as records must name them. */
-    record Site(String id, String employer, String address, String administrator, Map<String, List<String>> facts)
+    /**
+     * The site and its employer, as records must name them.
+     *
+     * @param code id of the code under which the site works; empty when none is set
+     */
+    record Site(
+            String id,
+            String employer,
+            String address,
+            String administrator,
+            String code,
+            Map<String, List<String>> facts)
             implements Item {
         public Site {
             id = Given.needed("id", id);
             employer = Given.needed("employer", employer);
             address = Given.needed("address", address);
             administrator = Given.optional("administrator", administrator);
+            code = Given.optional("code", code);
             facts = Given.facts(facts);
         }
 

@@ -48,6 +48,17 @@ class UpkeepCommandsTest {
                 0,
                 run(
                         new RegisterCommand(),
+                        "site",
+                        "id=site",
+                        "employer=Tarn Haven Fabrication",
+                        "address=Quay Road 1, Tarn Haven",
+                        "code=gb",
+                        "monitoring-needed=false"),
+                err.toString());
+        assertEquals(
+                0,
+                run(
+                        new RegisterCommand(),
                         "unit",
                         "id=U-014",
                         "description=blower unit",
@@ -131,17 +142,17 @@ class UpkeepCommandsTest {
                         "result=passed",
                         "condition=sound",
                         "flow=175",
-                        "corrects=2",
+                        "corrects=3",
                         "corrects-because=read the scale wrongly"),
                 err.toString());
         assertEquals(
                 0,
-                run(new LogCommand(), "void", "item=U-014", "entry=3", "by=Sanna Teller", "reason=wrong unit"),
+                run(new LogCommand(), "void", "item=U-014", "entry=4", "by=Sanna Teller", "reason=wrong unit"),
                 err.toString());
         run(new LogCommand(), "--list", "U-014");
         assertTrue(
                 out.toString()
-                        .contains("3  2026-03-02  examination  passed  by Sanna Teller  corrects 2  (corrected later)"),
+                        .contains("4  2026-03-02  examination  passed  by Sanna Teller  corrects 3  (corrected later)"),
                 out.toString());
     }
 
@@ -205,7 +216,7 @@ class UpkeepCommandsTest {
                 new BufferedReader(new StringReader("repair\nU-014\n")), new PrintWriter(new StringWriter())));
         assertEquals(2, run(log));
         run(new StoreCommand(), "verify");
-        assertTrue(out.toString().startsWith("Intact: 1 entries."), out.toString());
+        assertTrue(out.toString().startsWith("Intact: 2 entries."), out.toString());
     }
 
     @Test
@@ -219,7 +230,7 @@ class UpkeepCommandsTest {
                 "- {kind: repair, item: U-014, on: 2026-03-04, by: workshop, work: hose}\n- {kind: repair, item: U-999, on: 2026-03-04, by: workshop, work: hose}\n");
         assertEquals(2, run(new LogCommand(), "--file", yaml.toString()));
         run(new StoreCommand(), "verify");
-        assertTrue(out.toString().startsWith("Intact: 3 entries."), out.toString());
+        assertTrue(out.toString().startsWith("Intact: 4 entries."), out.toString());
     }
 
     @Test
@@ -246,12 +257,12 @@ class UpkeepCommandsTest {
         bytes[text.indexOf("\"condition\":\"sound\"") + 14] ^= 1;
         Files.write(folder.resolve("log.db"), bytes);
         assertEquals(3, run(new StoreCommand(), "verify"));
-        assertTrue(out.toString().startsWith("Broken. First: entry 2: was changed"), out.toString());
+        assertTrue(out.toString().startsWith("Broken. First: entry 3: was changed"), out.toString());
         assertEquals(
                 0,
                 run(new StoreCommand(), "salvage", folder.resolve("rest.jsonl").toString()),
                 err.toString());
-        assertTrue(out.toString().contains("1 entries saved"), out.toString());
+        assertTrue(out.toString().contains("2 entries saved"), out.toString());
     }
 
     @Test
@@ -269,5 +280,17 @@ class UpkeepCommandsTest {
         assertTrue(err.toString().contains("U-015 is not in the register.\nMaybe \"U-014\""), err.toString());
         assertEquals(2, run(new DueCommand(), "--within", "soon"));
         assertEquals(2, run(new DueCommand(), "--code", "xx"));
+    }
+
+    @Test
+    void theSiteRemembersItsCodeAndWithoutOneNothingIsGuessed() {
+        assertEquals(
+                0,
+                run(new RegisterCommand(), "site", "id=site", "employer=Tarn Haven Fabrication", "address=Quay Road 1"),
+                err.toString());
+        assertEquals(2, run(new DueCommand()));
+        assertTrue(
+                err.toString().contains("--code is not given") && err.toString().contains("\nMaybe --code with one of"),
+                err.toString());
     }
 }

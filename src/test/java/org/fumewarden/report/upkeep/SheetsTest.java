@@ -79,6 +79,7 @@ class SheetsTest {
                                 "Tarn Haven Fabrication",
                                 "Quay Road 1, Tarn Haven",
                                 "",
+                                "",
                                 Map.of("agent", List.of("none"))),
                         TODAY,
                         "stores"),
