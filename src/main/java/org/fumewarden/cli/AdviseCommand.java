@@ -81,6 +81,13 @@ final class AdviseCommand implements Callable<Integer> {
             defaultValue = "en")
     private String language;
 
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            description =
+                    "Register and log: a unit that the task names (kit.unit) and that is withdrawn bars powered units.")
+    private Path store;
+
     @Mixin
     private TaskOptions options;
 
@@ -90,6 +97,9 @@ final class AdviseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Bench bench = options.bench(file);
+        if (store != null) {
+            bench = bench.with(UnitInUse.of(bench.tree(Map.of()), store));
+        }
         Advice advice = bench.advise();
         if (format == Format.pdf && output == null) {
             throw new InputException(new Problem(

@@ -30,6 +30,12 @@ import picocli.CommandLine.Spec;
             SchemaCommand.class,
             CheckCommand.class,
             RulesCommand.class,
+            RegisterCommand.class,
+            LogCommand.class,
+            DueCommand.class,
+            RecordCommand.class,
+            CalendarCommand.class,
+            StoreCommand.class,
             CodesCommand.class,
             NewCommand.class,
             ServeCommand.class

@@ -69,6 +69,13 @@ public final class Bench {
                 name, () -> TaskTree.parse(name, text), Map.of(), Optional.empty(), Optional.empty(), makeAdvisor);
     }
 
+    /** The same bench with more changes made before any other. */
+    public Bench with(Map<String, String> more) {
+        Map<String, String> all = new HashMap<>(changes);
+        all.putAll(more);
+        return new Bench(name, source, all, code, on, this::advisor);
+    }
+
     /** The code that decides. */
     public String code() {
         return code.or(() -> TaskTree.top(source.get(), "code"))

@@ -1,0 +1,78 @@
+package org.fumewarden.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** A unit that the register holds as withdrawn is not recommended. */
+class UnitInUseTest {
+    private static final String TASK = "scenarios/tours/stainless-brackets.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private String store;
+    private String out;
+    private String err;
+
+    @BeforeEach
+    void registerAUnit() {
+        store = folder.resolve("yard.db").toString();
+        assertEquals(
+                0,
+                run(
+                        "register",
+                        "unit",
+                        "id=TH-07",
+                        "description=blower with hood",
+                        "minimum-flow=170",
+                        "--store",
+                        store),
+                () -> err);
+    }
+
+    @Test
+    void aUnitInServiceIsRecommendedAsBefore() {
+        assertEquals(0, advise("TH-07"), () -> err);
+        assertTrue(out.contains("Wear: powered hood"), out);
+    }
+
+    @Test
+    void aWithdrawnUnitBarsPoweredUnits() {
+        int logged = run("log", "withdrawal", "item=TH-07", "by=Sanna Teller", "because=hose cut", "--store", store);
+        assertEquals(0, logged, () -> err);
+        advise("TH-07");
+        assertFalse(out.contains("Wear: powered"), out);
+        assertTrue(out.contains("withdrawn"), out);
+    }
+
+    @Test
+    void aUnitThatNobodyRegisteredIsRefusedWithTheNearestNames() {
+        assertEquals(2, advise("TH-70"));
+        assertTrue(err.contains("kit.unit") && err.contains("TH-07"), err);
+    }
+
+    private int advise(String unit) {
+        return run("advise", TASK, "--set", "kit.unit=" + unit, "--store", store);
+    }
+
+    private int run(String... arguments) {
+        StringWriter outText = new StringWriter();
+        StringWriter errText = new StringWriter();
+        CommandLine line = Main.commandLine();
+        line.setOut(new PrintWriter(outText, true));
+        line.setErr(new PrintWriter(errText, true));
+        int code = line.execute(arguments);
+        out = outText.toString();
+        err = errText.toString();
+        return code;
+    }
+}
