@@ -34,7 +34,9 @@ final class UnitInUse {
             Map<String, String> changes = new LinkedHashMap<>();
             boolean inService = store.state(item.id()).inService();
             changes.put("kit.unit-withdrawn", Boolean.toString(!inService));
-            if (item instanceof Item.Unit unit && !kit.containsKey("minimum-design-flow")) {
+            if (item instanceof Item.Unit unit
+                    && kit.containsKey("measured-flow")
+                    && !kit.containsKey("minimum-design-flow")) {
                 unit.minimumFlow()
                         .ifPresent(flow -> changes.put("kit.minimum-design-flow", flow.toPlainString() + " L/min"));
             }

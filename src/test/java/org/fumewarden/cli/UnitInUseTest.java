@@ -47,7 +47,7 @@ class UnitInUseTest {
 
     @Test
     void aWithdrawnUnitBarsPoweredUnits() {
-        int logged = run("log", "withdrawal", "item=TH-07", "by=Sanna Teller", "because=hose cut", "--store", store);
+        int logged = run("log", "withdrawal", "item=TH-07", "by=Sanna Teller", "reason=hose cut", "--store", store);
         assertEquals(0, logged, () -> err);
         advise("TH-07");
         assertFalse(out.contains("Wear: powered"), out);
