@@ -55,16 +55,17 @@ public final class RoomEstimate {
         Optional<String> process = needed("process", "task.process");
         Optional<String> place = place();
         OptionalDouble time = amount("time-on-task");
-        double minutes =
-                time.isPresent() ? time.getAsDouble() : amount("shift").orElse(TimeWeightedAverage.EIGHT_HOURS);
+        double shift = amount("shift").orElse(TimeWeightedAverage.EIGHT_HOURS);
+        double minutes = time.orElse(shift);
         if (minutes <= 0) {
             lacks.add("The task lasts no time. Maybe correct task.time-on-task.");
         }
         Optional<FumeSource> source = process.flatMap(p -> source(agent, p)).map(this::extracted);
         Optional<Workplace> room = place.flatMap(this::room);
+        // Nobody said that the rest of the shift is clean, so it is counted like the task.
         Optional<Screening> screening = lacks.isEmpty() && source.isPresent() && room.isPresent()
                 ? Optional.of(Screening.of(source.get(), room.get(), Workplace.Place.AT_THE_ARC, minutes)
-                        .over(minutes, TimeWeightedAverage.EIGHT_HOURS, false))
+                        .over(Math.max(minutes, shift), TimeWeightedAverage.EIGHT_HOURS, false))
                 : Optional.empty();
         return new Result(screening, lacks, process.flatMap(this::usual).orElse(""));
     }

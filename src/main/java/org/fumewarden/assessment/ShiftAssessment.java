@@ -10,8 +10,11 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.exposure.Outcome;
 import org.fumewarden.exposure.Period;
+import org.fumewarden.exposure.ShortTerm;
+import org.fumewarden.exposure.Status;
 import org.fumewarden.exposure.TimeWeightedAverage;
 import org.fumewarden.exposure.TimeWeightedAverage.Unsampled;
+import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Measure;
@@ -55,10 +58,29 @@ final class ShiftAssessment {
         }
         inputs.add(Assessor.note(
                 shift, "one-shift", "One shift says little about other days. Maybe sample 6 or more shifts."));
+        inputs.addAll(hidden(shift, figures));
         OptionalDouble limit = figures.lowestLimit(shift.agent(), shift.averaging(), shift.unit()).stream()
                 .mapToDouble(BigDecimal::doubleValue)
                 .findFirst();
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
+    }
+
+    /** Stretches too long for a short-term level whose mean alone proves that the short-term limit was exceeded. */
+    private static List<Input> hidden(Reading.Shift shift, Figures figures) {
+        OptionalDouble limit = figures.lowestLimit(shift.agent(), Averaging.STEL, shift.unit()).stream()
+                .mapToDouble(BigDecimal::doubleValue)
+                .findFirst();
+        List<Input> found = new ArrayList<>();
+        for (Period period : shift.periods()) {
+            Outcome<Double> shortTerm = limit.isEmpty()
+                    ? Outcome.of(0.0)
+                    : ShortTerm.fromSample(
+                            period.concentration(), period.minutes(), ShortTerm.QUARTER_HOUR, limit.getAsDouble());
+            if (shortTerm.status() == Status.INFERRED_EXCEEDANCE) {
+                found.add(Assessor.note(shift, shortTerm.status(), shortTerm.sentence()));
+            }
+        }
+        return found;
     }
 
     /** A measured answer of the task; empty when it is not known. */
