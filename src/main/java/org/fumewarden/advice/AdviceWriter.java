@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.fumewarden.assessment.Assessment;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
@@ -39,12 +40,14 @@ final class AdviceWriter {
     private final CodeBook book;
     private final Task task;
     private final List<Row> rows;
+    private final List<Assessment> assessed;
     private final Trail trail;
 
-    AdviceWriter(CodeBook book, Task task, List<Row> rows, Trail trail) {
+    AdviceWriter(CodeBook book, Task task, List<Row> rows, List<Assessment> assessed, Trail trail) {
         this.book = book;
         this.task = task;
         this.rows = rows;
+        this.assessed = List.copyOf(assessed);
         this.trail = trail;
     }
 
@@ -94,14 +97,15 @@ final class AdviceWriter {
         boolean open = !trail.all(OpenNeed.class).isEmpty();
         Optional<Need> largest = steps.stream().map(s -> (Need) s.conclusion()).reduce((a, b) -> b.exceeds(a) ? b : a);
         if (largest.isEmpty()) {
-            return new RequiredFactor(BigDecimal.ZERO, open, "none", "none", "none", List.of());
+            return new RequiredFactor(BigDecimal.ZERO, open, "none", "none", "none", List.of(), List.of());
         }
         Need need = largest.get();
         List<Reason> why = steps.stream()
                 .filter(s -> s.conclusion().equals(need))
                 .map(Reason::of)
                 .toList();
-        return new RequiredFactor(need.value(), open, need.subject(), need.basis(), need.statistic(), why);
+        List<ByStatistic> others = new StatisticTable(rows, assessed, trail).of(need);
+        return new RequiredFactor(need.value(), open, need.subject(), need.basis(), need.statistic(), others, why);
     }
 
     private List<Reason> stops() {

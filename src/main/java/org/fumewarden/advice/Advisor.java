@@ -3,6 +3,8 @@ package org.fumewarden.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.fumewarden.assessment.Assessment;
+import org.fumewarden.assessment.Assessor;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Engine;
@@ -43,9 +45,17 @@ public final class Advisor {
      */
     public Advice advise(Task task) {
         List<Row> rows = base.book().rows(task.on());
-        comparable(task, rows);
-        Trail trail = engine.decide(task.inputs(), task.on());
-        return new AdviceWriter(base.book(), task, rows, trail).write();
+        List<Assessment> assessed = new Assessor(task, rows).assess();
+        Task whole =
+                task.with(assessed.stream().flatMap(a -> a.inputs().stream()).toList());
+        comparable(whole, rows);
+        Trail trail = engine.decide(whole.inputs(), whole.on());
+        return new AdviceWriter(base.book(), whole, rows, assessed, trail).write();
+    }
+
+    /** What the readings of a task came to, before any rule sees them. */
+    public List<Assessment> assess(Task task) {
+        return new Assessor(task, base.book().rows(task.on())).assess();
     }
 
     /** A particle in ppm means nothing: say so before any rule sees it. */

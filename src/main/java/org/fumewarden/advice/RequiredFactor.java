@@ -9,10 +9,18 @@ import java.util.List;
  * @param value largest of all needs, rounded up for print; 0 when nothing could be compared
  * @param open true when at least one need could not be worked out, so that the value is only a floor
  * @param agent agent, mixture or policy that demands the value
+ * @param byStatistic what the factor would be by each statistic of the samples behind it; empty without samples
  */
 public record RequiredFactor(
-        BigDecimal value, boolean open, String agent, String basis, String statistic, List<Reason> reasons) {
+        BigDecimal value,
+        boolean open,
+        String agent,
+        String basis,
+        String statistic,
+        List<ByStatistic> byStatistic,
+        List<Reason> reasons) {
     public RequiredFactor {
+        byStatistic = List.copyOf(byStatistic);
         reasons = List.copyOf(reasons);
     }
 

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             AdviseCommand.class,
             CompareCommand.class,
+            ExposureCommand.class,
             SweepCommand.class,
             ExplainCommand.class,
             DrillCommand.class,

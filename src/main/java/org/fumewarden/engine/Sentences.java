@@ -87,7 +87,8 @@ final class Sentences {
             return ref.address();
         }
         if (value instanceof String text) {
-            return vocabulary.name(text);
+            // Only an id has a name; a sentence keeps its hyphens.
+            return text.indexOf(' ') < 0 ? vocabulary.name(text) : text;
         }
         if (value instanceof java.util.Optional<?> optional) {
             return optional.map(this::words).orElse("none");

@@ -79,6 +79,13 @@ public final class AdviceJson {
         node.put("agent", factor.agent());
         node.put("basis", factor.basis());
         node.put("statistic", factor.statistic());
+        ArrayNode others = node.putArray("by-statistic");
+        factor.byStatistic().forEach(other -> {
+            ObjectNode each = others.addObject();
+            each.put("statistic", other.statistic());
+            number(each, "level", other.level());
+            number(each, "factor", other.factor());
+        });
         node.set("reasons", reasons(factor.reasons()));
         return node;
     }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.OpenQuestion;
@@ -90,6 +91,10 @@ public final class AdviceReader {
                 text(node, "agent"),
                 text(node, "basis"),
                 text(node, "statistic"),
+                list(
+                        node.path("by-statistic"),
+                        s -> new ByStatistic(
+                                text(s, "statistic"), decimal(s.path("level")), decimal(s.path("factor")))),
                 reasons(node, "reasons"));
     }
 

@@ -10,6 +10,7 @@ import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.SampleNote;
 import org.fumewarden.whatif.Drill;
 
 /** A training round in words, and its score sheet. */
@@ -56,6 +57,9 @@ public final class DrillText {
         }
         if (input instanceof Judged judged) {
             return vocabulary.name(judged.agent()) + ": judged at or below its limit (" + judged.because() + ")";
+        }
+        if (input instanceof SampleNote note) {
+            return vocabulary.name(note.agent()) + ": " + note.sentence();
         }
         return "";
     }

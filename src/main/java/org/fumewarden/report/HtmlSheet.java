@@ -111,6 +111,13 @@ public final class HtmlSheet {
                 pair("open", words.say("sheet.open.count", advice.questions().size()));
             }
             pair("factor", factor(advice.requiredFactor()));
+            if (!advice.requiredFactor().byStatistic().isEmpty()) {
+                pair(
+                        "by-statistic",
+                        advice.requiredFactor().byStatistic().stream()
+                                .map(s -> s.statistic() + " " + s.factor().toPlainString())
+                                .collect(Collectors.joining("; ")));
+            }
             pair("wear", advice.recommended().map(this::wear).orElseGet(() -> none(advice)));
             advice.recommended().ifPresent(r -> pair("filter", r.filter()));
         });

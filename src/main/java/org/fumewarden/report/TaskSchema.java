@@ -7,9 +7,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
+import java.util.Set;
 import java.util.TreeSet;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.task.Choices;
 
 /** The JSON Schema of task files, made from the vocabulary so that it cannot drift from it. */
 public final class TaskSchema {
@@ -17,6 +19,8 @@ public final class TaskSchema {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final String LEVEL =
             "^(unknown|[+]?[0-9][0-9.eE+-]*\\s*(mg/m3|ug/m3|µg/m3|ppm|ppb|mg/m³|ug/m³|µg/m³))$";
+
+    private static final String RESULT = LEVEL.replace("^(unknown|", "^(<?\\s*");
 
     private TaskSchema() {}
 
@@ -95,6 +99,23 @@ public final class TaskSchema {
         values.add("unknown");
     }
 
+    /** A sample is a result, a detection limit with {@code <} in front, or a set of names. */
+    private static void samples(ObjectNode samples) {
+        samples.put("type", "array").put("minItems", 1);
+        ArrayNode kinds = samples.putObject("items").putArray("anyOf");
+        kinds.addObject().put("type", "string").put("pattern", RESULT);
+        ObjectNode full = kinds.addObject().put("type", "object").put("additionalProperties", false);
+        full.putArray("required").add("level");
+        ObjectNode parts = full.putObject("properties");
+        parts.putObject("level").put("type", "string").put("pattern", RESULT);
+        text(parts, "duration", "How long the sample ran, such as 4 h");
+        text(parts, "worker", "Who carried it");
+    }
+
+    private static void only(ObjectNode node, Collection<String> words) {
+        words.forEach(node.putArray("enum")::add);
+    }
+
     private static ObjectNode exposures(Collection<String> agents) {
         ObjectNode list = NODES.objectNode();
         list.put("type", "array");
@@ -108,8 +129,17 @@ public final class TaskSchema {
         for (String averaging : new String[] {"twa", "stel", "ceiling"}) {
             cells.putObject(averaging).put("type", "string").put("pattern", LEVEL);
         }
-        ObjectNode samples = cells.putObject("samples").put("type", "array");
-        samples.putObject("items").put("type", "string").put("pattern", LEVEL);
+        samples(cells.putObject("samples"));
+        only(cells.putObject("non-detects"), Choices.nonDetects());
+        only(cells.putObject("statistic"), Choices.statistics());
+        ObjectNode periods = cells.putObject("periods").put("type", "array").putObject("items");
+        periods.put("type", "object").put("additionalProperties", false);
+        periods.putArray("required").add("level").add("duration");
+        ObjectNode period = periods.putObject("properties");
+        period.putObject("level").put("type", "string").put("pattern", LEVEL);
+        text(period, "duration", "How long, such as 2 h or 45 min");
+        only(cells.putObject("unsampled"), Choices.unsampled());
+        only(cells.putObject("estimate"), Set.of("room-model"));
         ArrayNode averagings = cells.putObject("averaging").putArray("enum");
         averagings.add("PT8H").add("PT15M").add("ceiling");
         ArrayNode estimated = cells.putObject("estimated").putArray("enum");

@@ -102,6 +102,12 @@ public final class TextSheet {
         } else if (status != Status.DO_NOT_ENTER) {
             paragraph("By these figures no respirator is required" + open + ".", 2);
         }
+        if (!factor.byStatistic().isEmpty()) {
+            String others = factor.byStatistic().stream()
+                    .map(s -> s.statistic() + " " + s.factor().toPlainString())
+                    .collect(Collectors.joining("; "));
+            paragraph("The same samples by other statistics: " + others + ".", 2);
+        }
     }
 
     private void wear(Respirator respirator) {

@@ -1,7 +1,7 @@
 package org.fumewarden.task;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,17 +17,44 @@ import org.fumewarden.model.Unknown;
 
 /** Reads the list of exposures of a task file. */
 final class ExposureReader {
-    private static final Set<String> CELLS =
-            Set.of("agent", "twa", "stel", "ceiling", "samples", "averaging", "estimated", "judged", "because");
+    private static final Set<String> CELLS = Set.of(
+            "agent",
+            "twa",
+            "stel",
+            "ceiling",
+            "samples",
+            "averaging",
+            "non-detects",
+            "statistic",
+            "periods",
+            "unsampled",
+            "estimate",
+            "estimated",
+            "judged",
+            "because");
+    /** Cells that mean nothing without another one. */
+    private static final Map<String, String> BELONGS =
+            Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
 
     private final Set<String> agents;
+    private final List<Input> inputs = new ArrayList<>();
+    private final List<Reading> readings = new ArrayList<>();
 
     ExposureReader(Set<String> agents) {
         this.agents = agents;
     }
 
-    List<Input> read(Located list) {
-        List<Input> inputs = new ArrayList<>();
+    /** The exposures whose level stands in the file. */
+    List<Input> inputs() {
+        return inputs;
+    }
+
+    /** The exposures whose level is still to be reckoned. */
+    List<Reading> readings() {
+        return readings;
+    }
+
+    void read(Located list) {
         Set<String> seen = new HashSet<>();
         for (Located item : list.items()) {
             Map<String, Located> cells = item.entries(CELLS);
@@ -45,18 +72,17 @@ final class ExposureReader {
             } else if (!seen.add(id)) {
                 agent.complain("is listed twice.", "put both values into one entry.");
             } else {
-                entry(id, item, cells, inputs);
+                entry(id, item, cells);
             }
         }
-        return inputs;
     }
 
-    private static void entry(String agent, Located item, Map<String, Located> cells, List<Input> inputs) {
+    private void entry(String agent, Located item, Map<String, Located> cells) {
         boolean estimated = Optional.ofNullable(cells.get("estimated"))
                 .flatMap(p -> p.oneOf(Set.of("true", "false")))
                 .filter("true"::equals)
                 .isPresent();
-        int before = inputs.size();
+        int before = inputs.size() + readings.size();
         for (Averaging averaging : Averaging.values()) {
             Located place = cells.get(averaging.key());
             if (place != null && place.text().equals("unknown")) {
@@ -73,45 +99,43 @@ final class ExposureReader {
                                 place.path())));
             }
         }
-        samples(agent, cells, inputs);
+        reckoned(agent, cells);
         judged(agent, cells, inputs);
-        if (inputs.size() == before && item.problems().isEmpty()) {
+        BELONGS.forEach((cell, other) -> {
+            if (cells.containsKey(cell) && !cells.containsKey(other)) {
+                cells.get(cell).complain("stands without " + other + ".", "add " + other + ":, or drop it.");
+            }
+        });
+        if (inputs.size() + readings.size() == before && item.problems().isEmpty()) {
             item.complain("gives no level.", "add twa: \"0.12 mg/m3\", samples, judged: below-limit, or twa: unknown.");
         }
     }
 
-    private static void samples(String agent, Map<String, Located> cells, List<Input> inputs) {
-        Located place = cells.get("samples");
-        if (place == null) {
-            return;
+    /** Levels that have to be reckoned first: at most one for each averaging time. */
+    private void reckoned(String agent, Map<String, Located> cells) {
+        List<Reading> found = new ArrayList<>();
+        if (cells.containsKey("samples")) {
+            Averaging averaging = Optional.ofNullable(cells.get("averaging"))
+                    .flatMap(ExposureReader::averaging)
+                    .orElse(Averaging.TWA);
+            SampleReader.samples(agent, averaging, cells).ifPresent(found::add);
         }
-        Averaging averaging = Optional.ofNullable(cells.get("averaging"))
-                .flatMap(ExposureReader::averaging)
-                .orElse(Averaging.TWA);
-        if (cells.containsKey(averaging.key())) {
-            place.complain("stand beside a single " + averaging.key() + " value.", "keep one of the two.");
-            return;
+        if (cells.containsKey("periods")) {
+            SampleReader.periods(agent, cells).ifPresent(found::add);
         }
-        List<Quantities.Level> levels = place.items().stream()
-                .map(Quantities::level)
-                .flatMap(Optional::stream)
-                .toList();
-        if (levels.stream().map(Quantities.Level::unit).distinct().count() > 1) {
-            place.complain("mix units.", "give all samples in one unit.");
-            return;
-        }
-        levels.stream()
-                .max(Comparator.comparing(Quantities.Level::value))
-                .ifPresent(highest -> inputs.add(new Exposure(
-                        agent,
-                        averaging,
-                        highest.value(),
-                        highest.unit(),
-                        "highest of " + levels.size() + " samples",
-                        false,
-                        place.path())));
-        if (levels.isEmpty() && place.problems().isEmpty()) {
-            place.complain("is an empty list.", "list the samples, or write twa: unknown.");
+        Optional.ofNullable(cells.get("estimate")).ifPresent(place -> place.oneOf(Set.of("room-model"))
+                .ifPresent(model -> found.add(new Reading.RoomModel(agent, place.path()))));
+        Set<Averaging> taken = EnumSet.noneOf(Averaging.class);
+        for (Reading reading : found) {
+            Averaging averaging = reading.averaging();
+            Located place = cells.get(reading.path().substring(reading.path().lastIndexOf('.') + 1));
+            if (cells.containsKey(averaging.key())) {
+                place.complain("stand beside a single " + averaging.key() + " value.", "keep one of the two.");
+            } else if (!taken.add(averaging)) {
+                place.complain("is a second source for the same " + averaging.words() + ".", "keep one of the two.");
+            } else {
+                readings.add(reading);
+            }
         }
     }
 

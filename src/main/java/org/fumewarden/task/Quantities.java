@@ -24,6 +24,7 @@ final class Quantities {
             "length", ordered("m", "1", "ft", "0.3048", "km", "1000"),
             "volume", ordered("m3", "1", "ft3", "0.028316846592", "l", "0.001"),
             "flow", ordered("l/min", "1", "L/min", "1", "m3/h", "16.6666666666666667", "cfm", "28.316846592"),
+            "mass-flow", ordered("kg/h", "1", "g/min", "0.06", "lb/h", "0.45359237"),
             "duration", ordered("min", "1", "h", "60", "s", "0.0166666666666666667"),
             "temperature", ordered("C", "1", "degC", "1"));
 
@@ -39,6 +40,7 @@ final class Quantities {
             case "length" -> "m";
             case "volume" -> "m3";
             case "flow" -> "L/min";
+            case "mass-flow" -> "kg/h";
             case "duration" -> "min";
             case "temperature" -> "C";
             default -> "";
@@ -73,7 +75,11 @@ final class Quantities {
 
     /** Reads a concentration: mg/m3, ug/m3, ppm or ppb. */
     static Optional<Level> level(Located place) {
-        String text = place.text();
+        return level(place, place.text());
+    }
+
+    /** Reads a concentration from words that stand in a place. */
+    static Optional<Level> level(Located place, String text) {
         Matcher match = NUMBER_UNIT.matcher(text);
         if (!match.matches()) {
             place.complain(
@@ -139,6 +145,7 @@ final class Quantities {
             case "length" -> "\"120 m\" or \"unknown\".";
             case "volume" -> "\"280 m3\" or \"unknown\".";
             case "flow" -> "\"180 L/min\" or \"unknown\".";
+            case "mass-flow" -> "\"1.5 kg/h\" or \"unknown\".";
             case "duration" -> "\"PT4H\", \"4 h\", \"45 min\" or \"unknown\".";
             case "temperature" -> "\"25 C\" or \"unknown\".";
             default -> "a number such as 3, or \"unknown\".";

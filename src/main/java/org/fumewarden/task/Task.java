@@ -1,6 +1,7 @@
 package org.fumewarden.task;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.fumewarden.model.Input;
@@ -10,18 +11,33 @@ import org.fumewarden.model.Input;
  *
  * @param on the day whose rules hold
  * @param inputs every answer, measurement, exposure and open question, in the order of the vocabulary
+ * @param readings exposures whose level is still to be reckoned from samples, stretches of a shift, or a room model
  * @param file name of the file, for messages
  * @param lines the lines of exposures in it, by path
  */
 public record Task(
-        String title, String code, LocalDate on, List<Input> inputs, String file, Map<String, Integer> lines) {
+        String title,
+        String code,
+        LocalDate on,
+        List<Input> inputs,
+        List<Reading> readings,
+        String file,
+        Map<String, Integer> lines) {
     public Task {
         inputs = List.copyOf(inputs);
+        readings = List.copyOf(readings);
         lines = Map.copyOf(lines);
     }
 
     /** A task that stands in no file. */
     public Task(String title, String code, LocalDate on, List<Input> inputs) {
-        this(title, code, on, inputs, "task", Map.of());
+        this(title, code, on, inputs, List.of(), "task", Map.of());
+    }
+
+    /** The same task with more inputs. */
+    public Task with(List<Input> more) {
+        List<Input> all = new ArrayList<>(inputs);
+        all.addAll(more);
+        return new Task(title, code, on, all, readings, file, lines);
     }
 }

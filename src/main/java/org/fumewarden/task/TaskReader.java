@@ -26,8 +26,11 @@ public final class TaskReader {
     private static final Set<String> FLAGS = Set.of("true", "false");
     private static final String UNKNOWN = "unknown";
 
-    /** A class may be chosen before there is a unit, so a unit that the file does not mention is not asked about. */
-    private static final String KIT = "kit";
+    /**
+     * Groups that are asked about only when the file mentions them: a class may be chosen before there is a unit, and an
+     * estimate is needed only where nothing was measured.
+     */
+    private static final Set<String> OPTIONAL = Set.of("kit", "estimate");
 
     private final Vocabulary vocabulary;
 
@@ -47,7 +50,7 @@ public final class TaskReader {
         List<Input> inputs = new ArrayList<>();
         for (Question question : vocabulary.questions()) {
             Located place = places.get(question.path());
-            if (place == null && question.group().equals(KIT)) {
+            if (place == null && OPTIONAL.contains(question.group())) {
                 continue;
             }
             if (place == null
@@ -58,8 +61,9 @@ public final class TaskReader {
             }
         }
         Map<String, Located> top = root.entries();
-        Optional.ofNullable(top.get("exposures"))
-                .ifPresent(list -> inputs.addAll(new ExposureReader(vocabulary.agents()).read(list)));
+        ExposureReader exposures = new ExposureReader(vocabulary.agents());
+        Optional.ofNullable(top.get("exposures")).ifPresent(exposures::read);
+        inputs.addAll(exposures.inputs());
         String title = Optional.ofNullable(top.get("title")).map(Located::text).orElse("Task without a title");
         LocalDate day = on.or(() -> Optional.ofNullable(top.get("on")).flatMap(Located::day))
                 .orElseGet(() -> {
@@ -68,7 +72,7 @@ public final class TaskReader {
                     return LocalDate.EPOCH;
                 });
         root.settle();
-        return new Task(title, code, day, inputs, root.file(), lines(top));
+        return new Task(title, code, day, inputs, exposures.readings(), root.file(), lines(top));
     }
 
     private static Map<String, Integer> lines(Map<String, Located> top) {

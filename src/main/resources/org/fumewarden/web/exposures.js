@@ -36,11 +36,25 @@ function levelRow(entry, index, time, changed) {
   return { node, fault };
 }
 
+/** A sample as a line: a level, or what else is known about it, as JSON. */
+function sampleLine(sample) {
+  return typeof sample === 'string' ? sample : JSON.stringify(sample);
+}
+
+function sampleOf(line) {
+  if (!line.startsWith('{')) return line;
+  try {
+    return JSON.parse(line);
+  } catch {
+    return line;
+  }
+}
+
 function extra(entry, index, changed) {
   const samples = el('textarea', {
-    rows: 3, value: (entry.samples ?? []).join('\n'), placeholder: '0.004 mg/m3', maxLength: 4000,
+    rows: 3, value: (entry.samples ?? []).map(sampleLine).join('\n'), placeholder: '0.004 mg/m3', maxLength: 4000,
     oninput: () => {
-      const list = samples.value.split('\n').map(s => s.trim()).filter(Boolean);
+      const list = samples.value.split('\n').map(s => s.trim()).filter(Boolean).map(sampleOf);
       changed('samples', list.length ? list : undefined);
     },
   });

@@ -36,6 +36,7 @@ final class PackageArrowsTest {
             Map.entry("trail", 1),
             Map.entry("upkeep", 2),
             Map.entry("task", 2),
+            Map.entry("assessment", 3),
             Map.entry("engine", 3),
             Map.entry("advice", 4),
             Map.entry("whatif", 5),

@@ -1,0 +1,59 @@
+package org.fumewarden.assessment;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fumewarden.model.Agent;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Concentrations;
+import org.fumewarden.model.Limit;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Threshold;
+import org.fumewarden.model.Unit;
+
+/** The rows in force as the arithmetic of exposure asks for them. */
+public final class Figures {
+    /** Digits of a reckoned level; rounded up, so that it is never understated. */
+    private static final MathContext LEVEL = new MathContext(12, RoundingMode.CEILING);
+
+    private final List<Row> rows;
+
+    public Figures(List<Row> rows) {
+        this.rows = List.copyOf(rows);
+    }
+
+    /** The rows of a type. */
+    public <R extends Row> Stream<R> all(Class<R> type) {
+        return rows.stream().filter(type::isInstance).map(type::cast);
+    }
+
+    /** The lowest limit of an averaging time that can be told in the unit. */
+    public Optional<BigDecimal> lowestLimit(String agent, Averaging averaging, Unit unit) {
+        return all(Limit.class)
+                .filter(l -> l.agent().equals(agent) && l.averaging() == averaging)
+                .flatMap(l -> in(unit, l.value(), l.unit(), agent).stream())
+                .min(Comparator.naturalOrder());
+    }
+
+    /** A concentration in another unit; empty when the agent has no molar mass. */
+    public Optional<BigDecimal> in(Unit to, BigDecimal level, Unit from, String agent) {
+        if (to == from) {
+            return Optional.of(level);
+        }
+        Optional<Agent> about = all(Agent.class)
+                .filter(a -> a.id().equals(agent) && a.molarMass().isPresent())
+                .findFirst();
+        Optional<Threshold> volume =
+                all(Threshold.class).filter(t -> t.id().equals("molar-volume")).findFirst();
+        return about.flatMap(a -> volume.map(v -> Concentrations.convert(level, from, to, a, v)));
+    }
+
+    /** A reckoned level as a decimal, rounded up. */
+    public static BigDecimal level(double value) {
+        return BigDecimal.valueOf(value).round(LEVEL);
+    }
+}

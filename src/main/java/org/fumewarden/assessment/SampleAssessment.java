@@ -1,0 +1,96 @@
+package org.fumewarden.assessment;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fumewarden.exposure.Appraisal;
+import org.fumewarden.exposure.Governing;
+import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.Statistic;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Input;
+import org.fumewarden.task.Reading;
+
+/** The exposure that samples stand for, by the statistic that governs. */
+final class SampleAssessment {
+    private static final double SHIFT_MINUTES = 480;
+    private static final double QUARTER_HOUR = 15;
+
+    private SampleAssessment() {}
+
+    static Assessment of(Reading.Samples group, Figures figures) {
+        OptionalDouble limit = figures.lowestLimit(group.agent(), group.averaging(), group.unit()).stream()
+                .mapToDouble(BigDecimal::doubleValue)
+                .findFirst();
+        // The governing value does not hang on the limit; without one, no sample can be said to lie below it.
+        Appraisal.Question question = new Appraisal.Question(
+                limit.orElse(Double.MAX_VALUE), minutes(group.averaging()), group.desired(), group.nonDetects());
+        Outcome<Appraisal> found = Appraisal.of(group.samples(), question);
+        if (found.value().isEmpty()) {
+            List<Input> open = List.of(Assessor.open(group), Assessor.note(group, found.status(), found.sentence()));
+            return new Assessment(group, limit, open, Optional.empty(), Optional.empty());
+        }
+        Governing governing = found.value().get().governing();
+        List<Input> inputs = new ArrayList<>();
+        inputs.add(new Exposure(
+                group.agent(),
+                group.averaging(),
+                level(group, governing),
+                group.unit(),
+                name(group, governing.statistic()),
+                false,
+                group.path()));
+        governing.cautions().forEach(c -> inputs.add(Assessor.note(group, c.status(), c.sentence())));
+        notUsed(group, found.value().get()).ifPresent(inputs::add);
+        return new Assessment(group, limit, inputs, found.value(), Optional.empty());
+    }
+
+    private static OptionalDouble minutes(Averaging averaging) {
+        return switch (averaging) {
+            case TWA -> OptionalDouble.of(SHIFT_MINUTES);
+            case STEL -> OptionalDouble.of(QUARTER_HOUR);
+            case CEILING -> OptionalDouble.empty();
+        };
+    }
+
+    /** The highest sample as it was written, anything else rounded up and never below it. */
+    private static BigDecimal level(Reading.Samples group, Governing governing) {
+        return governing.statistic() == Statistic.HIGHEST_SAMPLE
+                ? group.highest()
+                : Figures.level(governing.value()).max(group.highest());
+    }
+
+    private static String name(Reading.Samples group, Statistic statistic) {
+        int n = group.samples().size();
+        String count = n + (n == 1 ? " sample" : " samples");
+        if (statistic != Statistic.HIGHEST_SAMPLE) {
+            return statistic.words() + ", " + count;
+        }
+        double highest = group.samples().stream()
+                .mapToDouble(s -> s.concentration())
+                .max()
+                .orElse(0);
+        boolean detected = group.samples().stream().anyMatch(s -> s.detected() && s.concentration() == highest);
+        return "highest of " + count + (detected ? "" : ", a detection limit");
+    }
+
+    /** A statistic that was asked for and does not count is named, with the reason. */
+    private static Optional<Input> notUsed(Reading.Samples group, Appraisal appraisal) {
+        Statistic used = appraisal.governing().statistic();
+        return group.desired()
+                .filter(asked -> asked != used)
+                .map(asked -> Assessor.note(group, "statistic-not-used", why(asked, used, appraisal)));
+    }
+
+    private static String why(Statistic asked, Statistic used, Appraisal appraisal) {
+        String rests = "the ratio rests on the " + used.words() + ".";
+        return appraisal.estimates().stream()
+                .filter(e -> e.statistic() == asked && e.value().isEmpty())
+                .findFirst()
+                .map(e -> "The " + asked.words() + " was asked for and cannot be given; " + rests + " " + e.sentence())
+                .orElse("The " + asked.words() + " was asked for and is not above it; " + rests);
+    }
+}

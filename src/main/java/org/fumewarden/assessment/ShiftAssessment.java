@@ -1,0 +1,103 @@
+package org.fumewarden.assessment;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.Period;
+import org.fumewarden.exposure.ShortTerm;
+import org.fumewarden.exposure.Status;
+import org.fumewarden.exposure.TimeWeightedAverage;
+import org.fumewarden.exposure.TimeWeightedAverage.Unsampled;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Measure;
+import org.fumewarden.task.Reading;
+import org.fumewarden.task.Task;
+
+/** The 8 hour average of a shift of which stretches were sampled. */
+final class ShiftAssessment {
+    private static final Map<Unsampled, String> WORDS = Map.of(
+            Unsampled.AS_HIGHEST, "counted like the highest stretch",
+            Unsampled.AS_SAMPLED, "counted like the average of the sampled time, as the file says",
+            Unsampled.AS_UNEXPOSED, "counted as unexposed, as the file says");
+
+    private ShiftAssessment() {}
+
+    static Assessment of(Reading.Shift shift, Task task, Figures figures) {
+        double covered = shift.periods().stream().mapToDouble(Period::minutes).sum();
+        OptionalDouble told = amount(task, "shift");
+        double exposed = told.orElse(Math.max(covered, TimeWeightedAverage.EIGHT_HOURS));
+        Outcome<Double> average =
+                TimeWeightedAverage.ofShift(shift.periods(), exposed, shift.rest(), TimeWeightedAverage.EIGHT_HOURS);
+        double level = average.value()
+                .orElseThrow(() -> new InputException(new Problem(
+                        task.file(),
+                        task.lines().getOrDefault(shift.path(), 0),
+                        shift.path(),
+                        message(average.sentence()),
+                        maybe(average.sentence()))));
+        int n = shift.periods().size();
+        String count = "8 h average of " + n + (n == 1 ? " stretch" : " stretches") + ", " + Words.minutes(covered)
+                + " of " + Words.minutes(exposed) + " sampled";
+        List<Input> inputs = new ArrayList<>();
+        inputs.add(new Exposure(
+                shift.agent(), shift.averaging(), Figures.level(level), shift.unit(), count, false, shift.path()));
+        if (exposed > covered) {
+            inputs.add(Assessor.note(
+                    shift,
+                    "unsampled-time",
+                    Words.minutes(exposed - covered) + " of the shift were not sampled and are "
+                            + WORDS.get(shift.rest()) + ". Maybe sample the whole shift."));
+        }
+        inputs.add(Assessor.note(
+                shift, "one-shift", "One shift says little about other days. Maybe sample 6 or more shifts."));
+        inputs.addAll(hidden(shift, figures));
+        OptionalDouble limit = figures.lowestLimit(shift.agent(), shift.averaging(), shift.unit()).stream()
+                .mapToDouble(BigDecimal::doubleValue)
+                .findFirst();
+        return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
+    }
+
+    /** Stretches too long for a short-term level whose mean alone proves that the short-term limit was exceeded. */
+    private static List<Input> hidden(Reading.Shift shift, Figures figures) {
+        OptionalDouble limit = figures.lowestLimit(shift.agent(), Averaging.STEL, shift.unit()).stream()
+                .mapToDouble(BigDecimal::doubleValue)
+                .findFirst();
+        List<Input> found = new ArrayList<>();
+        for (Period period : shift.periods()) {
+            Outcome<Double> shortTerm = limit.isEmpty()
+                    ? Outcome.of(0.0)
+                    : ShortTerm.fromSample(
+                            period.concentration(), period.minutes(), ShortTerm.QUARTER_HOUR, limit.getAsDouble());
+            if (shortTerm.status() == Status.INFERRED_EXCEEDANCE) {
+                found.add(Assessor.note(shift, shortTerm.status(), shortTerm.sentence()));
+            }
+        }
+        return found;
+    }
+
+    /** A measured answer of the task; empty when it is not known. */
+    static OptionalDouble amount(Task task, String question) {
+        return task.inputs().stream()
+                .filter(i -> i instanceof Measure m && m.question().equals(question))
+                .mapToDouble(i -> ((Measure) i).value().doubleValue())
+                .findFirst();
+    }
+
+    private static String message(String sentence) {
+        int at = sentence.indexOf("Maybe ");
+        return at < 0 ? sentence : sentence.substring(0, at).strip();
+    }
+
+    private static String maybe(String sentence) {
+        int at = sentence.indexOf("Maybe ");
+        return at < 0 ? "check the times." : sentence.substring(at + "Maybe ".length());
+    }
+}

@@ -1,0 +1,189 @@
+package org.fumewarden.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.assessment.Assessment;
+import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.RoomEstimate;
+import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.exposure.Appraisal;
+import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.ShiftAdjustment;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Limit;
+import org.fumewarden.model.OpenNeed;
+import org.fumewarden.model.SampleNote;
+import org.fumewarden.model.Unit;
+import org.fumewarden.report.plot.SamplePlot;
+import org.fumewarden.task.Reading;
+import org.fumewarden.task.Task;
+
+/** The arithmetic of exposure behind the advice on one task. */
+public final class ExposureSheet {
+    private static final double USUAL_SHIFT = 480;
+    private static final double MINUTES = 60;
+    private static final String FUME = "welding-fume";
+
+    private final Task task;
+    private final Advice advice;
+    private final List<Assessment> assessed;
+    private final Figures figures;
+    private final LimitsUsed limits;
+    private final Vocabulary vocabulary;
+
+    public ExposureSheet(Task task, Advice advice, List<Assessment> assessed, Figures figures, Vocabulary vocabulary) {
+        this.task = task;
+        this.advice = advice;
+        this.assessed = List.copyOf(assessed);
+        this.figures = figures;
+        this.limits = new LimitsUsed(advice, figures);
+        this.vocabulary = vocabulary;
+    }
+
+    /** The sheet as plain text. */
+    public String text(boolean screen) {
+        Page page = new Page();
+        page.title("Exposure: " + advice.title());
+        page.line("Code " + advice.code() + ", rules in force on " + advice.on());
+        if (assessed.isEmpty()) {
+            page.paragraph(
+                    "The file gives no samples, no stretches of a shift and no room model, so there is nothing to"
+                            + " reckon. Maybe add samples: [0.004 mg/m3, 0.007 mg/m3] to an exposure.");
+        }
+        assessed.forEach(a -> section(page, a));
+        if (screen) {
+            screened()
+                    .forEach(agent -> ScreeningSection.write(
+                            page, vocabulary.name(agent), RoomEstimate.of(task, figures, agent), limit(agent)));
+        }
+        WearSection.write(page, advice);
+        longShift(page);
+        page.line("");
+        page.paragraph(Advice.CLOSING);
+        return page.text();
+    }
+
+    private OptionalDouble limit(String agent) {
+        return limits.of(agent, Averaging.TWA, Unit.MG_M3);
+    }
+
+    private void section(Page page, Assessment assessment) {
+        Reading reading = assessment.reading();
+        if (reading instanceof Reading.RoomModel) {
+            ScreeningSection.write(
+                    page,
+                    vocabulary.name(reading.agent()),
+                    RoomEstimate.of(task, figures, reading.agent()),
+                    limit(reading.agent()));
+            return;
+        }
+        page.head(title(reading));
+        if (reading instanceof Reading.Shift shift) {
+            new ShiftSection(shift, limits).write(page, assessment);
+        } else {
+            samples(assessment).ifPresent(s -> s.write(page, assessment));
+        }
+        for (Input input : assessment.inputs()) {
+            if (input instanceof SampleNote note) {
+                page.paragraph("- " + note.sentence() + " (" + note.status() + ")");
+            }
+        }
+    }
+
+    private String title(Reading reading) {
+        return vocabulary.name(reading.agent()) + ", " + reading.averaging().words();
+    }
+
+    private Optional<SampleSection> samples(Assessment assessment) {
+        if (!(assessment.reading() instanceof Reading.Samples group)) {
+            return Optional.empty();
+        }
+        OptionalDouble limit = limits.of(assessment, group.unit());
+        return Appraisal.of(
+                        group.samples(),
+                        new Appraisal.Question(
+                                limit.orElse(Double.MAX_VALUE),
+                                OptionalDouble.empty(),
+                                group.desired(),
+                                group.nonDetects()))
+                .value()
+                .map(appraisal -> new SampleSection(group, appraisal, limit, title(group)));
+    }
+
+    /** The sample plots, by the name of agent and averaging time. */
+    public Map<String, SamplePlot> plots() {
+        Map<String, SamplePlot> plots = new LinkedHashMap<>();
+        for (Assessment assessment : assessed) {
+            samples(assessment)
+                    .flatMap(SampleSection::plot)
+                    .ifPresent(p -> plots.put(
+                            assessment.reading().agent() + "-"
+                                    + assessment.reading().averaging().key(),
+                            p));
+        }
+        return plots;
+    }
+
+    /** The fume, when nothing is known of it, and every agent whose 8 h average is open. */
+    private Set<String> screened() {
+        Set<String> agents = new LinkedHashSet<>();
+        if (advice.inputs().stream()
+                .noneMatch(i -> i instanceof Exposure x && x.agent().equals(FUME))) {
+            agents.add(FUME);
+        }
+        advice.trail().all(OpenNeed.class).stream()
+                .map(OpenNeed::subject)
+                .filter(agent -> figures.all(Limit.class)
+                        .anyMatch(l ->
+                                l.agent().equals(agent) && l.averaging() == Averaging.TWA && l.unit() == Unit.MG_M3))
+                .forEach(agents::add);
+        assessed.stream()
+                .filter(a -> a.reading() instanceof Reading.RoomModel)
+                .forEach(a -> agents.remove(a.reading().agent()));
+        return agents;
+    }
+
+    private void longShift(Page page) {
+        double shift = WearSection.amount(advice, "shift").orElse(0);
+        if (shift <= USUAL_SHIFT) {
+            return;
+        }
+        page.head("A shift of " + Page.number(shift / MINUTES) + " h");
+        page.paragraph("Limits are set for 8 hours a day and 40 a week. These adjustments are advisory unless the code"
+                + " orders one; they never raise a limit. The advice used the limits shown with it.");
+        List<String> done = new ArrayList<>();
+        figures.all(Limit.class)
+                .filter(l -> l.averaging() == Averaging.TWA && exposed(l.agent()))
+                .forEach(l -> {
+                    String line = adjusted(l, shift / MINUTES);
+                    if (!done.contains(line)) {
+                        done.add(line);
+                        page.paragraph(line);
+                    }
+                });
+    }
+
+    private boolean exposed(String agent) {
+        return advice.inputs().stream()
+                .anyMatch(i -> i instanceof Exposure x && x.agent().equals(agent) && x.averaging() == Averaging.TWA);
+    }
+
+    private String adjusted(Limit limit, double hours) {
+        double plain = limit.value().doubleValue();
+        Outcome<Double> dose = ShiftAdjustment.equalDose(plain, hours);
+        Outcome<Double> daily = ShiftAdjustment.daily(hours).map(f -> plain * f);
+        String unit = " " + limit.unit().symbol();
+        return "- " + vocabulary.name(limit.agent()) + ": limit " + Page.number(plain) + unit + "; same daily dose "
+                + dose.value().map(v -> Page.number(v) + unit).orElse(dose.sentence()) + "; with recovery time "
+                + daily.value().map(v -> Page.number(v) + unit).orElse(daily.sentence());
+    }
+}

@@ -1,0 +1,177 @@
+package org.fumewarden.report;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fumewarden.assessment.Assessment;
+import org.fumewarden.exposure.Appraisal;
+import org.fumewarden.exposure.Estimate;
+import org.fumewarden.exposure.Exceedance;
+import org.fumewarden.exposure.LognormalFit;
+import org.fumewarden.exposure.NonDetects;
+import org.fumewarden.exposure.OrderRegression;
+import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.SampleSet;
+import org.fumewarden.exposure.ShapiroWilk;
+import org.fumewarden.exposure.Statistic;
+import org.fumewarden.exposure.WorkerVariance;
+import org.fumewarden.report.plot.SamplePlot;
+import org.fumewarden.task.Choices;
+import org.fumewarden.task.Reading;
+
+/** Everything that the samples of one agent say, in words and as a plot. */
+final class SampleSection {
+    private static final double CONFIDENCE = 0.95;
+
+    private final Reading.Samples group;
+    private final Appraisal appraisal;
+    private final OptionalDouble limit;
+    private final String name;
+
+    SampleSection(Reading.Samples group, Appraisal appraisal, OptionalDouble limit, String name) {
+        this.group = group;
+        this.appraisal = appraisal;
+        this.limit = limit;
+        this.name = name;
+    }
+
+    void write(Page page, Assessment assessment) {
+        long detected = group.samples().stream().filter(s -> s.detected()).count();
+        page.paragraph(group.samples().size() + " samples, " + detected + " detected"
+                + (detected < group.samples().size()
+                        ? "; non-detects by " + group.nonDetects().words()
+                        : "")
+                + ". " + limitWords());
+        appraisal.estimates().forEach(e -> page.paragraph(estimate(e)));
+        assessment
+                .exposure()
+                .ifPresent(x -> page.paragraph("Advice rests on: " + x.statistic() + ", "
+                        + x.level().stripTrailingZeros().toPlainString() + " "
+                        + x.unit().symbol() + ratio(x.level().doubleValue())
+                        + "."));
+        page.paragraph("EN 689:2018: " + verdict());
+        page.paragraph("Lognormal fit: " + fit());
+        page.paragraph("Goodness of fit: " + shape());
+        exceedance(page);
+        page.paragraph("Workers: " + workers());
+        plot().ifPresentOrElse(
+                        p -> p.text().lines().forEach(page::line),
+                        () -> page.paragraph("No plot: there is no limit to draw."));
+    }
+
+    private String limitWords() {
+        return limit.isPresent()
+                ? "Limit " + Page.number(limit.getAsDouble()) + " " + unit() + "."
+                : "This code holds no limit for this averaging time.";
+    }
+
+    private String unit() {
+        return group.unit().symbol();
+    }
+
+    private String ratio(double level) {
+        return limit.isPresent() ? " = " + Page.number(level / limit.getAsDouble()) + " x the limit" : "";
+    }
+
+    private String estimate(Estimate estimate) {
+        String label = "- " + estimate.statistic().words() + ": ";
+        return estimate.value()
+                .map(v -> label + Page.number(v) + " " + unit() + ratio(v)
+                        + (estimate.status() == org.fumewarden.exposure.Status.SOUND
+                                ? ""
+                                : " (" + Choices.word(estimate.status()) + ") " + estimate.sentence()))
+                .orElse(label + "none (" + Choices.word(estimate.status()) + "): " + estimate.sentence());
+    }
+
+    private String verdict() {
+        return limit.isPresent()
+                ? Choices.word(appraisal.verdict().decision()) + ". "
+                        + appraisal.verdict().sentence()
+                        + " The test screens a group; it replaces neither the code nor a competent person."
+                : "no limit, so nothing to comply with was found; that is no pass.";
+    }
+
+    private String fit() {
+        Outcome<LognormalFit> fit = appraisal.fit();
+        return fit.value()
+                .map(f -> "geometric mean " + Page.number(f.geometricMean()) + " " + unit()
+                        + ", geometric standard deviation " + Page.number(f.geometricDeviation()) + ", " + f.method()
+                        + ". " + fit.sentence())
+                .orElse("none. " + fit.sentence());
+    }
+
+    private String shape() {
+        Outcome<ShapiroWilk> shape = appraisal.shape();
+        return shape.value()
+                .map(s -> "Shapiro-Wilk W " + Page.number(s.statistic()) + ", p " + Page.number(s.probability())
+                        + ". With few samples it finds only gross misfit. " + shape.sentence())
+                .orElse("not tested. " + shape.sentence());
+    }
+
+    private void exceedance(Page page) {
+        if (limit.isEmpty()) {
+            return;
+        }
+        Outcome<Exceedance> found =
+                SampleSet.of(group.samples()).then(set -> Exceedance.of(set, limit.getAsDouble(), CONFIDENCE));
+        page.paragraph("Share above the limit: "
+                + found.value()
+                        .map(e -> Page.percent(e.share()) + ", one-sided 95 % limits " + Page.percent(e.lower())
+                                + " and " + Page.percent(e.upper()) + method() + ". " + found.sentence())
+                        .orElse("none. " + found.sentence()));
+        Exceedance.aboveHighest(group.samples().size(), CONFIDENCE)
+                .value()
+                .ifPresent(share -> page.paragraph("Whatever the shape, up to " + Page.percent(share)
+                        + " of exposures may lie above the highest sample (95 % confidence)."));
+    }
+
+    private String method() {
+        return group.nonDetects() == NonDetects.MAXIMUM_LIKELIHOOD ? "" : " (by maximum likelihood)";
+    }
+
+    private String workers() {
+        Outcome<WorkerVariance> workers = appraisal.workers();
+        return workers.value()
+                .map(w -> "variance of the logarithms between workers " + Page.number(w.between()) + ", within "
+                        + Page.number(w.within())
+                        + w.betweenShare()
+                                .map(s -> "; " + Page.percent(s) + " lies between them")
+                                .orElse("")
+                        + ". " + individual(w) + workers.sentence())
+                .orElse("no split. " + workers.sentence());
+    }
+
+    private String individual(WorkerVariance variance) {
+        if (limit.isEmpty()) {
+            return "";
+        }
+        Outcome<WorkerVariance.Individual> found = variance.individual(limit.getAsDouble());
+        return found.value()
+                .map(i -> "A worker has more than 5 % of days above the limit with a probability of "
+                        + Page.percent(i.probability()) + ". ")
+                .orElse(found.sentence() + " ");
+    }
+
+    /** The plot; empty when there is no limit to draw. */
+    Optional<SamplePlot> plot() {
+        if (limit.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble tolerance = appraisal.estimates().stream()
+                .filter(e -> e.statistic() == Statistic.UPPER_TOLERANCE_70)
+                .flatMap(e -> e.value().stream())
+                .filter(v -> v < 1e300)
+                .mapToDouble(Double::doubleValue)
+                .findFirst();
+        return SampleSet.of(group.samples())
+                .value()
+                .map(set -> new SamplePlot(
+                        name,
+                        unit(),
+                        OrderRegression.marks(set).stream()
+                                .map(m -> new SamplePlot.Mark(m.concentration(), m.share(), m.detected()))
+                                .toList(),
+                        limit.getAsDouble(),
+                        appraisal.fit().value().map(f -> new SamplePlot.Line(f.meanLog(), f.sdLog())),
+                        tolerance));
+    }
+}

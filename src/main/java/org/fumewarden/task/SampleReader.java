@@ -1,0 +1,153 @@
+package org.fumewarden.task;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.fumewarden.codes.Located;
+import org.fumewarden.exposure.NonDetects;
+import org.fumewarden.exposure.Period;
+import org.fumewarden.exposure.Sample;
+import org.fumewarden.exposure.Statistic;
+import org.fumewarden.exposure.TimeWeightedAverage.Unsampled;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Unit;
+
+/** Reads samples and sampled stretches of a shift, with a complaint for each that cannot be. */
+final class SampleReader {
+    private static final Set<String> SAMPLE = Set.of("level", "duration", "worker");
+    private static final Set<String> PERIOD = Set.of("level", "duration");
+
+    private SampleReader() {}
+
+    private record Found(Quantities.Level level, Sample sample) {}
+
+    /** The samples of an entry; empty, with complaints, when they are no set. */
+    static Optional<Reading> samples(String agent, Averaging averaging, Map<String, Located> cells) {
+        Located place = cells.get("samples");
+        int before = place.problems().size();
+        List<Found> found = new ArrayList<>();
+        for (Located item : place.items()) {
+            sample(item).ifPresent(found::add);
+        }
+        Optional<NonDetects> nonDetects = Choices.read(cells.get("non-detects"), NonDetects.values());
+        Optional<Statistic> desired = Choices.read(cells.get("statistic"), Statistic.values());
+        if (place.problems().size() > before) {
+            return Optional.empty();
+        }
+        if (found.isEmpty()) {
+            place.complain("is an empty list.", "list the samples, or write twa: unknown.");
+            return Optional.empty();
+        }
+        return unit(place, found.stream().map(Found::level).toList())
+                .map(unit -> new Reading.Samples(
+                        agent,
+                        averaging,
+                        unit,
+                        found.stream().map(Found::sample).toList(),
+                        found.stream()
+                                .map(f -> f.level().value())
+                                .reduce(BigDecimal::max)
+                                .orElseThrow(),
+                        nonDetects.orElse(NonDetects.MAXIMUM_LIKELIHOOD),
+                        desired,
+                        place.path()));
+    }
+
+    private static Optional<Found> sample(Located item) {
+        if (!item.isMap()) {
+            return result(item);
+        }
+        Map<String, Located> cells = item.entries(SAMPLE);
+        Located level = cells.get("level");
+        if (level == null) {
+            item.complain("gives no level.", "{level: 0.004 mg/m3, duration: 4 h, worker: A}.");
+            return Optional.empty();
+        }
+        OptionalDouble minutes = minutes(cells.get("duration"));
+        Optional<String> worker =
+                Optional.ofNullable(cells.get("worker")).map(Located::text).map(Located::shown);
+        return result(level)
+                .map(f -> new Found(
+                        f.level(),
+                        new Sample(f.sample().concentration(), f.sample().detected(), minutes, worker)));
+    }
+
+    /** One result; a {@code <} in front makes it a detection limit. */
+    private static Optional<Found> result(Located place) {
+        String text = place.text();
+        boolean below = text.startsWith("<");
+        Optional<Quantities.Level> level =
+                Quantities.level(place, below ? text.substring(1).strip() : text);
+        if (level.isPresent() && !positive(level.get().value())) {
+            place.complain(
+                    "is no result above zero: \"" + Located.shown(text) + "\".",
+                    "nothing was found: write it as below its detection limit, such as \"<0.002 mg/m3\".");
+            return Optional.empty();
+        }
+        return level.map(l -> new Found(
+                l,
+                below
+                        ? Sample.below(l.value().doubleValue())
+                        : Sample.found(l.value().doubleValue())));
+    }
+
+    private static boolean positive(BigDecimal value) {
+        return value.doubleValue() > 0 && Double.isFinite(value.doubleValue());
+    }
+
+    private static OptionalDouble minutes(Located place) {
+        if (place == null) {
+            return OptionalDouble.empty();
+        }
+        Optional<BigDecimal> minutes = Quantities.amount(place, "duration");
+        if (minutes.isPresent() && !positive(minutes.get())) {
+            place.complain("is no time.", "\"4 h\", \"45 min\", or leave the time out.");
+            return OptionalDouble.empty();
+        }
+        return minutes.stream().mapToDouble(BigDecimal::doubleValue).findFirst();
+    }
+
+    private static Optional<Unit> unit(Located place, List<Quantities.Level> levels) {
+        List<Unit> units =
+                levels.stream().map(Quantities.Level::unit).distinct().toList();
+        if (units.size() > 1) {
+            place.complain("mix units.", "give all samples in one unit.");
+        }
+        return units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
+    }
+
+    /** The sampled stretches of a shift; empty, with complaints, when they are none. */
+    static Optional<Reading> periods(String agent, Map<String, Located> cells) {
+        Located place = cells.get("periods");
+        int before = place.problems().size();
+        List<Quantities.Level> levels = new ArrayList<>();
+        List<Period> periods = new ArrayList<>();
+        for (Located item : place.items()) {
+            Map<String, Located> parts = item.entries(PERIOD);
+            if (!parts.keySet().containsAll(PERIOD)) {
+                item.complain("lacks its level or its duration.", "{level: 0.2 mg/m3, duration: 2 h}.");
+                continue;
+            }
+            OptionalDouble minutes = minutes(parts.get("duration"));
+            Optional<Quantities.Level> level = Quantities.level(parts.get("level"));
+            if (level.isPresent() && minutes.isPresent()) {
+                levels.add(level.get());
+                periods.add(new Period(level.get().value().doubleValue(), minutes.getAsDouble()));
+            }
+        }
+        Unsampled rest =
+                Choices.read(cells.get("unsampled"), Unsampled.values()).orElse(Unsampled.AS_HIGHEST);
+        if (place.problems().size() > before) {
+            return Optional.empty();
+        }
+        if (periods.isEmpty()) {
+            place.complain("is an empty list.", "[{level: 0.2 mg/m3, duration: 2 h}].");
+            return Optional.empty();
+        }
+        return unit(place, levels).map(unit -> new Reading.Shift(agent, unit, periods, rest, place.path()));
+    }
+}

@@ -1,0 +1,201 @@
+package org.fumewarden.assessment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.ByStatistic;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.exposure.FumeSource;
+import org.fumewarden.exposure.Screening;
+import org.fumewarden.exposure.Spread;
+import org.fumewarden.exposure.Workplace;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.OpenNeed;
+import org.fumewarden.whatif.Bench;
+import org.junit.jupiter.api.Test;
+
+/** The statistic behind the ratio: which one governs, what weakens it, and that nothing makes it milder. */
+final class StatisticInAdviceTest {
+    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
+
+    /** Manganese has the limit 0.05 mg/m3 (EH40/2005 Table 1, respirable, 8 h). */
+    private static final String BENCH = """
+            title: A bench in the bracket shop of Tarn Haven
+            code: gb
+            on: 2026-03-02
+            task: {process: manual-metal-arc, base-metal: mild-steel, place: indoors, extraction: verified, time-on-task: PT8H}
+            exposures:
+              - agent: %s
+            """;
+
+    private static Advice advise(String entry) {
+        Bench bench = Bench.ofText(
+                "task",
+                BENCH.formatted(entry.replace("\n", "\n    ")),
+                id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+        return bench.advise();
+    }
+
+    private static Advice manganese(String samples) {
+        return advise("manganese-respirable\n" + samples);
+    }
+
+    private static Exposure exposure(Advice advice) {
+        return advice.inputs().stream()
+                .filter(Exposure.class::isInstance)
+                .map(Exposure.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String cautions(Advice advice) {
+        return advice.cautions().stream().map(Reason::says).collect(Collectors.joining("\n"));
+    }
+
+    private static void assertFactor(String expected, Advice advice) {
+        assertEquals(
+                0,
+                new BigDecimal(expected).compareTo(advice.requiredFactor().value()),
+                advice.requiredFactor().value().toPlainString());
+    }
+
+    @Test
+    void twoSamplesCountByTheHighestAndSayThatTheyAreFew() {
+        // 0.03 / 0.05 = 0.6; no distribution is fitted to 2 samples, EN 689:2018 begins at 3
+        Advice advice = manganese("samples: [0.01 mg/m3, 30 ug/m3]");
+        assertFactor("0.6", advice);
+        assertEquals("highest of 2 samples", advice.requiredFactor().statistic());
+        assertTrue(cautions(advice).contains("With 2 samples the spread is poorly known"), cautions(advice));
+    }
+
+    @Test
+    void threeSamplesCountByTheir95thPercentile() {
+        // logarithms of 0.01, 0.02, 0.04: mean ln 0.02, deviation ln 2; 0.02 exp(1.6448536 x 0.6931472) = 0.06254
+        Advice advice = manganese("samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]");
+        assertEquals(0.02 * Math.exp(1.6448536269514722 * Math.log(2)), level(advice), 1e-12);
+        assertFactor("1.25087", advice);
+        assertEquals("95th percentile, 3 samples", advice.requiredFactor().statistic());
+    }
+
+    @Test
+    void sixSamplesCountByTheirUpperToleranceLimit() {
+        // deviation sqrt(4 (ln 2)^2 / 5) = 0.61997; factor 2.187 for 6 samples (EN 689:2018 Annex F)
+        Advice advice = manganese("samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3, 0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]");
+        assertEquals(0.02 * Math.exp(2.187 * Math.log(2) * Math.sqrt(0.8)), level(advice), 5e-5);
+        assertTrue(advice.requiredFactor().statistic().startsWith("upper tolerance limit 95 %, 70 % confidence"));
+    }
+
+    @Test
+    void aStatisticThatIsAskedForCountsWhenItIsHigher() {
+        // 95 % coverage with 95 % confidence, 6 samples: factor 3.708 (ISO 16269-6:2014 Table D.4, from memory)
+        String six = "samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3, 0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]\n";
+        Advice higher = manganese(six + "statistic: upper-tolerance-95");
+        assertEquals(0.02 * Math.exp(3.708 * Math.log(2) * Math.sqrt(0.8)), level(higher), 1e-4);
+        Advice lower = manganese(six + "statistic: highest-sample");
+        assertEquals(level(manganese(six)), level(lower), 0);
+        assertTrue(cautions(lower).contains("highest sample was asked for and is not above it"), cautions(lower));
+    }
+
+    @Test
+    void theSheetSaysWhatTheFactorWouldBeByEachStatistic() {
+        Advice advice = manganese("samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3, 0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]");
+        List<ByStatistic> all = advice.requiredFactor().byStatistic();
+        assertEquals(5, all.size(), all.toString());
+        assertEquals("highest sample", all.get(0).statistic());
+        // 0.04 / 0.05 = 0.8
+        assertEquals(0, new BigDecimal("0.8").compareTo(all.get(0).factor()));
+        assertTrue(all.stream()
+                .anyMatch(s -> s.factor().compareTo(advice.requiredFactor().value()) == 0));
+        assertEquals(List.of(), manganese("twa: 0.04 mg/m3").requiredFactor().byStatistic());
+    }
+
+    @Test
+    void nothingDetectedCountsByTheHighestDetectionLimit() {
+        // 0.03 / 0.05 = 0.6: no fit from non-detects alone
+        Advice advice = manganese("samples: [\"<0.01 mg/m3\", \"<0.03 mg/m3\", \"< 0.02 mg/m3\"]");
+        assertFactor("0.6", advice);
+        assertEquals(
+                "highest of 3 samples, a detection limit",
+                advice.requiredFactor().statistic());
+        assertTrue(advice.trail().steps().stream()
+                .anyMatch(s -> s.rule().equals("SHARED-CAUTION-400") && s.says().contains("detection")));
+    }
+
+    @Test
+    void aSubstitutionThatIsAskedForIsNamedAsBiased() {
+        Advice advice =
+                manganese("samples: [\"<0.01 mg/m3\", 0.02 mg/m3, 0.03 mg/m3, 0.04 mg/m3]\nnon-detects: half-limit");
+        assertTrue(cautions(advice).contains("Non-detects were replaced as asked"), cautions(advice));
+    }
+
+    @Test
+    void equalSamplesAreNoPass() {
+        Advice advice = manganese("samples: [0.02 mg/m3, 0.02 mg/m3, 0.02 mg/m3]");
+        assertTrue(advice.requiredFactor().value().compareTo(new BigDecimal("0.4")) >= 0);
+        assertTrue(cautions(advice).contains("All samples are equal"), cautions(advice));
+    }
+
+    @Test
+    void theAverageOfAShiftIsTheWorkedExampleOfTheRegulation() {
+        // 29 CFR 1910.1000(d)(1)(ii): 2 h at 150 ppm, 2 h at 75 ppm, 4 h at 50 ppm give 81.25 ppm over 8 h
+        Advice advice =
+                advise("carbon-monoxide\nperiods: [{level: 150 ppm, duration: 2 h}, {level: 75 ppm, duration: PT2H},"
+                        + " {level: 50 ppm, duration: 240 min}]");
+        assertEquals(
+                0,
+                new BigDecimal("81.25").compareTo(exposure(advice).level()),
+                exposure(advice).toString());
+    }
+
+    @Test
+    void timeThatNobodySampledCountsLikeTheHighestStretchUnlessSaidOtherwise() {
+        String periods =
+                "manganese-respirable\nperiods: [{level: 0.02 mg/m3, duration: 2 h}, {level: 0.04 mg/m3, duration: 2 h}]";
+        // (2 x 0.02 + 2 x 0.04 + 4 x 0.04) / 8 = 0.035; as sampled 0.03; unexposed 0.12 / 8 = 0.015
+        assertEquals(0.035, level(advise(periods)), 1e-12);
+        assertEquals(0.03, level(advise(periods + "\nunsampled: as-sampled")), 1e-12);
+        assertEquals(0.015, level(advise(periods + "\nunsampled: as-unexposed")), 1e-12);
+        assertTrue(cautions(advise(periods)).contains("240 min of the shift were not sampled"));
+    }
+
+    @Test
+    void aRoomModelIsBuiltFromThePublishedFigures() {
+        // TRGS 528 Table 2: 2 to 22 mg/s; arc 0.15 to 0.4 of the time, 0.5 to 6 air changes in 540 m3 and the 0.6 m
+        // reach are assumptions of the tables; exchange 3 to 22 m3/min; design capture 0.8 to 0.9 for tested extraction
+        FumeSource source = FumeSource.ofRate(Spread.between(2, 22), Spread.between(0.15, 0.4))
+                .extracted(0.8, 0.9);
+        Workplace room = new Workplace(Spread.between(0.5, 6).times(9), 540, Spread.between(3, 22), 0.6);
+        Screening expected = Screening.of(source, room, Workplace.Place.AT_THE_ARC, 480);
+        Advice advice = advise("welding-fume\nestimate: room-model");
+        assertTrue(exposure(advice).estimated());
+        double governing = expected.governing().value().orElseThrow();
+        assertEquals(governing, level(advice), 1e-9 * governing);
+        assertTrue(cautions(advice).contains("Measure this"), cautions(advice));
+    }
+
+    @Test
+    void withoutFiguresThereIsNoEstimateAndTheLevelStaysOpen() {
+        Bench bench = Bench.ofText(
+                "task",
+                BENCH.formatted("manganese-respirable\n    estimate: room-model")
+                        .replace("manual-metal-arc", "grinding"),
+                id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+        Advice advice = bench.advise();
+        assertTrue(advice.requiredFactor().open());
+        assertTrue(advice.trail().all(OpenNeed.class).stream()
+                .anyMatch(n -> n.subject().equals("manganese-respirable")));
+        assertTrue(cautions(advice).contains("No estimate is offered for the process grinding"), cautions(advice));
+    }
+
+    private static double level(Advice advice) {
+        return exposure(advice).level().doubleValue();
+    }
+}
