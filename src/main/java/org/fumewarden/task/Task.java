@@ -3,6 +3,7 @@ package org.fumewarden.task;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.endurance.EnduranceCurve;
 import org.fumewarden.model.Input;
 
 /**
@@ -11,17 +12,25 @@ import org.fumewarden.model.Input;
  * @param on the day whose rules hold
  * @param inputs every answer, measurement, exposure and open question, in the order of the vocabulary
  * @param file name of the file, for messages
- * @param lines the lines of exposures in it, by path
+ * @param lines the lines of answers and exposures in it, by path
+ * @param curves run times of the unit that the user measured, one curve for each pack
  */
 public record Task(
-        String title, String code, LocalDate on, List<Input> inputs, String file, Map<String, Integer> lines) {
+        String title,
+        String code,
+        LocalDate on,
+        List<Input> inputs,
+        String file,
+        Map<String, Integer> lines,
+        List<EnduranceCurve> curves) {
     public Task {
         inputs = List.copyOf(inputs);
         lines = Map.copyOf(lines);
+        curves = List.copyOf(curves);
     }
 
     /** A task that stands in no file. */
     public Task(String title, String code, LocalDate on, List<Input> inputs) {
-        this(title, code, on, inputs, "task", Map.of());
+        this(title, code, on, inputs, "task", Map.of(), List.of());
     }
 }

@@ -37,6 +37,7 @@ final class PackageArrowsTest {
             Map.entry("upkeep", 2),
             Map.entry("task", 2),
             Map.entry("engine", 3),
+            Map.entry("shift", 3),
             Map.entry("advice", 4),
             Map.entry("whatif", 5),
             Map.entry("check", 6),
