@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.model.Demand;
 import org.fumewarden.report.ShiftPlots;
 import org.fumewarden.report.ShiftText;
 import org.fumewarden.shift.ShiftReckoner;
@@ -57,8 +60,12 @@ final class EnduranceCommand implements Callable<Integer> {
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
+        Set<String> demanded = advice.trail().all(Demand.class).stream()
+                .filter(demand -> demand.form().equals("gas"))
+                .map(Demand::agent)
+                .collect(Collectors.toSet());
         ShiftSheet sheet = new ShiftReckoner(
-                        task, advisor.base().book().rows(task.on()), ShiftTables.read(options.folder()))
+                        task, advisor.base().book().rows(task.on()), ShiftTables.read(options.folder()), demanded)
                 .reckon();
         spec.commandLine().getOut().print(ShiftText.write(sheet, advice));
         spec.commandLine().getOut().flush();

@@ -33,8 +33,10 @@ final class GasFilters {
     private final Air air;
     private final ShiftTables tables;
     private final Bounds bounds;
+    private final Set<String> demanded;
 
-    GasFilters(Task task, Given given, Air air, ShiftTables tables) {
+    GasFilters(Task task, Given given, Air air, ShiftTables tables, Set<String> demanded) {
+        this.demanded = Set.copyOf(demanded);
         this.task = task;
         this.given = given;
         this.air = air;
@@ -45,7 +47,28 @@ final class GasFilters {
     List<GasLife> lives() {
         Optional<FilterMark> mark = europeanMark();
         List<Agent> gases = air.gases();
-        return gases.stream().map(agent -> life(agent, gases.size() > 1, mark)).toList();
+        return gases.stream()
+                .filter(this::needed)
+                .map(agent -> life(agent, gases.size() > 1, mark))
+                .toList();
+    }
+
+    /** The gases for which no filter is reckoned, since each is at or below its lowest limit. */
+    List<String> spared() {
+        return air.gases().stream()
+                .filter(agent -> !needed(agent))
+                .map(Agent::name)
+                .toList();
+    }
+
+    /** True when the rules demand a filter for the gas, when it is above a limit, or when that cannot be told. */
+    private boolean needed(Agent agent) {
+        OptionalDouble ppm = air.ppm(agent);
+        OptionalDouble limit = air.lowestLimit(agent);
+        return demanded.contains(agent.id())
+                || ppm.isEmpty()
+                || limit.isEmpty()
+                || ppm.getAsDouble() > limit.getAsDouble();
     }
 
     private GasLife life(Agent agent, boolean otherGases, Optional<FilterMark> mark) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.fumewarden.endurance.AirflowCheck;
 import org.fumewarden.endurance.AirflowVerdict;
 import org.fumewarden.endurance.ChangeTime;
@@ -35,14 +36,15 @@ public final class ShiftReckoner {
      * A reckoner for a task.
      *
      * @param rows of the code in force on the day of the task
+     * @param demanded ids of the gases that the rules want held by a filter
      */
-    public ShiftReckoner(Task task, List<Row> rows, ShiftTables tables) {
+    public ShiftReckoner(Task task, List<Row> rows, ShiftTables tables, Set<String> demanded) {
         Air air = new Air(task, rows);
         this.task = task;
         this.given = new Given(task);
         this.tables = tables;
         this.dust = new Dust(given, air, tables);
-        this.filters = new GasFilters(task, given, air, tables);
+        this.filters = new GasFilters(task, given, air, tables, demanded);
         this.battery = new Battery(task, given, dust, tables);
     }
 
@@ -63,6 +65,10 @@ public final class ShiftReckoner {
         Reckoning<RunTime> run = battery.now();
         Reckoning<ShiftPlan> plan = plan(stretches, airflow, gases, cadence, run);
         remarks.addAll(battery.remarks());
+        filters.spared()
+                .forEach(name -> remarks.add("No gas filter is reckoned for " + name
+                        + ", which is at or below its lowest limit; it still counts as"
+                        + " another gas beside one that is above."));
         return new ShiftSheet(
                 airflow,
                 gases,
@@ -80,7 +86,9 @@ public final class ShiftReckoner {
     private Reckoning<AirflowVerdict> airflow() {
         if (given.word("blower").filter("false"::equals).isPresent()) {
             return Reckoning.refuse(
-                    Refusal.NOT_GIVEN, "The unit has no blower, so there is no flow to check. Maybe see the advice.");
+                    Refusal.NOT_GIVEN,
+                    "The unit has no blower, so there is neither flow nor battery to plan with: change its filters by the"
+                            + " times below. Maybe a powered unit.");
         }
         if (given.word("work-rate").isEmpty()) {
             remarks.add("task.work-rate is not given: very hard work is reckoned.");
