@@ -71,7 +71,7 @@ final class Given {
                         Refusal.NOT_GIVEN,
                         what + " cannot be reckoned: not given "
                                 + (absent.size() == 1 ? "is " : "are ") + String.join(", ", absent)
-                                + ". Maybe add " + (absent.size() == 1 ? "it" : "them") + " to the task file."));
+                                + ". Maybe add what is missing to the task file."));
     }
 
     /** A record of given figures; what it refuses is a fault of the file. */

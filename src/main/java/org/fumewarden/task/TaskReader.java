@@ -30,6 +30,9 @@ public final class TaskReader {
     /** A class may be chosen before there is a unit, so a unit that the file does not mention is not asked about. */
     private static final String KIT = "kit";
 
+    /** Groups of questions that are not asked before somebody mentions them. */
+    private static final Set<String> NOT_ASKED = Set.of(KIT, "unit");
+
     private final Vocabulary vocabulary;
 
     public TaskReader(Vocabulary vocabulary) {
@@ -48,7 +51,7 @@ public final class TaskReader {
         List<Input> inputs = new ArrayList<>();
         for (Question question : vocabulary.questions()) {
             Located place = places.get(question.path());
-            if (place == null && question.group().equals(KIT)) {
+            if (place == null && NOT_ASKED.contains(question.group())) {
                 continue;
             }
             if (place == null
