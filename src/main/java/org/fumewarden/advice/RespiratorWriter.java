@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Bar;
@@ -109,29 +110,34 @@ final class RespiratorWriter {
             return "none: supplied air";
         }
         Map<String, String> marks = book.vocabulary().catalogues().getOrDefault("particle-marks", Map.of());
-        String gas = types(
-                marks,
-                t -> !marks.containsKey(t) && !Set.of("none", "ask", "beyond").contains(t),
-                " + ");
+        String gas = String.join(" + ", gasTypes(marks));
         String particle =
                 device.particle().equals("none") ? "" : book.vocabulary().name(device.particle());
-        String marked = types(marks, marks::containsKey, ", ");
+        String marked = types(marks, marks::containsKey).collect(Collectors.joining(", "));
         if (!particle.isEmpty() && !marked.isEmpty()) {
             particle = particle + " (" + marked + ")";
         }
         if (device.gas().equals("none") || gas.isEmpty()) {
             return particle.isEmpty() ? gas : particle;
         }
-        return particle.isEmpty() ? gas : gas + " with " + particle;
+        return FilterWords.combined(gasTypes(marks), device.particle(), particle)
+                .orElse(particle.isEmpty() ? gas : gas + " with " + particle);
     }
 
-    private String types(Map<String, String> marks, Predicate<String> wanted, String between) {
+    private List<String> gasTypes(Map<String, String> marks) {
+        return types(
+                        marks,
+                        t -> !marks.containsKey(t)
+                                && !Set.of("none", "ask", "beyond").contains(t))
+                .toList();
+    }
+
+    private Stream<String> types(Map<String, String> marks, Predicate<String> wanted) {
         return trail.all(FilterNeed.class).stream()
                 .map(FilterNeed::type)
                 .filter(wanted)
                 .map(t -> marks.getOrDefault(t, t))
                 .distinct()
-                .sorted()
-                .collect(Collectors.joining(between));
+                .sorted();
     }
 }

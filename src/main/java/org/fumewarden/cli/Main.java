@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             SweepCommand.class,
             ExplainCommand.class,
             DrillCommand.class,
+            EnduranceCommand.class,
             AuditCommand.class,
             DiffCommand.class,
             SchemaCommand.class,

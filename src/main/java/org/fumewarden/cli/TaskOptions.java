@@ -36,6 +36,11 @@ final class TaskOptions {
         return new Bench(file, changes, Optional.ofNullable(code), Optional.ofNullable(on), this::advisor);
     }
 
+    /** The rules of this command. */
+    RuleFolder folder() {
+        return rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
+    }
+
     /** The advisor of a code, on the rules of this command. */
     Advisor advisor(String id) {
         return new Advisor(rules == null ? RuleBase.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));

@@ -2,6 +2,8 @@ package org.fumewarden.endurance;
 
 /** Why nothing was reckoned. */
 public enum Refusal {
+    /** A figure that the method needs was not given. */
+    NOT_GIVEN,
     /** A number that cannot be: negative, zero where it must not be, not a number. */
     BAD_NUMBER,
     /** Boils too low for the model or for the filter type. */

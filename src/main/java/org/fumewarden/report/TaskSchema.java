@@ -53,6 +53,9 @@ public final class TaskSchema {
             ((ObjectNode) inGroup.get("properties"))
                     .set(question.path().substring(group.length() + 1), answer(question, vocabulary));
         }
+        if (properties.has("kit")) {
+            ((ObjectNode) properties.get("kit").get("properties")).set("endurance", curves());
+        }
         properties.set("exposures", exposures(vocabulary.agents()));
         root.put("additionalProperties", false);
         return root;
@@ -86,6 +89,21 @@ public final class TaskSchema {
             default -> node.put("type", "string");
         }
         return node;
+    }
+
+    private static ObjectNode curves() {
+        ObjectNode list = NODES.objectNode();
+        list.put("description", "Run times that were measured on the unit, one curve for each pack");
+        list.put("type", "array");
+        ObjectNode item = list.putObject("items");
+        item.put("type", "object");
+        item.putArray("required").add("pack").add("ends-at").add("hours");
+        item.put("additionalProperties", false);
+        ObjectNode cells = item.putObject("properties");
+        text(cells, "pack", "Name of the battery pack");
+        cells.putObject("ends-at").putArray("enum").add("reserve").add("empty");
+        cells.putObject("hours").put("type", "object").put("description", "Hours of a full pack by clogging stage");
+        return list;
     }
 
     private static void words(ObjectNode node, Collection<String> words) {

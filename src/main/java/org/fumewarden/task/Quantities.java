@@ -19,14 +19,32 @@ final class Quantities {
     private static final Pattern NUMBER_UNIT = Pattern.compile("([+-]?[0-9][0-9.eE+-]*)\\s*(\\S.*)?");
 
     /** Units per kind of question, with the factor to the canonical unit, which is the first. */
-    private static final Map<String, Map<String, String>> UNITS = Map.of(
-            "percent", Map.of("%", "1"),
-            "length", ordered("m", "1", "ft", "0.3048", "km", "1000"),
-            "volume", ordered("m3", "1", "ft3", "0.028316846592", "l", "0.001"),
-            "flow", ordered("l/min", "1", "L/min", "1", "m3/h", "16.6666666666666667", "cfm", "28.316846592"),
-            "mass-flow", ordered("kg/h", "1", "g/min", "0.06", "lb/h", "0.45359237"),
-            "duration", ordered("min", "1", "h", "60", "s", "0.0166666666666666667"),
-            "temperature", ordered("C", "1", "degC", "1"));
+    private static final Map<String, Map<String, String>> UNITS = Map.ofEntries(
+            Map.entry("percent", Map.of("%", "1")),
+            Map.entry("length", ordered("m", "1", "ft", "0.3048", "km", "1000", "mm", "0.001")),
+            Map.entry("volume", ordered("m3", "1", "ft3", "0.028316846592", "l", "0.001")),
+            Map.entry(
+                    "flow", ordered("l/min", "1", "L/min", "1", "m3/h", "16.6666666666666667", "cfm", "28.316846592")),
+            Map.entry("mass-flow", ordered("kg/h", "1", "g/min", "0.06", "lb/h", "0.45359237")),
+            Map.entry("duration", ordered("min", "1", "h", "60", "s", "0.0166666666666666667")),
+            Map.entry("temperature", ordered("C", "1", "degC", "1")),
+            Map.entry("mass", ordered("g", "1", "mg", "0.001", "kg", "1000")),
+            Map.entry("pressure", ordered("Pa", "1", "hPa", "100", "mbar", "100", "kPa", "1000")),
+            Map.entry("energy", ordered("Wh", "1", "kWh", "1000", "kJ", "0.2777777777777778")),
+            Map.entry("area", ordered("cm2", "1", "m2", "10000")),
+            Map.entry("density", ordered("g/cm3", "1", "kg/m3", "0.001", "g/L", "0.001")),
+            Map.entry(
+                    "age",
+                    ordered(
+                            "years",
+                            "1",
+                            "year",
+                            "1",
+                            "months",
+                            "0.0833333333333333333",
+                            "month",
+                            "0.0833333333333333333")),
+            Map.entry("current", ordered("A", "1")));
 
     private Quantities() {}
 
@@ -43,6 +61,13 @@ final class Quantities {
             case "mass-flow" -> "kg/h";
             case "duration" -> "min";
             case "temperature" -> "C";
+            case "mass" -> "g";
+            case "pressure" -> "Pa";
+            case "energy" -> "Wh";
+            case "area" -> "cm2";
+            case "density" -> "g/cm3";
+            case "age" -> "years";
+            case "current" -> "A";
             default -> "";
         };
     }
@@ -148,6 +173,13 @@ final class Quantities {
             case "mass-flow" -> "\"1.5 kg/h\" or \"unknown\".";
             case "duration" -> "\"PT4H\", \"4 h\", \"45 min\" or \"unknown\".";
             case "temperature" -> "\"25 C\" or \"unknown\".";
+            case "mass" -> "\"80 g\" or \"unknown\".";
+            case "pressure" -> "\"350 Pa\" or \"unknown\".";
+            case "energy" -> "\"50 Wh\" or \"unknown\".";
+            case "area" -> "\"90 cm2\", \"0.12 m2\" or \"unknown\".";
+            case "density" -> "\"0.45 g/cm3\" or \"unknown\".";
+            case "age" -> "\"1.5 years\", \"18 months\" or \"unknown\".";
+            case "current" -> "\"180 A\" or \"unknown\".";
             default -> "a number such as 3, or \"unknown\".";
         };
     }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.endurance.EnduranceCurve;
 import org.fumewarden.model.Input;
 
 /**
@@ -13,7 +14,8 @@ import org.fumewarden.model.Input;
  * @param inputs every answer, measurement, exposure and open question, in the order of the vocabulary
  * @param readings exposures whose level is still to be reckoned from samples, stretches of a shift, or a room model
  * @param file name of the file, for messages
- * @param lines the lines of exposures in it, by path
+ * @param lines the lines of answers and exposures in it, by path
+ * @param curves run times of the unit that the user measured, one curve for each pack
  */
 public record Task(
         String title,
@@ -22,22 +24,24 @@ public record Task(
         List<Input> inputs,
         List<Reading> readings,
         String file,
-        Map<String, Integer> lines) {
+        Map<String, Integer> lines,
+        List<EnduranceCurve> curves) {
     public Task {
         inputs = List.copyOf(inputs);
         readings = List.copyOf(readings);
         lines = Map.copyOf(lines);
+        curves = List.copyOf(curves);
     }
 
     /** A task that stands in no file. */
     public Task(String title, String code, LocalDate on, List<Input> inputs) {
-        this(title, code, on, inputs, List.of(), "task", Map.of());
+        this(title, code, on, inputs, List.of(), "task", Map.of(), List.of());
     }
 
     /** The same task with more inputs. */
     public Task with(List<Input> more) {
         List<Input> all = new ArrayList<>(inputs);
         all.addAll(more);
-        return new Task(title, code, on, all, readings, file, lines);
+        return new Task(title, code, on, all, readings, file, lines, curves);
     }
 }

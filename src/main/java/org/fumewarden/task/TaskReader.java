@@ -15,6 +15,7 @@ import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.endurance.EnduranceCurve;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Measure;
@@ -30,7 +31,7 @@ public final class TaskReader {
      * Groups that are asked about only when the file mentions them: a class may be chosen before there is a unit, and an
      * estimate is needed only where nothing was measured.
      */
-    private static final Set<String> OPTIONAL = Set.of("kit", "estimate");
+    private static final Set<String> OPTIONAL = Set.of("kit", "unit", "estimate");
 
     private final Vocabulary vocabulary;
 
@@ -71,12 +72,16 @@ public final class TaskReader {
                             "lacks \"on\", the day whose rules hold.", "add a line \"on: 2026-03-02\", or give --on.");
                     return LocalDate.EPOCH;
                 });
+        List<EnduranceCurve> curves = Optional.ofNullable(places.get(CurveReader.PATH))
+                .map(CurveReader::read)
+                .orElse(List.of());
         root.settle();
-        return new Task(title, code, day, inputs, exposures.readings(), root.file(), lines(top));
+        return new Task(title, code, day, inputs, exposures.readings(), root.file(), lines(top, places), curves);
     }
 
-    private static Map<String, Integer> lines(Map<String, Located> top) {
+    private static Map<String, Integer> lines(Map<String, Located> top, Map<String, Located> places) {
         Map<String, Integer> lines = new HashMap<>();
+        places.forEach((path, place) -> lines.put(path, place.line()));
         if (top.containsKey("exposures")) {
             top.get("exposures")
                     .items()
@@ -95,6 +100,7 @@ public final class TaskReader {
             groups.computeIfAbsent(question.path().substring(0, dot), k -> new TreeSet<>())
                     .add(question.path().substring(dot + 1));
         }
+        groups.getOrDefault("kit", new TreeSet<>()).add(CurveReader.NAME);
         Map<String, Located> places = new LinkedHashMap<>();
         Set<String> known = new TreeSet<>(TOP);
         known.addAll(groups.keySet());
@@ -110,6 +116,7 @@ public final class TaskReader {
         return switch (question.kind()) {
             case "choice" -> choice(question, place);
             case "flag" -> place.oneOf(withUnknown(FLAGS)).map(word -> word(question, word));
+            case "day" -> place.day().map(day -> word(question, day.toString()));
             case "text" ->
                 Optional.of(place.text())
                         .filter(text -> !text.isEmpty())

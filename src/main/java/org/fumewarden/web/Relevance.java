@@ -20,6 +20,9 @@ import org.fumewarden.whatif.Differences;
  * advice leaves it open, or when one of its answers, tried out, would change the advice.
  */
 final class Relevance {
+    /** Figures of the unit in use change its endurance, hardly ever the advice: shown when asked for, or once given. */
+    private static final String UNIT = "unit";
+
     private final Bench bench;
     private final Vocabulary vocabulary;
 
@@ -41,6 +44,9 @@ final class Relevance {
         }
         List<String> matter = new ArrayList<>();
         for (Question question : vocabulary.questions()) {
+            if (question.group().equals(UNIT)) {
+                continue;
+            }
             if (open.contains(question.id()) || !unknown.contains(question.id()) || turns(question, now)) {
                 matter.add(question.id());
             }

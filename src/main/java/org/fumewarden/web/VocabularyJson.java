@@ -17,14 +17,21 @@ import org.fumewarden.report.html.Words;
 /** The questions, words, units, limits and codes that the form is made of. */
 final class VocabularyJson {
     /** Units that the form offers per kind of question, with the factor to the first of them; the task reader knows them all. */
-    static final Map<String, Map<String, String>> UNITS = Map.of(
-            "percent", ordered("%", "1"),
-            "length", ordered("m", "1", "ft", "0.3048"),
-            "volume", ordered("m3", "1", "ft3", "0.028316846592"),
-            "flow", ordered("L/min", "1", "m3/h", "16.6666666666666667", "cfm", "28.316846592"),
-            "duration", ordered("min", "1", "h", "60"),
-            "temperature", ordered("C", "1"),
-            "count", ordered("", "1"));
+    static final Map<String, Map<String, String>> UNITS = Map.ofEntries(
+            Map.entry("percent", ordered("%", "1")),
+            Map.entry("length", ordered("m", "1", "ft", "0.3048", "mm", "0.001")),
+            Map.entry("volume", ordered("m3", "1", "ft3", "0.028316846592")),
+            Map.entry("flow", ordered("L/min", "1", "m3/h", "16.6666666666666667", "cfm", "28.316846592")),
+            Map.entry("duration", ordered("min", "1", "h", "60")),
+            Map.entry("temperature", ordered("C", "1")),
+            Map.entry("mass", ordered("g", "1", "mg", "0.001")),
+            Map.entry("pressure", ordered("Pa", "1", "mbar", "100")),
+            Map.entry("energy", ordered("Wh", "1")),
+            Map.entry("area", ordered("cm2", "1", "m2", "10000")),
+            Map.entry("density", ordered("g/cm3", "1")),
+            Map.entry("age", ordered("years", "1", "months", "0.0833333333333333333")),
+            Map.entry("current", ordered("A", "1")),
+            Map.entry("count", ordered("", "1")));
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 

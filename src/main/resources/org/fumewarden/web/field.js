@@ -74,7 +74,7 @@ function control(question, labelled, value, changed) {
     return radios(labelled, options(question), value, changed);
   }
   if (question.choices.length > 0) return select(labelled, options(question), value, changed);
-  if (question.kind === 'text') {
+  if (question.units.length === 0) {
     return { node: el('input', { type: 'text', value: value ?? '', maxLength: 200, 'aria-labelledby': labelled.id,
       'aria-describedby': labelled.describedBy, oninput: event => changed(event.target.value || undefined) }) };
   }

@@ -38,6 +38,7 @@ final class PackageArrowsTest {
             Map.entry("task", 2),
             Map.entry("assessment", 3),
             Map.entry("engine", 3),
+            Map.entry("shift", 3),
             Map.entry("advice", 4),
             Map.entry("whatif", 5),
             Map.entry("check", 6),

@@ -1,0 +1,98 @@
+package org.fumewarden.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Status;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.model.Demand;
+import org.fumewarden.report.ShiftPlots;
+import org.fumewarden.report.ShiftText;
+import org.fumewarden.shift.ShiftReckoner;
+import org.fumewarden.shift.ShiftSheet;
+import org.fumewarden.shift.ShiftTables;
+import org.fumewarden.task.Task;
+import org.fumewarden.whatif.Bench;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Reckons whether filters, air flow and battery of the unit in use last the shift. */
+@Command(
+        name = "endurance",
+        mixinStandardHelpOptions = true,
+        description = "Reckons one shift with the unit in use: when each gas filter is changed and on what basis, the"
+                + " dust on the filters, the air flow against the breath, and whether the battery lasts.",
+        footer = {"", "Example:", "  fumewarden endurance scenarios/tours/shift-that-lasts.yaml --svg plots"},
+        exitCodeListHeading = "Exit codes:%n",
+        exitCodeList = {
+            "0:the shift lasts and the advice is complete",
+            "1:a fault of the program",
+            "2:wrong input; the message says where",
+            "3:the shift does not last, something was refused, or the advice is not settled"
+        })
+final class EnduranceCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "Task file, YAML or JSON, with the unit in use under kit.")
+    private Path file;
+
+    @Option(names = "--svg", paramLabel = "FOLDER", description = "Writes the plots there.")
+    private Path folder;
+
+    @Mixin
+    private TaskOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Bench bench = options.bench(file);
+        Advisor advisor = bench.advisor(bench.code());
+        Task task = bench.task(bench.code(), Map.of());
+        Advice advice = advisor.advise(task);
+        Set<String> demanded = advice.trail().all(Demand.class).stream()
+                .filter(demand -> demand.form().equals("gas"))
+                .map(Demand::agent)
+                .collect(Collectors.toSet());
+        ShiftSheet sheet = new ShiftReckoner(
+                        task, advisor.base().book().rows(task.on()), ShiftTables.read(options.folder()), demanded)
+                .reckon();
+        spec.commandLine().getOut().print(ShiftText.write(sheet, advice));
+        spec.commandLine().getOut().flush();
+        if (folder != null) {
+            draw(sheet);
+        }
+        return sheet.settled() && advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    private void draw(ShiftSheet sheet) {
+        Map<String, String> plots = ShiftPlots.svg(sheet);
+        if (plots.isEmpty()) {
+            spec.commandLine().getErr().println("No plot: neither an own curve nor a modelled breakthrough is there.");
+        }
+        try {
+            Files.createDirectories(folder);
+            for (Map.Entry<String, String> plot : plots.entrySet()) {
+                Path written = Files.writeString(folder.resolve(plot.getKey()), plot.getValue());
+                spec.commandLine().getErr().println("Wrote " + written);
+            }
+        } catch (IOException e) {
+            throw new InputException(new Problem(
+                    folder.toString(),
+                    0,
+                    "--svg",
+                    "cannot be written to (" + e.getMessage() + ").",
+                    "another folder."));
+        }
+    }
+}

@@ -1,0 +1,160 @@
+package org.fumewarden.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.lang3.StringUtils;
+import org.apache.commons.text.WordUtils;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Status;
+import org.fumewarden.endurance.Bound;
+import org.fumewarden.endurance.ChangeTime;
+import org.fumewarden.endurance.FilterCadence;
+import org.fumewarden.endurance.Reckoned;
+import org.fumewarden.endurance.Reckoning;
+import org.fumewarden.endurance.Refused;
+import org.fumewarden.endurance.ShadeAdvice;
+import org.fumewarden.endurance.ShiftPlan;
+import org.fumewarden.report.plot.BreakthroughPlot;
+import org.fumewarden.report.plot.EndurancePlot;
+import org.fumewarden.shift.GasLife;
+import org.fumewarden.shift.ShiftSheet;
+
+/** The shift with the unit in use as plain text, whether it lasts first. */
+public final class ShiftText {
+    private static final int WIDTH = 88;
+
+    private final StringBuilder out = new StringBuilder();
+
+    private ShiftText() {}
+
+    /**
+     * Writes the sheet.
+     *
+     * @param advice on the same task, whose verdict stands above everything here
+     */
+    public static String write(ShiftSheet sheet, Advice advice) {
+        ShiftText text = new ShiftText();
+        text.line(advice.title());
+        text.line(StringUtils.repeat('=', Math.min(WIDTH, advice.title().length())));
+        text.plan(sheet);
+        text.advice(advice);
+        text.section("Air flow", words(sheet.air(), verdict -> verdict.says()));
+        sheet.gases().forEach(text::gas);
+        text.section("Dust on the filters", dust(sheet));
+        text.section("Run time of the fitted pack", words(sheet.run(), run -> run.words() + "."));
+        text.section("Eyes", List.of(eyes(sheet.eyes())));
+        text.section("Reckoned on the safe side", sheet.remarks());
+        text.plots(sheet);
+        text.line("");
+        text.wrap("", Advice.CLOSING);
+        return text.out.toString();
+    }
+
+    private void plan(ShiftSheet sheet) {
+        if (sheet.plan() instanceof Refused<ShiftPlan> refused) {
+            wrap("", "NO PLAN FOR THE SHIFT: " + refused.sentence());
+            return;
+        }
+        long preFilters =
+                sheet.cadence().value().map(FilterCadence::preFiltersPerShift).orElse(0L);
+        sheet.plan().value().orElseThrow().words(preFilters).forEach(words -> wrap("", words));
+    }
+
+    private void advice(Advice advice) {
+        List<String> lines = new ArrayList<>();
+        if (advice.status() != Status.COMPLETE) {
+            lines.add("The advice on this task is "
+                    + advice.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
+                    + ": nothing here clears anybody to start. Settle it first with fumewarden advise.");
+        }
+        for (Respirator best : advice.with("recommended")) {
+            lines.add("Recommended for this task: " + best.name() + ". Where that is another unit than the one reckoned"
+                    + " here, the advice goes first.");
+        }
+        section("Advice on this task", lines);
+    }
+
+    private void gas(GasLife gas) {
+        List<String> lines = new ArrayList<>();
+        Reckoning<ChangeTime> time = gas.time();
+        if (time instanceof Refused<ChangeTime> refused) {
+            lines.add("No change time: " + refused.sentence());
+        }
+        time.value().ifPresent(found -> {
+            lines.add(found.basisSentence());
+            for (Bound other : found.others()) {
+                lines.add("Longer bound, " + other.kind().words() + ": " + (long) Math.floor(other.minutes()) + " min. "
+                        + other.says());
+            }
+            found.declined().forEach(refused -> lines.add("Declined: " + refused.sentence()));
+        });
+        lines.addAll(gas.remarks());
+        section("Gas filter for " + gas.name() + (gas.filter().isEmpty() ? "" : ", " + gas.filter()), lines);
+    }
+
+    private static List<String> dust(ShiftSheet sheet) {
+        List<String> lines = new ArrayList<>(words(
+                sheet.dust(),
+                milligrams -> Math.round(milligrams) + " mg on the filter set over the wear of the shift,"
+                        + " by the flow of the blower."));
+        lines.addAll(words(sheet.cadence(), FilterCadence::says));
+        return lines.stream().distinct().toList();
+    }
+
+    private static String eyes(ShadeAdvice advice) {
+        return advice instanceof ShadeAdvice.Shade shade ? shade.says() : ((ShadeAdvice.SeeStandard) advice).says();
+    }
+
+    private void plots(ShiftSheet sheet) {
+        if (!sheet.curves().isEmpty() && sheet.wearHours().isPresent()) {
+            line("");
+            out.append(EndurancePlot.text(sheet.curves(), sheet.wearHours().getAsDouble()));
+        }
+        for (GasLife gas : sheet.gases()) {
+            breakthrough(gas).ifPresent(minutes -> {
+                line("");
+                out.append(BreakthroughPlot.text(
+                        gas.name(), gas.curve(), minutes, gas.allowedShare().orElseThrow()));
+            });
+        }
+    }
+
+    /** Change minutes of a gas whose breakthrough can be drawn. */
+    static Optional<Double> breakthrough(GasLife gas) {
+        return gas.curve().isEmpty() || gas.allowedShare().isEmpty()
+                ? Optional.empty()
+                : gas.time().value().map(time -> (double) time.minutes());
+    }
+
+    private static <T> List<String> words(Reckoning<T> reckoning, java.util.function.Function<T, String> say) {
+        List<String> lines = new ArrayList<>();
+        if (reckoning instanceof Refused<T> refused) {
+            lines.add(refused.sentence());
+        }
+        if (reckoning instanceof Reckoned<T> reckoned) {
+            lines.add(say.apply(reckoned.result()));
+            lines.addAll(reckoned.remarks());
+        }
+        return lines;
+    }
+
+    private void section(String heading, List<String> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        line("");
+        line(heading);
+        lines.forEach(each -> wrap("- ", each));
+    }
+
+    private void wrap(String start, String words) {
+        String indent = StringUtils.repeat(' ', start.length());
+        line(start + WordUtils.wrap(words, WIDTH - start.length(), "\n" + indent, false));
+    }
+
+    private void line(String words) {
+        out.append(words).append('\n');
+    }
+}

@@ -1,0 +1,183 @@
+package org.fumewarden.shift;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.fumewarden.endurance.AirflowCheck;
+import org.fumewarden.endurance.AirflowVerdict;
+import org.fumewarden.endurance.ChangeTime;
+import org.fumewarden.endurance.DustLoad;
+import org.fumewarden.endurance.FilterCadence;
+import org.fumewarden.endurance.Reckoned;
+import org.fumewarden.endurance.Reckoning;
+import org.fumewarden.endurance.Refusal;
+import org.fumewarden.endurance.Refused;
+import org.fumewarden.endurance.RunTime;
+import org.fumewarden.endurance.ShiftNeeds;
+import org.fumewarden.endurance.ShiftPlan;
+import org.fumewarden.model.Row;
+import org.fumewarden.task.Task;
+
+/** Reckons one shift with the unit in use. */
+public final class ShiftReckoner {
+    private static final double HOUR = 60;
+
+    private final Task task;
+    private final Given given;
+    private final ShiftTables tables;
+    private final Dust dust;
+    private final GasFilters filters;
+    private final Battery battery;
+    private final List<String> remarks = new ArrayList<>();
+
+    /**
+     * A reckoner for a task.
+     *
+     * @param rows of the code in force on the day of the task
+     * @param demanded ids of the gases that the rules want held by a filter
+     */
+    public ShiftReckoner(Task task, List<Row> rows, ShiftTables tables, Set<String> demanded) {
+        Air air = new Air(task, rows);
+        this.task = task;
+        this.given = new Given(task);
+        this.tables = tables;
+        this.dust = new Dust(given, air, tables);
+        this.filters = new GasFilters(task, given, air, tables, demanded);
+        this.battery = new Battery(task, given, dust, tables);
+    }
+
+    /**
+     * The sheet of the shift.
+     *
+     * @throws org.fumewarden.codes.InputException when the task file gives a figure that cannot be
+     */
+    public ShiftSheet reckon() {
+        Reckoning<Stretches> stretches = Stretches.of(given);
+        OptionalDouble wear = stretches.value().map(Stretches::total).stream()
+                .mapToDouble(Double::doubleValue)
+                .findFirst();
+        Reckoning<AirflowVerdict> airflow = airflow();
+        List<GasLife> gases = filters.lives();
+        Reckoning<FilterCadence> cadence =
+                wear.isPresent() ? dust.cadence(wear.getAsDouble()) : ((Refused<Stretches>) stretches).as();
+        Reckoning<RunTime> run = battery.now();
+        Reckoning<ShiftPlan> plan = plan(stretches, airflow, gases, cadence, run);
+        remarks.addAll(battery.remarks());
+        filters.spared()
+                .forEach(name -> remarks.add("No gas filter is reckoned for " + name
+                        + ", which is at or below its lowest limit; it still counts as"
+                        + " another gas beside one that is above."));
+        return new ShiftSheet(
+                airflow,
+                gases,
+                milligrams(wear),
+                cadence,
+                run,
+                plan,
+                task.curves(),
+                wear.isPresent() ? OptionalDouble.of(wear.getAsDouble() / HOUR) : OptionalDouble.empty(),
+                given.number("clogging-stage"),
+                Eyes.shade(given, tables),
+                remarks);
+    }
+
+    private Reckoning<AirflowVerdict> airflow() {
+        if (given.word("blower").filter("false"::equals).isPresent()) {
+            return Reckoning.refuse(
+                    Refusal.NOT_GIVEN,
+                    "The unit has no blower, so there is neither flow nor battery to plan with: change its filters by the"
+                            + " times below. Maybe a powered unit.");
+        }
+        if (given.word("work-rate").isEmpty()) {
+            remarks.add("task.work-rate is not given: very hard work is reckoned.");
+        }
+        if (given.number("altitude").isEmpty()) {
+            remarks.add(
+                    "atmosphere.altitude is not given: sea level is reckoned; higher up the wearer needs more air.");
+        }
+        boolean speech = given.word("speech").map("true"::equals).orElse(true);
+        return given.<AirflowVerdict>missing("The air flow", "kit.minimum-design-flow")
+                .orElseGet(() -> AirflowCheck.compare(
+                        given.number("measured-flow"),
+                        given.number("minimum-design-flow").getAsDouble(),
+                        Breathing.rate(given, tables),
+                        speech,
+                        Breathing.factor(given, tables)));
+    }
+
+    private Reckoning<Double> milligrams(OptionalDouble wear) {
+        Reckoning<DustLoad> load = dust.load();
+        if (load instanceof Refused<DustLoad> refused) {
+            return refused.as();
+        }
+        return wear.isEmpty()
+                ? Reckoning.refuse(Refusal.NOT_GIVEN, "The time of wear is not given. Maybe add task.time-on-task.")
+                : Reckoning.of(load.value().orElseThrow().milligrams(wear.getAsDouble()));
+    }
+
+    private Reckoning<ShiftPlan> plan(
+            Reckoning<Stretches> stretches,
+            Reckoning<AirflowVerdict> airflow,
+            List<GasLife> gases,
+            Reckoning<FilterCadence> cadence,
+            Reckoning<RunTime> run) {
+        Optional<Refused<?>> refused = List.<Reckoning<?>>of(stretches, airflow, run).stream()
+                .filter(Refused.class::isInstance)
+                .<Refused<?>>map(each -> (Refused<?>) each)
+                .findFirst();
+        Optional<Refused<?>> gas = gases.stream()
+                .map(GasLife::time)
+                .filter(Refused.class::isInstance)
+                .<Refused<?>>map(each -> (Refused<?>) each)
+                .findFirst();
+        if (refused.or(() -> gas).isPresent()) {
+            return refused.or(() -> gas).get().as();
+        }
+        Reckoning<RunTime> full = battery.full();
+        if (full instanceof Refused<RunTime> none) {
+            return none.as();
+        }
+        double fullPack = full.value().orElseThrow().minutes().low();
+        double start = Math.min(fullPack, run.value().orElseThrow().minutes().low());
+        Stretches found = stretches.value().orElseThrow();
+        return ShiftPlan.of(new ShiftNeeds(
+                found.work(),
+                found.breaks(),
+                fullPack,
+                start,
+                given.count("spare-packs").orElse(0),
+                filterMinutes(gases, cadence),
+                given.count("spare-filters").orElse(0),
+                given.yes("charge-in-breaks"),
+                chargePerMinute(),
+                tables.packRules()));
+    }
+
+    /** The filter is changed for gas or at the warning stage, whichever comes first. */
+    private static double filterMinutes(List<GasLife> gases, Reckoning<FilterCadence> cadence) {
+        double forGas = gases.stream()
+                .flatMap(gas -> gas.time().value().stream())
+                .mapToDouble(ChangeTime::minutes)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        double forDust = cadence instanceof Reckoned<FilterCadence> found
+                ? found.result().mainFilterMinutes()
+                : Double.POSITIVE_INFINITY;
+        return Math.min(forGas, forDust);
+    }
+
+    private double chargePerMinute() {
+        OptionalDouble time = given.number("charge-time");
+        OptionalDouble warmth = given.number("temperature");
+        if (time.isEmpty() || !(time.getAsDouble() >= 1)) {
+            return 0;
+        }
+        if (warmth.isEmpty() || !tables.packRules().mayCharge(warmth.getAsDouble())) {
+            remarks.add("The place is too cold or too hot to charge the pack there: charging is not reckoned.");
+            return 0;
+        }
+        return 1 / time.getAsDouble();
+    }
+}

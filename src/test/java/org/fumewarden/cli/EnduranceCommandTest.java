@@ -1,0 +1,197 @@
+package org.fumewarden.cli;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.stream.Stream;
+import org.fumewarden.advice.Advice;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** One shift on the command line: it lasts, it does not, or it is refused. */
+final class EnduranceCommandTest {
+    private static final String LASTS = "scenarios/tours/shift-that-lasts.yaml";
+    private static final String TOO_LONG = "scenarios/tours/shift-too-long.yaml";
+    private static final String SOLVENT = "scenarios/tours/shift-with-solvent.yaml";
+
+    @TempDir
+    private Path folder;
+
+    /** Own curve, 6 h at stage 3, 20 C: 5 h of wear. Dust 2.02 mg/m3 x 0.19 m3/min x 300 min = 115 mg. */
+    @Test
+    void aShiftThatLastsSaysSoFirst() {
+        CommandRun run = CommandRun.of("endurance", LASTS, "--svg", folder.toString());
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(line(run, 2).startsWith("Lasts the shift"), run.out());
+        assertAll(
+                () -> has(run, "115 mg on the filter set"),
+                () -> has(run, "360 to 360 min, likely 360 min, until the pack is at its reserve (own curve)"),
+                () -> has(run, "The supply covers the breathing: 190 L/min"),
+                () -> has(run, "stage 3 6 h"),
+                () -> ends(run));
+        assertTrue(Files.exists(folder.resolve("run-time.svg")));
+    }
+
+    /** 8 h of wear less 6 h of run time: 120 min short; one more pack of 6 h covers it. */
+    @Test
+    void aShiftThatDoesNotLastNamesTheSmallestChangeFirst() {
+        CommandRun run = CommandRun.of("endurance", TOO_LONG);
+        assertEquals(3, run.exit(), run.err());
+        assertTrue(line(run, 2).startsWith("DOES NOT LAST THE SHIFT: 120 min of wear short."), run.out());
+        has(run, "Smallest change: carry 1 more charged pack.");
+        ends(run);
+        assertEquals(
+                0,
+                CommandRun.of("endurance", TOO_LONG, "--set", "kit.spare-packs=1")
+                        .exit());
+    }
+
+    @Test
+    void aShiftWithAFigureMissingIsRefusedAndNamesIt() {
+        CommandRun run = CommandRun.of("endurance", SOLVENT);
+        assertEquals(3, run.exit(), run.err());
+        assertTrue(line(run, 2).startsWith("NO PLAN FOR THE SHIFT"), run.out());
+        has(run, "not given is atmosphere.humidity");
+        ends(run);
+    }
+
+    /** AirflowCheck: below the minimum design flow the unit is barred (common practice, no source). */
+    @Test
+    void aWeakBlowerGetsNoPlan() {
+        CommandRun run = CommandRun.of("endurance", LASTS, "--set", "kit.measured-flow=169 L/min");
+        assertEquals(3, run.exit(), run.err());
+        has(run, "NO PLAN FOR THE SHIFT: The unit delivers 169 L/min, below its minimum design flow of 170 L/min");
+    }
+
+    /** EN 14387, K1: 1000 ppm x 30 L/min x 50 min = 1500 ml; at 500 ppm and 22 L/min 1500 / 11 = 136.4 min. */
+    @Test
+    void aGasFilterHasItsChangeTimeWithItsBasis() {
+        CommandRun run = ammonia("500 ppm");
+        has(run, "Change after 136 min of use at the latest");
+        has(run, "Basis: test capacity, the shortest of 2 bounds.");
+        has(run, "Longer bound, cap set by a code: 480 min.");
+        ends(run);
+    }
+
+    /** EN 14387, K1: use limit 1000 ppm (GUV-R 190 Table 13), 500 ppm taken as the stricter figure. */
+    @Test
+    void aboveTheLimitOfItsClassThereIsNoChangeTime() {
+        has(ammonia("501 ppm"), "No change time: The level is above the 500 ppm");
+    }
+
+    @Test
+    void aSolventWithAllFiguresHasAModelledBreakthrough() {
+        CommandRun run = CommandRun.of(
+                "endurance",
+                SOLVENT,
+                "--svg",
+                folder.toString(),
+                "--set",
+                "atmosphere.humidity=40 %",
+                "--set",
+                "kit.filters-fitted=2",
+                "--set",
+                "kit.filter-carbon=200 g",
+                "--set",
+                "kit.carbon-density=0.45 g/cm3",
+                "--set",
+                "kit.carbon-area=80 cm2");
+        assertAll(
+                () -> has(run, "Adsorption model for toluene: 100 ppm at 95 L/min through 200 g"),
+                () -> has(run, "The rule of thumb may only be used together with another method."),
+                () -> has(run, "Breakthrough of toluene"),
+                () -> ends(run));
+        assertTrue(Files.exists(folder.resolve("breakthrough-toluene.svg")), run.err());
+    }
+
+    @Test
+    void agentsThatNoFilterHoldsAreSaid() {
+        CommandRun run = CommandRun.of("endurance", SOLVENT, "--set", "exposures.2.agent=carbon-monoxide");
+        has(run, "No filter may be relied on for carbon monoxide. Maybe supplied air.");
+        CommandRun other = CommandRun.of("endurance", SOLVENT, "--set", "kit.filter-mark=K1-P3");
+        has(other, "The filter marked K1-P3 does not hold toluene, which needs type A1.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "filter-mark: A2-P3|filter-mark: Q9|kit.filter-mark|cannot be read|Maybe write it like A2B2-P3",
+                "filter-mark: A2-P3|filter-mark: A2-P3\\n  filter-expiry: soon|kit.filter-expiry|must be a day|2026-03-02",
+                "hours: {0: 9, 2: 7}|hours: {0: 7, 2: 9}|kit.endurance.0.hours|cannot run longer|swapped",
+                "hours: {0: 9, 2: 7}|hours: {0: 9}|kit.endurance.0.hours|needs two or more|measure another",
+                "hours: {0: 9, 2: 7}|hours: {full: 9, 2: 7}|kit.endurance.0.hours.full|must be a clogging stage|such as 2",
+                "ends-at: reserve|ends-at: reserv|kit.endurance.0.ends-at|reserv|reserve",
+                "pack: long, |''|kit.endurance.0|needs pack|pack: long",
+                "battery-charge: 80 %|battery-charge: 120 %|kit.battery-charge|above 100 %|20.9",
+                "battery-energy: 40 Wh|battery-energy: 40 volts|kit.battery-energy|volts|Wh",
+                "battery-age: 1 year|battery-age: -1 year|kit.battery-age|negative|drop the sign",
+                "battery-age: 1 year|batery-age: 1 year|kit.batery-age|is not a name used here|battery-age"
+            })
+    void aWrongFigureOfTheUnitNamesItsLine(String good, String bad, String path, String found, String maybe)
+            throws IOException {
+        String whole = """
+                title: A hood in the bracket shop of Tarn Haven
+                code: gb
+                on: 2026-03-02
+                task: {process: tig}
+                kit:
+                  filter-mark: A2-P3
+                  battery-charge: 80 %
+                  battery-energy: 40 Wh
+                  battery-age: 1 year
+                  endurance:
+                    - {pack: long, ends-at: reserve, hours: {0: 9, 2: 7}}
+                """;
+        assertTrue(whole.contains(good), good);
+        String text = whole.replace(good, bad.replace("\\n", "\n"));
+        CommandRun run = CommandRun.of("endurance", write(text).toString());
+        assertEquals(2, run.exit(), run.out() + run.err());
+        int line = 1 + whole.substring(0, whole.indexOf(good)).split("\n", -1).length - 1;
+        assertTrue(run.err().contains("task.yaml:" + (bad.contains("\\n") ? line + 1 : line)), run.err());
+        assertTrue(run.err().contains(path) && run.err().contains(found), run.err());
+        assertTrue(run.err().contains(maybe), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+    }
+
+    private CommandRun ammonia(String level) {
+        return CommandRun.of(Stream.concat(
+                        Stream.of("endurance", LASTS),
+                        Stream.of(
+                                        "exposures.ammonia.twa=" + level,
+                                        "atmosphere.humidity=50 %",
+                                        "kit.blower=false",
+                                        "kit.filter-mark=K1-P3",
+                                        "kit.filter-used=false")
+                                .flatMap(change -> Stream.of("--set", change)))
+                .toArray(String[]::new));
+    }
+
+    private Path write(String text) throws IOException {
+        return Files.writeString(folder.resolve("task.yaml"), text);
+    }
+
+    private static String line(CommandRun run, int index) {
+        return run.out().split("\n")[index];
+    }
+
+    private static void has(CommandRun run, String words) {
+        assertTrue(flat(run.out()).contains(flat(words)), () -> words + "\nnot in\n" + run.out() + run.err());
+    }
+
+    private static void ends(CommandRun run) {
+        assertTrue(flat(run.out()).strip().endsWith(flat(Advice.CLOSING)), run.out());
+    }
+
+    private static String flat(String text) {
+        return String.join(" ", Arrays.asList(text.strip().split("\\s+")));
+    }
+}
