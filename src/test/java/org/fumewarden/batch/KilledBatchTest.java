@@ -16,8 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Kills a batch in a process of its own, as no program can foresee, and goes on. */
 final class KilledBatchTest {
-    private static final int TASKS = 400;
-    private static final int KILLS = 4;
+    private static final int TASKS = 200;
+    private static final int KILLS = 3;
     private static final long PATIENCE_SECONDS = 240;
 
     @TempDir
