@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
         },
         subcommands = {
             AdviseCommand.class,
+            BatchCommand.class,
             CompareCommand.class,
             ExposureCommand.class,
             SweepCommand.class,

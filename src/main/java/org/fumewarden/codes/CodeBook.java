@@ -29,11 +29,25 @@ public final class CodeBook {
     }
 
     /**
-     * Reads the tables of a code.
+     * The rule folders that decide under a code, found without reading any table.
      *
-     * @throws InputException when the code is not there or a table is wrong
+     * @throws InputException when the code is not there or its card is wrong
      */
-    public static CodeBook read(RuleFolder folder, String code) {
+    public static List<String> folders(RuleFolder folder, String code) {
+        there(folder, code);
+        Located root = parse(folder, code + "/code.yaml");
+        CodeCard card = CodeCard.read(code, root);
+        root.settle();
+        return folders(card);
+    }
+
+    private static List<String> folders(CodeCard card) {
+        List<String> folders = new ArrayList<>(List.of("shared", card.id()));
+        folders.addAll(card.borrows());
+        return List.copyOf(folders);
+    }
+
+    private static void there(RuleFolder folder, String code) {
         if (!folder.codes().contains(code)) {
             throw new InputException(new Problem(
                     folder.origin(),
@@ -42,13 +56,21 @@ public final class CodeBook {
                     "holds no code \"" + Located.shown(code) + "\".",
                     Nearest.maybe(code, folder.codes())));
         }
+    }
+
+    /**
+     * Reads the tables of a code.
+     *
+     * @throws InputException when the code is not there or a table is wrong
+     */
+    public static CodeBook read(RuleFolder folder, String code) {
+        there(folder, code);
         List<Problem> problems = new ArrayList<>();
         Located root = parse(folder, code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
         borrowed(folder, card, root);
         problems.addAll(root.problems());
-        List<String> folders = new ArrayList<>(List.of("shared", code));
-        folders.addAll(card.borrows());
+        List<String> folders = folders(card);
         List<TableFile> tables = new ArrayList<>();
         for (String part : folders) {
             for (String name : folder.names(part + "/tables/", ".yaml")) {
@@ -60,8 +82,7 @@ public final class CodeBook {
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
-        return new CodeBook(
-                card, List.copyOf(folders), List.copyOf(tables), vocabulary(tables), Revision.of(folder, folders));
+        return new CodeBook(card, folders, List.copyOf(tables), vocabulary(tables), Revision.of(folder, folders));
     }
 
     /** Complains about a borrowed folder that is not there: it would look like a code without rules and limits. */

@@ -47,8 +47,9 @@ public final class Engine {
         try {
             MatchListener listener = new MatchListener();
             session.addEventListener((org.kie.api.event.rule.AgendaEventListener) listener);
-            session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) listener);
             facts.forEach(session::insert);
+            // Only what rules insert is of interest, so the listener comes after the facts.
+            session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) listener);
             session.fireAllRules(match -> {
                 String id = CardReader.id(match.getRule().getName());
                 return !switchedOff.contains(id) && base.cards().get(id).inForce(day);

@@ -2,9 +2,13 @@ package org.fumewarden.engine;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.kie.api.KieBase;
@@ -27,8 +31,26 @@ public final class RuleBase {
 
     /** The rule base that ships with the program. */
     public static RuleBase shipped(String code) {
-        CodeBook book = CodeBook.read(RuleFolder.shipped(), code);
-        return new RuleBase(book, ShippedRules.load(book.folders()));
+        RuleFolder folder = RuleFolder.shipped();
+        List<String> folders = CodeBook.folders(folder, code);
+        // Tables and rules load side by side: together they are most of the time of a short command.
+        FutureTask<Map<Phase, KieBase>> rules = new FutureTask<>(() -> ShippedRules.load(folders));
+        Thread loader = new Thread(rules, "rules of " + code);
+        loader.setDaemon(true);
+        loader.start();
+        CodeBook book = CodeBook.read(folder, code);
+        return new RuleBase(book, loaded(rules));
+    }
+
+    private static Map<Phase, KieBase> loaded(FutureTask<Map<Phase, KieBase>> rules) {
+        try {
+            return rules.get();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("the compiled rules cannot be loaded", e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new CancellationException("The loading of the rules was stopped.");
+        }
     }
 
     /** A rule base compiled now from a folder. */

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,10 @@ final class StepWriter {
     private final Sentences sentences;
     private final Map<String, Citation> clauses;
     private final List<Step> steps = new ArrayList<>();
+
+    /** Inputs and rows already in words: many rules rest on the same few. */
+    private final Map<Fact, Premise> given = new IdentityHashMap<>();
+
     private final Map<Conclusion, String> concludedBy = new HashMap<>();
     private final Set<Conclusion> standing = new LinkedHashSet<>();
 
@@ -116,9 +121,13 @@ final class StepWriter {
     }
 
     private Premise premise(Fact fact) {
-        if (fact instanceof Input input) {
-            return new Premise("input", input.path(), sentences.describe(input), Optional.empty());
+        if (fact instanceof Conclusion conclusion) {
+            return premise(conclusion);
         }
+        return given.computeIfAbsent(fact, this::describe);
+    }
+
+    private Premise describe(Fact fact) {
         if (fact instanceof Row row) {
             return new Premise(
                     "row",
@@ -126,7 +135,11 @@ final class StepWriter {
                     sentences.describe(row),
                     Optional.of(row.ref().citation()));
         }
-        Conclusion conclusion = (Conclusion) fact;
+        Input input = (Input) fact;
+        return new Premise("input", input.path(), sentences.describe(input), Optional.empty());
+    }
+
+    private Premise premise(Conclusion conclusion) {
         return new Premise(
                 "step",
                 concludedBy.getOrDefault(conclusion, NO_NUMBER_YET),

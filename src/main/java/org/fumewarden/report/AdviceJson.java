@@ -37,6 +37,15 @@ public final class AdviceJson {
         }
     }
 
+    /** Writes a tree on one line, without a line end. */
+    public static String line(ObjectNode tree) {
+        try {
+            return MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT).writeValueAsString(tree);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     /** The advice as a tree. */
     public static ObjectNode tree(Advice advice) {
         ObjectNode root = NODES.objectNode();

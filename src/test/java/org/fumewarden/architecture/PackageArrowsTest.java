@@ -44,6 +44,7 @@ final class PackageArrowsTest {
             Map.entry("check", 6),
             Map.entry("report", 7),
             Map.entry("audit", 8),
+            Map.entry("batch", 8),
             Map.entry("cli", 10),
             Map.entry("web", 9));
 

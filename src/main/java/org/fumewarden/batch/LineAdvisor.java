@@ -1,0 +1,119 @@
+package org.fumewarden.batch;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.batch.Outcome.Fate;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.report.AdviceJson;
+import org.fumewarden.task.TaskReader;
+import org.fumewarden.task.TaskTree;
+
+/**
+ * Advises on one line at a time, and keeps nothing of it. One instance may serve many threads; it fits as a worker
+ * below any engine that hands out lines. The same line always gives the same outcome.
+ */
+public final class LineAdvisor {
+    private static final String LINE = "line";
+
+    private final Function<String, Advisor> makeAdvisor;
+    private final Optional<String> code;
+    private final Optional<LocalDate> on;
+    private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
+
+    /**
+     * A worker.
+     *
+     * @param makeAdvisor makes the advisor of a code; asked once for each code
+     * @param code decides, whatever a task says
+     * @param on day that decides, whatever a task says
+     */
+    public LineAdvisor(Function<String, Advisor> makeAdvisor, Optional<String> code, Optional<LocalDate> on) {
+        this.makeAdvisor = makeAdvisor;
+        this.code = code;
+        this.on = on;
+    }
+
+    /** Advises on a task written as a JSON object; wrong input becomes a rejected outcome, never an exception. */
+    public Outcome answer(long number, String task) {
+        return answer(new Entry.Line(number, task.getBytes(StandardCharsets.UTF_8), false));
+    }
+
+    /** Advises on an entry of a batch; wrong input becomes a rejected outcome, never an exception. */
+    public Outcome answer(Entry entry) {
+        try {
+            ObjectNode line = head(entry);
+            line.set("advice", AdviceJson.tree(advise(tree(entry))));
+            return new Outcome(entry.number(), Fate.ADVISED, AdviceJson.line(line));
+        } catch (InputException e) {
+            return reject(entry, Fate.REJECTED, e.problems());
+        } catch (RuntimeException e) {
+            Problem fault =
+                    new Problem("", 0, "", "Fumewarden failed: " + e, "advise on this task alone and report it.");
+            return reject(entry, Fate.FAULT, List.of(fault));
+        }
+    }
+
+    private static Located tree(Entry entry) {
+        if (entry instanceof Entry.TaskFile file) {
+            return TaskTree.read(file.path());
+        }
+        Entry.Line line = (Entry.Line) entry;
+        if (line.tooLong()) {
+            throw wrong(
+                    "is longer than the " + YamlFiles.MAX_BYTES + " bytes that are read.",
+                    "check that every task ends its line.");
+        }
+        String text = YamlFiles.text(LINE, line.bytes()).strip();
+        if (!text.startsWith("{") || !text.endsWith("}")) {
+            throw wrong("is not a JSON object.", "write one task a line, from { to }.");
+        }
+        return TaskTree.parse(LINE, text);
+    }
+
+    private static InputException wrong(String message, String maybe) {
+        return new InputException(new Problem(LINE, 0, "", message, maybe));
+    }
+
+    private Advice advise(Located tree) {
+        String id = code.or(() -> TaskTree.top(tree, "code"))
+                .orElseThrow(() -> new InputException(
+                        new Problem(LINE, 0, "code", "is not given.", "add \"code\" to the task, or give --code.")));
+        Advisor advisor = advisors.computeIfAbsent(id, makeAdvisor);
+        return advisor.advise(new TaskReader(advisor.base().book().vocabulary()).read(tree, id, on));
+    }
+
+    private static Outcome reject(Entry entry, Fate fate, List<Problem> problems) {
+        ObjectNode line = head(entry);
+        ArrayNode list = line.putArray("problems");
+        for (Problem problem : problems) {
+            ObjectNode node = list.addObject();
+            node.put("field", problem.field());
+            if (entry.file().isPresent() && problem.line() > 0) {
+                node.put("at", problem.line());
+            }
+            node.put("message", problem.message());
+            node.put("maybe", problem.maybe());
+        }
+        return new Outcome(entry.number(), fate, AdviceJson.line(line));
+    }
+
+    private static ObjectNode head(Entry entry) {
+        ObjectNode line = JsonNodeFactory.withExactBigDecimals(true).objectNode();
+        line.put(LINE, entry.number());
+        entry.file().ifPresent(file -> line.put("file", file));
+        return line;
+    }
+}

@@ -1,0 +1,161 @@
+package org.fumewarden.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.batch.Batch;
+import org.fumewarden.batch.Batch.Tally;
+import org.fumewarden.batch.Entries;
+import org.fumewarden.batch.LineAdvisor;
+import org.fumewarden.batch.Outcome.Fate;
+import org.fumewarden.batch.ResultFiles;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.RuleBase;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Advises on many tasks at once. */
+@Command(
+        name = "batch",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Advises on many tasks: a file with one task a line as JSON, or a folder of task files, in;",
+            "one line of JSON for each task, in the same order, out. The advice says whether it is complete."
+        },
+        footer = {"", "Example:", "  fumewarden batch scenarios/tours --out advice.jsonl"},
+        exitCodeListHeading = "Exit codes:%n",
+        exitCodeList = {
+            "0:every task has advice; the status of each is in its line",
+            "1:a fault of the program, on the whole or on some task",
+            "2:wrong input; some tasks were rejected, and the rejects say why"
+        })
+final class BatchCommand implements Callable<Integer> {
+    private static final long PROGRESS_NANOS = 250_000_000L;
+
+    @Parameters(paramLabel = "INPUT", description = "File of lines, each a task as JSON, or folder of task files.")
+    private Path input;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Writes advice there; to standard output without.")
+    private Path out;
+
+    @Option(
+            names = "--rejects",
+            paramLabel = "FILE",
+            description = "Writes tasks that cannot be read there, with line and reason; beside --out when not given.")
+    private Path rejects;
+
+    @Option(names = "--resume", description = "Goes on where a run that was ended stopped; needs --out.")
+    private boolean resume;
+
+    @Option(names = "--code", paramLabel = "ID", description = "Code that decides, whatever a task says.")
+    private String code;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "Day whose rules hold, such as 2026-03-02.")
+    private LocalDate on;
+
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
+    private Path rules;
+
+    @Option(names = "--threads", paramLabel = "N", description = "Tasks decided at once; one a core when not given.")
+    private Integer threads;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        int cores = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        if (cores < 1) {
+            throw wrong("--threads", "is " + cores + ", which decides nothing.", "--threads 2.");
+        }
+        if (out == null && (resume || rejects != null)) {
+            throw wrong(resume ? "--resume" : "--rejects", "needs a file of advice.", "add --out advice.jsonl.");
+        }
+        LineAdvisor worker = new LineAdvisor(this::advisor, Optional.ofNullable(code), Optional.ofNullable(on));
+        try (Entries entries = Entries.open(input)) {
+            Tally tally = out == null ? toStreams(entries, worker, cores) : toFiles(entries, worker, cores);
+            if (tally.of(Fate.FAULT) > 0) {
+                return ExitCodes.FAULT;
+            }
+            return tally.of(Fate.REJECTED) > 0 ? ExitCodes.BAD_INPUT : ExitCodes.COMPLETE;
+        }
+    }
+
+    private Tally toFiles(Entries entries, LineAdvisor worker, int cores) throws IOException, InterruptedException {
+        Path refused = rejects == null ? out.resolveSibling(out.getFileName() + ".rejects") : rejects;
+        if (refused.toAbsolutePath().normalize().equals(out.toAbsolutePath().normalize())) {
+            throw wrong("--rejects", "is the file of advice as well.", "name another file.");
+        }
+        try (ResultFiles files =
+                resume ? ResultFiles.resume(out, refused, entries, worker) : ResultFiles.begin(out, refused)) {
+            Tally tally = new Batch(worker, cores).run(entries, files, progress());
+            report(tally, " See " + refused + ".");
+            return tally;
+        }
+    }
+
+    private Tally toStreams(Entries entries, LineAdvisor worker, int cores) throws IOException, InterruptedException {
+        PrintWriter lines = spec.commandLine().getOut();
+        PrintWriter refused = spec.commandLine().getErr();
+        Tally tally = new Batch(worker, cores)
+                .run(
+                        entries,
+                        outcome -> {
+                            PrintWriter to = outcome.advised() ? lines : refused;
+                            to.print(outcome.json() + "\n");
+                            if (to.checkError()) {
+                                throw new IOException("the reader of the output has gone");
+                            }
+                        },
+                        tally1 -> {});
+        report(tally, "");
+        return tally;
+    }
+
+    private void report(Tally tally, String where) {
+        long refused = tally.all() - tally.of(Fate.ADVISED);
+        spec.commandLine()
+                .getErr()
+                .println("Advised on " + tally.of(Fate.ADVISED) + " tasks, rejected " + refused + "."
+                        + (refused > 0 ? where : ""));
+    }
+
+    /** A line that counts up on a terminal, and nothing elsewhere. The launcher knows whether it is one. */
+    private static Consumer<Tally> progress() {
+        if (!Boolean.parseBoolean(System.getProperty("fumewarden.terminal", "" + (System.console() != null)))) {
+            return tally -> {};
+        }
+        PrintStream terminal = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        long began = System.nanoTime();
+        long[] shown = {began};
+        return tally -> {
+            long now = System.nanoTime();
+            if (now - shown[0] >= PROGRESS_NANOS) {
+                shown[0] = now;
+                long rate = Math.round(tally.all() * 1e9 / (now - began));
+                terminal.print("\r" + tally.all() + " tasks, " + rate + " a second, "
+                        + (tally.all() - tally.of(Fate.ADVISED)) + " rejected \r");
+            }
+        };
+    }
+
+    private Advisor advisor(String id) {
+        return new Advisor(rules == null ? RuleBase.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));
+    }
+
+    private static InputException wrong(String option, String message, String maybe) {
+        return new InputException(new Problem(option, 0, "", message, maybe));
+    }
+}

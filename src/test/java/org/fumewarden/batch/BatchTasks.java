@@ -1,0 +1,38 @@
+package org.fumewarden.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Tasks of Tarn Haven for batches: what they have in common is only that each is a little different. */
+final class BatchTasks {
+    private static final String[] PROCESSES = {"mag-solid-wire", "manual-metal-arc", "tig"};
+    private static final String[] METALS = {"mild-steel", "stainless-steel"};
+
+    private BatchTasks() {}
+
+    static String task(int number) {
+        return "{\"title\":\"Bay " + number + "\",\"code\":\"" + (number % 7 == 3 ? "us" : "gb")
+                + "\",\"on\":\"2026-03-02\",\"task\":{\"process\":\"" + PROCESSES[number % PROCESSES.length]
+                + "\",\"base-metal\":\"" + METALS[number % METALS.length]
+                + "\",\"coating\":\"none\",\"place\":\"indoors\",\"extraction\":\"none\"},"
+                + "\"atmosphere\":{\"oxygen\":\"20.9 %\",\"explosive\":false,\"immediately-dangerous\":false},"
+                + "\"exposures\":[{\"agent\":\"manganese-respirable\",\"twa\":\"0." + (10 + number % 80)
+                + " mg/m3\"}],\"wearer\":{\"facial-hair\":" + (number % 5 == 0)
+                + ",\"fit-tested\":true,\"medically-cleared\":true}}";
+    }
+
+    /** A mix of good lines, bad lines of several kinds and blank lines. */
+    static List<String> mixed(int count) {
+        List<String> lines = new ArrayList<>();
+        for (int i = 1; i <= count; i++) {
+            switch (i % 29) {
+                case 5 -> lines.add("");
+                case 11 -> lines.add(task(i).substring(0, 60));
+                case 17 -> lines.add(task(i).replace("indoors", "on the moon"));
+                case 23 -> lines.add("not a task");
+                default -> lines.add(task(i));
+            }
+        }
+        return lines;
+    }
+}
