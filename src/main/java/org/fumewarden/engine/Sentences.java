@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Fact;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Unit;
 
@@ -75,7 +76,7 @@ final class Sentences {
     /** One value in words. */
     String words(Object value) {
         if (value instanceof BigDecimal number) {
-            return number.stripTrailingZeros().toPlainString();
+            return Figures.shown(number);
         }
         if (value instanceof Averaging averaging) {
             return averaging.words();

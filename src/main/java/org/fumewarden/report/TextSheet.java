@@ -15,6 +15,7 @@ import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Figures;
 
 /** The advice sheet as plain text, the answer first. */
 public final class TextSheet {
@@ -92,7 +93,7 @@ public final class TextSheet {
 
     /** Where nobody may enter, a low figure must not read as leave to work without a respirator. */
     private void factor(RequiredFactor factor, Status status) {
-        String value = factor.value().stripTrailingZeros().toPlainString();
+        String value = Figures.shown(factor.value());
         String open = factor.open() ? " so far; at least one level is unknown" : "";
         if (factor.asksForOne()) {
             paragraph(
@@ -104,7 +105,7 @@ public final class TextSheet {
         }
         if (!factor.byStatistic().isEmpty()) {
             String others = factor.byStatistic().stream()
-                    .map(s -> s.statistic() + " " + s.factor().toPlainString())
+                    .map(s -> s.statistic() + " " + Figures.shown(s.factor()))
                     .collect(Collectors.joining("; "));
             paragraph("The same samples by other statistics: " + others + ".", 2);
         }
