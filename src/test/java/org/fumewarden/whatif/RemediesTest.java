@@ -39,6 +39,38 @@ class RemediesTest {
         assertTrue(checked > 0, "no remedy was found in any tour");
     }
 
+    /** Seeded, so that a failure can be repeated; each task has some of these obstacles and not others. */
+    @Test
+    void everyRemedyOfRandomTasksWorksAndIsMinimal() {
+        List<Map.Entry<String, String>> obstacles = List.of(
+                Map.entry("wearer.facial-hair", "true"),
+                Map.entry("wearer.fit-tested", "false"),
+                Map.entry("wearer.spectacles", "true"),
+                Map.entry("wearer.medically-cleared", "powered-only"),
+                Map.entry("task.place", "confined-space"),
+                Map.entry("task.wear-time", "PT3H"),
+                Map.entry("atmosphere.eye-irritation", "true"));
+        java.util.Random random = new java.util.Random(20260302);
+        int checked = 0;
+        for (int task = 0; task < 6; task++) {
+            Map<String, String> changes = new java.util.HashMap<>();
+            obstacles.stream().filter(o -> random.nextBoolean()).forEach(o -> changes.put(o.getKey(), o.getValue()));
+            Remedies remedies = new Remedies(Benches.of(Benches.BRACKETS, changes));
+            for (String deviceClass : List.of("ffp3", "full-mask-p3", "tm3")) {
+                for (List<Lever> set : remedies.forClass(deviceClass)) {
+                    assertTrue(remedies.serves(set, deviceClass), changes + " " + set);
+                    for (int size = 0; size < set.size(); size++) {
+                        for (List<Lever> part : Remedies.subsets(set, size)) {
+                            assertFalse(remedies.serves(part, deviceClass), changes + " " + part);
+                        }
+                    }
+                    checked++;
+                }
+            }
+        }
+        assertTrue(checked > 3, "only " + checked + " remedies were found");
+    }
+
     @Test
     void shorterWearMakesAFilteringFacepieceServeOnTheBracketBench() {
         List<List<Lever>> sets = new Remedies(Benches.of(Benches.BRACKETS)).forClass("ffp3");
