@@ -1,0 +1,67 @@
+package org.fumewarden.batch;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Enumeration;
+import java.util.Optional;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.engine.RuleBase;
+
+/**
+ * Measures a batch in this process and prints tasks a second and memory; no test, since times differ with the machine.
+ * docs/performance.md says how to run it. Arguments: tasks, threads; the first tenth warms up and is not counted.
+ */
+public final class BatchBenchmark {
+    private BatchBenchmark() {}
+
+    public static void main(String[] arguments) throws IOException, InterruptedException {
+        int tasks = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 2000;
+        int threads = arguments.length > 1
+                ? Integer.parseInt(arguments[1])
+                : Runtime.getRuntime().availableProcessors();
+        LineAdvisor worker =
+                new LineAdvisor(code -> new Advisor(RuleBase.shipped(code)), Optional.empty(), Optional.empty());
+        run(worker, threads, Math.max(1, tasks / 10));
+        System.gc();
+        long began = System.nanoTime();
+        long bytes = run(worker, threads, tasks);
+        double seconds = (System.nanoTime() - began) / 1e9;
+        System.out.printf(
+                "%d tasks, %d threads: %.1f s, %.0f tasks/s, %.2f ms of a thread a task, %d bytes of advice a task%n",
+                tasks, threads, seconds, tasks / seconds, seconds * threads * 1000 / tasks, bytes / tasks);
+        System.gc();
+        Runtime runtime = Runtime.getRuntime();
+        System.out.printf(
+                "heap after collection %d MB, heap reserved %d MB%n",
+                (runtime.totalMemory() - runtime.freeMemory()) >> 20, runtime.totalMemory() >> 20);
+    }
+
+    private static long run(LineAdvisor worker, int threads, int tasks) throws IOException, InterruptedException {
+        long[] bytes = {0};
+        try (Entries entries = Entries.ofLines(new SequenceInputStream(lines(tasks)))) {
+            new Batch(worker, threads)
+                    .run(entries, outcome -> bytes[0] += outcome.json().length(), tally -> {});
+        }
+        return bytes[0];
+    }
+
+    /** The lines one at a time, so that the measured memory is that of the batch. */
+    private static Enumeration<InputStream> lines(int tasks) {
+        return new Enumeration<>() {
+            private int next = 1;
+
+            @Override
+            public boolean hasMoreElements() {
+                return next <= tasks;
+            }
+
+            @Override
+            public InputStream nextElement() {
+                return new ByteArrayInputStream((BatchTasks.task(next++) + "\n").getBytes(StandardCharsets.UTF_8));
+            }
+        };
+    }
+}
