@@ -10,6 +10,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Phase;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,15 +40,8 @@ final class NewCommand implements Callable<Integer> {
         return ExitCodes.COMPLETE;
     }
 
-    /** Begins a code. */
-    @Command(
-            name = "code",
-            mixinStandardHelpOptions = true,
-            description = "Writes the folder of a new code. It advises at once and says what it does not hold yet.")
-    static final class OfCode implements Callable<Integer> {
-        @Parameters(paramLabel = "ID", description = "Id of the code: small letters, digits and hyphens.")
-        private String id;
-
+    /** Where the new files go. */
+    static final class Places {
         @Option(names = "--rules", paramLabel = "DIR", defaultValue = "rules", description = "Default: rules.")
         private Path rules;
 
@@ -58,12 +52,29 @@ final class NewCommand implements Callable<Integer> {
                 description = "Default: scenarios.")
         private Path scenarios;
 
+        Scaffold scaffold() {
+            return new Scaffold(rules, scenarios, LocalDate.now());
+        }
+    }
+
+    /** Begins a code. */
+    @Command(
+            name = "code",
+            mixinStandardHelpOptions = true,
+            description = "Writes the folder of a new code. It advises at once and says what it does not hold yet.")
+    static final class OfCode implements Callable<Integer> {
+        @Parameters(paramLabel = "ID", description = "Id of the code: small letters, digits and hyphens.")
+        private String id;
+
+        @Mixin
+        private Places places;
+
         @Spec
         private CommandSpec spec;
 
         @Override
         public Integer call() {
-            List<Path> written = new Scaffold(rules, scenarios, LocalDate.now()).code(id);
+            List<Path> written = places.scaffold().code(id);
             return report(spec, written, "Fill in code.yaml and the tables; docs/how-to-add-a-code.md says how.");
         }
     }
@@ -81,15 +92,8 @@ final class NewCommand implements Callable<Integer> {
         @Parameters(index = "1", paramLabel = "PHASE", description = "Phase in which the rule concludes, such as need.")
         private String phase;
 
-        @Option(names = "--rules", paramLabel = "DIR", defaultValue = "rules", description = "Default: rules.")
-        private Path rules;
-
-        @Option(
-                names = "--scenarios",
-                paramLabel = "DIR",
-                defaultValue = "scenarios",
-                description = "Default: scenarios.")
-        private Path scenarios;
+        @Mixin
+        private Places places;
 
         @Spec
         private CommandSpec spec;
@@ -107,7 +111,7 @@ final class NewCommand implements Callable<Integer> {
                                     Arrays.stream(Phase.values())
                                             .map(Phase::key)
                                             .toList()))));
-            List<Path> written = new Scaffold(rules, scenarios, LocalDate.now()).rule(code, known);
+            List<Path> written = places.scaffold().rule(code, known);
             return report(
                     spec, written, "Fill in what begins with give-a, give-an or name-the; until then it is silent.");
         }

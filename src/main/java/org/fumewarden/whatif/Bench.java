@@ -23,7 +23,7 @@ public final class Bench {
     private final String name;
     private final Supplier<Located> source;
     private final Map<String, String> changes;
-    private final Optional<String> code;
+    private Optional<String> code;
     private final Optional<LocalDate> on;
     private final Map<String, Advisor> advisors = new HashMap<>();
     private final Function<String, Advisor> makeAdvisor;
@@ -76,11 +76,14 @@ public final class Bench {
         return new Bench(name, source, all, code, on, this::advisor);
     }
 
-    /** The code that decides. */
+    /** The code that decides, read from the task once. */
     public String code() {
-        return code.or(() -> TaskTree.top(source.get(), "code"))
-                .orElseThrow(() -> new InputException(
-                        new Problem(name, 0, "code", "is not given.", "add a line \"code: gb\", or give --code.")));
+        if (code.isEmpty()) {
+            code = Optional.of(TaskTree.top(source.get(), "code")
+                    .orElseThrow(() -> new InputException(new Problem(
+                            name, 0, "code", "is not given.", "add a line \"code: gb\", or give --code."))));
+        }
+        return code.get();
     }
 
     /** The advisor of a code, made once. */
