@@ -44,7 +44,7 @@ public final class Advisor {
      * @throws InputException when a level has a unit that its limits cannot be compared with
      */
     public Advice advise(Task task) {
-        List<Row> rows = base.book().rows(task.on());
+        List<Row> rows = base.rowsOn(task.on());
         List<Assessment> assessed = new Assessor(task, rows).assess();
         Task whole =
                 task.with(assessed.stream().flatMap(a -> a.inputs().stream()).toList());
@@ -55,7 +55,7 @@ public final class Advisor {
 
     /** What the readings of a task came to, before any rule sees them. */
     public List<Assessment> assess(Task task) {
-        return new Assessor(task, base.book().rows(task.on())).assess();
+        return new Assessor(task, base.rowsOn(task.on())).assess();
     }
 
     /** A particle in ppm means nothing: say so before any rule sees it. */

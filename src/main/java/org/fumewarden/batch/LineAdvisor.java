@@ -1,8 +1,5 @@
 package org.fumewarden.batch;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
@@ -54,9 +51,11 @@ public final class LineAdvisor {
     /** Advises on an entry of a batch; wrong input becomes a rejected outcome, never an exception. */
     public Outcome answer(Entry entry) {
         try {
-            ObjectNode line = head(entry);
-            line.set("advice", AdviceJson.tree(advise(tree(entry))));
-            return new Outcome(entry.number(), Fate.ADVISED, AdviceJson.line(line));
+            Advice advice = advise(tree(entry));
+            return outcome(entry, Fate.ADVISED, json -> {
+                json.writeFieldName("advice");
+                AdviceJson.write(advice, json);
+            });
         } catch (InputException e) {
             return reject(entry, Fate.REJECTED, e.problems());
         } catch (RuntimeException e) {
@@ -96,24 +95,32 @@ public final class LineAdvisor {
     }
 
     private static Outcome reject(Entry entry, Fate fate, List<Problem> problems) {
-        ObjectNode line = head(entry);
-        ArrayNode list = line.putArray("problems");
-        for (Problem problem : problems) {
-            ObjectNode node = list.addObject();
-            node.put("field", problem.field());
-            if (entry.file().isPresent() && problem.line() > 0) {
-                node.put("at", problem.line());
+        return outcome(entry, fate, json -> {
+            json.writeArrayFieldStart("problems");
+            for (Problem problem : problems) {
+                json.writeStartObject();
+                json.writeStringField("field", problem.field());
+                if (entry.file().isPresent() && problem.line() > 0) {
+                    json.writeNumberField("at", problem.line());
+                }
+                json.writeStringField("message", problem.message());
+                json.writeStringField("maybe", problem.maybe());
+                json.writeEndObject();
             }
-            node.put("message", problem.message());
-            node.put("maybe", problem.maybe());
-        }
-        return new Outcome(entry.number(), fate, AdviceJson.line(line));
+            json.writeEndArray();
+        });
     }
 
-    private static ObjectNode head(Entry entry) {
-        ObjectNode line = JsonNodeFactory.withExactBigDecimals(true).objectNode();
-        line.put(LINE, entry.number());
-        entry.file().ifPresent(file -> line.put("file", file));
-        return line;
+    private static Outcome outcome(Entry entry, Fate fate, AdviceJson.Writing rest) {
+        String text = AdviceJson.text(json -> {
+            json.writeStartObject();
+            json.writeNumberField(LINE, entry.number());
+            if (entry.file().isPresent()) {
+                json.writeStringField("file", entry.file().get());
+            }
+            rest.to(json);
+            json.writeEndObject();
+        });
+        return new Outcome(entry.number(), fate, text);
     }
 }

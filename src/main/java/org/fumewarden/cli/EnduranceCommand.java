@@ -65,7 +65,7 @@ final class EnduranceCommand implements Callable<Integer> {
                 .map(Demand::agent)
                 .collect(Collectors.toSet());
         ShiftSheet sheet = new ShiftReckoner(
-                        task, advisor.base().book().rows(task.on()), ShiftTables.read(options.folder()), demanded)
+                        task, advisor.base().rowsOn(task.on()), ShiftTables.read(options.folder()), demanded)
                 .reckon();
         spec.commandLine().getOut().print(ShiftText.write(sheet, advice));
         spec.commandLine().getOut().flush();

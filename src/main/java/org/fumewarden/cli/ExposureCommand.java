@@ -98,7 +98,7 @@ final class ExposureCommand implements Callable<Integer> {
                 task,
                 advice,
                 assessed,
-                new Figures(advisor.base().book().rows(task.on())),
+                new Figures(advisor.base().rowsOn(task.on())),
                 advisor.base().book().vocabulary());
         spec.commandLine().getOut().print(sheet.text(screen));
         if (folder != null) {

@@ -1,9 +1,9 @@
 package org.fumewarden.engine;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
@@ -17,10 +17,11 @@ final class CardReader {
 
     private CardReader() {}
 
-    static List<RuleCard> cards(Phase phase, KieBase base) {
+    /** The card of each rule by its whole name. */
+    static Map<String, RuleCard> cards(Phase phase, KieBase base) {
         return base.getKiePackages().stream()
-                .flatMap(p -> p.getRules().stream().map(r -> card(phase, r)))
-                .toList();
+                .flatMap(p -> p.getRules().stream())
+                .collect(Collectors.toMap(Rule::getName, rule -> card(phase, rule)));
     }
 
     private static RuleCard card(Phase phase, Rule rule) {
@@ -42,8 +43,7 @@ final class CardReader {
                 Optional.of(value(meta, "overrides", "")).filter(StringUtils::isNotEmpty));
     }
 
-    /** The id at the head of a rule's name. */
-    static String id(String ruleName) {
+    private static String id(String ruleName) {
         return StringUtils.substringBefore(ruleName, " ");
     }
 

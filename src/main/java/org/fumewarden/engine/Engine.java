@@ -7,13 +7,17 @@ import java.util.Set;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
 import org.fumewarden.trail.Trail;
-import org.kie.api.KieBase;
-import org.kie.api.runtime.KieSession;
 
-/** Decides a task: one fresh session a phase, over the inputs, the rows in force and all earlier conclusions. */
+/**
+ * Decides a task phase by phase, each over the inputs, the rows in force and all earlier conclusions. One instance may
+ * serve many threads.
+ */
 public final class Engine {
+    private static final int DAYS_KEPT = 5;
+
     private final RuleBase base;
     private final Set<String> switchedOff;
+    private final Kept<LocalDate, List<PhaseRunner>> phases = new Kept<>(DAYS_KEPT);
 
     public Engine(RuleBase base) {
         this(base, Set.of());
@@ -27,36 +31,19 @@ public final class Engine {
 
     /** Runs all phases and returns every step. */
     public Trail decide(List<Input> inputs, LocalDate day) {
-        RowsInForce rows = base.rows(day);
-        StepWriter writer = new StepWriter(base, base.book().vocabulary(), rows.all());
-        for (Phase phase : Phase.values()) {
-            KieBase rules = base.rules().get(phase);
-            if (rules == null) {
-                continue;
-            }
+        DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day));
+        StepWriter steps = new StepWriter();
+        for (PhaseRunner phase : phases.of(day, this::phases)) {
             List<Fact> facts = new ArrayList<>(inputs);
-            facts.addAll(rows.byPhase().get(phase));
-            facts.addAll(writer.standingConclusions());
-            writer.add(phase, run(rules, facts, day));
+            facts.addAll(steps.standingConclusions());
+            steps.add(phase.run(facts, drafts));
         }
-        return new Trail(writer.steps());
+        return new Trail(steps.steps());
     }
 
-    private List<Firing> run(KieBase rules, List<Fact> facts, LocalDate day) {
-        KieSession session = rules.newKieSession();
-        try {
-            MatchListener listener = new MatchListener();
-            session.addEventListener((org.kie.api.event.rule.AgendaEventListener) listener);
-            facts.forEach(session::insert);
-            // Only what rules insert is of interest, so the listener comes after the facts.
-            session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) listener);
-            session.fireAllRules(match -> {
-                String id = CardReader.id(match.getRule().getName());
-                return !switchedOff.contains(id) && base.cards().get(id).inForce(day);
-            });
-            return listener.firings();
-        } finally {
-            session.dispose();
-        }
+    private List<PhaseRunner> phases(LocalDate day) {
+        return base.rules().keySet().stream()
+                .map(phase -> new PhaseRunner(base, phase, day, switchedOff))
+                .toList();
     }
 }

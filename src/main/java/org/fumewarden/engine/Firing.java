@@ -5,5 +5,9 @@ import java.util.Map;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 
-/** One application of a rule as the engine reported it. */
-record Firing(String rule, List<Fact> premises, Map<String, Object> bindings, Conclusion conclusion) {}
+/**
+ * One application of a rule as the engine reported it.
+ *
+ * @param bindings those that the sentence of the rule names
+ */
+record Firing(SpokenRule rule, List<Fact> premises, Map<String, Object> bindings, Conclusion conclusion) {}

@@ -2,7 +2,7 @@ package org.fumewarden.engine;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.fumewarden.model.Conclusion;
@@ -14,15 +14,32 @@ import org.kie.api.event.rule.ObjectDeletedEvent;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.event.rule.ObjectUpdatedEvent;
 import org.kie.api.event.rule.RuleRuntimeEventListener;
+import org.kie.api.runtime.rule.FactHandle;
 import org.kie.api.runtime.rule.Match;
 
 /** Ties each conclusion to the match that inserted it. */
 final class MatchListener extends DefaultAgendaEventListener implements RuleRuntimeEventListener {
+    private final Map<String, SpokenRule> rules;
     private final List<Firing> firings = new ArrayList<>();
+    private final List<FactHandle> inserted = new ArrayList<>();
     private Match current;
 
+    MatchListener(Map<String, SpokenRule> rules) {
+        this.rules = rules;
+    }
+
     List<Firing> firings() {
-        return firings;
+        return List.copyOf(firings);
+    }
+
+    /** Handles of the conclusions. */
+    List<FactHandle> inserted() {
+        return List.copyOf(inserted);
+    }
+
+    void forget() {
+        firings.clear();
+        inserted.clear();
     }
 
     @Override
@@ -42,11 +59,22 @@ final class MatchListener extends DefaultAgendaEventListener implements RuleRunt
         }
         List<Fact> premises = new ArrayList<>();
         current.getObjects().forEach(o -> collect(o, premises));
-        Map<String, Object> bindings = new LinkedHashMap<>();
-        for (String name : current.getDeclarationIds()) {
-            bindings.put(name.replace("$", ""), current.getDeclarationValue(name));
+        SpokenRule rule = rules.get(current.getRule().getName());
+        inserted.add(event.getFactHandle());
+        firings.add(new Firing(rule, premises, bindings(rule.sentence()), (Conclusion) event.getObject()));
+    }
+
+    private Map<String, Object> bindings(Template sentence) {
+        Map<String, Object> bindings = new HashMap<>();
+        if (!sentence.names().isEmpty()) {
+            for (String name : current.getDeclarationIds()) {
+                String bare = name.replace("$", "");
+                if (sentence.names().contains(bare)) {
+                    bindings.put(bare, current.getDeclarationValue(name));
+                }
+            }
         }
-        firings.add(new Firing(current.getRule().getName(), premises, bindings, (Conclusion) event.getObject()));
+        return bindings;
     }
 
     private static void collect(Object object, List<Fact> into) {
@@ -59,11 +87,15 @@ final class MatchListener extends DefaultAgendaEventListener implements RuleRunt
 
     @Override
     public void objectUpdated(ObjectUpdatedEvent event) {
-        throw new IllegalStateException("rules may not change facts: " + event.getObject());
+        if (current != null) {
+            throw new IllegalStateException("rules may not change facts: " + event.getObject());
+        }
     }
 
     @Override
     public void objectDeleted(ObjectDeletedEvent event) {
-        throw new IllegalStateException("rules may not delete facts: " + event.getOldObject());
+        if (current != null) {
+            throw new IllegalStateException("rules may not delete facts: " + event.getOldObject());
+        }
     }
 }

@@ -1,24 +1,57 @@
 package org.fumewarden.engine;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.Row;
-import org.kie.api.KieBase;
+import org.fumewarden.trail.Premise;
 
-/**
- * The rows in force on one day.
- *
- * @param all in the order of tables and rows
- * @param byPhase those of a type that the rules of the phase read
- */
-record RowsInForce(List<Row> all, Map<Phase, List<Row>> byPhase) {
-    static RowsInForce of(List<Row> all, Map<Phase, KieBase> rules) {
-        Map<Phase, List<Row>> byPhase = new EnumMap<>(Phase.class);
-        rules.forEach((phase, base) -> {
-            ReadTypes read = ReadTypes.of(base);
-            byPhase.put(phase, all.stream().filter(read::contain).toList());
-        });
-        return new RowsInForce(List.copyOf(all), byPhase);
+/** The rows in force on one day, and what is worth knowing of them once for all decisions of that day. */
+final class RowsInForce {
+    private final List<Row> all;
+    private final Map<Phase, List<Row>> byPhase = new EnumMap<>(Phase.class);
+    private final Map<String, Citation> clauses = new HashMap<>();
+    private final Map<String, Premise> premises = new ConcurrentHashMap<>();
+
+    RowsInForce(List<Row> all, Map<Phase, ReadFacts> read) {
+        this.all = List.copyOf(all);
+        read.forEach((phase, facts) ->
+                byPhase.put(phase, all.stream().filter(facts::contain).toList()));
+        for (Row row : all) {
+            if (row instanceof ClauseFor clause) {
+                clauses.put(clause.rule(), clause.ref().citation());
+            }
+        }
+    }
+
+    /** In the order of tables and rows. */
+    List<Row> all() {
+        return all;
+    }
+
+    /** Those that the rules of the phase can match. */
+    List<Row> readBy(Phase phase) {
+        return byPhase.get(phase);
+    }
+
+    /** The clause by which the code orders what a shared rule says. */
+    Optional<Citation> clause(String rule) {
+        return Optional.ofNullable(clauses.get(rule));
+    }
+
+    /** A row as a premise. */
+    Premise premise(Row row, Sentences sentences) {
+        return premises.computeIfAbsent(
+                row.ref().address(),
+                address -> new Premise(
+                        "row",
+                        address,
+                        sentences.describe(row),
+                        Optional.of(row.ref().citation())));
     }
 }

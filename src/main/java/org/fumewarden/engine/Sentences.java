@@ -1,14 +1,11 @@
 package org.fumewarden.engine;
 
-import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
-import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.RowRef;
@@ -16,16 +13,6 @@ import org.fumewarden.model.Unit;
 
 /** Words for facts: fills the sentence of a rule and describes premises. */
 final class Sentences {
-    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)(?:\\.([a-zA-Z]+))?}");
-
-    /** Kept, since asking a record class for its parts copies them each time. */
-    private static final ClassValue<RecordComponent[]> COMPONENTS = new ClassValue<>() {
-        @Override
-        protected RecordComponent[] computeValue(Class<?> type) {
-            return type.getRecordComponents();
-        }
-    };
-
     private final Vocabulary vocabulary;
 
     Sentences(Vocabulary vocabulary) {
@@ -33,44 +20,28 @@ final class Sentences {
     }
 
     /** Fills {name} from the conclusion's parts or else the rule's bindings, and {binding.part} from a bound fact. */
-    String fill(String template, Firing firing) {
-        Map<String, Object> parts = parts(firing.conclusion());
-        Matcher matcher = PLACEHOLDER.matcher(template);
+    String fill(Template template, Conclusion conclusion, Map<String, Object> bindings) {
         StringBuilder filled = new StringBuilder();
-        while (matcher.find()) {
-            Object value = value(matcher.group(1), matcher.group(2), parts, firing);
-            matcher.appendReplacement(filled, Matcher.quoteReplacement(words(value)));
-        }
-        matcher.appendTail(filled);
-        String sentence = filled.toString();
-        return sentence.isEmpty() ? sentence : Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
-    }
-
-    private static Object value(String name, String part, Map<String, Object> parts, Firing firing) {
-        if (part == null) {
-            Object own = parts.get(name);
-            return own != null ? own : firing.bindings().getOrDefault(name, "{" + name + "}");
-        }
-        Object bound = firing.bindings().get(name);
-        return bound instanceof Record
-                ? parts(bound).getOrDefault(part, "{" + name + "." + part + "}")
-                : "{" + name + "." + part + "}";
-    }
-
-    /** The parts of a record by name, and what it can work out under the name {@code value}. */
-    static Map<String, Object> parts(Object fact) {
-        Map<String, Object> parts = new LinkedHashMap<>();
-        if (fact instanceof org.fumewarden.model.Need need) {
-            parts.put("value", need.value());
-        }
-        for (RecordComponent component : COMPONENTS.get(fact.getClass())) {
-            try {
-                parts.put(component.getName(), component.getAccessor().invoke(fact));
-            } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException(e);
+        for (Template.Piece piece : template.pieces()) {
+            filled.append(piece.before());
+            if (!piece.name().isEmpty()) {
+                filled.append(words(value(piece, conclusion, bindings)));
             }
         }
-        return parts;
+        if (!filled.isEmpty()) {
+            filled.setCharAt(0, Character.toUpperCase(filled.charAt(0)));
+        }
+        return filled.toString();
+    }
+
+    private static Object value(Template.Piece piece, Conclusion conclusion, Map<String, Object> bindings) {
+        if (piece.part().isEmpty()) {
+            return Part.in(conclusion, piece.name())
+                    .orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
+        }
+        return bindings.get(piece.name()) instanceof Record bound
+                ? Part.in(bound, piece.part()).orElse(piece.written())
+                : piece.written();
     }
 
     /** One value in words. */
@@ -91,7 +62,7 @@ final class Sentences {
             // Only an id has a name; a sentence keeps its hyphens.
             return text.indexOf(' ') < 0 ? vocabulary.name(text) : text;
         }
-        if (value instanceof java.util.Optional<?> optional) {
+        if (value instanceof Optional<?> optional) {
             return optional.map(this::words).orElse("none");
         }
         return String.valueOf(value);
@@ -99,10 +70,16 @@ final class Sentences {
 
     /** A fact in words: its kind and its parts, without its address. */
     String describe(Fact fact) {
-        return parts(fact).entrySet().stream()
-                .filter(e -> !(e.getValue() instanceof RowRef) && !e.getKey().equals("path"))
-                .map(e -> e.getKey() + " " + plain(e.getValue()))
-                .collect(Collectors.joining(", ", fact.getClass().getSimpleName() + ": ", ""));
+        StringBuilder words = new StringBuilder(fact.getClass().getSimpleName()).append(": ");
+        String between = "";
+        for (Part part : Part.of(fact)) {
+            Object value = part.read(fact);
+            if (!(value instanceof RowRef) && !part.name().equals("path")) {
+                words.append(between).append(part.name()).append(' ').append(plain(value));
+                between = ", ";
+            }
+        }
+        return words.toString();
     }
 
     private String plain(Object value) {

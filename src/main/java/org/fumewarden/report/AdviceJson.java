@@ -1,15 +1,19 @@
 package org.fumewarden.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Check;
+import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
@@ -23,174 +27,211 @@ public final class AdviceJson {
     /** Name and number of the format; the number grows when a name changes its meaning. */
     public static final String FORMAT = "fumewarden-advice/1";
 
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
+    private static final int EXPECTED_BYTES = 1 << 18;
+    private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private AdviceJson() {}
 
     /** Writes the advice, with a line feed at the end. */
     public static String write(Advice advice) {
-        try {
-            return MAPPER.writeValueAsString(tree(advice)).replace("\r\n", "\n") + "\n";
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
+        return text(json -> write(advice, json.setPrettyPrinter(printer))) + "\n";
+    }
+
+    /** What writes one line of JSON. */
+    public interface Writing {
+        void to(JsonGenerator json) throws IOException;
+    }
+
+    /** The JSON that is written, on one line and without a line end. */
+    public static String text(Writing writing) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(EXPECTED_BYTES);
+        try (JsonGenerator json = MAPPER.createGenerator(bytes)) {
+            writing.to(json);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
+        return bytes.toString(StandardCharsets.UTF_8);
     }
 
-    /** Writes a tree on one line, without a line end. */
-    public static String line(ObjectNode tree) {
-        try {
-            return MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT).writeValueAsString(tree);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
+    /** Writes the advice as the next value. */
+    public static void write(Advice advice, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("format", FORMAT);
+        json.writeStringField("title", advice.title());
+        json.writeStringField("code", advice.code());
+        json.writeStringField("on", advice.on().toString());
+        json.writeStringField("status", advice.status().key());
+        factor(advice.requiredFactor(), json);
+        json.writeArrayFieldStart("respirators");
+        for (Respirator respirator : advice.respirators()) {
+            respirator(respirator, json);
         }
+        json.writeEndArray();
+        reasons("stops", advice.stops(), json);
+        reasons("controls-first", advice.controlsFirst(), json);
+        reasons("hazards", advice.hazards(), json);
+        reasons("filters", advice.filters(), json);
+        json.writeArrayFieldStart("checks");
+        for (Check check : advice.checks()) {
+            check(check, json);
+        }
+        json.writeEndArray();
+        reasons("cautions", advice.cautions(), json);
+        json.writeArrayFieldStart("questions");
+        for (OpenQuestion question : advice.questions()) {
+            json.writeStartObject();
+            json.writeStringField("question", question.question());
+            json.writeStringField("ask", question.ask());
+            reasons("reasons", question.reasons(), json);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        reasons("conflicts", advice.conflicts(), json);
+        json.writeArrayFieldStart("codes");
+        code(advice.codeUsed(), json);
+        json.writeEndArray();
+        json.writeStringField("revision", advice.revision());
+        json.writeStringField("decides", Advice.CLOSING);
+        json.writeObjectFieldStart("trail");
+        json.writeArrayFieldStart("steps");
+        for (Step step : advice.trail().steps()) {
+            step(step, json);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+        json.writeEndObject();
     }
 
-    /** The advice as a tree. */
-    public static ObjectNode tree(Advice advice) {
-        ObjectNode root = NODES.objectNode();
-        root.put("format", FORMAT);
-        root.put("title", advice.title());
-        root.put("code", advice.code());
-        root.put("on", advice.on().toString());
-        root.put("status", advice.status().key());
-        root.set("required-factor", factor(advice.requiredFactor()));
-        ArrayNode respirators = root.putArray("respirators");
-        advice.respirators().forEach(r -> respirators.add(respirator(r)));
-        root.set("stops", reasons(advice.stops()));
-        root.set("controls-first", reasons(advice.controlsFirst()));
-        root.set("hazards", reasons(advice.hazards()));
-        root.set("filters", reasons(advice.filters()));
-        ArrayNode checks = root.putArray("checks");
-        advice.checks().forEach(c -> checks.add(check(c)));
-        root.set("cautions", reasons(advice.cautions()));
-        ArrayNode questions = root.putArray("questions");
-        advice.questions().forEach(q -> questions.add(question(q)));
-        root.set("conflicts", reasons(advice.conflicts()));
-        ObjectNode code = root.putArray("codes").addObject();
-        code.put("id", advice.codeUsed().id());
-        code.put("name", advice.codeUsed().name());
-        code.put("edition", advice.codeUsed().edition());
-        code.put("checked-on", advice.codeUsed().checkedOn());
-        ArrayNode lacks = code.putArray("lacks");
-        advice.codeUsed().lacks().forEach(lacks::add);
-        root.put("revision", advice.revision());
-        root.put("decides", Advice.CLOSING);
-        ArrayNode steps = root.putObject("trail").putArray("steps");
-        advice.trail().steps().forEach(s -> steps.add(step(s)));
-        return root;
+    private static void code(CodeUsed code, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", code.id());
+        json.writeStringField("name", code.name());
+        json.writeStringField("edition", code.edition());
+        json.writeStringField("checked-on", code.checkedOn());
+        texts("lacks", code.lacks(), json);
+        json.writeEndObject();
     }
 
-    private static ObjectNode factor(RequiredFactor factor) {
-        ObjectNode node = NODES.objectNode();
-        number(node, "value", factor.value());
-        node.put("open", factor.open());
-        node.put("agent", factor.agent());
-        node.put("basis", factor.basis());
-        node.put("statistic", factor.statistic());
-        ArrayNode others = node.putArray("by-statistic");
-        factor.byStatistic().forEach(other -> {
-            ObjectNode each = others.addObject();
-            each.put("statistic", other.statistic());
-            number(each, "level", other.level());
-            number(each, "factor", other.factor());
-        });
-        node.set("reasons", reasons(factor.reasons()));
-        return node;
+    private static void factor(RequiredFactor factor, JsonGenerator json) throws IOException {
+        json.writeObjectFieldStart("required-factor");
+        number("value", factor.value(), json);
+        json.writeBooleanField("open", factor.open());
+        json.writeStringField("agent", factor.agent());
+        json.writeStringField("basis", factor.basis());
+        json.writeStringField("statistic", factor.statistic());
+        json.writeArrayFieldStart("by-statistic");
+        for (ByStatistic other : factor.byStatistic()) {
+            json.writeStartObject();
+            json.writeStringField("statistic", other.statistic());
+            number("level", other.level(), json);
+            number("factor", other.factor(), json);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        reasons("reasons", factor.reasons(), json);
+        json.writeEndObject();
     }
 
-    private static ObjectNode respirator(Respirator respirator) {
-        ObjectNode node = NODES.objectNode();
-        node.put("class", respirator.deviceClass());
-        node.put("name", respirator.name());
+    private static void respirator(Respirator respirator, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("class", respirator.deviceClass());
+        json.writeStringField("name", respirator.name());
         if (respirator.factor().isPresent()) {
-            number(node, "factor", respirator.factor().get());
+            number("factor", respirator.factor().get(), json);
         } else {
-            node.putNull("factor");
+            json.writeNullField("factor");
         }
-        node.put("verdict", respirator.verdict());
-        node.put("filter", respirator.filter());
-        node.set("reasons", reasons(respirator.reasons()));
-        node.set("conditions", reasons(respirator.conditions()));
-        return node;
+        json.writeStringField("verdict", respirator.verdict());
+        json.writeStringField("filter", respirator.filter());
+        reasons("reasons", respirator.reasons(), json);
+        reasons("conditions", respirator.conditions(), json);
+        json.writeEndObject();
     }
 
-    private static ObjectNode check(Check check) {
-        ObjectNode node = NODES.objectNode();
-        node.put("id", check.id());
-        node.put("what", check.what());
-        node.put("who", check.who());
-        node.put("when", check.when());
-        node.put("record", check.recorded());
-        ArrayNode fields = node.putArray("fields");
-        check.fields().forEach(fields::add);
-        node.put("keep", check.keep());
-        node.put("force", check.force());
-        node.put("source", check.source());
-        node.put("clause", check.clause());
-        node.put("confidence", check.confidence().key());
-        node.put("unverified", check.confidence().unverified());
-        node.put("step", check.step());
-        return node;
+    private static void check(Check check, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", check.id());
+        json.writeStringField("what", check.what());
+        json.writeStringField("who", check.who());
+        json.writeStringField("when", check.when());
+        json.writeBooleanField("record", check.recorded());
+        texts("fields", check.fields(), json);
+        json.writeStringField("keep", check.keep());
+        json.writeStringField("force", check.force());
+        json.writeStringField("source", check.source());
+        json.writeStringField("clause", check.clause());
+        json.writeStringField("confidence", check.confidence().key());
+        json.writeBooleanField("unverified", check.confidence().unverified());
+        json.writeStringField("step", check.step());
+        json.writeEndObject();
     }
 
-    private static ObjectNode question(OpenQuestion question) {
-        ObjectNode node = NODES.objectNode();
-        node.put("question", question.question());
-        node.put("ask", question.ask());
-        node.set("reasons", reasons(question.reasons()));
-        return node;
-    }
-
-    private static ArrayNode reasons(List<Reason> reasons) {
-        ArrayNode array = NODES.arrayNode();
+    private static void reasons(String name, List<Reason> reasons, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(name);
         for (Reason reason : reasons) {
-            ObjectNode node = array.addObject();
-            node.put("step", reason.step());
-            node.put("rule", reason.rule());
-            node.put("subject", reason.subject());
-            node.put("says", reason.says());
-            node.put("source", reason.source());
-            node.put("clause", reason.clause());
-            node.put("edition", reason.edition());
-            node.put("confidence", reason.confidence().key());
-            node.put("unverified", reason.confidence().unverified());
+            json.writeStartObject();
+            json.writeStringField("step", reason.step());
+            json.writeStringField("rule", reason.rule());
+            json.writeStringField("subject", reason.subject());
+            json.writeStringField("says", reason.says());
+            json.writeStringField("source", reason.source());
+            json.writeStringField("clause", reason.clause());
+            json.writeStringField("edition", reason.edition());
+            json.writeStringField("confidence", reason.confidence().key());
+            json.writeBooleanField("unverified", reason.confidence().unverified());
+            json.writeEndObject();
         }
-        return array;
+        json.writeEndArray();
     }
 
-    private static ObjectNode step(Step step) {
-        ObjectNode node = NODES.objectNode();
-        node.put("id", step.id());
-        node.put("phase", step.phase());
-        node.put("rule", step.rule());
-        node.put("title", step.title());
-        node.put("says", step.says());
-        node.put("concludes", step.conclusion().getClass().getSimpleName());
-        node.put("subject", step.conclusion().subject());
-        citation(node, step.citation());
-        node.put("overall-confidence", step.confidence().key());
-        step.overriddenBy().ifPresent(rule -> node.put("overridden-by", rule));
-        ArrayNode premises = node.putArray("premises");
+    private static void step(Step step, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", step.id());
+        json.writeStringField("phase", step.phase());
+        json.writeStringField("rule", step.rule());
+        json.writeStringField("title", step.title());
+        json.writeStringField("says", step.says());
+        json.writeStringField("concludes", step.conclusion().getClass().getSimpleName());
+        json.writeStringField("subject", step.conclusion().subject());
+        citation(step.citation(), json);
+        json.writeStringField("overall-confidence", step.confidence().key());
+        if (step.overriddenBy().isPresent()) {
+            json.writeStringField("overridden-by", step.overriddenBy().get());
+        }
+        json.writeArrayFieldStart("premises");
         for (Premise premise : step.premises()) {
-            ObjectNode each = premises.addObject();
-            each.put("kind", premise.kind());
-            each.put("address", premise.address());
-            each.put("words", premise.words());
-            premise.citation().ifPresent(c -> citation(each, c));
+            json.writeStartObject();
+            json.writeStringField("kind", premise.kind());
+            json.writeStringField("address", premise.address());
+            json.writeStringField("words", premise.words());
+            if (premise.citation().isPresent()) {
+                citation(premise.citation().get(), json);
+            }
+            json.writeEndObject();
         }
-        return node;
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
-    private static void citation(ObjectNode node, Citation citation) {
-        node.put("source", citation.source());
-        node.put("clause", citation.clause());
-        node.put("edition", citation.edition());
-        node.put("confidence", citation.confidence().key());
+    private static void citation(Citation citation, JsonGenerator json) throws IOException {
+        json.writeStringField("source", citation.source());
+        json.writeStringField("clause", citation.clause());
+        json.writeStringField("edition", citation.edition());
+        json.writeStringField("confidence", citation.confidence().key());
     }
 
-    private static void number(ObjectNode node, String name, BigDecimal value) {
+    private static void texts(String name, List<String> texts, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (String text : texts) {
+            json.writeString(text);
+        }
+        json.writeEndArray();
+    }
+
+    private static void number(String name, BigDecimal value, JsonGenerator json) throws IOException {
         BigDecimal plain = value.stripTrailingZeros();
-        node.put(name, plain.scale() < 0 ? plain.setScale(0) : plain);
+        json.writeNumberField(name, plain.scale() < 0 ? plain.setScale(0) : plain);
     }
 }

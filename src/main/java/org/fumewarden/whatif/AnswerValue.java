@@ -88,7 +88,7 @@ public final class AnswerValue {
         if (parts.length != 3) {
             return answers;
         }
-        for (Row row : bench.advisor(bench.code()).base().book().rows(now.on())) {
+        for (Row row : bench.advisor(bench.code()).base().rowsOn(now.on())) {
             if (row instanceof Limit limit
                     && limit.agent().equals(parts[1])
                     && limit.averaging().key().equals(parts[2])) {

@@ -27,7 +27,7 @@ public final class Remedies {
     public List<Lever> levers() {
         Advice now = bench.advise();
         List<Lever> useful = new ArrayList<>();
-        for (Row row : bench.advisor(bench.code()).base().book().rows(now.on())) {
+        for (Row row : bench.advisor(bench.code()).base().rowsOn(now.on())) {
             if (row instanceof Lever lever && !already(now, lever)) {
                 useful.add(lever);
             }

@@ -198,7 +198,7 @@ final class SoundnessTest {
         }
 
         private List<DeviceClass> devices(Task task) {
-            return advisor.base().book().rows(task.on()).stream()
+            return advisor.base().rowsOn(task.on()).stream()
                     .filter(DeviceClass.class::isInstance)
                     .map(DeviceClass.class::cast)
                     .toList();

@@ -1,0 +1,43 @@
+package org.fumewarden.engine;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/**
+ * What was worked out for the keys asked about lately. Old keys go by generation, so that it never grows beyond twice
+ * its size. Safe to share between threads.
+ */
+final class Kept<K, V> {
+    private final int size;
+    private volatile Map<K, V> young = new ConcurrentHashMap<>();
+    private volatile Map<K, V> old = Map.of();
+
+    Kept(int size) {
+        this.size = size;
+    }
+
+    /** The value of a key, worked out unless kept. Two threads may work out the same value at once. */
+    V of(K key, Function<? super K, ? extends V> maker) {
+        V kept = young.get(key);
+        if (kept != null) {
+            return kept;
+        }
+        V older = old.get(key);
+        V value = older != null ? older : maker.apply(key);
+        keep(key, value);
+        return value;
+    }
+
+    private void keep(K key, V value) {
+        if (young.size() >= size) {
+            synchronized (this) {
+                if (young.size() >= size) {
+                    old = young;
+                    young = new ConcurrentHashMap<>();
+                }
+            }
+        }
+        young.put(key, value);
+    }
+}

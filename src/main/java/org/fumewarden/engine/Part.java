@@ -1,0 +1,62 @@
+package org.fumewarden.engine;
+
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fumewarden.model.Need;
+
+/**
+ * One part of a kind of fact.
+ *
+ * @param name as the record names it, or {@code value} for what a need works out
+ */
+record Part(String name, Method reader) {
+    /** Kept, since asking a record class for its parts copies them each time. */
+    private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
+        @Override
+        protected List<Part> computeValue(Class<?> type) {
+            try {
+                return find(type);
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    };
+
+    /** The parts of a record in its order, after the value of a need. */
+    static List<Part> of(Object record) {
+        return PARTS.get(record.getClass());
+    }
+
+    /** What a record holds under a name. */
+    static Optional<Object> in(Object record, String name) {
+        for (Part part : of(record)) {
+            if (part.name.equals(name)) {
+                return Optional.of(part.read(record));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** This part of a record. */
+    Object read(Object record) {
+        try {
+            return reader.invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static List<Part> find(Class<?> type) throws NoSuchMethodException {
+        List<Part> parts = new ArrayList<>();
+        if (type == Need.class) {
+            parts.add(new Part("value", Need.class.getMethod("value")));
+        }
+        for (RecordComponent component : type.getRecordComponents()) {
+            parts.add(new Part(component.getName(), component.getAccessor()));
+        }
+        return List.copyOf(parts);
+    }
+}

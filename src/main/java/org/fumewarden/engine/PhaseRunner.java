@@ -1,0 +1,67 @@
+package org.fumewarden.engine;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Queue;
+import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import org.fumewarden.model.Fact;
+import org.fumewarden.model.Row;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.rule.AgendaFilter;
+
+/**
+ * Runs the rules of one phase on one day. What they conclude depends on nothing but the facts that they can match, so
+ * the drafts for the facts met lately are kept. Safe to share between threads: each run has a session to itself.
+ */
+final class PhaseRunner {
+    private static final int DRAFTS_KEPT = 128;
+
+    private final RuleBase base;
+    private final KieBase rules;
+    private final List<Row> rows;
+    private final ReadFacts read;
+    private final AgendaFilter filter;
+    private final Queue<PhaseSession> idle = new ConcurrentLinkedQueue<>();
+    private final Kept<List<Fact>, List<Draft>> kept = new Kept<>(DRAFTS_KEPT);
+
+    PhaseRunner(RuleBase base, Phase phase, LocalDate day, Set<String> switchedOff) {
+        this.base = base;
+        this.rules = base.rules().get(phase);
+        this.rows = base.rows(day).readBy(phase);
+        this.read = base.read(phase);
+        this.filter = match -> {
+            RuleCard card = base.spoken().get(match.getRule().getName()).card();
+            return card.inForce(day) && !switchedOff.contains(card.id());
+        };
+    }
+
+    /** What the rules conclude from the rows in force and these facts. */
+    List<Draft> run(Collection<? extends Fact> facts, DraftWriter writer) {
+        List<Fact> matched = new ArrayList<>();
+        for (Fact fact : facts) {
+            if (read.contain(fact)) {
+                matched.add(fact);
+            }
+        }
+        return kept.of(matched, m -> writer.drafts(firings(m)));
+    }
+
+    private List<Firing> firings(List<Fact> facts) {
+        PhaseSession session = idle.poll();
+        if (session == null) {
+            session = new PhaseSession(rules.newKieSession(), rows, new MatchListener(base.spoken()), filter);
+        }
+        try {
+            return session.run(facts);
+        } finally {
+            if (session.asNew()) {
+                idle.add(session);
+            } else {
+                session.close();
+            }
+        }
+    }
+}
