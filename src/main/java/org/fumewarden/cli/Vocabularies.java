@@ -10,7 +10,6 @@ import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.codes.YamlFiles;
 
 /** The facts on which duties hang, and the values they may have. */
 final class Vocabularies {
@@ -27,7 +26,7 @@ final class Vocabularies {
     static Vocabularies shipped() {
         RuleFolder folder = RuleFolder.shipped();
         Map<String, List<String>> facts = new TreeMap<>();
-        Located table = YamlFiles.parse(folder.origin() + "/" + TABLE, folder.text(TABLE));
+        Located table = folder.located(TABLE);
         for (Located row : table.entries().get("rows").items()) {
             Map<String, Located> cells = row.entries();
             facts.put(

@@ -35,7 +35,7 @@ public final class CodeBook {
      */
     public static List<String> folders(RuleFolder folder, String code) {
         there(folder, code);
-        Located root = parse(folder, code + "/code.yaml");
+        Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
         root.settle();
         return folders(card);
@@ -66,7 +66,7 @@ public final class CodeBook {
     public static CodeBook read(RuleFolder folder, String code) {
         there(folder, code);
         List<Problem> problems = new ArrayList<>();
-        Located root = parse(folder, code + "/code.yaml");
+        Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
         borrowed(folder, card, root);
         problems.addAll(root.problems());
@@ -74,7 +74,7 @@ public final class CodeBook {
         List<TableFile> tables = new ArrayList<>();
         for (String part : folders) {
             for (String name : folder.names(part + "/tables/", ".yaml")) {
-                Located table = parse(folder, name);
+                Located table = folder.located(name);
                 tables.add(new TableReader(folder.origin() + "/" + name, table).read());
                 problems.addAll(table.problems());
             }
@@ -82,7 +82,7 @@ public final class CodeBook {
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
-        return new CodeBook(card, folders, List.copyOf(tables), vocabulary(tables), Revision.of(folder, folders));
+        return new CodeBook(card, folders, List.copyOf(tables), vocabulary(tables), folder.revision(folders));
     }
 
     /** Complains about a borrowed folder that is not there: it would look like a code without rules and limits. */
@@ -94,10 +94,6 @@ public final class CodeBook {
                         Nearest.maybe(borrowed, folder.folders()));
             }
         }
-    }
-
-    private static Located parse(RuleFolder folder, String name) {
-        return YamlFiles.parse(folder.origin() + "/" + name, folder.text(name));
     }
 
     private static Vocabulary vocabulary(List<TableFile> tables) {

@@ -5,16 +5,17 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.lang3.StringUtils;
 
 /** The name of a state of the rule base: a SHA-256 over the paths and bytes of its files. */
-public final class Revision {
+final class Revision {
     private Revision() {}
 
     /** The revision of the files that decide advice under one code: those of the given folders. */
-    public static String of(RuleFolder folder, List<String> parts) {
+    static String of(Map<String, byte[]> files, List<String> parts) {
         MessageDigest digest = sha256();
-        folder.files().forEach((name, bytes) -> {
+        files.forEach((name, bytes) -> {
             if (parts.contains(StringUtils.substringBefore(name, "/"))) {
                 digest.update((name + "\n" + bytes.length + "\n").getBytes(StandardCharsets.UTF_8));
                 digest.update(bytes);

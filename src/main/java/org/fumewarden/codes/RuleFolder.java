@@ -1,41 +1,37 @@
 package org.fumewarden.codes;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.yaml.snakeyaml.nodes.Node;
 
-/** The files of a rule base, from a folder on disk or from inside the program. */
+/** The files of a rule base, from a folder on disk or from inside the program. For one thread at a time. */
 public final class RuleFolder {
-    private static final String SHIPPED = "/rulebase/";
-    private static final String INDEX = "index.txt";
-
-    private final Map<String, byte[]> files;
     private final String origin;
+    private final boolean shipped;
+    private final List<String> names;
+    private final Map<String, byte[]> read = new TreeMap<>();
+    private final Map<String, Map<String, Node>> parsed = new HashMap<>();
 
-    private RuleFolder(String origin, Map<String, byte[]> files) {
+    private RuleFolder(String origin, boolean shipped, List<String> names) {
         this.origin = origin;
-        this.files = new TreeMap<>(files);
+        this.shipped = shipped;
+        this.names = names;
     }
 
     /** The rule base that ships with the program. */
     public static RuleFolder shipped() {
-        Map<String, byte[]> files = new TreeMap<>();
-        for (String name : new String(resource(INDEX), StandardCharsets.UTF_8).split("\\R")) {
-            if (!name.isBlank()) {
-                files.put(name.strip(), resource(name.strip()));
-            }
-        }
-        return new RuleFolder("rules", files);
+        return new RuleFolder("rules", true, ShippedRuleBase.names());
     }
 
-    /** A rule base that somebody edits. */
+    /** A rule base that somebody edits, as it is now. */
     public static RuleFolder at(Path folder) {
         if (!Files.isDirectory(folder)) {
             throw new InputException(new Problem(
@@ -49,23 +45,14 @@ public final class RuleFolder {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new RuleFolder(folder.toString(), files);
+        RuleFolder rules = new RuleFolder(folder.toString(), false, List.copyOf(files.keySet()));
+        rules.read.putAll(files);
+        return rules;
     }
 
     private static boolean belongs(Path path) {
         String name = path.toString();
         return Files.isRegularFile(path) && (name.endsWith(".yaml") || name.endsWith(".drl"));
-    }
-
-    private static byte[] resource(String name) {
-        try (InputStream in = RuleFolder.class.getResourceAsStream(SHIPPED + name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its rule file " + name);
-            }
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /** Where the files come from, for messages. */
@@ -75,24 +62,47 @@ public final class RuleFolder {
 
     /** The bytes of every file by relative path, sorted. */
     public Map<String, byte[]> files() {
+        Map<String, byte[]> files = new TreeMap<>();
+        names.forEach(name -> files.put(name, bytes(name)));
         return files;
+    }
+
+    private byte[] bytes(String name) {
+        return read.computeIfAbsent(name, ShippedRuleBase::bytes);
     }
 
     /** Relative paths that begin and end as given, sorted. */
     public List<String> names(String start, String end) {
-        return files.keySet().stream()
+        return names.stream()
                 .filter(n -> n.startsWith(start) && n.endsWith(end))
                 .toList();
     }
 
     /** The text of a file. */
     public String text(String name) {
-        return YamlFiles.text(origin + "/" + name, files.get(name));
+        return YamlFiles.text(origin + "/" + name, bytes(name));
+    }
+
+    /** A YAML file, parsed. */
+    public Located located(String name) {
+        if (!shipped) {
+            return YamlFiles.parse(origin + "/" + name, text(name));
+        }
+        String part = name.substring(0, name.indexOf('/'));
+        Node node = parsed.computeIfAbsent(part, ShippedRuleBase::parsed).get(name);
+        return new Located(origin + "/" + name, "", node, new ArrayList<>());
+    }
+
+    /** The revision of the files that decide advice under one code: those of the given folders. */
+    String revision(List<String> parts) {
+        return shipped
+                ? ShippedRuleBase.revision(parts).orElseGet(() -> Revision.of(files(), parts))
+                : Revision.of(files(), parts);
     }
 
     /** The folders of this rule base: shared, the codes, and those that codes borrow. */
     public List<String> folders() {
-        return files.keySet().stream()
+        return names.stream()
                 .filter(n -> n.indexOf('/') > 0)
                 .map(n -> n.substring(0, n.indexOf('/')))
                 .distinct()
@@ -101,8 +111,8 @@ public final class RuleFolder {
 
     /** Ids of the codes that can be chosen: the folders that hold a code.yaml. Others are there to be borrowed. */
     public List<String> codes() {
-        return files.keySet().stream()
-                .filter(n -> n.matches("[^/]+/code\\.yaml"))
+        return names.stream()
+                .filter(n -> n.endsWith("/code.yaml") && n.indexOf('/') == n.lastIndexOf('/'))
                 .map(n -> n.substring(0, n.indexOf('/')))
                 .toList();
     }

@@ -9,7 +9,6 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.codes.YamlFiles;
 
 /** One table of figures that arithmetic reads. */
 final class FigureTable {
@@ -35,7 +34,7 @@ final class FigureTable {
             throw new InputException(
                     new Problem(folder.origin() + "/" + file, 0, "", "does not exist.", "it was moved or renamed."));
         }
-        return new FigureTable(YamlFiles.parse(folder.origin() + "/" + file, folder.text(file)));
+        return new FigureTable(folder.located(file));
     }
 
     /** Every row as a record; a row that its record refuses is complained about. */
