@@ -22,6 +22,7 @@ import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Emitter;
+import org.fumewarden.model.EyeShade;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
@@ -93,6 +94,8 @@ final class TableLint {
             words.add(term.id());
         } else if (row instanceof FilterMatch filter) {
             words.add(filter.system());
+        } else if (row instanceof EyeShade shade) {
+            words.add(shade.table());
         }
     }
 

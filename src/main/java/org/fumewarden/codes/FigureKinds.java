@@ -20,7 +20,6 @@ final class FigureKinds {
             "pack-cold",
             "powered-unit-flows",
             "service-life-rules",
-            "shades",
             "standard-atmosphere",
             "work-rates");
 

@@ -1,5 +1,6 @@
 package org.fumewarden.codes;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,12 +16,14 @@ import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Duty;
 import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Emitter;
+import org.fumewarden.model.EyeShade;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
+import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
 
@@ -39,6 +42,7 @@ enum RowKind {
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
     RANGES("ranges", RowKind::range),
+    SHADES("shades", RowKind::shade),
     TERMS("terms", RowKind::term),
     THRESHOLDS("thresholds", RowKind::threshold);
 
@@ -200,6 +204,14 @@ enum RowKind {
         String key = quantity + "/" + of + (with.equals("any") ? "" : "/" + with);
         return List.of(new QuantityRange(
                 row.ref(key), quantity, of, with, row.amount("low"), row.amount("high"), row.text("unit")));
+    }
+
+    private static List<Row> shade(RowReader row) {
+        String process = row.text("process");
+        String by = row.text("by");
+        BigDecimal from = row.number("at-least");
+        RowRef ref = row.ref(process + "/" + by + "/" + from.toPlainString());
+        return List.of(new EyeShade(ref, row.table(), process, by, from, row.number("at-most"), row.number("shade")));
     }
 
     private static List<Row> term(RowReader row) {

@@ -28,6 +28,11 @@ final class RowReader {
         this.whole = whole;
     }
 
+    /** Id of the table that the row stands in. */
+    String table() {
+        return table;
+    }
+
     /** A cell that must be there. */
     String text(String cell) {
         used.add(cell);

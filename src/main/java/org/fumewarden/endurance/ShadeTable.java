@@ -33,6 +33,11 @@ public record ShadeTable(String document, boolean crossChecked, List<Row> rows) 
         rows = List.copyOf(rows);
     }
 
+    /** True when the table has a line for the process. */
+    public boolean has(String process) {
+        return rows.stream().anyMatch(row -> row.process().equals(process));
+    }
+
     /** The darkest shade whose row covers the size; rows that touch both count. */
     OptionalInt shade(String process, double size) {
         return rows.stream()

@@ -11,6 +11,7 @@ public sealed interface Row extends Fact
                 Duty,
                 DutyCondition,
                 Emitter,
+                EyeShade,
                 FilterMatch,
                 Lever,
                 Limit,

@@ -54,7 +54,9 @@ public final class TaskSchema {
                     .set(question.path().substring(group.length() + 1), answer(question, vocabulary));
         }
         if (properties.has("kit")) {
-            ((ObjectNode) properties.get("kit").get("properties")).set("endurance", curves());
+            ObjectNode kit = (ObjectNode) properties.get("kit").get("properties");
+            kit.set("endurance", curves());
+            kit.set("breakthrough", breakthroughs(vocabulary.agents()));
         }
         properties.set("exposures", exposures(vocabulary.agents()));
         root.put("additionalProperties", false);
@@ -103,6 +105,28 @@ public final class TaskSchema {
         text(cells, "pack", "Name of the battery pack");
         cells.putObject("ends-at").putArray("enum").add("reserve").add("empty");
         cells.putObject("hours").put("type", "object").put("description", "Hours of a full pack by clogging stage");
+        return list;
+    }
+
+    private static ObjectNode breakthroughs(Collection<String> agents) {
+        ObjectNode list = NODES.objectNode();
+        list.put("description", "Breakthrough times that the maker measured on the filter, one line for each agent");
+        list.put("type", "array");
+        ObjectNode item = list.putObject("items");
+        item.put("type", "object");
+        ArrayNode required = item.putArray("required");
+        item.put("additionalProperties", false);
+        ObjectNode cells = item.putObject("properties");
+        words(cells.putObject("agent"), agents);
+        text(cells, "concentration", "Before the filter, in ppm");
+        text(cells, "exit", "Behind the filter when the time ended, in ppm");
+        text(cells, "flow", "Air through one filter");
+        text(cells, "humidity", "Relative humidity, percent; the most humid air for which the time holds");
+        text(cells, "temperature", "Of the air");
+        text(cells, "time", "Until that much came through");
+        text(cells, "document", "The maker's document and its line");
+        cells.fieldNames().forEachRemaining(required::add);
+        text(cells, "humidity-from", "The driest air for which the time holds, where the maker states it");
         return list;
     }
 

@@ -39,10 +39,13 @@ final class Bounds {
         switch (type) {
             case AX -> bounds.add(lowBoiler(use));
             case NO ->
-                bounds.add(Reckoning.refuse(
-                        Refusal.NOT_HELD,
-                        "A filter for nitrous gases is used once only, and only its maker states how long. Maybe supplied"
-                                + " air."));
+                measured(agent, use)
+                        .ifPresentOrElse(
+                                bounds::add,
+                                () -> bounds.add(Reckoning.refuse(
+                                        Refusal.NOT_HELD,
+                                        "A filter for nitrous gases is used once only, and only its maker states how long. Maybe supplied"
+                                                + " air.")));
             case HG ->
                 bounds.add(cap("mercury", "longest use of a filter for mercury").bound());
             default -> {
@@ -52,9 +55,18 @@ final class Bounds {
                 }
             }
         }
+        if (type != GasType.NO) {
+            measured(agent, use).ifPresent(bounds::add);
+        }
         bounds.add(cap("one-shift", "one shift").bound());
         shelfLife().ifPresent(bounds::add);
         return bounds;
+    }
+
+    /** What the maker measured; more gas shortens it only for a vapour for which the adsorption model holds. */
+    private Optional<Reckoning<Bound>> measured(Agent agent, GasUse use) {
+        boolean adsorbed = vapour(agent).filter(Vapour::modelHolds).isPresent();
+        return Optional.ofNullable(task.breakthroughs().get(agent.id())).map(line -> line.bound(use, adsorbed));
     }
 
     private CodeCap cap(String id, String words) {

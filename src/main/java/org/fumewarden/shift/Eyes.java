@@ -1,40 +1,41 @@
 package org.fumewarden.shift;
 
-import java.util.Map;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.endurance.ShadeAdvice;
+import org.fumewarden.model.Member;
+import org.fumewarden.model.Row;
 
-/** Shade of the eye filter for the arc or flame of a task. */
+/** Shade of the eye filter for the arc or flame of a task, where the code orders a cross-checked table. */
 final class Eyes {
     private static final double MILLIMETRES = 1000;
-
-    /** Names of the shade table for processes of the task file; a process without a row is looked up in the standard. */
-    private static final Map<String, String> ROWS = Map.ofEntries(
-            Map.entry("manual-metal-arc", "covered-electrode"),
-            Map.entry("mag-solid-wire", "gas-metal-or-flux-cored-arc"),
-            Map.entry("mig-solid-wire", "gas-metal-or-flux-cored-arc"),
-            Map.entry("mig-mag-pulsed", "gas-metal-or-flux-cored-arc"),
-            Map.entry("flux-cored-gas", "gas-metal-or-flux-cored-arc"),
-            Map.entry("flux-cored-self-shielded", "gas-metal-or-flux-cored-arc"),
-            Map.entry("tig", "gas-tungsten-arc"),
-            Map.entry("plasma-welding", "plasma-arc-welding"),
-            Map.entry("plasma-cutting", "plasma-arc-cutting"),
-            Map.entry("air-carbon-arc-gouging", "air-carbon-arc-cutting"),
-            Map.entry("gas-welding", "gas-welding"),
-            Map.entry("oxyfuel-cutting", "oxygen-cutting"),
-            Map.entry("brazing", "torch-brazing"),
-            Map.entry("soft-soldering", "torch-soldering"));
+    private static final String ORDERED = "shade-tables";
 
     private Eyes() {}
 
-    static ShadeAdvice shade(Given given, ShiftTables tables) {
-        String process = given.word("process").map(ROWS::get).orElse("");
+    static ShadeAdvice shade(Given given, ShiftTables tables, List<Row> rows) {
+        boolean ordered = members(rows).stream().anyMatch(member -> member.set().equals(ORDERED));
+        Optional<String> process = given.word("process").flatMap(word -> members(rows).stream()
+                .filter(member ->
+                        member.item().equals(word) && tables.minimumShades().has(member.set()))
+                .map(Member::set)
+                .findFirst());
+        if (!ordered) {
+            return new ShadeAdvice.SeeStandard("Eye shade: see the standard in force here for process and current. No"
+                    + " table of this code was seen in two independent places, and none is guessed.");
+        }
         OptionalDouble plate = given.number("plate-thickness");
         double size = given.number("welding-current").orElse(plate.isPresent() ? plate.getAsDouble() * MILLIMETRES : 0);
-        return process.isEmpty() || size == 0 && !process.startsWith("torch")
-                ? new ShadeAdvice.SeeStandard(
-                        "Eye shade: see the standard in force (EN 169, ISO 16321 or the national table) for process and"
-                                + " current. Maybe add task.welding-current or task.plate-thickness.")
-                : tables.minimumShades().advise(tables.suggestedShades(), process, size);
+        return process.map(name -> tables.minimumShades().advise(tables.suggestedShades(), name, size))
+                .orElseGet(() -> new ShadeAdvice.SeeStandard("Eye shade: the table of this code has no line for the"
+                        + " process. Maybe a competent person knows the shade."));
+    }
+
+    private static List<Member> members(List<Row> rows) {
+        return rows.stream()
+                .filter(Member.class::isInstance)
+                .map(Member.class::cast)
+                .toList();
     }
 }

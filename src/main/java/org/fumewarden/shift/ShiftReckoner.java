@@ -23,10 +23,12 @@ import org.fumewarden.task.Task;
 /** Reckons one shift with the unit in use. */
 public final class ShiftReckoner {
     private static final double HOUR = 60;
+    private static final double PERCENT = 100;
 
     private final Task task;
     private final Given given;
     private final ShiftTables tables;
+    private final List<Row> rows;
     private final Dust dust;
     private final GasFilters filters;
     private final Battery battery;
@@ -43,6 +45,7 @@ public final class ShiftReckoner {
         this.task = task;
         this.given = new Given(task);
         this.tables = tables;
+        this.rows = List.copyOf(rows);
         this.dust = new Dust(given, air, tables);
         this.filters = new GasFilters(task, given, air, tables, demanded);
         this.battery = new Battery(task, given, dust, tables);
@@ -65,6 +68,7 @@ public final class ShiftReckoner {
         Reckoning<RunTime> run = battery.now();
         Reckoning<ShiftPlan> plan = plan(stretches, airflow, gases, cadence, run);
         remarks.addAll(battery.remarks());
+        oilMist();
         filters.spared()
                 .forEach(name -> remarks.add("No gas filter is reckoned for " + name
                         + ", which is at or below its lowest limit; it still counts as"
@@ -79,7 +83,7 @@ public final class ShiftReckoner {
                 task.curves(),
                 wear.isPresent() ? OptionalDouble.of(wear.getAsDouble() / HOUR) : OptionalDouble.empty(),
                 given.number("clogging-stage"),
-                Eyes.shade(given, tables),
+                Eyes.shade(given, tables, rows),
                 remarks);
     }
 
@@ -97,6 +101,7 @@ public final class ShiftReckoner {
             remarks.add(
                     "atmosphere.altitude is not given: sea level is reckoned; higher up the wearer needs more air.");
         }
+        thinAir();
         boolean speech = given.word("speech").map("true"::equals).orElse(true);
         return given.<AirflowVerdict>missing("The air flow", "kit.minimum-design-flow")
                 .orElseGet(() -> AirflowCheck.compare(
@@ -105,6 +110,24 @@ public final class ShiftReckoner {
                         Breathing.rate(given, tables),
                         speech,
                         Breathing.factor(given, tables)));
+    }
+
+    private void thinAir() {
+        long more = Math.round((Breathing.factor(given, tables) - 1) * PERCENT);
+        if (more >= 1) {
+            remarks.add(
+                    "At this height the wearer needs " + more + " % more air, and that is reckoned. What the thinner"
+                            + " air does to the blower is not: no source was found. Check the flow where the work is done.");
+        }
+    }
+
+    private void oilMist() {
+        if (given.word("oil-mist").filter("false"::equals).isEmpty()) {
+            remarks.add((given.yes("oil-mist") ? "Oil mist" : "It is not known whether there is oil mist")
+                    + ": how oil loads the filter is not reckoned, and a loaded filter lets more of it through without"
+                    + " getting harder to breathe through (J. Aerosol Sci. 23 (1992) 723-735, abstract). Change the"
+                    + " particle filter at a written time, not by the cadence above.");
+        }
     }
 
     private Reckoning<Double> milligrams(OptionalDouble wear) {

@@ -214,8 +214,8 @@ public record ShiftTables(
                 table.map(row -> new ShadeTable.Row(
                         row.text("process"),
                         ShadeTable.By.valueOf(row.text("by").toUpperCase(Locale.ROOT)),
-                        row.number("from"),
-                        row.number("to"),
+                        row.number("at-least"),
+                        row.number("at-most"),
                         (int) row.number("shade"))));
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.fumewarden.endurance.EnduranceCurve;
+import org.fumewarden.endurance.MeasuredBreakthrough;
 import org.fumewarden.model.Input;
 
 /**
@@ -16,6 +17,7 @@ import org.fumewarden.model.Input;
  * @param file name of the file, for messages
  * @param lines the lines of answers and exposures in it, by path
  * @param curves run times of the unit that the user measured, one curve for each pack
+ * @param breakthroughs times that the maker of the filter measured, by agent
  */
 public record Task(
         String title,
@@ -25,23 +27,25 @@ public record Task(
         List<Reading> readings,
         String file,
         Map<String, Integer> lines,
-        List<EnduranceCurve> curves) {
+        List<EnduranceCurve> curves,
+        Map<String, MeasuredBreakthrough> breakthroughs) {
     public Task {
         inputs = List.copyOf(inputs);
         readings = List.copyOf(readings);
         lines = Map.copyOf(lines);
         curves = List.copyOf(curves);
+        breakthroughs = Map.copyOf(breakthroughs);
     }
 
     /** A task that stands in no file. */
     public Task(String title, String code, LocalDate on, List<Input> inputs) {
-        this(title, code, on, inputs, List.of(), "task", Map.of(), List.of());
+        this(title, code, on, inputs, List.of(), "task", Map.of(), List.of(), Map.of());
     }
 
     /** The same task with more inputs. */
     public Task with(List<Input> more) {
         List<Input> all = new ArrayList<>(inputs);
         all.addAll(more);
-        return new Task(title, code, on, all, readings, file, lines, curves);
+        return new Task(title, code, on, all, readings, file, lines, curves, breakthroughs);
     }
 }

@@ -16,6 +16,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.endurance.EnduranceCurve;
+import org.fumewarden.endurance.MeasuredBreakthrough;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Measure;
@@ -75,8 +76,12 @@ public final class TaskReader {
         List<EnduranceCurve> curves = Optional.ofNullable(places.get(CurveReader.PATH))
                 .map(CurveReader::read)
                 .orElse(List.of());
+        Map<String, MeasuredBreakthrough> breakthroughs = Optional.ofNullable(places.get(BreakthroughReader.PATH))
+                .map(list -> BreakthroughReader.read(list, vocabulary.agents()))
+                .orElse(Map.of());
         root.settle();
-        return new Task(title, code, day, inputs, exposures.readings(), root.file(), lines(top, places), curves);
+        return new Task(
+                title, code, day, inputs, exposures.readings(), root.file(), lines(top, places), curves, breakthroughs);
     }
 
     private static Map<String, Integer> lines(Map<String, Located> top, Map<String, Located> places) {
@@ -100,7 +105,7 @@ public final class TaskReader {
             groups.computeIfAbsent(question.path().substring(0, dot), k -> new TreeSet<>())
                     .add(question.path().substring(dot + 1));
         }
-        groups.getOrDefault("kit", new TreeSet<>()).add(CurveReader.NAME);
+        groups.getOrDefault("kit", new TreeSet<>()).addAll(Set.of(CurveReader.NAME, BreakthroughReader.NAME));
         Map<String, Located> places = new LinkedHashMap<>();
         Set<String> known = new TreeSet<>(TOP);
         known.addAll(groups.keySet());

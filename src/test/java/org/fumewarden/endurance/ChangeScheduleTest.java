@@ -93,7 +93,7 @@ class ChangeScheduleTest {
                 Tables.ruleOfThumb().bound(110.6, use),
                 TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HeldLike.shownBy("a document"), false),
                 Tables.lowBoilerTimes().bound(1, use, 0),
-                new MeasuredBreakthrough(100, 500, 10, 200, 70, 30, "a document").bound(use));
+                new MeasuredBreakthrough(100, 500, 10, 200, 0, 70, 30, "a document").bound(use, true));
         all.forEach(bound -> assertEquals(refusal, bound.refusal().orElseThrow()));
         assertEquals(refusal, ChangeSchedule.shortest(all).refusal().orElseThrow());
     }
@@ -108,7 +108,8 @@ class ChangeScheduleTest {
         assertEquals(
                 Refusal.NO_METHOD_STANDS,
                 ChangeSchedule.shortest(List.of(model, test)).refusal().orElseThrow());
-        Reckoning<Bound> measured = new MeasuredBreakthrough(7, 100, 20, 180, 50, 20, "maker's sheet").bound(use);
+        Reckoning<Bound> measured =
+                new MeasuredBreakthrough(7, 100, 20, 180, 50, 50, 20, "maker's sheet").bound(use, false);
         assertEquals(
                 7,
                 ChangeSchedule.shortest(List.of(model, test, measured))

@@ -218,8 +218,8 @@ final class Tables {
                         .map(row -> new ShadeTable.Row(
                                 (String) row.get("process"),
                                 ShadeTable.By.valueOf(((String) row.get("by")).toUpperCase(Locale.ROOT)),
-                                number(row, "from"),
-                                number(row, "to"),
+                                number(row, "at-least"),
+                                number(row, "at-most"),
                                 (Integer) row.get("shade")))
                         .toList());
     }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -18,6 +19,7 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.endurance.ChangeTime;
+import org.fumewarden.endurance.MeasuredBreakthrough;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
@@ -68,19 +70,35 @@ final class ShiftReckonerTest {
             double ppm = 1 + random.nextDouble() * 400;
             double flow = 20 + random.nextDouble() * 180;
             double humidity = random.nextDouble() * 100;
-            Stream<ChangeTime> found = time(agent, ppm, flow, humidity);
-            List<ChangeTime> times = found.toList();
-            double harder = time(agent, ppm * 1.5, flow, humidity)
+            Map<String, MeasuredBreakthrough> maker = random.nextBoolean()
+                    ? Map.of()
+                    : Map.of(
+                            agent,
+                            new MeasuredBreakthrough(
+                                    1 + random.nextDouble() * 600,
+                                    1 + random.nextDouble() * 500,
+                                    1 + random.nextDouble() * 40,
+                                    20 + random.nextDouble() * 100,
+                                    0,
+                                    random.nextDouble() * 100,
+                                    20,
+                                    "random"));
+            List<ChangeTime> times = time(agent, ppm, flow, humidity, maker).toList();
+            double harder = time(agent, ppm * 1.5, flow, humidity, maker)
                     .mapToDouble(ChangeTime::minutes)
                     .max()
                     .orElse(0);
-            double wetter = time(agent, ppm, flow, Math.min(100, humidity + 20))
+            double wetter = time(agent, ppm, flow, Math.min(100, humidity + 20), maker)
                     .mapToDouble(ChangeTime::minutes)
                     .max()
                     .orElse(0);
             for (ChangeTime each : times) {
                 timed++;
                 assertTrue(each.minutes() <= each.basis().minutes(), agent);
+                each.declined().stream()
+                        .flatMap(refused -> refused.shortens().stream())
+                        .forEach(cap -> assertTrue(each.minutes() <= cap.minutes(), agent));
+                maker.values().forEach(line -> assertTrue(each.minutes() <= line.minutes(), agent));
                 each.others().forEach(other -> assertTrue(each.minutes() <= other.minutes(), agent));
                 assertTrue(each.minutes() <= 480, "one shift");
                 assertTrue(harder <= each.minutes() && wetter <= each.minutes(), agent + " " + ppm + " " + flow);
@@ -105,7 +123,8 @@ final class ShiftReckonerTest {
         assertTrue(fault.getMessage().contains("five"), fault.getMessage());
     }
 
-    private static Stream<ChangeTime> time(String agent, double ppm, double flow, double humidity) {
+    private static Stream<ChangeTime> time(
+            String agent, double ppm, double flow, double humidity, Map<String, MeasuredBreakthrough> maker) {
         List<Input> inputs = new ArrayList<>(List.of(
                 new Exposure(agent, Averaging.TWA, decimal(ppm), Unit.PPM, "value as given", false, "exposures.0.twa"),
                 measure("humidity", "atmosphere.humidity", humidity),
@@ -117,7 +136,11 @@ final class ShiftReckonerTest {
                 measure("carbon-area", "kit.carbon-area", 80),
                 new Answer("filter-used", "false", "kit.filter-used"),
                 new Answer("low-boiler-group", "1", "kit.low-boiler-group")));
-        return new ShiftReckoner(new Task("random", "gb", DAY, inputs), ROWS, TABLES, Set.of(agent))
+        return new ShiftReckoner(
+                        new Task("random", "gb", DAY, inputs, List.of(), "task", Map.of(), List.of(), maker),
+                        ROWS,
+                        TABLES,
+                        Set.of(agent))
                 .reckon().gases().stream().flatMap(gas -> gas.time().value().stream());
     }
 
