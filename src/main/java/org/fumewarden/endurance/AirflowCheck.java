@@ -62,8 +62,8 @@ public final class AirflowCheck {
     }
 
     private static String words(AirflowVerdict.Adequacy adequacy, double supply, double peak, WorkRate work) {
-        String figures = Figures.plain(supply) + " L/min supplied, peaks of about " + Figures.plain(peak) + " L/min at "
-                + work.id() + " work.";
+        String figures = Figures.plain(supply) + " L/min supplied, peaks of about " + (long) Math.ceil(peak)
+                + " L/min at " + work.id() + " work.";
         return switch (adequacy) {
             case COVERS_PEAKS -> "The supply covers the breathing: " + figures;
             case PEAKS_ABOVE_SUPPLY ->

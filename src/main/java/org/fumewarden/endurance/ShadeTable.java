@@ -38,6 +38,15 @@ public record ShadeTable(String document, boolean crossChecked, List<Row> rows) 
         return rows.stream().anyMatch(row -> row.process().equals(process));
     }
 
+    /** What the lines of a process go by; any when it has none. */
+    public By by(String process) {
+        return rows.stream()
+                .filter(row -> row.process().equals(process))
+                .map(Row::by)
+                .findFirst()
+                .orElse(By.ANY);
+    }
+
     /** The darkest shade whose row covers the size; rows that touch both count. */
     OptionalInt shade(String process, double size) {
         return rows.stream()

@@ -27,6 +27,8 @@ public final class ShiftText {
 
     private final StringBuilder out = new StringBuilder();
 
+    private static final double DAY = 1440;
+
     private ShiftText() {}
 
     /**
@@ -85,13 +87,18 @@ public final class ShiftText {
         time.value().ifPresent(found -> {
             lines.add(found.basisSentence());
             for (Bound other : found.others()) {
-                lines.add("Longer bound, " + other.kind().words() + ": " + (long) Math.floor(other.minutes()) + " min. "
-                        + other.says());
+                lines.add(
+                        "Longer bound, " + other.kind().words() + ": " + length(other.minutes()) + ". " + other.says());
             }
             found.declined().forEach(refused -> lines.add("Declined: " + refused.sentence()));
         });
         lines.addAll(gas.remarks());
         section("Gas filter for " + gas.name() + (gas.filter().isEmpty() ? "" : ", " + gas.filter()), lines);
+    }
+
+    /** Rounded down; past a day in whole days, since a bound that long is no plan for a shift. */
+    private static String length(double minutes) {
+        return minutes < DAY ? (long) Math.floor(minutes) + " min" : (long) Math.floor(minutes / DAY) + " days of 24 h";
     }
 
     private static List<String> dust(ShiftSheet sheet) {

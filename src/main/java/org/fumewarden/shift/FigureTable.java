@@ -82,6 +82,10 @@ final class FigureTable {
         }
     }
 
+    String source() {
+        return text("source");
+    }
+
     String clause() {
         return text("clause");
     }

@@ -90,7 +90,7 @@ public record ShiftTables(
                         .map(row -> new CodeCap(
                                 row.optional("minutes").orElse(Double.NaN),
                                 row.text("id"),
-                                row.text("clause", times.clause())))
+                                row.text("source", times.source()) + " " + row.text("clause", times.clause())))
                         .stream()
                         .collect(Collectors.toMap(CodeCap::says, Function.identity())),
                 (int) times.row("opened-months").number("months"),

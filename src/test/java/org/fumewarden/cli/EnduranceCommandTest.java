@@ -22,6 +22,9 @@ final class EnduranceCommandTest {
     private static final String TOO_LONG = "scenarios/tours/shift-too-long.yaml";
     private static final String SOLVENT = "scenarios/tours/shift-with-solvent.yaml";
 
+    private static final String MAKER = "scenarios/tours/shift-with-maker-data.yaml";
+    private static final String CUTTING = "scenarios/us/US-CAUTION-250-cutting-25-at.yaml";
+
     @TempDir
     private Path folder;
 
@@ -33,7 +36,7 @@ final class EnduranceCommandTest {
         assertTrue(line(run, 2).startsWith("Lasts the shift"), run.out());
         assertAll(
                 () -> has(run, "115 mg on the filter set"),
-                () -> has(run, "360 to 360 min, likely 360 min, until the pack is at its reserve (own curve)"),
+                () -> has(run, "360 min, until the pack is at its reserve (own curve)"),
                 () -> has(run, "The supply covers the breathing: 190 L/min"),
                 () -> has(run, "stage 3 6 h"),
                 () -> ends(run));
@@ -69,6 +72,42 @@ final class EnduranceCommandTest {
         CommandRun run = CommandRun.of("endurance", LASTS, "--set", "kit.measured-flow=169 L/min");
         assertEquals(3, run.exit(), run.err());
         has(run, "NO PLAN FOR THE SHIFT: The unit delivers 169 L/min, below its minimum design flow of 170 L/min");
+    }
+
+    /** Invented maker's line: 240 min at 5 ppm; the test of type E ends at 5 ppm, ten times the 0.5 ppm of EH40. */
+    @Test
+    void theMakersTimeCarriesAChangeTimeAndIsNeverStretched() {
+        CommandRun run = CommandRun.of("endurance", MAKER);
+        assertEquals(0, run.exit(), run.err());
+        has(run, "Change after 240 min of use at the latest");
+        has(run, "Basis: measured breakthrough");
+        CommandRun harder = CommandRun.of("endurance", MAKER, "--set", "kit.measured-flow=201 L/min");
+        assertEquals(3, harder.exit(), harder.err());
+        has(harder, "harder than the measurement in invented data sheet, line 3 in flow through one filter");
+    }
+
+    @Test
+    void aWrongLineOfTheMakerIsNamedWithItsPlace() throws IOException {
+        Path file = folder.resolve("task.yaml");
+        String text = Files.readString(Path.of(MAKER))
+                .replace(
+                        "shift-that-lasts.yaml", Path.of(LASTS).toAbsolutePath().toString())
+                .replace("concentration: 5 ppm", "concentration: 13 mg/m3");
+        Files.writeString(file, text);
+        CommandRun run = CommandRun.of("endurance", file.toString());
+        assertEquals(2, run.exit(), run.out());
+        assertTrue(run.err().contains("must be in ppm"), run.err());
+        assertTrue(run.err().contains("Maybe convert the maker's figure to ppm."), run.err());
+    }
+
+    /** 29 CFR 1910.133(a)(5): oxygen cutting of 25 mm plate, shade 4; a current says nothing about it. */
+    @Test
+    void aCurrentNeverStandsInForAThickness() {
+        has(CommandRun.of("endurance", CUTTING), "Shade 4 or darker");
+        has(
+                CommandRun.of("endurance", "scenarios/us/US-CAUTION-240-not.yaml"),
+                "it goes by plate thickness, which is not given");
+        has(CommandRun.of("endurance", LASTS), "see the standard in force here");
     }
 
     /** EN 14387, K1: 1000 ppm x 30 L/min x 50 min = 1500 ml; at 500 ppm and 22 L/min 1500 / 11 = 136.4 min. */
