@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.InputException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -18,42 +19,63 @@ import picocli.CommandLine.Spec;
         description = {
             "Advises on respiratory protection for hot work, with the clause behind each sentence.",
             "Local codes and a licensed or competent person decide."
-        },
-        subcommands = {
-            AdviseCommand.class,
-            BatchCommand.class,
-            CompareCommand.class,
-            ExposureCommand.class,
-            SweepCommand.class,
-            ExplainCommand.class,
-            DrillCommand.class,
-            EnduranceCommand.class,
-            AuditCommand.class,
-            DiffCommand.class,
-            SchemaCommand.class,
-            CheckCommand.class,
-            RulesCommand.class,
-            RegisterCommand.class,
-            LogCommand.class,
-            DueCommand.class,
-            RecordCommand.class,
-            CalendarCommand.class,
-            StoreCommand.class,
-            CodesCommand.class,
-            NewCommand.class,
-            ServeCommand.class
         })
 public final class Main implements Callable<Integer> {
+    /** In the order of the help. */
+    private static final List<String> COMMANDS = List.of(
+            "advise",
+            "batch",
+            "compare",
+            "exposure",
+            "sweep",
+            "explain",
+            "drill",
+            "endurance",
+            "audit",
+            "diff",
+            "schema",
+            "check",
+            "rules",
+            "register",
+            "log",
+            "due",
+            "record",
+            "calendar",
+            "store",
+            "codes",
+            "new",
+            "serve");
+
     @Spec
     private CommandSpec spec;
 
     public static void main(String[] args) {
-        System.exit(commandLine().execute(args));
+        System.exit(commandLine(args).execute(args));
     }
 
     /** The command line with its messages for wrong input: no stack trace reaches a user. */
     static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Main());
+        COMMANDS.forEach(name -> line.addSubcommand(command(name)));
+        return speaking(line);
+    }
+
+    /** The command line for these arguments: making all commands ready takes longer than most of them run. */
+    private static CommandLine commandLine(String... arguments) {
+        boolean named = arguments.length > 0 && COMMANDS.contains(arguments[0]);
+        return named ? speaking(new CommandLine(new Main()).addSubcommand(command(arguments[0]))) : commandLine();
+    }
+
+    /** The class of a command, which bears its name. */
+    private static Class<?> command(String name) {
+        try {
+            return Class.forName(Main.class.getPackageName() + "." + StringUtils.capitalize(name) + "Command");
+        } catch (ClassNotFoundException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static CommandLine speaking(CommandLine line) {
         line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
         line.setExecutionExceptionHandler(Main::explain);

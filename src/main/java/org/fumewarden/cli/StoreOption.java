@@ -30,8 +30,6 @@ final class StoreOption {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    private Clock clock = Clock.systemDefaultZone();
-
     Path file() {
         String name = Optional.ofNullable(file)
                 .or(() -> Optional.ofNullable(System.getenv("FUMEWARDEN_STORE")).filter(s -> !s.isBlank()))
@@ -44,12 +42,13 @@ final class StoreOption {
         }
     }
 
+    /** Asked for late: finding the time zone of the machine is slow, and most commands never need it. */
     Clock clock() {
-        return clock;
+        return Clock.systemDefaultZone();
     }
 
     LocalDate today() {
-        return LocalDate.now(clock);
+        return LocalDate.now(clock());
     }
 
     PrintWriter out() {

@@ -1,7 +1,6 @@
 package org.fumewarden.codes;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -10,10 +9,13 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+import org.yaml.snakeyaml.resolver.Resolver;
 
 /** Reads YAML, and JSON as the part of YAML that it is, without building anything but plain values. */
 public final class YamlFiles {
@@ -78,7 +80,7 @@ public final class YamlFiles {
     /** Parses the text of a file. */
     public static Located parse(String name, String text) {
         try {
-            Node node = new Yaml(options()).compose(new StringReader(jsonTabs(text)));
+            Node node = compose(jsonTabs(text));
             if (node == null) {
                 throw new InputException(new Problem(name, 0, "", "is empty.", "begin with a line \"title: ...\"."));
             }
@@ -95,6 +97,13 @@ public final class YamlFiles {
             throw new InputException(new Problem(
                     name, 0, "", "is not YAML that can be read here.", "nest it less, or check for stray characters."));
         }
+    }
+
+    /** The tree without the part of the library that would make objects of it, which is slow to load and not wanted. */
+    private static Node compose(String text) {
+        LoaderOptions options = options();
+        ParserImpl parser = new ParserImpl(new StreamReader(text), options);
+        return new Composer(parser, new Resolver(), options).getSingleNode();
     }
 
     private static LoaderOptions options() {

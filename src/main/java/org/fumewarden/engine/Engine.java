@@ -3,7 +3,9 @@ package org.fumewarden.engine;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
 import org.fumewarden.trail.Trail;
@@ -17,7 +19,7 @@ public final class Engine {
 
     private final RuleBase base;
     private final Set<String> switchedOff;
-    private final Kept<LocalDate, List<PhaseRunner>> phases = new Kept<>(DAYS_KEPT);
+    private final Kept<LocalDate, Map<Phase, PhaseRunner>> runners = new Kept<>(DAYS_KEPT);
 
     public Engine(RuleBase base) {
         this(base, Set.of());
@@ -33,17 +35,16 @@ public final class Engine {
     public Trail decide(List<Input> inputs, LocalDate day) {
         DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day));
         StepWriter steps = new StepWriter();
-        for (PhaseRunner phase : phases.of(day, this::phases)) {
+        for (Phase phase : base.phases()) {
             List<Fact> facts = new ArrayList<>(inputs);
             facts.addAll(steps.standingConclusions());
-            steps.add(phase.run(facts, drafts));
+            steps.add(runner(phase, day).run(facts, drafts));
         }
         return new Trail(steps.steps());
     }
 
-    private List<PhaseRunner> phases(LocalDate day) {
-        return base.rules().keySet().stream()
-                .map(phase -> new PhaseRunner(base, phase, day, switchedOff))
-                .toList();
+    private PhaseRunner runner(Phase phase, LocalDate day) {
+        return runners.of(day, d -> new ConcurrentHashMap<>())
+                .computeIfAbsent(phase, p -> new PhaseRunner(base.rules(phase), base.rows(day), day, switchedOff));
     }
 }

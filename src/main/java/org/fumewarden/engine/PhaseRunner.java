@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Row;
-import org.kie.api.KieBase;
 import org.kie.api.runtime.rule.AgendaFilter;
 
 /**
@@ -19,21 +18,17 @@ import org.kie.api.runtime.rule.AgendaFilter;
 final class PhaseRunner {
     private static final int DRAFTS_KEPT = 128;
 
-    private final RuleBase base;
-    private final KieBase rules;
+    private final PhaseRules rules;
     private final List<Row> rows;
-    private final ReadFacts read;
     private final AgendaFilter filter;
     private final Queue<PhaseSession> idle = new ConcurrentLinkedQueue<>();
     private final Kept<List<Fact>, List<Draft>> kept = new Kept<>(DRAFTS_KEPT);
 
-    PhaseRunner(RuleBase base, Phase phase, LocalDate day, Set<String> switchedOff) {
-        this.base = base;
-        this.rules = base.rules().get(phase);
-        this.rows = base.rows(day).readBy(phase);
-        this.read = base.read(phase);
+    PhaseRunner(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff) {
+        this.rules = rules;
+        this.rows = rows.readBy(rules);
         this.filter = match -> {
-            RuleCard card = base.spoken().get(match.getRule().getName()).card();
+            RuleCard card = rules.card(match.getRule().getName());
             return card.inForce(day) && !switchedOff.contains(card.id());
         };
     }
@@ -42,7 +37,7 @@ final class PhaseRunner {
     List<Draft> run(Collection<? extends Fact> facts, DraftWriter writer) {
         List<Fact> matched = new ArrayList<>();
         for (Fact fact : facts) {
-            if (read.contain(fact)) {
+            if (rules.read().contain(fact)) {
                 matched.add(fact);
             }
         }
@@ -52,7 +47,7 @@ final class PhaseRunner {
     private List<Firing> firings(List<Fact> facts) {
         PhaseSession session = idle.poll();
         if (session == null) {
-            session = new PhaseSession(rules.newKieSession(), rows, new MatchListener(base.spoken()), filter);
+            session = new PhaseSession(rules.base().newKieSession(), rows, new MatchListener(rules.spoken()), filter);
         }
         try {
             return session.run(facts);

@@ -1,6 +1,5 @@
 package org.fumewarden.engine;
 
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,14 +13,12 @@ import org.fumewarden.trail.Premise;
 /** The rows in force on one day, and what is worth knowing of them once for all decisions of that day. */
 final class RowsInForce {
     private final List<Row> all;
-    private final Map<Phase, List<Row>> byPhase = new EnumMap<>(Phase.class);
+    private final Map<Phase, List<Row>> byPhase = new ConcurrentHashMap<>();
     private final Map<String, Citation> clauses = new HashMap<>();
     private final Map<String, Premise> premises = new ConcurrentHashMap<>();
 
-    RowsInForce(List<Row> all, Map<Phase, ReadFacts> read) {
+    RowsInForce(List<Row> all) {
         this.all = List.copyOf(all);
-        read.forEach((phase, facts) ->
-                byPhase.put(phase, all.stream().filter(facts::contain).toList()));
         for (Row row : all) {
             if (row instanceof ClauseFor clause) {
                 clauses.put(clause.rule(), clause.ref().citation());
@@ -34,9 +31,11 @@ final class RowsInForce {
         return all;
     }
 
-    /** Those that the rules of the phase can match. */
-    List<Row> readBy(Phase phase) {
-        return byPhase.get(phase);
+    /** Those that the rules of a phase can match. */
+    List<Row> readBy(PhaseRules rules) {
+        return byPhase.computeIfAbsent(
+                rules.phase(),
+                phase -> all.stream().filter(rules.read()::contain).toList());
     }
 
     /** The clause by which the code orders what a shared rule says. */

@@ -2,58 +2,71 @@ package org.fumewarden.engine;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.model.Row;
-import org.kie.api.KieBase;
 
-/** The compiled rules and the tables of one code. Immutable and safe to share between threads. */
+/** The compiled rules and the tables of one code. Immutable to its users and safe to share between threads. */
 public final class RuleBase {
     private static final int DAYS_KEPT = 25;
 
     private final CodeBook book;
-    private final Map<Phase, KieBase> rules;
-    private final Map<String, RuleCard> cards;
-    private final Map<String, SpokenRule> spoken = new HashMap<>();
+    private final Map<Phase, Future<PhaseRules>> rules;
     private final Sentences sentences;
-    private final Map<Phase, ReadFacts> read = new EnumMap<>(Phase.class);
     private final Kept<LocalDate, RowsInForce> rows = new Kept<>(DAYS_KEPT);
 
-    RuleBase(CodeBook book, Map<Phase, KieBase> rules) {
+    private RuleBase(CodeBook book, Map<Phase, ? extends Future<PhaseRules>> rules) {
         this.book = book;
         this.rules = new EnumMap<>(rules);
-        this.cards = new TreeMap<>();
-        this.rules.forEach((phase, base) -> CardReader.cards(phase, base).forEach((name, card) -> {
-            cards.put(card.id(), card);
-            spoken.put(name, SpokenRule.of(card));
-        }));
         this.sentences = new Sentences(book.vocabulary());
-        this.rules.forEach((phase, base) -> read.put(phase, new ReadFacts(base)));
     }
 
-    /** The rule base that ships with the program. */
+    /** The rule base that ships with the program. Its rules load on, phase by phase, while it is already in use. */
     public static RuleBase shipped(String code) {
         RuleFolder folder = RuleFolder.shipped();
-        List<String> folders = CodeBook.folders(folder, code);
-        // Tables and rules load side by side: together they are most of the time of a short command.
-        FutureTask<Map<Phase, KieBase>> rules = new FutureTask<>(() -> ShippedRules.load(folders));
-        Thread loader = new Thread(rules, "rules of " + code);
+        Map<Phase, FutureTask<PhaseRules>> rules = new EnumMap<>(Phase.class);
+        ShippedRules.classes(CodeBook.folders(folder, code))
+                .forEach((phase, classes) ->
+                        rules.put(phase, new FutureTask<>(() -> ShippedRules.load(phase, classes))));
+        Thread loader = new Thread(() -> rules.values().forEach(FutureTask::run), "rules of " + code);
         loader.setDaemon(true);
         loader.start();
-        CodeBook book = CodeBook.read(folder, code);
-        return new RuleBase(book, loaded(rules));
+        return new RuleBase(CodeBook.read(folder, code), rules);
     }
 
-    private static Map<Phase, KieBase> loaded(FutureTask<Map<Phase, KieBase>> rules) {
+    /** A rule base compiled now from a folder. */
+    public static RuleBase compiled(RuleFolder folder, String code) {
+        CodeBook book = CodeBook.read(folder, code);
+        Map<Phase, FutureTask<PhaseRules>> rules = new EnumMap<>(Phase.class);
+        CompiledRules.load(folder, book.folders()).forEach((phase, base) -> {
+            FutureTask<PhaseRules> done = new FutureTask<>(() -> PhaseRules.of(phase, base));
+            done.run();
+            rules.put(phase, done);
+        });
+        return new RuleBase(book, rules);
+    }
+
+    public CodeBook book() {
+        return book;
+    }
+
+    /** The phases that have rules, in their order. */
+    Set<Phase> phases() {
+        return rules.keySet();
+    }
+
+    /** The rules of a phase; waits until they are there. */
+    PhaseRules rules(Phase phase) {
         try {
-            return rules.get();
+            return rules.get(phase).get();
         } catch (ExecutionException e) {
             throw new IllegalStateException("the compiled rules cannot be loaded", e.getCause());
         } catch (InterruptedException e) {
@@ -62,33 +75,14 @@ public final class RuleBase {
         }
     }
 
-    /** A rule base compiled now from a folder. */
-    public static RuleBase compiled(RuleFolder folder, String code) {
-        CodeBook book = CodeBook.read(folder, code);
-        return new RuleBase(book, CompiledRules.load(folder, book.folders()));
-    }
-
-    public CodeBook book() {
-        return book;
-    }
-
-    Map<Phase, KieBase> rules() {
-        return rules;
-    }
-
     /** The rows in force on a day, in the order of tables and rows. */
     public List<Row> rowsOn(LocalDate day) {
         return rows(day).all();
     }
 
-    /** The rows in force on a day, by the phases that read them. */
+    /** The rows in force on a day, with what the engine knows of them. */
     RowsInForce rows(LocalDate day) {
-        return rows.of(day, d -> new RowsInForce(book.rows(d), read));
-    }
-
-    /** What the rules of a phase can match. */
-    ReadFacts read(Phase phase) {
-        return read.get(phase);
+        return rows.of(day, d -> new RowsInForce(book.rows(d)));
     }
 
     /** Words for facts in the vocabulary of the code. */
@@ -96,13 +90,12 @@ public final class RuleBase {
         return sentences;
     }
 
-    /** Every rule by its whole name. */
-    Map<String, SpokenRule> spoken() {
-        return spoken;
-    }
-
     /** Every rule by id. */
     public Map<String, RuleCard> cards() {
+        Map<String, RuleCard> cards = new TreeMap<>();
+        for (Phase phase : phases()) {
+            rules(phase).spoken().values().forEach(rule -> cards.put(rule.card().id(), rule.card()));
+        }
         return cards;
     }
 }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
 
 /** Loads the rules that were compiled into the program, straight from their generated classes. */
 final class ShippedRules {
@@ -19,19 +18,25 @@ final class ShippedRules {
 
     private ShippedRules() {}
 
-    static Map<Phase, KieBase> load(List<String> folders) {
-        Map<Phase, List<Model>> models = new EnumMap<>(Phase.class);
-        for (String line : index().split("\\R")) {
-            String[] parts = line.strip().split("\\.");
-            if (!line.startsWith(PREFIX) || parts.length < 4 || !folders.contains(parts[1].replace('_', '-'))) {
-                continue;
-            }
-            Phase.of(parts[2]).ifPresent(phase -> models.computeIfAbsent(phase, k -> new ArrayList<>())
-                    .add(model(line.strip())));
-        }
-        Map<Phase, KieBase> bases = new EnumMap<>(Phase.class);
-        models.forEach((phase, parts) -> bases.put(phase, KieBaseBuilder.createKieBaseFromModel(parts)));
-        return bases;
+    /** The generated classes of each phase that has rules in these folders. */
+    static Map<Phase, List<String>> classes(List<String> folders) {
+        Map<Phase, List<String>> classes = new EnumMap<>(Phase.class);
+        index().lines()
+                .map(String::strip)
+                .filter(line -> line.startsWith(PREFIX))
+                .forEach(line -> {
+                    String[] parts = line.split("\\.");
+                    if (parts.length >= 4 && folders.contains(parts[1].replace('_', '-'))) {
+                        Phase.of(parts[2]).ifPresent(phase -> classes.computeIfAbsent(phase, k -> new ArrayList<>())
+                                .add(line));
+                    }
+                });
+        return classes;
+    }
+
+    static PhaseRules load(Phase phase, List<String> classes) {
+        List<Model> models = classes.stream().map(ShippedRules::model).toList();
+        return PhaseRules.of(phase, KieBaseBuilder.createKieBaseFromModel(models));
     }
 
     private static Model model(String className) {

@@ -48,7 +48,7 @@ final class ReuseTest {
     @ValueSource(strings = {"gb", "us", "de", "au-nz"})
     void theSessionsOfAPhaseAreAsNewAfterEachTask(String code) {
         RuleBase base = RuleBase.shipped(code);
-        for (Phase phase : base.rules().keySet()) {
+        for (Phase phase : base.phases()) {
             List<Task> tasks = tasks(base, code);
             PhaseSession session = session(base, phase, tasks.get(0), false);
             for (Task task : tasks.stream().limit(20).toList()) {
@@ -68,10 +68,11 @@ final class ReuseTest {
         for (Task task : tasks(base, code).stream().limit(40).toList()) {
             Trail trail = new Engine(base).decide(task.inputs(), task.on());
             List<Conclusion> earlier = new ArrayList<>();
-            for (Phase phase : base.rules().keySet()) {
+            for (Phase phase : base.phases()) {
                 List<Fact> all = new ArrayList<>(task.inputs());
                 all.addAll(earlier);
-                List<Fact> read = all.stream().filter(base.read(phase)::contain).toList();
+                List<Fact> read =
+                        all.stream().filter(base.rules(phase).read()::contain).toList();
                 left += all.size() - read.size();
                 assertEquals(
                         conclusions(session(base, phase, task, true).run(all)),
@@ -93,10 +94,10 @@ final class ReuseTest {
 
     private static PhaseSession session(RuleBase base, Phase phase, Task task, boolean allRows) {
         return new PhaseSession(
-                base.rules().get(phase).newKieSession(),
-                allRows ? base.rowsOn(task.on()) : base.rows(task.on()).readBy(phase),
-                new MatchListener(base.spoken()),
-                match -> base.spoken().get(match.getRule().getName()).card().inForce(task.on()));
+                base.rules(phase).base().newKieSession(),
+                allRows ? base.rowsOn(task.on()) : base.rows(task.on()).readBy(base.rules(phase)),
+                new MatchListener(base.rules(phase).spoken()),
+                match -> base.rules(phase).card(match.getRule().getName()).inForce(task.on()));
     }
 
     private static List<Task> tasks(RuleBase base, String code) {
