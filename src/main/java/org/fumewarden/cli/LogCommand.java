@@ -138,6 +138,9 @@ final class LogCommand implements Callable<Integer> {
         for (Forms.Field field : Forms.entryFields(chosen)) {
             values.put(field.name(), prompts.ask(field.name(), RegisterCommand.hint(field), field.needed()));
         }
+        for (String aside : LogForms.asides(chosen)) {
+            values.put(aside, prompts.ask(aside, "half (filtering facepieces included) or full", false));
+        }
         return new FormSource.Form("the answers", values);
     }
 }

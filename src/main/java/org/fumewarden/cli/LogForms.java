@@ -12,6 +12,7 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.upkeep.AirLimits;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
+import org.fumewarden.upkeep.FitLevels;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
@@ -63,13 +64,25 @@ final class LogForms {
                     .flatMap(u -> ((Item.Unit) u).minimumFlow())
                     .ifPresent(m -> values.put("minimum-flow", m.toPlainString()));
         }
+        String face = wanted.equals("fit-test") ? taken(values, "face") : "";
         Details details = Forms.details(wanted, values);
+        if (details instanceof Details.FitTest test) {
+            Optional<FitLevels.Judgement> judgement =
+                    StoreOption.duties(code, store, option.today()).fitLevels().map(l -> l.judged(test, face));
+            judgement.ifPresent(j -> option.out().println(j.says()));
+            return judgement.map(j -> (Details) j.test()).orElse(test);
+        }
         if (details instanceof Details.AirTest test && test.topic().equals("breathing")) {
             Optional<AirLimits> limits =
                     StoreOption.duties(code, store, option.today()).airLimits();
             return limits.map(l -> (Details) l.judged(test)).orElse(test);
         }
         return details;
+    }
+
+    /** Fields that decide how an entry is judged and that the entry itself does not keep. */
+    static List<String> asides(String kind) {
+        return kind.equals("fit-test") ? List.of("face") : List.of();
     }
 
     private static String taken(Map<String, String> values, String name) {
@@ -105,8 +118,9 @@ final class LogForms {
                 : Forms.entryFields(kind).stream().map(Forms.Field::name).toList();
         List<String> all = new ArrayList<>(List.of("item", "on", "by", "corrects", "corrects-because"));
         all.addAll(own);
+        all.addAll(asides(kind));
         for (String name : values.keySet()) {
-            if (!own.contains(name)) {
+            if (!own.contains(name) && !asides(kind).contains(name)) {
                 throw new InputException(new Problem(
                         place, 0, Located.shown(name), "is not a field of " + kind + ".", Nearest.maybe(name, all)));
             }

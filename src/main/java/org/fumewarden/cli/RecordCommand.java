@@ -1,19 +1,26 @@
 package org.fumewarden.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DutyBook;
 import org.fumewarden.report.upkeep.ExaminationRecord;
+import org.fumewarden.report.upkeep.TaskAdvice;
 import org.fumewarden.report.upkeep.WrittenProgramme;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
+import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -25,7 +32,12 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description =
                 "Prints the examination record of an item, the card of checks before use, or the programme of the site.",
-        footer = {"", "Example:", "  fumewarden record U-014 --format html > U-014.html"})
+        footer = {
+            "",
+            "Examples:",
+            "  fumewarden record U-014 --format html > U-014.html",
+            "  fumewarden record --sheet programme --task brackets.yaml --format html > programme.html"
+        })
 final class RecordCommand implements Callable<Integer> {
     /** Which paper. */
     enum Sheet {
@@ -53,6 +65,12 @@ final class RecordCommand implements Callable<Integer> {
             defaultValue = "")
     private String code;
 
+    @Option(
+            names = "--task",
+            paramLabel = "FILE",
+            description = "Task file whose advice goes into the programme; may be repeated.")
+    private List<Path> tasks = List.of();
+
     @Option(names = "--on", paramLabel = "DATE", description = "The day; today when not given.")
     private String on = "";
 
@@ -71,7 +89,10 @@ final class RecordCommand implements Callable<Integer> {
     }
 
     private int programme(Store open, DutyBook book, LocalDate day) {
-        WrittenProgramme programme = new WrittenProgramme(open.items(), book, List.of(), day);
+        String id = StoreOption.code(code, open);
+        List<TaskAdvice> advice =
+                tasks.stream().map(t -> TaskAdvice.of(advised(t, id, day))).toList();
+        WrittenProgramme programme = new WrittenProgramme(open.items(), book, advice, day);
         switch (format) {
             case text -> store.out().print(programme.text());
             case html -> store.out().print(programme.html());
@@ -79,10 +100,21 @@ final class RecordCommand implements Callable<Integer> {
                 throw new InputException(
                         new Problem("--format", 0, "", "cannot be \"csv\" for a programme.", "html or text."));
         }
-        return ExitCodes.COMPLETE;
+        return advice.stream().allMatch(TaskAdvice::settled) ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    /** Advice under the code and on the day of the programme, with what the register says of the unit in use. */
+    private Advice advised(Path task, String id, LocalDate day) {
+        Bench bench =
+                new Bench(task, Map.of(), Optional.of(id), Optional.of(day), c -> new Advisor(RuleBase.shipped(c)));
+        return bench.with(UnitInUse.of(bench.tree(Map.of()), store.file())).advise();
     }
 
     private int paper(Store open, DutyBook book) {
+        if (!tasks.isEmpty()) {
+            throw new InputException(
+                    new Problem("--task", 0, "", "goes with the programme only.", "add --sheet programme."));
+        }
         Item item = wanted(open);
         if (sheet == Sheet.card) {
             if (!(item instanceof Item.Unit unit)) {

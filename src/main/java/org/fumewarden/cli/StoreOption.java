@@ -62,7 +62,12 @@ final class StoreOption {
      */
     static DutyBook duties(String code, Store open, LocalDate on) {
         RuleFolder rules = RuleFolder.shipped();
-        return DutyBook.of(CodeBook.read(rules, code.isEmpty() ? registered(open, rules) : code), on);
+        return DutyBook.of(CodeBook.read(rules, code(code, open)), on);
+    }
+
+    /** The id of the named code, or else of the code that the site is registered under. */
+    static String code(String code, Store open) {
+        return code.isEmpty() ? registered(open, RuleFolder.shipped()) : code;
     }
 
     private static String registered(Store open, RuleFolder rules) {

@@ -19,6 +19,7 @@ import org.fumewarden.model.Threshold;
 import org.fumewarden.upkeep.AirLimits;
 import org.fumewarden.upkeep.DutyFact;
 import org.fumewarden.upkeep.DutyRow;
+import org.fumewarden.upkeep.FitLevels;
 
 /**
  * What the tables of a code say about upkeep.
@@ -95,6 +96,27 @@ public record DutyBook(
                         .map(t -> t.ref().citation().source() + " "
                                 + t.ref().citation().clause())
                         .orElse(code));
+    }
+
+    /** What the code asks of a fit test; nothing when its tables do not say. */
+    public Optional<FitLevels> fitLevels() {
+        Threshold half = thresholds.get("fit-factor-half");
+        Threshold full = thresholds.get("fit-factor-full");
+        if (half == null || full == null) {
+            return Optional.empty();
+        }
+        Optional<Threshold> qualitative = Optional.ofNullable(thresholds.get("fit-qualitative-full"));
+        return Optional.of(new FitLevels(
+                half.value(),
+                full.value(),
+                qualitative.map(Threshold::value),
+                cited(full),
+                cited(qualitative.orElse(full))));
+    }
+
+    private static String cited(Threshold threshold) {
+        Citation citation = threshold.ref().citation();
+        return citation.source() + " " + citation.clause();
     }
 
     static Optional<AirLimits> airLimits(Function<String, BigDecimal> values, String clause) {

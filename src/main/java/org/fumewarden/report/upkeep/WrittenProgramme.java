@@ -19,13 +19,6 @@ import org.fumewarden.upkeep.ItemKind;
  * chosen code.
  */
 public final class WrittenProgramme {
-    /** Advice for one task of the site, in sentences that carry their clauses. */
-    public record TaskAdvice(String title, List<String> sentences) {
-        public TaskAdvice {
-            sentences = List.copyOf(sentences);
-        }
-    }
-
     /** Chapters in order, each with the beginnings of the done-by words that belong to it. */
     private enum Chapter {
         RESPONSIBILITY("Who is responsible", List.of("programme", "control-upkeep", "proper-use", "supervision")),
@@ -118,6 +111,7 @@ public final class WrittenProgramme {
                                 .filter(a -> !a.isEmpty())
                                 .orElse("TO BE WRITTEN IN")),
                 new Sheet.Pair("code", book.code()))));
+        elements(blocks);
         Map<Chapter, List<Duty>> duties =
                 book.duties().stream().collect(Collectors.groupingBy(Chapter::of, TreeMap::new, Collectors.toList()));
         for (Chapter chapter : Chapter.values()) {
@@ -149,6 +143,9 @@ public final class WrittenProgramme {
                             .map(d -> List.of(d.what(), when(d), d.who(), DueSheet.clause(d)))
                             .toList()));
         }
+        if (chapter == Chapter.FIT) {
+            blocks.add(new Sheet.Table(List.of("wearer", "name", "team", "masks"), wearers()));
+        }
         if (chapter == Chapter.USE) {
             blocks.add(new Sheet.Points(
                     book.catalogue("alarm-action").stream().map(Term::name).toList()));
@@ -164,9 +161,36 @@ public final class WrittenProgramme {
                     "No advice was put in. Describe each task and add what was advised, with its clauses."));
         }
         for (TaskAdvice task : advice) {
-            blocks.add(new Sheet.Paragraph(task.title()));
+            blocks.add(new Sheet.Paragraph("Task: " + task.title()));
+            task.warning().ifPresent(w -> blocks.add(new Sheet.Warning(w)));
             blocks.add(new Sheet.Points(task.sentences()));
         }
+    }
+
+    /** What the duty that orders a programme says must be in it, to be ticked once it is written for this site. */
+    private void elements(List<Sheet.Block> blocks) {
+        List<Duty> ordering = book.duties().stream()
+                .filter(d -> d.doneBy().equals("programme"))
+                .toList();
+        blocks.add(new Sheet.Heading("What must stand in it"));
+        if (ordering.isEmpty()) {
+            blocks.add(new Sheet.Paragraph(
+                    "The duties of this code, as far as they are in our tables, order no document of this"
+                            + " name. This one puts in writing how the site carries out the duties that do hold."));
+        }
+        for (Duty duty : ordering) {
+            blocks.add(new Sheet.Paragraph(duty.what() + " [" + DueSheet.clause(duty) + "]. Tick each point once the"
+                    + " procedure below is written for this work place:"));
+            blocks.add(new Sheet.Ticks(duty.fields()));
+        }
+    }
+
+    private List<List<String>> wearers() {
+        return items.stream()
+                .filter(Item.Wearer.class::isInstance)
+                .map(Item.Wearer.class::cast)
+                .map(w -> List.of(w.id(), w.name(), w.team(), String.join(", ", w.masks())))
+                .toList();
     }
 
     private List<List<String>> kept() {

@@ -260,7 +260,7 @@ class SheetsTest {
         String html = new WrittenProgramme(
                         store.items(),
                         book,
-                        List.of(new WrittenProgramme.TaskAdvice("Brackets", List.of("Wear TH3. [HSG53]"))),
+                        List.of(new TaskAdvice("Brackets", Optional.empty(), List.of("Wear TH3. [HSG53]"))),
                         TODAY)
                 .html();
         for (int chapter = 1; chapter <= 12; chapter++) {
