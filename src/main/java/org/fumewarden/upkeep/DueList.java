@@ -101,14 +101,27 @@ public final class DueList {
                 continue;
             }
             String serves = target.serves(duty);
-            visits.computeIfAbsent(
-                            serves,
-                            s -> new Merge(target, s, store.latest(target.item().id(), s)))
-                    .add(duty, applicability.assumed());
+            visits.computeIfAbsent(serves, s -> merge(target, s)).add(duty, applicability.assumed());
         }
         return visits.values().stream()
                 .map(m -> m.owing(today, warning, state))
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    /** A person who failed after having passed no longer fits, is no longer cleared: the pass does not count. */
+    private Merge merge(Target target, String serves) {
+        String id = target.item().id();
+        Optional<Latest> latest = store.latest(id, serves);
+        Optional<Latest> failed = target.item().kind() == ItemKind.WEARER
+                ? store.failed(id, serves).filter(f -> latest.map(f::after).orElse(true))
+                : Optional.empty();
+        return failed.isPresent()
+                ? new Merge(
+                        target,
+                        serves,
+                        Optional.empty(),
+                        "failed on " + failed.get().on())
+                : new Merge(target, serves, latest, "never done");
     }
 }

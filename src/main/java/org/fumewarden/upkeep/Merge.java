@@ -16,10 +16,17 @@ final class Merge {
     private final Target target;
     private final String serves;
     private final Optional<Latest> latest;
+    private final String undone;
     private final List<Dated> owed = new ArrayList<>();
     private final TreeSet<String> assumed = new TreeSet<>();
 
-    Merge(Target target, String serves, Optional<Latest> latest) {
+    /**
+     * A visit without duties yet.
+     *
+     * @param undone what to say when no deed counts
+     */
+    Merge(Target target, String serves, Optional<Latest> latest, String undone) {
+        this.undone = undone;
         this.target = target;
         this.serves = serves;
         this.latest = latest;
@@ -36,7 +43,7 @@ final class Merge {
         Optional<LocalDate> done = latest.map(Latest::on);
         if (duty.frequency() == Frequency.ONCE) {
             Optional<LocalDate> start = target.item().anchored(Anchor.EXPOSURE_START);
-            return done.isPresent() ? Optional.empty() : Optional.of(new Dated(duty, start, "never done"));
+            return done.isPresent() ? Optional.empty() : Optional.of(new Dated(duty, start, undone));
         }
         if (duty.anchor() == Anchor.MARKED_EXPIRY) {
             Optional<LocalDate> expiry = target.item().anchored(Anchor.MARKED_EXPIRY);
@@ -49,7 +56,7 @@ final class Merge {
                     default -> done;
                 };
         if (anchor.isEmpty()) {
-            return Optional.of(new Dated(duty, Optional.empty(), "never done"));
+            return Optional.of(new Dated(duty, Optional.empty(), undone));
         }
         // Without a period the clause says only "suitable intervals": once done there is no day to count.
         return duty.period().map(p -> new Dated(duty, Optional.of(Days.due(anchor.get(), p)), ""));

@@ -231,6 +231,11 @@ public final class Store implements AutoCloseable {
         return queries.ask(() -> queries.latest(item, serves));
     }
 
+    /** The last failed attempt at a deed. */
+    Optional<Latest> failed(String item, String serves) {
+        return queries.ask(() -> queries.failed(item, serves));
+    }
+
     /** Whether an item is open for use. */
     public UnitState state(String item) {
         return queries.ask(() -> queries.state(item));

@@ -107,6 +107,10 @@ final class StoreQueries {
         return passed.or(() -> done);
     }
 
+    Optional<Latest> failed(String item, String serves) throws SQLException {
+        return latest(item, serves, Result.FAILED);
+    }
+
     private Optional<Latest> latest(String item, String serves, Result result) throws SQLException {
         lastDone.setString(1, item);
         lastDone.setString(2, serves);

@@ -159,4 +159,46 @@ class DueListTest {
                 report.owings().stream().map(Owing::item).toList());
         assertEquals(20, report.owings().get(0).daysOver());
     }
+
+    /** 29 CFR 1910.134(f)(1): the employee must pass; a later failure takes the earlier pass away, a later pass gives it back. */
+    @Test
+    void aFailedFitTestTakesTheEarlierPassAway() {
+        store.append(
+                Samples.registering(new Item.Mask(
+                        "M-1",
+                        "",
+                        "model C",
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Map.of("face-seal", List.of("tight")))),
+                Samples.NOW);
+        store.append(
+                Samples.registering(new Item.Wearer(
+                        "W-9", "Sanna Teller", "", Optional.empty(), Optional.empty(), List.of("M-1"), Map.of())),
+                Samples.NOW);
+        fitTest("2026-01-05", Result.PASSED);
+        assertEquals(
+                Optional.of(Samples.day("2027-01-05")),
+                due("2026-03-01", FIT).owings().get(0).due());
+        fitTest("2026-02-05", Result.FAILED);
+        Owing open = due("2026-03-01", FIT).owings().get(0);
+        assertEquals(DueStatus.BEFORE_FIRST_USE, open.status());
+        assertEquals("failed on 2026-02-05", open.note());
+        fitTest("2026-02-05", Result.PASSED);
+        assertEquals(
+                Optional.of(Samples.day("2027-02-05")),
+                due("2026-03-01", FIT).owings().get(0).due());
+    }
+
+    private void fitTest(String on, Result result) {
+        store.append(
+                new Draft(
+                        "W-9",
+                        Samples.day(on),
+                        "Odran Pell",
+                        new Details.FitTest(
+                                result, "model C", "qualitative", "", Optional.empty(), Optional.empty(), "", "")),
+                Samples.NOW);
+    }
 }
