@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.fumewarden.advice.Advice;
@@ -25,7 +26,7 @@ public final class Bench {
     private final Map<String, String> changes;
     private Optional<String> code;
     private final Optional<LocalDate> on;
-    private final Map<String, Advisor> advisors = new HashMap<>();
+    private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
     private final Function<String, Advisor> makeAdvisor;
 
     /**

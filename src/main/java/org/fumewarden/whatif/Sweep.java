@@ -6,8 +6,9 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.Reason;
@@ -23,7 +24,7 @@ public final class Sweep {
     private final Bench bench;
     private final String path;
     private final String unit;
-    private final Map<BigDecimal, Advice> tried = new TreeMap<>();
+    private final Map<BigDecimal, Advice> tried = new ConcurrentSkipListMap<>();
 
     /**
      * A sweep of one value.
@@ -51,12 +52,13 @@ public final class Sweep {
 
     /** The advice at evenly spaced points from one value to the other; evenly in ratio when both are above zero. */
     public List<Point> points(BigDecimal from, BigDecimal to, int count) {
-        List<Point> points = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            BigDecimal value = i == 0 ? from : i == count - 1 ? to : between(from, to, (double) i / (count - 1));
-            points.add(new Point(value, advice(value)));
-        }
-        return points;
+        // The first point makes the advisor ready; the others do not depend on each other.
+        advice(from);
+        return IntStream.range(0, count)
+                .parallel()
+                .mapToObj(i -> i == 0 ? from : i == count - 1 ? to : between(from, to, (double) i / (count - 1)))
+                .map(value -> new Point(value, advice(value)))
+                .toList();
     }
 
     /** The tipping points between two values, each found by bisection to the shortest decimal at the border. */
