@@ -137,7 +137,7 @@ final class Desk {
 
     private String html(JsonNode asked) {
         Bench bench = bench(asked);
-        return HtmlSheet.write(bench.advise(), vocabulary(bench), language(asked));
+        return HtmlSheet.write(bench, bench.advise(), language(asked));
     }
 
     /** Decides the task anew and compares the bytes with advice that was given before. */
