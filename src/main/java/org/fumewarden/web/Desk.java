@@ -4,13 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +34,7 @@ final class Desk {
         Reply answer(JsonNode asked);
     }
 
-    Desk(Library library) {
+    Desk(Library library, UpkeepDesk upkeep) {
         this.library = library;
         WhatIfDesk whatIf = new WhatIfDesk(this);
         this.answerers = Map.ofEntries(
@@ -59,7 +55,10 @@ final class Desk {
                 Map.entry("/api/compare", whatIf::compare),
                 Map.entry("/api/sweep", whatIf::sweep),
                 Map.entry("/api/explain", whatIf::explain),
-                Map.entry("/api/ask-first", whatIf::askFirst));
+                Map.entry("/api/ask-first", whatIf::askFirst),
+                Map.entry("/api/upkeep", upkeep::due),
+                Map.entry("/api/history", upkeep::history),
+                Map.entry("/api/log", upkeep::log));
     }
 
     Optional<Answerer> find(String path) {
@@ -125,10 +124,7 @@ final class Desk {
     }
 
     private Reply sheet(JsonNode asked) {
-        String html = html(asked);
-        String policy = "default-src 'none'; style-src 'sha256-" + sha256(HtmlSheet.style())
-                + "'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
-        return new Reply(200, "text/html; charset=utf-8", html.getBytes(StandardCharsets.UTF_8), policy);
+        return Reply.styled(html(asked));
     }
 
     private Reply pdf(JsonNode asked) {
@@ -196,14 +192,5 @@ final class Desk {
 
     private static Vocabulary vocabulary(Bench bench) {
         return bench.advisor(bench.code()).base().book().vocabulary();
-    }
-
-    private static String sha256(String text) {
-        try {
-            return Base64.getEncoder()
-                    .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

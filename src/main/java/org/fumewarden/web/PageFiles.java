@@ -30,6 +30,8 @@ final class PageFiles {
             "whatif.js",
             "slider.js",
             "trail.js",
+            "upkeep.js",
+            "logform.js",
             "drill.js");
 
     private static final Map<String, String> TYPES = Map.of(

@@ -9,9 +9,10 @@ import { drawDescribe, refresh } from './describe.js';
 import { drawAdvice } from './advice.js';
 import { drawWhatIf } from './whatif.js';
 import { drawTrail } from './trail.js';
+import { drawUpkeep } from './upkeep.js';
 import { drawDrill } from './drill.js';
 
-const PLACES = { describe: drawDescribe, advice: drawAdvice, 'what-if': drawWhatIf, trail: drawTrail, drill: drawDrill };
+const PLACES = { describe: drawDescribe, advice: drawAdvice, 'what-if': drawWhatIf, trail: drawTrail, upkeep: drawUpkeep, drill: drawDrill };
 const AGAIN = 4000;
 const views = {};
 let answer;
@@ -163,7 +164,7 @@ async function start() {
   on('advice', () => {
     drawAnswer();
     refresh();
-    if (here() !== 'describe' && here() !== 'drill') show(false);
+    if (!['describe', 'drill', 'upkeep'].includes(here())) show(false);
   });
   decide();
 }

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.Optional;
 import java.util.Set;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.report.AdviceJson;
@@ -26,7 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DeskTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Library LIBRARY = Library.shipped(() -> LocalDate.of(2026, 3, 2));
-    private static final Desk DESK = new Desk(LIBRARY);
+    private static final Desk DESK = new Desk(LIBRARY, new UpkeepDesk(LIBRARY, Optional.empty()));
 
     static Iterable<String> starts() {
         return Starts.NAMES;
