@@ -71,6 +71,7 @@ final class ServeCommand implements Callable<Integer> {
         Library library = rules == null ? Library.shipped(LocalDate::now) : Library.edited(rules, LocalDate::now);
         Optional<Workshop> workshop =
                 Optional.ofNullable(store).map(file -> Workshop.at(file, Clock.systemDefaultZone()));
+        library.warm();
         try (WebServer server = WebServer.start(port, library, workshop, Duration.ofSeconds(longest))) {
             spec.commandLine().getErr().println("Fumewarden is at " + server.address() + " on this machine only.");
             spec.commandLine().getErr().println("End it with Ctrl-C.");

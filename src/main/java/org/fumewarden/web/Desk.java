@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.AdviceJson;
@@ -27,6 +28,7 @@ final class Desk {
     private static final int LONGEST_ANSWER = 2000;
 
     private final Library library;
+    private final Matters matters = new Matters();
     private final Map<String, Answerer> answerers;
 
     /** One kind of question. */
@@ -112,7 +114,12 @@ final class Desk {
     private Reply matters(JsonNode asked) {
         ObjectNode root = NODES.objectNode();
         ArrayNode list = root.putArray("questions");
-        new Relevance(bench(asked)).questions().forEach(list::add);
+        try {
+            String page = asked.path("page").asText("");
+            matters.of(page, TaskText.of(asked, "task"), bench(asked)).forEach(list::add);
+        } catch (CancellationException e) {
+            return Reply.refuse(409, "was overtaken by a newer one.", "wait for that.");
+        }
         return Reply.json(root);
     }
 

@@ -14,6 +14,7 @@ import { drawDrill } from './drill.js';
 
 const PLACES = { describe: drawDescribe, advice: drawAdvice, 'what-if': drawWhatIf, trail: drawTrail, upkeep: drawUpkeep, drill: drawDrill };
 const AGAIN = 4000;
+const PAGE = String(Math.random());
 const views = {};
 let answer;
 let typing = 0;
@@ -52,7 +53,7 @@ async function decide() {
 
 async function relevance(asked) {
   try {
-    const told = await askJson('api/matters', { task: JSON.parse(asked) }, true);
+    const told = await askJson('api/matters', { page: PAGE, task: JSON.parse(asked) }, true);
     if (running === asked) {
       state.matters = told.questions;
       refresh();
