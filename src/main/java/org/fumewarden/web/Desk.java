@@ -18,6 +18,7 @@ import org.fumewarden.report.DrillText;
 import org.fumewarden.report.HtmlSheet;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.whatif.Bench;
 import org.fumewarden.whatif.Drill;
@@ -56,6 +57,8 @@ final class Desk {
                 Map.entry("/api/drill", this::drill),
                 Map.entry("/api/compare", whatIf::compare),
                 Map.entry("/api/sweep", whatIf::sweep),
+                Map.entry("/api/plots", whatIf::plots),
+                Map.entry("/api/variants", whatIf::variants),
                 Map.entry("/api/explain", whatIf::explain),
                 Map.entry("/api/ask-first", whatIf::askFirst),
                 Map.entry("/api/upkeep", upkeep::due),
@@ -73,6 +76,10 @@ final class Desk {
 
     Bench bench(JsonNode asked, String name) {
         return Bench.ofText("task", TaskText.of(asked, name), library::advisor);
+    }
+
+    ShiftTables shiftTables() {
+        return library.shiftTables();
     }
 
     private Reply words(JsonNode asked) {
@@ -127,7 +134,10 @@ final class Desk {
         var place = TaskTree.parse("file", asked.path("text").asText(""));
         JsonNode tree = TaskText.tree(place);
         place.settle();
-        return Reply.json(NODES.objectNode().set("task", tree));
+        ObjectNode root = NODES.objectNode();
+        root.set("task", tree);
+        root.put("comments", TaskText.hasComments(asked.path("text").asText("")));
+        return Reply.json(root);
     }
 
     private Reply sheet(JsonNode asked) {

@@ -23,6 +23,8 @@ final class PageFiles {
             "units.js",
             "field.js",
             "exposures.js",
+            "measured.js",
+            "plots.js",
             "describe.js",
             "plate.js",
             "advice.js",

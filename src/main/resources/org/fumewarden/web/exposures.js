@@ -5,6 +5,7 @@ import { name, state } from './state.js';
 import { say } from './words.js';
 import { LEVEL_UNITS } from './units.js';
 import { amount } from './field.js';
+import { measured } from './measured.js';
 
 const TIMES = ['twa', 'stel', 'ceiling'];
 
@@ -34,43 +35,6 @@ function levelRow(entry, index, time, changed) {
     el('div', { className: 'answer' }, el('div', { className: 'choices' }, number.node,
       el('label', { className: 'choice' }, unknown, el('span', {}, say('ui.unknown')))), fault));
   return { node, fault };
-}
-
-/** A sample as a line: a level, or what else is known about it, as JSON. */
-function sampleLine(sample) {
-  return typeof sample === 'string' ? sample : JSON.stringify(sample);
-}
-
-function sampleOf(line) {
-  if (!line.startsWith('{')) return line;
-  try {
-    return JSON.parse(line);
-  } catch {
-    return line;
-  }
-}
-
-function extra(entry, index, changed) {
-  const samples = el('textarea', {
-    rows: 3, value: (entry.samples ?? []).map(sampleLine).join('\n'), placeholder: '0.004 mg/m3', maxLength: 4000,
-    oninput: () => {
-      const list = samples.value.split('\n').map(s => s.trim()).filter(Boolean).map(sampleOf);
-      changed('samples', list.length ? list : undefined);
-    },
-  });
-  const judged = el('input', { type: 'checkbox', checked: entry.judged === 'below-limit', onchange: update });
-  const because = el('input', { type: 'text', value: entry.because ?? '', maxLength: 200, oninput: update });
-  function update() {
-    changed('judged', judged.checked ? 'below-limit' : undefined);
-    changed('because', because.value.trim() || undefined);
-  }
-  const open = Boolean(entry.samples || entry.judged || entry.estimated);
-  return el('details', { open, className: 'more' }, el('summary', {}, say('ui.exposure.more')),
-    el('label', { className: 'stack' }, say('ui.exposure.samples'), samples),
-    el('p', { className: 'fault', 'data-path': `exposures.${index}.samples` }),
-    el('label', { className: 'choice' }, judged, el('span', {}, say('ui.exposure.judged'))),
-    el('label', { className: 'stack' }, say('ui.exposure.because'), because),
-    el('p', { className: 'fault', 'data-path': `exposures.${index}.judged` }));
 }
 
 /** The list of exposures of the task being described. */
@@ -107,7 +71,7 @@ export function exposures(onChange) {
     rows.push(...levels);
     return el('fieldset', { className: 'agent', 'data-path': `exposures.${index}` },
       el('legend', { lang: 'en' }, name(entry.agent ?? '?')),
-      levels.map(l => l.node), extra(entry, index, changed),
+      levels.map(l => l.node), measured(entry, index, changed),
       el('button', { type: 'button', className: 'quiet', onclick: () => {
         store(entries().filter((e, i) => i !== index));
         draw();

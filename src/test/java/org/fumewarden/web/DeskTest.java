@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.report.AdviceJson;
@@ -208,7 +209,7 @@ class DeskTest {
         List<String> other = matters.of("two", "newest", ready);
         assertFalse(older.isDone(), "another page stops nothing");
         assertEquals(other, matters.of("one", "newer", ready));
-        assertThrows(CancellationException.class, older::join);
+        assertThrows(CompletionException.class, older::join);
         assertEquals(other, new Relevance(ready).questions());
         assertTrue(other.contains("extraction"), other.toString());
     }
