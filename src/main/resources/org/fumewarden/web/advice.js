@@ -125,7 +125,8 @@ function basis(advice) {
     el('p', {}, say('sheet.editions', code.edition, code['checked-on'])),
     code.lacks.length > 0 && el('p', {}, say('sheet.lacks', code.lacks.join('; '))),
     el('p', { className: 'cite' }, say('sheet.revision', advice.revision, advice.trail.steps.length)),
-    el('p', {}, say('sheet.unverified.means')));
+    el('p', {}, say('sheet.unverified.means')),
+    document.documentElement.lang !== 'en' && el('p', {}, say('sheet.untranslated')));
 }
 
 async function sheet(kind) {

@@ -1,7 +1,7 @@
 // What was measured: one card an agent, each averaging time with its unit, its limit and "unknown".
 
 import { el, fresh, ruleWords } from './dom.js';
-import { name, state } from './state.js';
+import { name, nameLanguage, state } from './state.js';
 import { say } from './words.js';
 import { LEVEL_UNITS } from './units.js';
 import { amount } from './field.js';
@@ -70,7 +70,7 @@ export function exposures(onChange) {
     const levels = shown.map(t => levelRow(entry, index, t, changed));
     rows.push(...levels);
     return el('fieldset', { className: 'agent', 'data-path': `exposures.${index}` },
-      el('legend', { lang: 'en' }, name(entry.agent ?? '?')),
+      el('legend', { lang: nameLanguage(entry.agent) }, name(entry.agent ?? '?')),
       levels.map(l => l.node), measured(entry, index, changed),
       el('button', { type: 'button', className: 'quiet', onclick: () => {
         store(entries().filter((e, i) => i !== index));
@@ -82,7 +82,7 @@ export function exposures(onChange) {
     rows = [];
     list.replaceChildren(...entries().map(card));
     const taken = new Set(entries().map(e => e.agent));
-    choose.replaceChildren(...state.vocabulary.agents.filter(a => !taken.has(a.id)).map(a => el('option', { value: a.id, lang: 'en' }, a.name)));
+    choose.replaceChildren(...state.vocabulary.agents.filter(a => !taken.has(a.id)).map(a => el('option', { value: a.id, lang: nameLanguage(a.id) }, a.name)));
     suggest();
   }
   function suggest() {
@@ -91,7 +91,7 @@ export function exposures(onChange) {
     const open = (state.advice?.questions ?? []).map(q => q.question.split('.')).filter(p => p[0] === 'exposures').map(p => p[1]);
     const found = [...new Set([...open, ...(state.advice?.hazards ?? []).map(h => h.subject)])].filter(a => known.has(a) && !taken.has(a));
     suggestions.replaceChildren(...(found.length === 0 ? [] : [el('span', {}, say('ui.exposure.expected')), ' ',
-      ...found.map(a => el('button', { type: 'button', className: 'quiet', lang: 'en', onclick: () => add(a) }, `+ ${name(a)}`))]));
+      ...found.map(a => el('button', { type: 'button', className: 'quiet', lang: nameLanguage(a), onclick: () => add(a) }, `+ ${name(a)}`))]));
     const asked = (state.advice?.questions ?? []).filter(q => q.question.startsWith('exposures.'));
     reasons.replaceChildren(...asked.map(q => el('p', { className: 'asked' }, el('span', { className: 'tag' }, say('ui.needed')), ' ',
       ruleWords('span', q.ask), q.reasons[0] && el('span', { className: 'cite' }, ` ${q.reasons[0].rule} ${q.reasons[0].source}, ${q.reasons[0].clause}`))));
