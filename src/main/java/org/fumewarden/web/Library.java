@@ -46,7 +46,7 @@ public final class Library {
                 () -> Starts.NAMES.stream()
                         .map(name -> Bench.ofText(name, Starts.text(name), this::advisor))
                         .filter(bench -> codes().contains(bench.code()))
-                        .forEach(bench -> new Relevance(bench).questions()),
+                        .forEach(Bench::advise),
                 "fumewarden-warm");
         thread.setDaemon(true);
         thread.setPriority(Thread.MIN_PRIORITY);
