@@ -35,14 +35,16 @@ final class SampleAssessment {
         }
         Governing governing = found.value().get().governing();
         List<Input> inputs = new ArrayList<>();
-        inputs.add(new Exposure(
-                group.agent(),
-                group.averaging(),
-                level(group, governing),
-                group.unit(),
-                name(group, governing.statistic()),
-                false,
-                group.path()));
+        BigDecimal level = level(group, governing);
+        String name = name(group, governing.statistic());
+        Optional<SamplingError.Raised> raised =
+                SamplingError.of(group, group.error(), limit).flatMap(e -> e.single(group.highest()));
+        if (raised.isPresent() && raised.get().upper().compareTo(level) > 0) {
+            level = raised.get().upper();
+            name = name(group, Statistic.HIGHEST_SAMPLE) + raised.get().words();
+        }
+        inputs.add(new Exposure(group.agent(), group.averaging(), level, group.unit(), name, false, group.path()));
+        raised.ifPresent(r -> inputs.add(r.note()));
         governing.cautions().forEach(c -> inputs.add(Assessor.note(group, c.status(), c.sentence())));
         notUsed(group, found.value().get()).ifPresent(inputs::add);
         return new Assessment(group, limit, inputs, found.value(), Optional.empty());

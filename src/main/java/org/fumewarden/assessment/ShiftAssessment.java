@@ -47,8 +47,20 @@ final class ShiftAssessment {
         String count = "8 h average of " + n + (n == 1 ? " stretch" : " stretches") + ", " + Words.minutes(covered)
                 + " of " + Words.minutes(exposed) + " sampled";
         List<Input> inputs = new ArrayList<>();
+        OptionalDouble limit = figures.lowestLimit(shift.agent(), shift.averaging(), shift.unit()).stream()
+                .mapToDouble(BigDecimal::doubleValue)
+                .findFirst();
+        Optional<SamplingError.Raised> raised = SamplingError.of(shift, shift.error(), limit)
+                .flatMap(e -> e.average(Figures.level(level), shift.periods()));
         inputs.add(new Exposure(
-                shift.agent(), shift.averaging(), Figures.level(level), shift.unit(), count, false, shift.path()));
+                shift.agent(),
+                shift.averaging(),
+                raised.map(SamplingError.Raised::upper).orElse(Figures.level(level)),
+                shift.unit(),
+                count + raised.map(SamplingError.Raised::words).orElse(""),
+                false,
+                shift.path()));
+        raised.ifPresent(r -> inputs.add(r.note()));
         if (exposed > covered) {
             inputs.add(Assessor.note(
                     shift,
@@ -59,9 +71,6 @@ final class ShiftAssessment {
         inputs.add(Assessor.note(
                 shift, "one-shift", "One shift says little about other days. Maybe sample 6 or more shifts."));
         inputs.addAll(hidden(shift, figures));
-        OptionalDouble limit = figures.lowestLimit(shift.agent(), shift.averaging(), shift.unit()).stream()
-                .mapToDouble(BigDecimal::doubleValue)
-                .findFirst();
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
     }
 

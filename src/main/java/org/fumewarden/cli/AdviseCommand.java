@@ -113,16 +113,16 @@ final class AdviseCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("Kept as " + kept);
         }
         Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
-        write(sheet(advice, vocabulary));
+        write(sheet(bench, advice, vocabulary));
         return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
-    private byte[] sheet(Advice advice, Vocabulary vocabulary) {
+    private byte[] sheet(Bench bench, Advice advice, Vocabulary vocabulary) {
         return switch (format) {
             case text -> TextSheet.write(advice, vocabulary).getBytes(StandardCharsets.UTF_8);
             case json -> AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8);
-            case html -> HtmlSheet.write(advice, vocabulary, Words.in(language)).getBytes(StandardCharsets.UTF_8);
-            case pdf -> PdfSheet.write(HtmlSheet.write(advice, vocabulary, Words.in(language)));
+            case html -> HtmlSheet.write(bench, advice, Words.in(language)).getBytes(StandardCharsets.UTF_8);
+            case pdf -> PdfSheet.write(HtmlSheet.write(bench, advice, Words.in(language)));
         };
     }
 

@@ -3,14 +3,17 @@ package org.fumewarden.cli;
 import java.io.IOException;
 import java.net.BindException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.web.Library;
 import org.fumewarden.web.WebServer;
+import org.fumewarden.web.Workshop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -21,10 +24,11 @@ import picocli.CommandLine.Spec;
         name = "serve",
         mixinStandardHelpOptions = true,
         description = {
-            "Serves the page on this machine alone: no account, no network, nothing kept by the server.",
+            "Serves the page on this machine alone: no account, no network. The server keeps nothing but the log,",
+            "and that only when a store is named.",
             "It runs until it is interrupted."
         },
-        footer = {"", "Example:", "  fumewarden serve --port 8460"})
+        footer = {"", "Example:", "  fumewarden serve --port 8460 --store yard.db"})
 final class ServeCommand implements Callable<Integer> {
     private static final int HIGHEST_PORT = 65_535;
 
@@ -45,6 +49,12 @@ final class ServeCommand implements Callable<Integer> {
             description = "Work on one request is stopped after this time; ${DEFAULT-VALUE} when not given.")
     private int longest;
 
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            description = "Register and log for the place Upkeep; without it that place stays closed.")
+    private Path store;
+
     @Spec
     private CommandSpec spec;
 
@@ -59,7 +69,10 @@ final class ServeCommand implements Callable<Integer> {
                     "--port 8460 --longest 30."));
         }
         Library library = rules == null ? Library.shipped(LocalDate::now) : Library.edited(rules, LocalDate::now);
-        try (WebServer server = WebServer.start(port, library, Duration.ofSeconds(longest))) {
+        Optional<Workshop> workshop =
+                Optional.ofNullable(store).map(file -> Workshop.at(file, Clock.systemDefaultZone()));
+        library.warm();
+        try (WebServer server = WebServer.start(port, library, workshop, Duration.ofSeconds(longest))) {
             spec.commandLine().getErr().println("Fumewarden is at " + server.address() + " on this machine only.");
             spec.commandLine().getErr().println("End it with Ctrl-C.");
             spec.commandLine().getErr().flush();

@@ -34,11 +34,20 @@ public final class CodeBook {
      * @throws InputException when the code is not there or its card is wrong
      */
     public static List<String> folders(RuleFolder folder, String code) {
+        return folders(card(folder, code));
+    }
+
+    /**
+     * The card of a code, read without any table.
+     *
+     * @throws InputException when the code is not there or its card is wrong
+     */
+    public static CodeCard card(RuleFolder folder, String code) {
         there(folder, code);
         Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
         root.settle();
-        return folders(card);
+        return card;
     }
 
     private static List<String> folders(CodeCard card) {

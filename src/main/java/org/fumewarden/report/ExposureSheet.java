@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Figures;
 import org.fumewarden.assessment.RoomEstimate;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Outcome;
@@ -26,10 +28,12 @@ import org.fumewarden.model.Unit;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
+import org.fumewarden.whatif.Bench;
 
 /** The arithmetic of exposure behind the advice on one task. */
 public final class ExposureSheet {
     private static final double USUAL_SHIFT = 480;
+    private static final double USUAL_WEEK = 2400;
     private static final double MINUTES = 60;
     private static final String FUME = "welding-fume";
 
@@ -47,6 +51,19 @@ public final class ExposureSheet {
         this.figures = figures;
         this.limits = new LimitsUsed(advice, figures);
         this.vocabulary = vocabulary;
+    }
+
+    /** What the sheet of advice shows of the samples of a task, in its order; none without a limit to draw. */
+    static List<SamplePart.Sampled> sampled(Bench bench, Advice advice) {
+        Task task = bench.task(bench.code(), Map.of());
+        Advisor advisor = bench.advisor(bench.code());
+        CodeBook book = advisor.base().book();
+        List<Assessment> assessed = advisor.assess(task);
+        ExposureSheet sheet =
+                new ExposureSheet(task, advice, assessed, new Figures(book.rows(task.on())), book.vocabulary());
+        return assessed.stream()
+                .flatMap(a -> sheet.samples(a).flatMap(s -> s.sampled(a)).stream())
+                .toList();
     }
 
     /** The sheet as plain text. */
@@ -154,17 +171,18 @@ public final class ExposureSheet {
 
     private void longShift(Page page) {
         double shift = WearSection.amount(advice, "shift").orElse(0);
-        if (shift <= USUAL_SHIFT) {
+        OptionalDouble week = WearSection.amount(advice, "week");
+        if (shift <= USUAL_SHIFT && week.orElse(0) <= USUAL_WEEK) {
             return;
         }
-        page.head("A shift of " + Page.number(shift / MINUTES) + " h");
+        page.head(longer(shift, week));
         page.paragraph("Limits are set for 8 hours a day and 40 a week. These adjustments are advisory unless the code"
                 + " orders one; they never raise a limit. The advice used the limits shown with it.");
         List<String> done = new ArrayList<>();
         figures.all(Limit.class)
                 .filter(l -> l.averaging() == Averaging.TWA && exposed(l.agent()))
                 .forEach(l -> {
-                    String line = adjusted(l, shift / MINUTES);
+                    String line = adjusted(l, Math.max(shift, USUAL_SHIFT) / MINUTES, week);
                     if (!done.contains(line)) {
                         done.add(line);
                         page.paragraph(line);
@@ -172,18 +190,33 @@ public final class ExposureSheet {
                 });
     }
 
+    private static String longer(double shift, OptionalDouble week) {
+        String weeks = week.isPresent() ? Page.number(week.getAsDouble() / MINUTES) + " h a week" : "";
+        return shift > USUAL_SHIFT
+                ? "A shift of " + Page.number(shift / MINUTES) + " h" + (weeks.isEmpty() ? "" : ", " + weeks)
+                : "Work of " + weeks;
+    }
+
     private boolean exposed(String agent) {
         return advice.inputs().stream()
                 .anyMatch(i -> i instanceof Exposure x && x.agent().equals(agent) && x.averaging() == Averaging.TWA);
     }
 
-    private String adjusted(Limit limit, double hours) {
+    private String adjusted(Limit limit, double hours, OptionalDouble week) {
         double plain = limit.value().doubleValue();
         Outcome<Double> dose = ShiftAdjustment.equalDose(plain, hours);
         Outcome<Double> daily = ShiftAdjustment.daily(hours).map(f -> plain * f);
+        Outcome<Double> stricter = ShiftAdjustment.stricter(hours, week.orElse(USUAL_WEEK) / MINUTES)
+                .map(f -> plain * f);
         String unit = " " + limit.unit().symbol();
         return "- " + vocabulary.name(limit.agent()) + ": limit " + Page.number(plain) + unit + "; same daily dose "
                 + dose.value().map(v -> Page.number(v) + unit).orElse(dose.sentence()) + "; with recovery time "
-                + daily.value().map(v -> Page.number(v) + unit).orElse(daily.sentence());
+                + daily.value().map(v -> Page.number(v) + unit).orElse(daily.sentence())
+                + (week.isEmpty()
+                        ? ""
+                        : "; with the week counted too "
+                                + stricter.value()
+                                        .map(v -> Page.number(v) + unit)
+                                        .orElse(stricter.sentence()));
     }
 }

@@ -17,6 +17,7 @@ import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.html.Citations;
 import org.fumewarden.report.html.Markup;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.whatif.Bench;
 
 /** The advice sheet as one HTML file that needs nothing else: no script, no network, the answer first. */
 public final class HtmlSheet {
@@ -26,16 +27,24 @@ public final class HtmlSheet {
     private final Words words;
     private final Markup out = new Markup();
     private final Citations cite;
+    private final List<SamplePart.Sampled> samples;
 
-    private HtmlSheet(Vocabulary vocabulary, Words words) {
+    private HtmlSheet(Vocabulary vocabulary, Words words, List<SamplePart.Sampled> samples) {
+        this.samples = List.copyOf(samples);
         this.vocabulary = vocabulary;
         this.words = words;
         this.cite = new Citations(out, words, vocabulary::nameWithin);
     }
 
-    /** Writes the sheet; it is well-formed XML as well as HTML. */
+    /** Writes the sheet of advice alone, without plots; it is well-formed XML as well as HTML. */
     public static String write(Advice advice, Vocabulary vocabulary, Words words) {
-        return new HtmlSheet(vocabulary, words).sheet(advice);
+        return new HtmlSheet(vocabulary, words, List.of()).sheet(advice);
+    }
+
+    /** Writes the sheet of a task: the advice on it, and the plots of its samples. */
+    public static String write(Bench bench, Advice advice, Words words) {
+        Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+        return new HtmlSheet(vocabulary, words, ExposureSheet.sampled(bench, advice)).sheet(advice);
     }
 
     /** The style of the sheet, which also stands inside it. */
@@ -90,6 +99,7 @@ public final class HtmlSheet {
         sentences("controls", advice.controlsFirst());
         sentences("hazards", advice.hazards());
         sentences("filters", advice.filters());
+        new SamplePart(out, words).write(advice.requiredFactor(), samples);
         classes("suitable", advice.with("suitable"));
         classes("undecided", advice.with("undecided"));
         List<Respirator> barred = advice.with("barred");
@@ -111,13 +121,6 @@ public final class HtmlSheet {
                 pair("open", words.say("sheet.open.count", advice.questions().size()));
             }
             pair("factor", factor(advice.requiredFactor()));
-            if (!advice.requiredFactor().byStatistic().isEmpty()) {
-                pair(
-                        "by-statistic",
-                        advice.requiredFactor().byStatistic().stream()
-                                .map(s -> s.statistic() + " " + s.factor().toPlainString())
-                                .collect(Collectors.joining("; ")));
-            }
             pair("wear", advice.recommended().map(this::wear).orElseGet(() -> none(advice)));
             advice.recommended().ifPresent(r -> pair("filter", r.filter()));
         });

@@ -2,6 +2,7 @@ package org.fumewarden.report;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -25,6 +26,7 @@ public final class PdfSheet {
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.usePdfUaAccessibility(true);
             builder.useUriResolver((base, uri) -> null);
+            builder.useSVGDrawer(new BatikSVGDrawer());
             font(builder, "DejaVuSans.ttf", "DejaVu Sans", 400);
             font(builder, "DejaVuSans-Bold.ttf", "DejaVu Sans", 700);
             font(builder, "DejaVuSansMono.ttf", "DejaVu Sans Mono", 400);

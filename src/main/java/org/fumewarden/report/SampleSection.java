@@ -1,8 +1,13 @@
 package org.fumewarden.report;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.assessment.Assessment;
+import org.fumewarden.assessment.Figures;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Estimate;
 import org.fumewarden.exposure.Exceedance;
@@ -14,6 +19,8 @@ import org.fumewarden.exposure.SampleSet;
 import org.fumewarden.exposure.ShapiroWilk;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.exposure.WorkerVariance;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Need;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.task.Choices;
 import org.fumewarden.task.Reading;
@@ -149,6 +156,26 @@ final class SampleSection {
                 .map(i -> "A worker has more than 5 % of days above the limit with a probability of "
                         + Page.percent(i.probability()) + ". ")
                 .orElse(found.sentence() + " ");
+    }
+
+    /** The plot with level and required factor by each statistic; empty when there is no limit to hold them against. */
+    Optional<SamplePart.Sampled> sampled(Assessment assessment) {
+        String rests = assessment.exposure().map(Exposure::statistic).orElse("-");
+        return plot().map(p -> new SamplePart.Sampled(p, rests, byStatistic()));
+    }
+
+    private List<ByStatistic> byStatistic() {
+        BigDecimal held = BigDecimal.valueOf(limit.orElseThrow());
+        List<ByStatistic> lines = new ArrayList<>();
+        for (Estimate estimate : appraisal.estimates()) {
+            estimate.value().ifPresent(value -> {
+                BigDecimal level =
+                        estimate.statistic() == Statistic.HIGHEST_SAMPLE ? group.highest() : Figures.level(value);
+                BigDecimal factor = new Need(group.agent(), "ratio", level, held, "").value();
+                lines.add(new ByStatistic(estimate.statistic().words(), level, factor));
+            });
+        }
+        return lines;
     }
 
     /** The plot; empty when there is no limit to draw. */

@@ -181,6 +181,7 @@ public final class TaskSchema {
         period.putObject("level").put("type", "string").put("pattern", LEVEL);
         text(period, "duration", "How long, such as 2 h or 45 min");
         only(cells.putObject("unsampled"), Choices.unsampled());
+        text(cells, "error", "Sampling and analytical error of each result, such as 23 %");
         only(cells.putObject("estimate"), Set.of("room-model"));
         ArrayNode averagings = cells.putObject("averaging").putArray("enum");
         averagings.add("PT8H").add("PT15M").add("ceiling");

@@ -28,6 +28,7 @@ final class ExposureReader {
             "statistic",
             "periods",
             "unsampled",
+            "error",
             "estimate",
             "estimated",
             "judged",
@@ -106,6 +107,9 @@ final class ExposureReader {
                 cells.get(cell).complain("stands without " + other + ".", "add " + other + ":, or drop it.");
             }
         });
+        if (cells.containsKey("error") && !cells.containsKey("samples") && !cells.containsKey("periods")) {
+            cells.get("error").complain("stands without samples or periods.", "add the results it belongs to.");
+        }
         if (inputs.size() + readings.size() == before && item.problems().isEmpty()) {
             item.complain("gives no level.", "add twa: \"0.12 mg/m3\", samples, judged: below-limit, or twa: unknown.");
         }

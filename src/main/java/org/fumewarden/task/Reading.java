@@ -3,6 +3,7 @@ package org.fumewarden.task;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fumewarden.exposure.NonDetects;
 import org.fumewarden.exposure.Period;
 import org.fumewarden.exposure.Sample;
@@ -29,6 +30,7 @@ public sealed interface Reading {
      * @param samples all in {@code unit}, all above zero
      * @param highest the highest result or detection limit as written, in {@code unit}
      * @param desired a statistic that counts when it is higher than the usual one
+     * @param error sampling and analytical error as a share, such as 0.23
      */
     record Samples(
             String agent,
@@ -38,6 +40,7 @@ public sealed interface Reading {
             BigDecimal highest,
             NonDetects nonDetects,
             Optional<Statistic> desired,
+            OptionalDouble error,
             String path)
             implements Reading {
         public Samples {
@@ -49,8 +52,15 @@ public sealed interface Reading {
      * Stretches of one shift, back to back in the order worked.
      *
      * @param rest how the part of the shift is counted that nobody sampled
+     * @param error sampling and analytical error of each stretch as a share
      */
-    record Shift(String agent, Unit unit, List<Period> periods, TimeWeightedAverage.Unsampled rest, String path)
+    record Shift(
+            String agent,
+            Unit unit,
+            List<Period> periods,
+            TimeWeightedAverage.Unsampled rest,
+            OptionalDouble error,
+            String path)
             implements Reading {
         public Shift {
             periods = List.copyOf(periods);

@@ -19,6 +19,7 @@ import org.fumewarden.model.Unit;
 /** Reads samples and sampled stretches of a shift, with a complaint for each that cannot be. */
 final class SampleReader {
     private static final Set<String> SAMPLE = Set.of("level", "duration", "worker");
+    private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
     private static final Set<String> PERIOD = Set.of("level", "duration");
 
     private SampleReader() {}
@@ -35,6 +36,7 @@ final class SampleReader {
         }
         Optional<NonDetects> nonDetects = Choices.read(cells.get("non-detects"), NonDetects.values());
         Optional<Statistic> desired = Choices.read(cells.get("statistic"), Statistic.values());
+        OptionalDouble error = error(cells.get("error"));
         if (place.problems().size() > before) {
             return Optional.empty();
         }
@@ -54,6 +56,7 @@ final class SampleReader {
                                 .orElseThrow(),
                         nonDetects.orElse(NonDetects.MAXIMUM_LIKELIHOOD),
                         desired,
+                        error,
                         place.path()));
     }
 
@@ -111,6 +114,20 @@ final class SampleReader {
         return minutes.stream().mapToDouble(BigDecimal::doubleValue).findFirst();
     }
 
+    /** Sampling and analytical error as a share. */
+    private static OptionalDouble error(Located place) {
+        if (place == null) {
+            return OptionalDouble.empty();
+        }
+        Optional<BigDecimal> percent = Quantities.amount(place, "percent");
+        if (percent.isPresent() && percent.get().compareTo(WHOLE) >= 0) {
+            place.complain("is as large as the result itself: \"" + Located.shown(place.text()) + "\".", "23 %.");
+        }
+        return percent.stream()
+                .mapToDouble(p -> p.doubleValue() / WHOLE.doubleValue())
+                .findFirst();
+    }
+
     private static Optional<Unit> unit(Located place, List<Quantities.Level> levels) {
         List<Unit> units =
                 levels.stream().map(Quantities.Level::unit).distinct().toList();
@@ -141,6 +158,7 @@ final class SampleReader {
         }
         Unsampled rest =
                 Choices.read(cells.get("unsampled"), Unsampled.values()).orElse(Unsampled.AS_HIGHEST);
+        OptionalDouble error = error(cells.get("error"));
         if (place.problems().size() > before) {
             return Optional.empty();
         }
@@ -148,6 +166,6 @@ final class SampleReader {
             place.complain("is an empty list.", "[{level: 0.2 mg/m3, duration: 2 h}].");
             return Optional.empty();
         }
-        return unit(place, levels).map(unit -> new Reading.Shift(agent, unit, periods, rest, place.path()));
+        return unit(place, levels).map(unit -> new Reading.Shift(agent, unit, periods, rest, error, place.path()));
     }
 }

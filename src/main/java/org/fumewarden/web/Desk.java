@@ -4,16 +4,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.AdviceJson;
@@ -21,6 +18,7 @@ import org.fumewarden.report.DrillText;
 import org.fumewarden.report.HtmlSheet;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.whatif.Bench;
 import org.fumewarden.whatif.Drill;
@@ -31,6 +29,7 @@ final class Desk {
     private static final int LONGEST_ANSWER = 2000;
 
     private final Library library;
+    private final Matters matters = new Matters();
     private final Map<String, Answerer> answerers;
 
     /** One kind of question. */
@@ -38,7 +37,7 @@ final class Desk {
         Reply answer(JsonNode asked);
     }
 
-    Desk(Library library) {
+    Desk(Library library, UpkeepDesk upkeep) {
         this.library = library;
         WhatIfDesk whatIf = new WhatIfDesk(this);
         this.answerers = Map.ofEntries(
@@ -58,8 +57,13 @@ final class Desk {
                 Map.entry("/api/drill", this::drill),
                 Map.entry("/api/compare", whatIf::compare),
                 Map.entry("/api/sweep", whatIf::sweep),
+                Map.entry("/api/plots", whatIf::plots),
+                Map.entry("/api/variants", whatIf::variants),
                 Map.entry("/api/explain", whatIf::explain),
-                Map.entry("/api/ask-first", whatIf::askFirst));
+                Map.entry("/api/ask-first", whatIf::askFirst),
+                Map.entry("/api/upkeep", upkeep::due),
+                Map.entry("/api/history", upkeep::history),
+                Map.entry("/api/log", upkeep::log));
     }
 
     Optional<Answerer> find(String path) {
@@ -72,6 +76,10 @@ final class Desk {
 
     Bench bench(JsonNode asked, String name) {
         return Bench.ofText("task", TaskText.of(asked, name), library::advisor);
+    }
+
+    ShiftTables shiftTables() {
+        return library.shiftTables();
     }
 
     private Reply words(JsonNode asked) {
@@ -113,7 +121,12 @@ final class Desk {
     private Reply matters(JsonNode asked) {
         ObjectNode root = NODES.objectNode();
         ArrayNode list = root.putArray("questions");
-        new Relevance(bench(asked)).questions().forEach(list::add);
+        try {
+            String page = asked.path("page").asText("");
+            matters.of(page, TaskText.of(asked, "task"), bench(asked)).forEach(list::add);
+        } catch (CancellationException e) {
+            return Reply.refuse(409, "was overtaken by a newer one.", "wait for that.");
+        }
         return Reply.json(root);
     }
 
@@ -121,14 +134,14 @@ final class Desk {
         var place = TaskTree.parse("file", asked.path("text").asText(""));
         JsonNode tree = TaskText.tree(place);
         place.settle();
-        return Reply.json(NODES.objectNode().set("task", tree));
+        ObjectNode root = NODES.objectNode();
+        root.set("task", tree);
+        root.put("comments", TaskText.hasComments(asked.path("text").asText("")));
+        return Reply.json(root);
     }
 
     private Reply sheet(JsonNode asked) {
-        String html = html(asked);
-        String policy = "default-src 'none'; style-src 'sha256-" + sha256(HtmlSheet.style())
-                + "'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
-        return new Reply(200, "text/html; charset=utf-8", html.getBytes(StandardCharsets.UTF_8), policy);
+        return Reply.styled(html(asked));
     }
 
     private Reply pdf(JsonNode asked) {
@@ -137,7 +150,7 @@ final class Desk {
 
     private String html(JsonNode asked) {
         Bench bench = bench(asked);
-        return HtmlSheet.write(bench.advise(), vocabulary(bench), language(asked));
+        return HtmlSheet.write(bench, bench.advise(), language(asked));
     }
 
     /** Decides the task anew and compares the bytes with advice that was given before. */
@@ -196,14 +209,5 @@ final class Desk {
 
     private static Vocabulary vocabulary(Bench bench) {
         return bench.advisor(bench.code()).base().book().vocabulary();
-    }
-
-    private static String sha256(String text) {
-        try {
-            return Base64.getEncoder()
-                    .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

@@ -11,6 +11,8 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.shift.ShiftTables;
+import org.fumewarden.whatif.Bench;
 
 /** The codes that can decide, each compiled once when it is first asked for. */
 public final class Library {
@@ -19,6 +21,8 @@ public final class Library {
     private final Supplier<LocalDate> today;
     private final Map<String, CodeCard> cards = new ConcurrentHashMap<>();
     private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
+
+    private ShiftTables shiftTables;
 
     private Library(RuleFolder folder, boolean compiledNow, Supplier<LocalDate> today) {
         this.folder = folder;
@@ -36,12 +40,33 @@ public final class Library {
         return new Library(RuleFolder.at(folder), true, today);
     }
 
+    /** Makes the codes of the starting tasks ready, one after the other, so that nobody waits for the first answer. */
+    public void warm() {
+        Thread thread = new Thread(
+                () -> Starts.NAMES.stream()
+                        .map(name -> Bench.ofText(name, Starts.text(name), this::advisor))
+                        .filter(bench -> codes().contains(bench.code()))
+                        .forEach(Bench::advise),
+                "fumewarden-warm");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.MIN_PRIORITY);
+        thread.start();
+    }
+
     List<String> codes() {
         return folder.codes();
     }
 
+    /** The tables of filters, air flow and batteries, read once. */
+    synchronized ShiftTables shiftTables() {
+        if (shiftTables == null) {
+            shiftTables = ShiftTables.read(folder);
+        }
+        return shiftTables;
+    }
+
     CodeCard card(String code) {
-        return cards.computeIfAbsent(code, id -> CodeBook.read(folder, id).card());
+        return cards.computeIfAbsent(code, id -> CodeBook.card(folder, id));
     }
 
     Advisor advisor(String code) {

@@ -23,6 +23,8 @@ final class PageFiles {
             "units.js",
             "field.js",
             "exposures.js",
+            "measured.js",
+            "plots.js",
             "describe.js",
             "plate.js",
             "advice.js",
@@ -30,6 +32,8 @@ final class PageFiles {
             "whatif.js",
             "slider.js",
             "trail.js",
+            "upkeep.js",
+            "logform.js",
             "drill.js");
 
     private static final Map<String, String> TYPES = Map.of(

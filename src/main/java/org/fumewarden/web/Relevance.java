@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.codes.Question;
@@ -42,23 +43,24 @@ final class Relevance {
                 unknown.add(u.question());
             }
         }
-        List<String> matter = new ArrayList<>();
-        for (Question question : vocabulary.questions()) {
-            if (question.group().equals(UNIT)) {
-                continue;
-            }
-            if (open.contains(question.id()) || !unknown.contains(question.id()) || turns(question, now)) {
-                matter.add(question.id());
-            }
-        }
-        return matter;
+        Thread asking = Thread.currentThread();
+        return vocabulary.questions().parallelStream()
+                .filter(q -> !q.group().equals(UNIT))
+                .filter(q -> open.contains(q.id()) || !unknown.contains(q.id()) || turns(q, now, asking))
+                .map(Question::id)
+                .toList();
     }
 
-    private boolean turns(Question question, Advice now) {
+    /** Tries the answers one after the other, in whichever thread; ends when the thread that asks is stopped. */
+    private boolean turns(Question question, Advice now, Thread asking) {
         List<String> answers = new ArrayList<>(vocabulary.choices(question).keySet());
         answers.addAll(VocabularyJson.samples(question.kind()));
-        return answers.stream()
-                .anyMatch(a -> !Differences.between(now, bench.advise(new TreeMap<>(Map.of(question.path(), a))))
-                        .isEmpty());
+        return answers.stream().anyMatch(answer -> {
+            if (asking.isInterrupted()) {
+                throw new CancellationException("Nobody waits for these questions any more.");
+            }
+            Advice then = bench.advise(new TreeMap<>(Map.of(question.path(), answer)));
+            return !Differences.between(now, then).isEmpty();
+        });
     }
 }

@@ -7,6 +7,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
 import java.util.List;
 import org.fumewarden.codes.Problem;
 
@@ -29,6 +32,24 @@ record Reply(int status, String type, byte[] body, String policy) {
 
     static Reply text(String text) {
         return of("text/plain; charset=utf-8", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A sheet with one style of its own inside: that style may apply, and nothing else. */
+    static Reply styled(String html) {
+        int start = html.indexOf("<style>") + "<style>".length();
+        String style = html.substring(start, html.indexOf("</style>", start));
+        String policy = "default-src 'none'; style-src 'sha256-" + sha256(style)
+                + "'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
+        return new Reply(200, "text/html; charset=utf-8", html.getBytes(StandardCharsets.UTF_8), policy);
+    }
+
+    private static String sha256(String text) {
+        try {
+            return Base64.getEncoder()
+                    .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     static Reply json(String json) {

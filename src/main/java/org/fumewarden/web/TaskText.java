@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,11 @@ import org.fumewarden.codes.Problem;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
+import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.comments.CommentType;
+import org.yaml.snakeyaml.events.CommentEvent;
+import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -41,6 +46,18 @@ final class TaskText {
             return task.toString();
         }
         throw new InputException(new Problem("request", 0, name, "holds no task.", "reload the page."));
+    }
+
+    /** True when a file holds notes behind {@code #}, which its tree does not carry. */
+    static boolean hasComments(String text) {
+        LoaderOptions options = new LoaderOptions();
+        options.setProcessComments(true);
+        for (Event event : new Yaml(options).parse(new StringReader(text))) {
+            if (event instanceof CommentEvent comment && comment.getCommentType() != CommentType.BLANK_LINE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The tree of a parsed file: every single value is a word. */

@@ -53,6 +53,14 @@ final class VocabularyJson {
         });
         ObjectNode names = root.putObject("names");
         vocabulary.names().forEach(names::put);
+        ArrayNode translated = root.putArray("translated");
+        vocabulary.agents().forEach(id -> {
+            String name = words.sayOr("agent." + id, "");
+            if (!name.isEmpty()) {
+                names.put(id, name);
+                translated.add(id);
+            }
+        });
         ArrayNode limits = root.putArray("limits");
         book.rows(on).stream()
                 .filter(Limit.class::isInstance)

@@ -11,8 +11,11 @@ import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -24,6 +27,8 @@ public final class WebServer implements AutoCloseable {
     static final int MAX_BYTES = 1_000_000;
 
     private static final int THREADS = 16;
+    private static final String PAPER = "/paper/";
+    private static final String ITEM = "item=";
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private final HttpServer server;
@@ -31,6 +36,7 @@ public final class WebServer implements AutoCloseable {
     private final TimeLimit limit;
     private final PageFiles files = new PageFiles();
     private final Desk desk;
+    private final UpkeepDesk upkeep;
     private final Gate gate;
 
     static {
@@ -40,7 +46,8 @@ public final class WebServer implements AutoCloseable {
         setUnlessGiven("sun.net.httpserver.nodelay", "true");
     }
 
-    private WebServer(HttpServer server, Desk desk, Duration longest) {
+    private WebServer(HttpServer server, Desk desk, UpkeepDesk upkeep, Duration longest) {
+        this.upkeep = upkeep;
         this.server = server;
         this.desk = desk;
         this.limit = new TimeLimit(longest);
@@ -55,14 +62,21 @@ public final class WebServer implements AutoCloseable {
     }
 
     /**
-     * Starts a server.
+     * Starts a server without a register.
      *
      * @param port 0 for any free port
      * @param longest time after which the work on one request is stopped
      */
     public static WebServer start(int port, Library library, Duration longest) throws IOException {
+        return start(port, library, Optional.empty(), longest);
+    }
+
+    /** Starts a server, with the register and log of a workshop when there is one. */
+    public static WebServer start(int port, Library library, Optional<Workshop> workshop, Duration longest)
+            throws IOException {
         InetSocketAddress loopback = new InetSocketAddress(InetAddress.getLoopbackAddress(), port);
-        WebServer server = new WebServer(HttpServer.create(loopback, 0), new Desk(library), longest);
+        UpkeepDesk upkeep = new UpkeepDesk(library, workshop);
+        WebServer server = new WebServer(HttpServer.create(loopback, 0), new Desk(library, upkeep), upkeep, longest);
         server.server.start();
         return server;
     }
@@ -91,6 +105,7 @@ public final class WebServer implements AutoCloseable {
         String path = exchange.getRequestURI().getRawPath();
         if (exchange.getRequestMethod().equals("GET")) {
             return files.find(path)
+                    .or(() -> paper(exchange.getRequestURI()))
                     .orElseGet(
                             () -> Reply.refuse(404, "asks for a page that is not there.", "the address ending in /."));
         }
@@ -105,17 +120,39 @@ public final class WebServer implements AutoCloseable {
         return decide(answerer.get(), body);
     }
 
+    /** A paper that the browser opens to print: /paper/card?item=U-014. */
+    private Optional<Reply> paper(URI asked) {
+        String sheet = asked.getRawPath().startsWith(PAPER) ? asked.getRawPath().substring(PAPER.length()) : "";
+        if (!UpkeepDesk.sheets().contains(sheet)) {
+            return Optional.empty();
+        }
+        String query = Optional.ofNullable(asked.getRawQuery()).orElse("");
+        String item = query.startsWith(ITEM) ? query.substring(ITEM.length()) : "";
+        try {
+            String id = URLDecoder.decode(item, StandardCharsets.UTF_8);
+            return Optional.of(limited(() -> upkeep.paper(sheet, id)));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
     private Reply decide(Desk.Answerer answerer, byte[] body) {
         try {
             JsonNode asked = MAPPER.readTree(body);
             if (asked == null || !asked.isObject()) {
                 return Reply.refuse(400, "holds no JSON object.", "reload the page.");
             }
-            return limit.run(() -> answerer.answer(asked));
+            return limited(() -> answerer.answer(asked));
         } catch (JsonProcessingException e) {
             return Reply.refuse(400, "is not JSON.", "reload the page.");
         } catch (IOException e) {
             return Reply.refuse(400, "cannot be read.", "reload the page.");
+        }
+    }
+
+    private Reply limited(Callable<Reply> work) {
+        try {
+            return limit.run(work);
         } catch (ExecutionException e) {
             return fault(e.getCause());
         } catch (InterruptedException e) {

@@ -10,6 +10,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.report.TaskPlots;
 import org.fumewarden.report.plot.LadderChart;
 import org.fumewarden.whatif.AnswerValue;
 import org.fumewarden.whatif.Bench;
@@ -77,6 +78,38 @@ final class WhatIfDesk {
             throw new InputException(new Problem(
                     "request", 0, name, "is no number: \"" + text + "\".", "digits and a point, such as 0.05."));
         }
+    }
+
+    /** The plots of a task, with what they say in numbers. */
+    Reply plots(JsonNode asked) {
+        ArrayNode list = NODES.arrayNode();
+        for (TaskPlots.Drawn drawn : TaskPlots.of(desk.bench(asked), desk.shiftTables())) {
+            ObjectNode node = list.addObject();
+            node.put("id", drawn.id());
+            node.put("title", drawn.title());
+            node.put("rests", drawn.rests());
+            node.put("svg", drawn.svg());
+            node.put("words", drawn.words());
+            ArrayNode lines = node.putArray("lines");
+            drawn.lines().forEach(line -> lines.addObject()
+                    .put("statistic", line.statistic())
+                    .put("level", line.level().toPlainString())
+                    .put("factor", line.factor().toPlainString()));
+        }
+        return Reply.json(NODES.objectNode().set("plots", list));
+    }
+
+    /** The named variants that a task keeps: each a set of changes to try. */
+    Reply variants(JsonNode asked) {
+        ObjectNode root = NODES.objectNode();
+        ArrayNode list = root.putArray("variants");
+        desk.bench(asked).variants().forEach((name, changes) -> {
+            ObjectNode each = list.addObject().put("name", name);
+            ObjectNode told = each.putObject("changes");
+            changes.forEach(told::put);
+            each.set("task", TaskText.tree(desk.bench(asked).tree(changes)));
+        });
+        return Reply.json(root);
     }
 
     Reply explain(JsonNode asked) {

@@ -6,6 +6,7 @@ import { at, state } from './state.js';
 import { say } from './words.js';
 import { brief, plate } from './plate.js';
 import { ruler, SIGNS } from './ruler.js';
+import { plots } from './plots.js';
 
 export function unverified(yes) {
   return yes ? el('strong', { className: 'unverified' }, ` \u25B3 ${say('sheet.unverified')}`) : null;
@@ -124,7 +125,8 @@ function basis(advice) {
     el('p', {}, say('sheet.editions', code.edition, code['checked-on'])),
     code.lacks.length > 0 && el('p', {}, say('sheet.lacks', code.lacks.join('; '))),
     el('p', { className: 'cite' }, say('sheet.revision', advice.revision, advice.trail.steps.length)),
-    el('p', {}, say('sheet.unverified.means')));
+    el('p', {}, say('sheet.unverified.means')),
+    document.documentElement.lang !== 'en' && el('p', {}, say('sheet.untranslated')));
 }
 
 async function sheet(kind) {
@@ -154,7 +156,7 @@ export function drawAdvice(root) {
       el('button', { type: 'button', onclick: () => sheet('pdf') }, say('ui.sheet.pdf'))),
     ...[section('stops', advice.stops), section('conflicts', advice.conflicts), questions(advice),
       best && section('conditions', best.conditions), best && section('chosen', best.reasons),
-      section('controls', advice['controls-first']), section('hazards', advice.hazards), section('filters', advice.filters),
+      section('controls', advice['controls-first']), section('hazards', advice.hazards), section('filters', advice.filters), plots(),
       el('section', {}, el('h3', {}, say('ui.rungs')), ruler(advice)), ...devices(advice), checks(advice),
       section('cautions', advice.cautions), basis(advice)].filter(Boolean),
     el('p', { className: 'closing' }, say('closing')));

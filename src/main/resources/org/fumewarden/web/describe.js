@@ -1,6 +1,6 @@
 // The task as a form: only the questions that matter for what was answered so far, each with "unknown".
 
-import { askJson, askText } from './server.js';
+import { askJson, askText, tell } from './server.js';
 import { at, change, replaceTask, state } from './state.js';
 import { el, fileName, keep } from './dom.js';
 import { has, say } from './words.js';
@@ -66,6 +66,7 @@ async function open(file) {
   try {
     const told = await askJson('api/open', { text: await chosen.text() });
     replaceTask(told.task);
+    if (told.comments) tell(say('ui.comments'));
   } catch (fault) {
     showFaults(fault.problems ?? []);
   }

@@ -1,10 +1,11 @@
 // What was measured: one card an agent, each averaging time with its unit, its limit and "unknown".
 
 import { el, fresh, ruleWords } from './dom.js';
-import { name, state } from './state.js';
+import { name, nameLanguage, state } from './state.js';
 import { say } from './words.js';
 import { LEVEL_UNITS } from './units.js';
 import { amount } from './field.js';
+import { measured } from './measured.js';
 
 const TIMES = ['twa', 'stel', 'ceiling'];
 
@@ -34,43 +35,6 @@ function levelRow(entry, index, time, changed) {
     el('div', { className: 'answer' }, el('div', { className: 'choices' }, number.node,
       el('label', { className: 'choice' }, unknown, el('span', {}, say('ui.unknown')))), fault));
   return { node, fault };
-}
-
-/** A sample as a line: a level, or what else is known about it, as JSON. */
-function sampleLine(sample) {
-  return typeof sample === 'string' ? sample : JSON.stringify(sample);
-}
-
-function sampleOf(line) {
-  if (!line.startsWith('{')) return line;
-  try {
-    return JSON.parse(line);
-  } catch {
-    return line;
-  }
-}
-
-function extra(entry, index, changed) {
-  const samples = el('textarea', {
-    rows: 3, value: (entry.samples ?? []).map(sampleLine).join('\n'), placeholder: '0.004 mg/m3', maxLength: 4000,
-    oninput: () => {
-      const list = samples.value.split('\n').map(s => s.trim()).filter(Boolean).map(sampleOf);
-      changed('samples', list.length ? list : undefined);
-    },
-  });
-  const judged = el('input', { type: 'checkbox', checked: entry.judged === 'below-limit', onchange: update });
-  const because = el('input', { type: 'text', value: entry.because ?? '', maxLength: 200, oninput: update });
-  function update() {
-    changed('judged', judged.checked ? 'below-limit' : undefined);
-    changed('because', because.value.trim() || undefined);
-  }
-  const open = Boolean(entry.samples || entry.judged || entry.estimated);
-  return el('details', { open, className: 'more' }, el('summary', {}, say('ui.exposure.more')),
-    el('label', { className: 'stack' }, say('ui.exposure.samples'), samples),
-    el('p', { className: 'fault', 'data-path': `exposures.${index}.samples` }),
-    el('label', { className: 'choice' }, judged, el('span', {}, say('ui.exposure.judged'))),
-    el('label', { className: 'stack' }, say('ui.exposure.because'), because),
-    el('p', { className: 'fault', 'data-path': `exposures.${index}.judged` }));
 }
 
 /** The list of exposures of the task being described. */
@@ -106,8 +70,8 @@ export function exposures(onChange) {
     const levels = shown.map(t => levelRow(entry, index, t, changed));
     rows.push(...levels);
     return el('fieldset', { className: 'agent', 'data-path': `exposures.${index}` },
-      el('legend', { lang: 'en' }, name(entry.agent ?? '?')),
-      levels.map(l => l.node), extra(entry, index, changed),
+      el('legend', { lang: nameLanguage(entry.agent) }, name(entry.agent ?? '?')),
+      levels.map(l => l.node), measured(entry, index, changed),
       el('button', { type: 'button', className: 'quiet', onclick: () => {
         store(entries().filter((e, i) => i !== index));
         draw();
@@ -118,7 +82,7 @@ export function exposures(onChange) {
     rows = [];
     list.replaceChildren(...entries().map(card));
     const taken = new Set(entries().map(e => e.agent));
-    choose.replaceChildren(...state.vocabulary.agents.filter(a => !taken.has(a.id)).map(a => el('option', { value: a.id, lang: 'en' }, a.name)));
+    choose.replaceChildren(...state.vocabulary.agents.filter(a => !taken.has(a.id)).map(a => el('option', { value: a.id, lang: nameLanguage(a.id) }, a.name)));
     suggest();
   }
   function suggest() {
@@ -127,7 +91,7 @@ export function exposures(onChange) {
     const open = (state.advice?.questions ?? []).map(q => q.question.split('.')).filter(p => p[0] === 'exposures').map(p => p[1]);
     const found = [...new Set([...open, ...(state.advice?.hazards ?? []).map(h => h.subject)])].filter(a => known.has(a) && !taken.has(a));
     suggestions.replaceChildren(...(found.length === 0 ? [] : [el('span', {}, say('ui.exposure.expected')), ' ',
-      ...found.map(a => el('button', { type: 'button', className: 'quiet', lang: 'en', onclick: () => add(a) }, `+ ${name(a)}`))]));
+      ...found.map(a => el('button', { type: 'button', className: 'quiet', lang: nameLanguage(a), onclick: () => add(a) }, `+ ${name(a)}`))]));
     const asked = (state.advice?.questions ?? []).filter(q => q.question.startsWith('exposures.'));
     reasons.replaceChildren(...asked.map(q => el('p', { className: 'asked' }, el('span', { className: 'tag' }, say('ui.needed')), ' ',
       ruleWords('span', q.ask), q.reasons[0] && el('span', { className: 'cite' }, ` ${q.reasons[0].rule} ${q.reasons[0].source}, ${q.reasons[0].clause}`))));

@@ -9,10 +9,12 @@ import { drawDescribe, refresh } from './describe.js';
 import { drawAdvice } from './advice.js';
 import { drawWhatIf } from './whatif.js';
 import { drawTrail } from './trail.js';
+import { drawUpkeep } from './upkeep.js';
 import { drawDrill } from './drill.js';
 
-const PLACES = { describe: drawDescribe, advice: drawAdvice, 'what-if': drawWhatIf, trail: drawTrail, drill: drawDrill };
+const PLACES = { describe: drawDescribe, advice: drawAdvice, 'what-if': drawWhatIf, trail: drawTrail, upkeep: drawUpkeep, drill: drawDrill };
 const AGAIN = 4000;
+const PAGE = String(Math.random());
 const views = {};
 let answer;
 let typing = 0;
@@ -51,7 +53,7 @@ async function decide() {
 
 async function relevance(asked) {
   try {
-    const told = await askJson('api/matters', { task: JSON.parse(asked) }, true);
+    const told = await askJson('api/matters', { page: PAGE, task: JSON.parse(asked) }, true);
     if (running === asked) {
       state.matters = told.questions;
       refresh();
@@ -163,7 +165,7 @@ async function start() {
   on('advice', () => {
     drawAnswer();
     refresh();
-    if (here() !== 'describe' && here() !== 'drill') show(false);
+    if (!['describe', 'drill', 'upkeep'].includes(here())) show(false);
   });
   decide();
 }

@@ -80,6 +80,11 @@ export function question(id) {
   return state.vocabulary.questions.find(q => q.id === id);
 }
 
+/** The language of the name of an agent: that of the page once it is translated, else that of the rule base. */
+export function nameLanguage(id) {
+  return state.vocabulary.translated.includes(id) ? undefined : 'en';
+}
+
 export function name(id) {
   return state.vocabulary.names[id] ?? id.replaceAll('-', ' ');
 }

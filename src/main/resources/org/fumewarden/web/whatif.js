@@ -70,14 +70,14 @@ function exposureQuestions() {
 }
 
 /** Draws the page for the task as it stands. */
-export function drawWhatIf(root) {
+export function drawWhatIf(root, tried) {
   fields = [];
   const pin = pinned();
   if (!pin) {
     root.replaceChildren(el('p', {}, say('ui.advice.none')));
     return;
   }
-  changed = structuredClone(state.task);
+  changed = structuredClone(tried && typeof tried === 'object' ? tried : state.task);
   both = el('div', { className: 'both', 'aria-live': 'polite' });
   const rows = el('div', {}, codeRow());
   const offered = [...exposureQuestions(), ...state.vocabulary.questions];
@@ -98,12 +98,25 @@ export function drawWhatIf(root) {
       el('button', { type: 'button', onclick: () => hold(root) }, say('ui.pin')),
       state.pin && el('button', { type: 'button', onclick: () => release(root) }, say('ui.unpin')),
       el('button', { type: 'button', onclick: () => replaceTask(structuredClone(changed)) }, say('ui.adopt'))),
+    variants(root),
     el('fieldset', { className: 'group' }, el('legend', {}, say('ui.changes')), rows,
       el('div', { className: 'choices' }, el('label', { htmlFor: 'what' }, say('ui.what')), choose, el('button', { type: 'button', onclick: add }, say('ui.change')))),
     both,
     el('section', {}, el('h3', {}, say('ui.slider')), slider()));
   if (state.advice) both.replaceChildren(plate(brief(state.advice), say('ui.pinned'), true));
   compare();
+}
+
+/** The variants that the task file keeps, each a button that tries it. */
+function variants(root) {
+  const box = el('div', {});
+  if (!state.task.variants) return box;
+  askJson('api/variants', { task: state.task }, true).then(told => box.replaceChildren(el('p', { className: 'choices' }, el('span', {}, say('ui.variants')),
+    told.variants.map(v => el('button', { type: 'button', className: 'quiet', onclick: () => {
+      drawWhatIf(root, v.task);
+      root.querySelector('.both').scrollIntoView({ block: 'nearest' });
+    } }, v.name, el('span', { className: 'cite' }, ` ${Object.entries(v.changes).map(c => c.join(' = ')).join(', ')}`))))), () => { /* the notice line says what happened */ });
+  return box;
 }
 
 function hold(root) {

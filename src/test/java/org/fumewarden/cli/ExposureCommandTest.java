@@ -87,6 +87,21 @@ final class ExposureCommandTest {
                 run.out());
     }
 
+    /**
+     * Ten hours a day: (8/10)(24-10)/16 = 0.7. Sixty a week: (40/60)(168-60)/128 = 0.5625, the stricter one (Brief and Scala
+     * 1975; the weekly form from memory). The limit of chromium(VI) is 0.01 mg/m3.
+     */
+    @Test
+    void aLongWeekShowsTheStricterAdvisoryLimit() throws IOException {
+        CommandRun run =
+                run("exposure", "samples: [0.004 mg/m3]", "--set", "task.shift=10 h", "--set", "task.week=60 h");
+        assertTrue(run.out().contains("10 h, 60 h a week"), run.out());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("with the week counted too 0.005625 mg/m3"), run.out());
+        CommandRun week =
+                run("exposure", "samples: [0.004 mg/m3]", "--set", "task.shift=8 h", "--set", "task.week=60 h");
+        assertTrue(week.out().contains("Work of 60 h a week"), week.out());
+    }
+
     @Test
     void whatWasNotMeasuredIsScreenedWithTheQuestionToMeasureIt() throws IOException {
         CommandRun run = run("exposure", "samples: [0.004 mg/m3]", "--screen");

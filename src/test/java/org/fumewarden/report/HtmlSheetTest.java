@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -15,9 +16,11 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
@@ -32,6 +35,7 @@ import org.w3c.dom.Document;
 /** The sheet as a file: it says what the advice says, needs nothing else, and no text becomes markup. */
 class HtmlSheetTest {
     private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
+    private static final int TOLERANCE_LINE = 0x2f4f8a;
     private static final Path TOUR = Path.of("scenarios/tours/stainless-brackets.yaml");
 
     private static Bench bench(String text) {
@@ -43,8 +47,7 @@ class HtmlSheetTest {
     }
 
     private static String sheet(Bench bench, String language) {
-        return HtmlSheet.write(
-                bench.advise(), bench.advisor(bench.code()).base().book().vocabulary(), Words.in(language));
+        return HtmlSheet.write(bench, bench.advise(), Words.in(language));
     }
 
     /** Well-formed XML has no element left open and no stray sign: the strictest reading of a page. */
@@ -150,6 +153,36 @@ class HtmlSheetTest {
             assertTrue(text.contains("Person entscheiden."), text);
             assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked(), "tagged");
             assertEquals("de", document.getDocumentCatalog().getLanguage());
+        }
+    }
+
+    /** Factors by hand from the comment of the tour: 0.01554 / 0.01 and 0.011 / 0.01. */
+    @Test
+    void theSamplesStandInATableByStatisticAndInAPlotThatWordsDescribe() throws Exception {
+        Document page = parsed(sheet(bench(tour()), "en"));
+        assertEquals(1, page.getElementsByTagName("svg").getLength());
+        assertTrue(page.getElementsByTagName("desc").item(0).getTextContent().contains("limit 0.01 mg/m3"));
+        String words = words(sheet(bench(tour()), "en"));
+        assertTrue(words.contains("95th percentile \u25C0 governs0.01554 1.55424"), words);
+        assertTrue(words.contains("highest sample0.011 1.1"), words);
+        String german = words(sheet(bench(tour()), "de"));
+        assertTrue(german.contains("95. Perzentil \u25C0 maßgebend"), german);
+        String bare = sheet(bench(tour().replaceAll("samples: \\[.*?\\], averaging: PT8H", "twa: 0.004 mg/m3")), "en");
+        assertEquals(0, parsed(bare).getElementsByTagName("svg").getLength());
+    }
+
+    @Test
+    void thePlotIsDrawnInThePdf() throws Exception {
+        try (PDDocument document = Loader.loadPDF(PdfSheet.write(sheet(bench(tour()), "en")))) {
+            PDFRenderer renderer = new PDFRenderer(document);
+            boolean drawn = false;
+            for (int page = 0; page < document.getNumberOfPages(); page++) {
+                BufferedImage picture = renderer.renderImage(page);
+                int[] pixels =
+                        picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth());
+                drawn |= IntStream.of(pixels).anyMatch(p -> (p & 0xffffff) == TOLERANCE_LINE);
+            }
+            assertTrue(drawn, "no page shows the tolerance line");
         }
     }
 

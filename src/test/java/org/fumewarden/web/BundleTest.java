@@ -12,6 +12,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.report.html.Words;
 import org.junit.jupiter.api.Test;
 
@@ -65,5 +67,20 @@ class BundleTest {
                 assertFalse(served.find("/" + file.getFileName()).isEmpty(), file + " is not served");
             }
         }
+    }
+
+    /** A name for an id that is gone would mislead nobody but rot; an id without a name is shown in English. */
+    @Test
+    void germanNamesCoverTheCataloguesOfTheFormAndNothingElse() {
+        var vocabulary = CodeBook.read(RuleFolder.shipped(), "gb").vocabulary();
+        Set<String> wanted = new TreeSet<>();
+        vocabulary.agents().forEach(id -> wanted.add("agent." + id));
+        vocabulary.questions().stream()
+                .filter(q ->
+                        Set.of("process", "base-metal", "coating", "filler").contains(q.id()))
+                .forEach(q -> vocabulary.choices(q).keySet().forEach(id -> wanted.add("choice." + q.id() + "." + id)));
+        assertEquals(wanted, new TreeSet<>(Words.in("de").named()));
+        assertEquals("Ozon", Words.in("de").sayOr("agent.ozone", "ozone"));
+        assertEquals("ozone", Words.in("en").sayOr("agent.ozone", "ozone"));
     }
 }

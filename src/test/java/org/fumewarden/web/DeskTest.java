@@ -2,6 +2,7 @@ package org.fumewarden.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -13,7 +14,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.CountDownLatch;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.task.TaskTree;
@@ -26,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DeskTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Library LIBRARY = Library.shipped(() -> LocalDate.of(2026, 3, 2));
-    private static final Desk DESK = new Desk(LIBRARY);
+    private static final Desk DESK = new Desk(LIBRARY, new UpkeepDesk(LIBRARY, Optional.empty()));
 
     static Iterable<String> starts() {
         return Starts.NAMES;
@@ -179,5 +186,31 @@ class DeskTest {
         told.remove("expect");
         told.remove("variants");
         assertEquals(told, shown);
+    }
+
+    /** The older question waits here until it is stopped, so that no clock decides. */
+    @Test
+    void aNewerQuestionOfAPageEndsTheOlderOneAndAnotherPageDoesNot() throws Exception {
+        Matters matters = new Matters();
+        String text = Starts.text("bench-stainless");
+        CountDownLatch started = new CountDownLatch(1);
+        Bench waiting = Bench.ofText("task", text, id -> {
+            started.countDown();
+            try {
+                Thread.sleep(60_000);
+            } catch (InterruptedException e) {
+                throw new CancellationException("stopped");
+            }
+            return LIBRARY.advisor(id);
+        });
+        Bench ready = Bench.ofText("task", text, LIBRARY::advisor);
+        var older = CompletableFuture.supplyAsync(() -> matters.of("one", "older", waiting));
+        started.await();
+        List<String> other = matters.of("two", "newest", ready);
+        assertFalse(older.isDone(), "another page stops nothing");
+        assertEquals(other, matters.of("one", "newer", ready));
+        assertThrows(CompletionException.class, older::join);
+        assertEquals(other, new Relevance(ready).questions());
+        assertTrue(other.contains("extraction"), other.toString());
     }
 }

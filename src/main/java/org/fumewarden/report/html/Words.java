@@ -14,13 +14,17 @@ public final class Words {
     public static final List<String> LANGUAGES = List.of(Locale.ENGLISH.getLanguage(), Locale.GERMAN.getLanguage());
 
     private static final String BUNDLE = "org.fumewarden.messages";
+    /** Names of the catalogues of the rule base: own translations beside the tables. */
+    private static final String NAMES = "org.fumewarden.names";
 
     private final String language;
     private final ResourceBundle bundle;
+    private final ResourceBundle names;
 
-    private Words(String language, ResourceBundle bundle) {
+    private Words(String language, Locale locale) {
         this.language = language;
-        this.bundle = bundle;
+        this.bundle = read(BUNDLE, locale);
+        this.names = read(NAMES, locale);
     }
 
     /** The words of a language such as {@code de} or {@code de-AT}; English when there is no bundle for it. */
@@ -28,12 +32,17 @@ public final class Words {
         String wanted = Locale.forLanguageTag(language).getLanguage();
         String known = LANGUAGES.contains(wanted) ? wanted : LANGUAGES.get(0);
         Locale locale = known.equals(LANGUAGES.get(0)) ? Locale.ROOT : Locale.forLanguageTag(known);
-        return new Words(
-                known,
-                ResourceBundle.getBundle(
-                        BUNDLE,
-                        locale,
-                        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+        return new Words(known, locale);
+    }
+
+    private static ResourceBundle read(String bundle, Locale locale) {
+        return ResourceBundle.getBundle(
+                bundle, locale, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    }
+
+    /** Every key of a catalogue name that the language has, sorted. */
+    public List<String> named() {
+        return List.copyOf(new TreeSet<>(names.keySet()));
     }
 
     /** True when the words are those of the rule base. */
@@ -61,7 +70,10 @@ public final class Words {
 
     /** The words for a key, or the given text when no bundle has it. */
     public String sayOr(String key, String otherwise) {
-        return bundle.containsKey(key) ? bundle.getString(key) : otherwise;
+        if (bundle.containsKey(key)) {
+            return bundle.getString(key);
+        }
+        return names.containsKey(key) ? names.getString(key) : otherwise;
     }
 
     /** Every key with its words, sorted by key. */

@@ -60,7 +60,7 @@ public record SamplePlot(
     }
 
     /** The plot in words, for a reader who cannot see it. */
-    String description() {
+    public String description() {
         long found = marks.stream().filter(Mark::detected).count();
         double highest = marks.stream().mapToDouble(Mark::concentration).max().orElse(0);
         String above = marks.stream().anyMatch(m -> m.detected() && m.concentration() > limit)

@@ -43,7 +43,7 @@ public final class BeforeUseCard {
     }
 
     /** The checks in order; those of every way of supply when the register does not say which this is. */
-    private List<Term> checks() {
+    public List<Term> checks() {
         List<String> supply = unit.facts().getOrDefault("air-delivery", List.of());
         List<Term> checks = new ArrayList<>();
         if (supply.isEmpty() || supply.contains("powered")) {

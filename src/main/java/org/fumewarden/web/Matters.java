@@ -1,0 +1,56 @@
+package org.fumewarden.web;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import org.fumewarden.whatif.Bench;
+
+/**
+ * Which questions matter, kept for tasks that were asked about before.
+ *
+ * <p>Only the last task a person typed is worth an answer: a newer question of the same page ends the work on the one before
+ * it.
+ */
+final class Matters {
+    private static final int KEPT = 64;
+
+    private final Map<String, List<String>> found = new LinkedHashMap<>(KEPT, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, List<String>> eldest) {
+            return size() > KEPT;
+        }
+    };
+    private final Map<String, Thread> working = new HashMap<>();
+
+    /**
+     * The ids of the questions that matter for a task.
+     *
+     * @param page tells one open page from another
+     * @throws CancellationException when a newer question of the page came meanwhile
+     */
+    List<String> of(String page, String task, Bench bench) {
+        synchronized (this) {
+            List<String> known = found.get(task);
+            if (known != null) {
+                return known;
+            }
+            Thread before = working.put(page, Thread.currentThread());
+            if (before != null) {
+                before.interrupt();
+            }
+        }
+        try {
+            List<String> questions = new Relevance(bench).questions();
+            synchronized (this) {
+                found.put(task, questions);
+            }
+            return questions;
+        } finally {
+            synchronized (this) {
+                working.remove(page, Thread.currentThread());
+            }
+        }
+    }
+}

@@ -1,0 +1,132 @@
+package org.fumewarden.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.List;
+import org.fumewarden.report.upkeep.BeforeUseCard;
+import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.upkeep.DueReport;
+import org.fumewarden.upkeep.Duty;
+import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.Forms;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Owing;
+import org.fumewarden.upkeep.Store;
+import org.fumewarden.upkeep.UnitState;
+
+/** The register, the log and what is owed, as JSON. */
+final class UpkeepJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private UpkeepJson() {}
+
+    static void owed(ObjectNode root, DueReport report) {
+        ArrayNode owings = root.putArray("owings");
+        report.owings().forEach(o -> owings.add(owing(o)));
+        ArrayNode open = root.putArray("unsettled");
+        report.unsettled().forEach(u -> {
+            ObjectNode node = open.addObject();
+            node.put("fact", u.fact());
+            node.put("subject", u.subject().key());
+            node.put("items", u.items());
+            node.put("example", u.example());
+            u.duties().forEach(node.putArray("duties")::add);
+        });
+    }
+
+    private static ObjectNode owing(Owing owing) {
+        ObjectNode node = NODES.objectNode();
+        node.put("item", owing.item());
+        node.put("label", owing.label());
+        node.put("wearer", owing.wearer().orElse(""));
+        node.put("deed", owing.doneBy());
+        node.put(
+                "status",
+                owing.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        node.put("due", owing.due().map(LocalDate::toString).orElse(""));
+        node.put("days-over", owing.daysOver());
+        node.put("last", owing.last().map(LocalDate::toString).orElse(""));
+        node.put("note", owing.note());
+        owing.assumed().forEach(node.putArray("assumed")::add);
+        ArrayNode duties = node.putArray("duties");
+        for (Duty duty : owing.duties()) {
+            ObjectNode each = duties.addObject();
+            each.put("id", duty.id());
+            each.put("what", duty.what());
+            each.put("who", duty.who());
+            each.put("source", duty.source());
+            each.put("clause", duty.clause());
+            each.put("force", duty.force().words());
+            each.put("unverified", duty.confidence().equals("memory"));
+        }
+        return node;
+    }
+
+    /** Every item with its standing, and for a unit the checks before use that its card prints. */
+    static void register(ObjectNode root, Store store, DutyBook book) {
+        ArrayNode items = root.putArray("items");
+        for (Item item : store.items()) {
+            UnitState state = store.state(item.id());
+            ObjectNode node = items.addObject();
+            node.put("id", item.id());
+            node.put("kind", item.kind().key());
+            node.put("label", item.label());
+            node.put("in-service", state.inService());
+            node.put("because", state.because());
+            if (item instanceof Item.Unit unit) {
+                ArrayNode checks = node.putArray("checks");
+                BeforeUseCard.of(unit, state, book).checks().forEach(check -> {
+                    ObjectNode each = checks.addObject();
+                    each.put("id", check.id());
+                    each.put("name", check.name());
+                    each.put("unverified", check.ref().citation().confidence().unverified());
+                });
+            }
+        }
+    }
+
+    /** The kinds of entry with their fields. */
+    static void forms(ObjectNode root) {
+        ArrayNode kinds = root.putArray("kinds");
+        for (String kind : Forms.entryKinds()) {
+            ObjectNode node = kinds.addObject();
+            node.put("id", kind);
+            ArrayNode fields = node.putArray("fields");
+            for (Forms.Field field : Forms.entryFields(kind)) {
+                ObjectNode each = fields.addObject();
+                each.put("name", field.name());
+                each.put("kind", field.kind());
+                each.put("needed", field.needed());
+            }
+        }
+    }
+
+    static ObjectNode history(Item item, Store store) {
+        ObjectNode root = NODES.objectNode();
+        root.put("item", item.id());
+        root.put("label", item.label());
+        List<Long> superseded = store.superseded(item.id());
+        ArrayNode list = root.putArray("entries");
+        for (Entry entry : store.entriesOf(item.id())) {
+            ObjectNode node = NODES.objectNode();
+            node.put("sequence", entry.sequence());
+            node.put("on", entry.on().toString());
+            node.put("by", entry.by());
+            node.put("recorded", entry.recorded().toString());
+            node.put("deed", entry.details().serves());
+            node.put("result", entry.details().result().key());
+            entry.details().corrects().ifPresent(n -> node.put("corrects", n));
+            node.put("superseded", superseded.contains(entry.sequence()));
+            ArrayNode parts = node.putArray("parts");
+            EntryParts.of(entry.details()).forEach((name, value) -> {
+                ObjectNode part = parts.addObject();
+                part.put("name", name);
+                part.put("value", value);
+            });
+            list.insert(0, node);
+        }
+        return root;
+    }
+}

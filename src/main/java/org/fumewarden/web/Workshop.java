@@ -1,0 +1,71 @@
+package org.fumewarden.web;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Store;
+import org.fumewarden.upkeep.StoreException;
+
+/**
+ * The register and log that a server was started with.
+ *
+ * @param file of the store, which is opened anew for each question, since a store is not for several threads
+ * @param clock tells today and the moment at which an entry is written
+ */
+public record Workshop(Path file, Clock clock) {
+
+    /**
+     * A workshop whose store can be read.
+     *
+     * @throws InputException when it cannot
+     */
+    public static Workshop at(Path file, Clock clock) {
+        Workshop workshop = new Workshop(file, clock);
+        workshop.read(Store::head);
+        return workshop;
+    }
+
+    /** Work on an open store. */
+    interface Work<T> {
+        T on(Store store);
+    }
+
+    <T> T read(Work<T> work) {
+        return guarded(() -> Store.read(file), work);
+    }
+
+    <T> T write(Work<T> work) {
+        return guarded(() -> Store.open(file), work);
+    }
+
+    private static <T> T guarded(java.util.function.Supplier<Store> opening, Work<T> work) {
+        try (Store store = opening.get()) {
+            return work.on(store);
+        } catch (StoreException e) {
+            throw new InputException(new Problem("store", 0, "", e.getMessage(), e.maybe()));
+        }
+    }
+
+    LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** The duties of the code that the site is registered under, or else of the code that the page stands at. */
+    DutyBook duties(Store store, Library library, String otherwise) {
+        Optional<String> registered = store.items().stream()
+                .filter(Item.Site.class::isInstance)
+                .map(i -> ((Item.Site) i).code())
+                .filter(library.codes()::contains)
+                .findFirst();
+        String code = registered.orElse(
+                library.codes().contains(otherwise)
+                        ? otherwise
+                        : library.codes().get(0));
+        return DutyBook.of(library.advisor(code).base().book(), today());
+    }
+}

@@ -1,0 +1,76 @@
+// How a level was found: samples, stretches of a shift, an estimate of the room, or a judgement.
+
+import { el, fresh } from './dom.js';
+import { say } from './words.js';
+
+const STATISTICS = ['highest-sample', 'percentile-95', 'upper-tolerance-70', 'upper-tolerance-95', 'upper-mean'];
+const UNSAMPLED = ['as-highest', 'as-sampled', 'as-unexposed'];
+
+/** A sample as a line: a level, or what else is known about it, as JSON. */
+function sampleLine(sample) {
+  return typeof sample === 'string' ? sample : JSON.stringify(sample);
+}
+
+function sampleOf(line) {
+  if (!line.startsWith('{')) return line;
+  try {
+    return JSON.parse(line);
+  } catch {
+    return line;
+  }
+}
+
+/** A stretch as a line: level, a semicolon, how long. */
+function periodLine(period) {
+  return `${period?.level ?? ''}; ${period?.duration ?? ''}`;
+}
+
+function periodOf(line) {
+  const [level, duration] = line.split(';').map(p => p.trim());
+  return { level: level ?? '', duration: duration ?? '' };
+}
+
+function lines(text, of) {
+  const list = text.split('\n').map(s => s.trim()).filter(Boolean).map(of);
+  return list.length ? list : undefined;
+}
+
+function area(words, value, placeholder, taken) {
+  const box = el('textarea', { rows: 3, value, placeholder, maxLength: 4000, oninput: () => taken(box.value) });
+  return el('label', { className: 'stack' }, words, box);
+}
+
+function choice(words, options, value, taken) {
+  const id = fresh('choice');
+  return el('p', { className: 'choices' }, el('label', { htmlFor: id }, words), el('select', { id, onchange: e => taken(e.target.value || undefined) },
+    el('option', { value: '' }, say('ui.exposure.usual')), options.map(([key, name]) => el('option', { value: key, selected: key === value }, name))));
+}
+
+function fault(index, cell) {
+  return el('p', { className: 'fault', 'data-path': `exposures.${index}.${cell}` });
+}
+
+function judgement(entry, changed) {
+  const judged = el('input', { type: 'checkbox', checked: entry.judged === 'below-limit', onchange: update });
+  const because = el('input', { type: 'text', value: entry.because ?? '', maxLength: 200, oninput: update });
+  function update() {
+    changed('judged', judged.checked ? 'below-limit' : undefined);
+    changed('because', because.value.trim() || undefined);
+  }
+  return [el('label', { className: 'choice' }, judged, el('span', {}, say('ui.exposure.judged'))), el('label', { className: 'stack' }, say('ui.exposure.because'), because)];
+}
+
+/** The folded part of an agent's card. */
+export function measured(entry, index, changed) {
+  const open = ['samples', 'periods', 'estimate', 'judged', 'estimated'].some(cell => entry[cell]);
+  const estimate = el('input', { type: 'checkbox', checked: entry.estimate === 'room-model', onchange: () => changed('estimate', estimate.checked ? 'room-model' : undefined) });
+  const error = el('input', { type: 'text', className: 'amount', value: entry.error ?? '', maxLength: 20, placeholder: '23 %', oninput: () => changed('error', error.value.trim() || undefined) });
+  return el('details', { open, className: 'more' }, el('summary', {}, say('ui.exposure.more')),
+    area(say('ui.exposure.samples'), (entry.samples ?? []).map(sampleLine).join('\n'), '0.004 mg/m3', text => changed('samples', lines(text, sampleOf))), fault(index, 'samples'),
+    choice(say('ui.exposure.statistic'), STATISTICS.map(s => [s, say(`statistic.${s}`)]), entry.statistic, value => changed('statistic', value)), fault(index, 'statistic'),
+    area(say('ui.exposure.periods'), (entry.periods ?? []).map(periodLine).join('\n'), '0.2 mg/m3; 2 h', text => changed('periods', lines(text, periodOf))), fault(index, 'periods'),
+    choice(say('ui.exposure.unsampled'), UNSAMPLED.map(u => [u, say(`unsampled.${u}`)]), entry.unsampled, value => changed('unsampled', value)), fault(index, 'unsampled'),
+    el('label', { className: 'stack' }, say('ui.exposure.error'), ' ', error), fault(index, 'error'),
+    el('label', { className: 'choice' }, estimate, el('span', {}, say('ui.exposure.estimate'))), fault(index, 'estimate'),
+    judgement(entry, changed), fault(index, 'judged'));
+}

@@ -1,0 +1,112 @@
+package org.fumewarden.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import org.fumewarden.task.TaskTree;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.Keys;
+
+/** Plots, stretches of a shift, estimates and kept variants on the page. */
+class DrawnTaskTest {
+    private static WebServer server;
+    private static Browser browser;
+
+    @BeforeAll
+    static void start() throws IOException {
+        server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
+        browser = Browser.start();
+    }
+
+    @AfterAll
+    static void stop() {
+        if (browser != null) {
+            browser.close();
+        }
+        server.close();
+    }
+
+    private static void show(String place, String tour, String more, String language) throws IOException {
+        Path file = Path.of("scenarios/tours/" + tour + ".yaml");
+        ObjectNode tree = (ObjectNode) TaskText.tree(TaskTree.read(file));
+        tree.remove("expect");
+        if (!more.isEmpty()) {
+            tree.set("variants", TaskText.tree(TaskTree.parse("variants", more)));
+        }
+        String task = tree.toString();
+        browser.size(1280, 1000);
+        browser.open(server.address().toString());
+        browser.run(
+                "localStorage.clear(); localStorage.setItem('fumewarden.task', arguments[0]); localStorage.setItem('fumewarden.language', arguments[1])",
+                task,
+                "\"" + language + "\"");
+        browser.open(server.address() + "#" + place);
+        browser.driver().navigate().refresh();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"light", "dark"})
+    void theSamplesAreDrawnWithTheirNumbersAndWords(String theme) throws IOException {
+        browser.prefers(theme, true);
+        show("advice", "stainless-brackets", "", "en");
+        browser.find(".drawing svg desc");
+        String said = browser.text(".drawing");
+        assertTrue(said.contains("95th percentile \u25C0 governs"), said);
+        assertTrue(said.contains("the geometric standard deviation 1.66"), said);
+        browser.screen("drawn-" + theme);
+        assertEquals(List.of(), browser.violations());
+        browser.size(360, 800);
+        assertTrue(((Number) browser.run("return document.documentElement.scrollWidth")).intValue() <= 360);
+    }
+
+    @Test
+    void theUnitInUseIsDrawnOverItsShift() throws IOException {
+        show("advice", "shift-that-lasts", "", "de");
+        browser.find(".drawing svg title");
+        browser.screen("drawn-unit");
+        assertTrue(browser.text("#advice").contains("Gezeichnet"));
+    }
+
+    @Test
+    void stretchesOfAShiftAreTypedAndCounted() throws IOException {
+        show("describe", "stainless-brackets", "", "de");
+        browser.untilText(".answer-now", "TH3 P");
+        browser.tabTo("fieldset.agent details > summary");
+        browser.press(Keys.ENTER);
+        browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; })");
+        browser.screen("measured-de");
+        assertEquals(List.of(), browser.violations());
+        assertTrue(browser.text("fieldset.agent").contains("Abschnitte einer Schicht"));
+    }
+
+    /** 12 mg/m3 of manganese against the EH40/2005 limit of 0.05 mg/m3 needs 240. */
+    @Test
+    void aVariantOfTheFileIsTriedByOneButton() throws IOException {
+        show(
+                "what-if",
+                "stainless-brackets",
+                "a lot of manganese:\n  exposures.manganese-respirable.twa: 12 mg/m3\n",
+                "en");
+        browser.untilText("#what-if", "a lot of manganese");
+        browser.run(
+                "[...document.querySelectorAll('#what-if button')].find(b => b.textContent.includes('a lot of')).click()");
+        browser.untilText("#what-if .both", "240 for manganese-respirable");
+    }
+
+    @Test
+    void aFileWithNotesSaysThatTheyAreNotKept() {
+        assertTrue(TaskText.hasComments("title: x # why\ncode: gb\n"));
+        assertTrue(TaskText.hasComments("# why\ntitle: x\n"));
+        assertEquals(false, TaskText.hasComments("title: '# x'\n\ncode: gb\n"));
+    }
+}

@@ -1,0 +1,218 @@
+package org.fumewarden.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The log over the page: what is owed, what is refused and for which field, and that text stays text. */
+class UpkeepDeskTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final Library LIBRARY = Library.shipped(() -> Yard.TODAY);
+
+    @TempDir
+    Path folder;
+
+    private Workshop yard;
+    private UpkeepDesk desk;
+
+    @BeforeEach
+    void open() {
+        yard = Yard.in(folder);
+        desk = new UpkeepDesk(LIBRARY, Optional.of(yard));
+    }
+
+    private static JsonNode asked(String json) throws IOException {
+        return MAPPER.readTree(json.replace('\'', '"'));
+    }
+
+    private static JsonNode told(Reply reply) throws IOException {
+        return MAPPER.readTree(reply.body());
+    }
+
+    private long written() {
+        long entries = yard.read(s -> s.head().entries());
+        return entries;
+    }
+
+    private List<Problem> refused(String json) {
+        return assertThrows(InputException.class, () -> desk.log(asked(json))).problems();
+    }
+
+    /** Examined on 2026-01-12; at least monthly (COSHH regulation 9(3), L5 paragraph 178): the last day was 2026-02-12, 18 days ago. */
+    @Test
+    void theOverdueExaminationStandsFirstWithItsClause() throws IOException {
+        JsonNode first = told(desk.due(asked("{}"))).path("owings").path(0);
+        assertEquals("U-014", first.path("item").asText());
+        assertEquals("overdue", first.path("status").asText());
+        assertEquals("2026-02-12", first.path("due").asText());
+        assertEquals(18, first.path("days-over").asInt());
+        assertTrue(first.path("duties").path(0).path("clause").asText().contains("COSHH reg 9(3)"));
+    }
+
+    @Test
+    void aFlowBelowTheMinimumOfTheRegisterClosesTheUnitWhateverTheFormSays() throws IOException {
+        JsonNode entry =
+                told(desk.log(asked("{'kind':'before-use-check','item':'U-014','on':'2026-03-02','by':'Sanna Teller',"
+                        + "'values':{'result':'passed','flow':'150'}}")));
+        assertEquals("failed", entry.path("result").asText());
+        assertFalse(entry.path("because").asText().isEmpty());
+        JsonNode item = told(desk.due(asked("{}"))).path("items").path(0);
+        assertEquals("U-014", item.path("id").asText());
+        assertFalse(item.path("in-service").asBoolean());
+    }
+
+    @Test
+    void whatIsWrongIsSaidForItsField() {
+        String start = "{'kind':'examination','item':'U-014','on':'2026-03-02','by':'S. Teller','values':";
+        assertEquals(
+                "flow",
+                refused(start + "{'result':'passed','condition':'good','flow':'fast'}}")
+                        .get(0)
+                        .field());
+        assertEquals("condition", refused(start + "{'result':'passed'}}").get(0).field());
+        assertEquals("result", refused(start + "{'condition':'good'}}").get(0).field());
+        String no = "','values':{'result':'passed','condition':'good'}}";
+        assertEquals(
+                "on",
+                refused("{'kind':'examination','item':'U-014','on':'soon','by':'S" + no)
+                        .get(0)
+                        .field());
+        assertEquals(
+                "by",
+                refused("{'kind':'examination','item':'U-014','on':'2026-03-02','by':'" + no)
+                        .get(0)
+                        .field());
+        assertEquals(
+                "item",
+                refused("{'kind':'examination','item':'U-99','on':'2026-03-02','by':'S" + no)
+                        .get(0)
+                        .field());
+        assertEquals(
+                "kind",
+                refused("{'kind':'registration','item':'U-014','on':'2026-03-02','by':'S" + no)
+                        .get(0)
+                        .field());
+    }
+
+    @Test
+    void aRefusedEntryIsNotWritten() {
+        long before = written();
+        refused("{'kind':'repair','item':'U-014','on':'2026-03-02','by':'S','values':{}}");
+        refused("{'kind':'repair','item':'U-014','on':'2026-03-02','by':'S','values':{'work':'" + "x".repeat(2001)
+                + "'}}");
+        assertEquals(before, written());
+    }
+
+    @Test
+    void aCorrectionTakesThePlaceOfAnEntryThatStays() throws IOException {
+        desk.log(
+                asked(
+                        "{'kind':'examination','item':'U-014','on':'2026-01-12','by':'S. Teller','corrects':'4',"
+                                + "'corrects-because':'wrong flow read','values':{'result':'passed','condition':'good','flow':'170'}}"));
+        JsonNode entries = told(desk.history(asked("{'item':'U-014'}"))).path("entries");
+        assertEquals(4, entries.path(0).path("corrects").asInt());
+        assertTrue(entries.path(1).path("superseded").asBoolean());
+        assertEquals("no number", refusal("x7"));
+    }
+
+    private String refusal(String entry) {
+        String message = refused("{'kind':'repair','item':'U-014','on':'2026-03-02','by':'S','corrects':'" + entry
+                        + "','values':{'work':'hose'}}")
+                .get(0)
+                .message();
+        return message.startsWith("is no number") ? "no number" : message;
+    }
+
+    @Test
+    void withoutAStoreThePlaceSaysSoAndNothingIsWritten() throws IOException {
+        UpkeepDesk shut = new UpkeepDesk(LIBRARY, Optional.empty());
+        assertFalse(told(shut.due(asked("{}"))).path("open").asBoolean());
+        JsonNode nothing = asked("{}");
+        for (Executable call : List.<Executable>of(() -> shut.log(nothing), () -> shut.history(nothing))) {
+            InputException refused = assertThrows(InputException.class, call);
+            assertTrue(refused.problems().get(0).maybe().contains("--store FILE"));
+        }
+    }
+
+    @Test
+    void papersHoldHostileTextAsTextAndForbidEverythingButTheirStyle() throws Exception {
+        try (WebServer server = WebServer.start(0, LIBRARY, Optional.of(yard), Duration.ofSeconds(30))) {
+            for (String sheet : List.of("examination?item=U-015", "card?item=U-015", "due")) {
+                HttpResponse<String> page = get(server, "/paper/" + sheet, "none");
+                assertEquals(200, page.statusCode(), sheet);
+                assertFalse(page.body().contains("<img"), sheet);
+                assertTrue(page.body().contains("&lt;img src=x"), sheet);
+                String policy =
+                        page.headers().firstValue("Content-Security-Policy").orElse("");
+                assertTrue(policy.startsWith("default-src 'none'; style-src 'sha256-"), policy);
+            }
+            assertEquals(403, get(server, "/paper/due", "cross-site").statusCode());
+            for (String path :
+                    List.of("/paper/", "/paper/store", "/paper/card/U-014", "/paper/..%2f", "/paper/card?item=%25zz")) {
+                int status = get(server, path, "none").statusCode();
+                assertTrue(status == 404 || status == 422, path + " gave " + status);
+            }
+        }
+    }
+
+    private static HttpResponse<String> get(WebServer server, String path, String site) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(URI.create(server.address().resolve("/") + path.substring(1)))
+                .header("Sec-Fetch-Site", site)
+                .build();
+        return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+    }
+
+    /** A page of another site can send neither JSON nor a form: the log stays as it was. */
+    @Test
+    void anotherSiteWritesNothing() throws Exception {
+        try (WebServer server = WebServer.start(0, LIBRARY, Optional.of(yard), Duration.ofSeconds(30))) {
+            String body =
+                    "{\"kind\":\"repair\",\"item\":\"U-014\",\"on\":\"2026-03-02\",\"by\":\"S\",\"values\":{\"work\":\"hose\"}}";
+            long before = written();
+            assertEquals(403, post(server, body, "application/json", "http://tarn-haven.example"));
+            assertEquals(
+                    415,
+                    post(
+                            server,
+                            body,
+                            "text/plain",
+                            "http://127.0.0.1:" + server.listening().getPort()));
+            assertEquals(413, post(server, "x".repeat(WebServer.MAX_BYTES + 1), "application/json", ""));
+            assertEquals(before, written());
+            assertEquals(200, post(server, body, "application/json", ""));
+            assertEquals(before + 1, written());
+        }
+    }
+
+    private static int post(WebServer server, String body, String type, String origin) throws Exception {
+        HttpRequest.Builder request = HttpRequest.newBuilder(server.address().resolve("/api/log"))
+                .header("Content-Type", type)
+                .POST(HttpRequest.BodyPublishers.ofString(body));
+        if (!origin.isEmpty()) {
+            request.header("Origin", origin);
+        }
+        return HttpClient.newHttpClient()
+                .send(request.build(), HttpResponse.BodyHandlers.ofString())
+                .statusCode();
+    }
+}
