@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
@@ -91,11 +92,22 @@ public final class Catalogue {
         return lines.stream().distinct().toList();
     }
 
-    /** The folders of rules: the shared one and each code. */
+    /** One line for every check of a row by a reviewer: the row, how well it is known now, who, when, against what. */
+    public List<String> affirmed(String folder) {
+        return rows(folder)
+                .flatMap(p -> p.row().affirmations().stream()
+                        .map(a -> p.table().file() + ":" + p.row().line() + " "
+                                + p.row().row().ref().address() + " "
+                                + citation(p.row()).confidence().key() + ", affirmed by " + a.words()))
+                .distinct()
+                .toList();
+    }
+
+    /** The folders of rules: the shared one, each code, and those that codes borrow. */
     public Set<String> folders() {
-        Set<String> folders = new TreeSet<>(books.keySet());
-        folders.add("shared");
-        return folders;
+        return books.values().stream()
+                .flatMap(b -> b.folders().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private Stream<RuleCard> rules(String folder) {
@@ -104,9 +116,12 @@ public final class Catalogue {
 
     private record Placed(TableFile table, DatedRow row) {}
 
-    /** The rows of a folder's own tables; shared ones are read under any code. */
+    /** The rows of a folder's own tables, read under any code that uses the folder. */
     private Stream<Placed> rows(String folder) {
-        CodeBook book = books.getOrDefault(folder, books.values().iterator().next());
+        CodeBook book = books.values().stream()
+                .filter(b -> b.folders().contains(folder))
+                .findFirst()
+                .orElseThrow();
         return book.tables().stream()
                 .filter(t -> t.file().contains("/" + folder + "/tables/"))
                 .flatMap(t -> t.rows().stream().map(r -> new Placed(t, r)));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.OpenQuestion;
@@ -20,7 +21,7 @@ import org.fumewarden.trail.Step;
 
 /** Compares advice with the expectations of a scenario; every difference becomes a complaint at its line. */
 final class Expectations {
-    private static final Set<String> KEYS = Set.of(
+    private static final Set<String> OWN = Set.of(
             "fires",
             "silent",
             "status",
@@ -30,9 +31,12 @@ final class Expectations {
             "undecided",
             "barred",
             "filters",
+            "filters-only",
             "checks",
             "questions",
             "says");
+    private static final Set<String> KEYS =
+            Stream.concat(OWN.stream(), ConclusionExpectations.keys().stream()).collect(Collectors.toUnmodifiableSet());
 
     private final Advice advice;
     private final Set<String> rules;
@@ -47,6 +51,7 @@ final class Expectations {
     /** Compares, and returns the rules that are named as silent. */
     Set<String> compare(Located expect) {
         Set<String> silent = new TreeSet<>();
+        ConclusionExpectations concluded = new ConclusionExpectations(advice.trail());
         expect.entries(KEYS).forEach((key, place) -> {
             switch (key) {
                 case "fires" -> rules(place).forEach(this::fires);
@@ -66,6 +71,7 @@ final class Expectations {
                 case "undecided" -> items(place).forEach(p -> verdict(p, p.text(), Set.of("undecided")));
                 case "barred" -> place.entries().forEach(this::barred);
                 case "filters" -> place.entries().forEach(this::filter);
+                case "filters-only" -> place.entries().forEach(this::onlyFilters);
                 case "checks" ->
                     among(place, advice.checks().stream().map(Check::id).toList());
                 case "questions" ->
@@ -75,7 +81,7 @@ final class Expectations {
                                     .map(OpenQuestion::question)
                                     .toList());
                 case "says" -> items(place).forEach(this::says);
-                default -> {}
+                default -> concluded.compare(key, place);
             }
         });
         return silent;
@@ -188,11 +194,23 @@ final class Expectations {
         }
     }
 
-    private void filter(String agent, Located place) {
-        Set<String> types = advice.trail().all(FilterNeed.class).stream()
+    private Set<String> types(String agent) {
+        return advice.trail().all(FilterNeed.class).stream()
                 .filter(n -> n.agent().equals(agent))
                 .map(FilterNeed::type)
                 .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private void onlyFilters(String agent, Located place) {
+        Set<String> types = types(agent);
+        Set<String> expected = items(place).stream().map(Located::text).collect(Collectors.toCollection(TreeSet::new));
+        if (!types.equals(expected)) {
+            place.complain("expects no filters for " + agent + " but " + shown(expected), "it is: " + shown(types));
+        }
+    }
+
+    private void filter(String agent, Located place) {
+        Set<String> types = types(agent);
         if (!types.contains(place.text())) {
             place.complain("expects the filter " + place.text() + " for " + agent + ".", "it is: " + shown(types));
         }

@@ -1,6 +1,7 @@
 package org.fumewarden.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,6 +15,7 @@ import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.engine.RuleCard;
 import org.fumewarden.report.RuleSheet;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -26,7 +28,12 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Lists the rules with their clauses, or shows one with its scenarios and the table rows it reads.",
-        footer = {"", "Example:", "  fumewarden rules SHARED-NEED-010"})
+        footer = {
+            "",
+            "Example:",
+            "  fumewarden rules SHARED-NEED-010",
+            "  fumewarden rules --affirm gb-limits#cadmium/twa --by \"reviewer A\" --source \"EH40 Table 1\" --rules rules"
+        })
 final class RulesCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "ID", description = "Id of one rule.")
     private String id;
@@ -50,11 +57,19 @@ final class RulesCommand implements Callable<Integer> {
             description = "Folder of scenarios; ${DEFAULT-VALUE} when not given.")
     private Path scenarios;
 
+    @ArgGroup(exclusive = false, heading = "%nA reviewer's check:%n")
+    private AffirmOptions affirm;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
+        if (affirm != null) {
+            spec.commandLine().getOut().print(affirm.write(rules, LocalDate.now()));
+            spec.commandLine().getOut().flush();
+            return ExitCodes.COMPLETE;
+        }
         RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
         Map<String, RuleBase> known = new ConcurrentHashMap<>();
         Function<String, RuleBase> bases = code ->

@@ -1,6 +1,7 @@
 package org.fumewarden.codes;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.fumewarden.model.Row;
 
 /**
@@ -9,8 +10,12 @@ import org.fumewarden.model.Row;
  * @param from first day in force
  * @param until first day no longer in force
  * @param line where it stands in its file
+ * @param affirmations checks of it by reviewers
  */
-public record DatedRow(Row row, LocalDate from, LocalDate until, int line) {
+public record DatedRow(Row row, LocalDate from, LocalDate until, int line, List<Affirmation> affirmations) {
+    public DatedRow {
+        affirmations = List.copyOf(affirmations);
+    }
 
     /** True when the row is in force on the day. */
     public boolean inForce(LocalDate day) {

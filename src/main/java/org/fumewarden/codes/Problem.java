@@ -1,5 +1,7 @@
 package org.fumewarden.codes;
 
+import org.apache.commons.lang3.StringUtils;
+
 /**
  * One thing wrong with a file, in words a person can act on.
  *
@@ -8,6 +10,19 @@ package org.fumewarden.codes;
  * @param maybe what would do, without the word "Maybe"
  */
 public record Problem(String file, int line, String field, String message, String maybe) {
+    private static final int LONGEST_FIELD = 200;
+
+    public Problem {
+        file = printable(file);
+        field = StringUtils.abbreviate(printable(field), LONGEST_FIELD);
+        message = printable(message);
+        maybe = printable(maybe);
+    }
+
+    /** What stands in a file may hold characters that move the cursor or hide text; they never reach a terminal. */
+    private static String printable(String text) {
+        return text.replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]", "?");
+    }
 
     /** The two lines that a reader sees. */
     public String text() {

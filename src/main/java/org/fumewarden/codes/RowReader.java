@@ -2,6 +2,7 @@ package org.fumewarden.codes;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,14 +19,16 @@ final class RowReader {
     private final Map<String, Located> cells;
     private final String table;
     private final Citation whole;
+    private final List<Affirmation> affirmations;
     private final Set<String> used =
-            new HashSet<>(Set.of("note", "from", "until", "clause", "confidence", "source", "edition"));
+            new HashSet<>(Set.of("note", "from", "until", "clause", "confidence", "source", "edition", "affirmed"));
 
     RowReader(Located place, String table, Citation whole) {
         this.place = place;
         this.cells = place.entries();
         this.table = table;
         this.whole = whole;
+        this.affirmations = affirmed();
     }
 
     /** Id of the table that the row stands in. */
@@ -114,7 +117,47 @@ final class RowReader {
                 .orElse(whole.confidence());
         String source = text("source", whole.source());
         String edition = text("edition", whole.edition());
-        return new RowRef(table, key, new Citation(source, clause, edition, confidence));
+        Citation own = new Citation(source, clause, edition, confidence);
+        List<Affirmation> checks =
+                affirmations.stream().filter(a -> a.covers(key)).toList();
+        return new RowRef(table, key, new Citation(source, clause, edition, Affirmation.confidence(own, checks)));
+    }
+
+    /** The checks of this row by reviewers, in the order in which they were written. */
+    List<Affirmation> affirmations() {
+        return affirmations;
+    }
+
+    private List<Affirmation> affirmed() {
+        List<Affirmation> found = new ArrayList<>();
+        for (Located item : items("affirmed")) {
+            Map<String, Located> check = item.entries(Set.of("rows", "by", "on", "source"));
+            List<String> keys =
+                    Optional.ofNullable(check.get("rows")).map(Located::words).orElse(List.of());
+            Optional<LocalDate> on = Optional.ofNullable(check.get("on")).flatMap(Located::day);
+            String by = Optional.ofNullable(check.get("by")).map(Located::text).orElse("");
+            String source =
+                    Optional.ofNullable(check.get("source")).map(Located::text).orElse("");
+            if (on.isPresent() && !by.isEmpty() && !source.isEmpty()) {
+                found.add(new Affirmation(keys, by, on.get(), source));
+            } else {
+                item.complain("does not say who affirmed what.", "give by:, on: and source: of the check.");
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    /** Complains about checks of rows that this line does not hold. */
+    void affirmedOf(List<String> keys) {
+        for (Affirmation check : affirmations) {
+            for (String key : check.keys()) {
+                if (keys.stream().noneMatch(k -> k.equals(key) || k.startsWith(key + "/"))) {
+                    place.complain(
+                            "affirms the row \"" + Located.shown(key) + "\", which is not on this line.",
+                            Nearest.maybe(key, keys));
+                }
+            }
+        }
     }
 
     /** Complains about cells that no reader asked for. */

@@ -73,7 +73,13 @@ final class TableReader {
             item.complain("ends on or before the day it begins.", "until is the first day no longer in force.");
         }
         reader.finish();
-        read.forEach(r -> rows.add(new DatedRow(r, from, until, item.line())));
+        reader.affirmedOf(read.stream().map(r -> r.ref().key()).toList());
+        for (Row r : read) {
+            List<Affirmation> checks = reader.affirmations().stream()
+                    .filter(a -> a.covers(r.ref().key()))
+                    .toList();
+            rows.add(new DatedRow(r, from, until, item.line(), checks));
+        }
     }
 
     private Question question(Located item) {

@@ -53,6 +53,10 @@ public final class RuleSheet {
                     .collect(Collectors.joining(", ")));
             sheet.append('\n');
             block(sheet, "Needs its primary text", catalogue.unverified(folder));
+            List<String> affirmed = catalogue.affirmed(folder);
+            if (!affirmed.isEmpty()) {
+                block(sheet, "Affirmed by a reviewer", affirmed);
+            }
         }
         return sheet.toString();
     }

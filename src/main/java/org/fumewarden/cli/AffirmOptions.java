@@ -1,0 +1,53 @@
+package org.fumewarden.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RowAffirmer;
+import picocli.CommandLine.Option;
+
+/** A reviewer's check of one row, written into the table file of a source checkout. */
+final class AffirmOptions {
+    @Option(
+            names = "--affirm",
+            required = true,
+            paramLabel = "ROW",
+            description = "Row that was compared with its document, for example gb-limits#cadmium/twa.")
+    private String row;
+
+    @Option(names = "--by", required = true, paramLabel = "NAME", description = "Who compared it.")
+    private String by;
+
+    @Option(
+            names = "--source",
+            required = true,
+            paramLabel = "TEXT",
+            description = "Document and place that it was compared with.")
+    private String source;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "Day of the check; today when not given.")
+    private LocalDate on;
+
+    /** Writes the check and says what it changed. */
+    String write(Path rules, LocalDate today) {
+        if (rules == null) {
+            throw new InputException(new Problem(
+                    "--affirm",
+                    0,
+                    "",
+                    "changes a table file, and the shipped rules are no files.",
+                    "name the rules folder of a source checkout: --rules rules."));
+        }
+        LocalDate day = on == null ? today : on;
+        if (day.isAfter(today)) {
+            throw new InputException(new Problem(
+                    "--on", 0, "", "is a day to come: " + day + ".", "give the day on which the row was compared."));
+        }
+        RowAffirmer.Written written = new RowAffirmer(rules).affirm(row, by, day, source);
+        return written.place() + " " + String.join(" ", written.addresses()) + "\n  was "
+                + written.before().key() + ", counts as " + written.after().key() + " now: affirmed by " + by + " on "
+                + day + " against " + source
+                + "\n  One cell was added; have the change reviewed before it is shared.\n";
+    }
+}
