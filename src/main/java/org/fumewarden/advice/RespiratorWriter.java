@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -32,11 +31,13 @@ final class RespiratorWriter {
     private final CodeBook book;
     private final List<Row> rows;
     private final Trail trail;
+    private final List<FilterNeed> needs;
 
     RespiratorWriter(CodeBook book, List<Row> rows, Trail trail) {
         this.book = book;
         this.rows = rows;
         this.trail = trail;
+        this.needs = trail.all(FilterNeed.class);
     }
 
     /** Every class with a factor in the code, in ranking order, suitable ones first. */
@@ -97,11 +98,9 @@ final class RespiratorWriter {
     }
 
     private static List<Reason> reasons(List<Step> steps) {
-        return List.copyOf(steps.stream()
-                .map(Reason::of)
-                .collect(Collectors.toMap(
-                        r -> r.rule() + r.says(), Function.identity(), (a, b) -> a, LinkedHashMap::new))
-                .values());
+        Map<String, Step> once = new LinkedHashMap<>();
+        steps.forEach(s -> once.putIfAbsent(s.rule() + s.says(), s));
+        return once.values().stream().map(Reason::of).toList();
     }
 
     /** The filter to fit: gas types, then the particle class the device carries, then marks that this class must bear. */
@@ -133,7 +132,7 @@ final class RespiratorWriter {
     }
 
     private Stream<String> types(Map<String, String> marks, Predicate<String> wanted) {
-        return trail.all(FilterNeed.class).stream()
+        return needs.stream()
                 .map(FilterNeed::type)
                 .filter(wanted)
                 .map(t -> marks.getOrDefault(t, t))

@@ -52,7 +52,7 @@ final class DraftWriter {
                 sentences.fill(firing.rule().sentence(), firing.conclusion(), firing.bindings()),
                 rows.clause(card.id()).orElse(card.citation()),
                 firing.conclusion(),
-                firing.conclusion().toString(),
+                Part.spelled(firing.conclusion()),
                 List.copyOf(given),
                 concluded);
     }

@@ -49,6 +49,17 @@ record Part(String name, Method reader) {
         }
     }
 
+    /** A record with all its parts exactly, as the language spells records, but without the detour over a format. */
+    static String spelled(Object record) {
+        StringBuilder text = new StringBuilder(record.getClass().getSimpleName()).append('[');
+        String between = "";
+        for (Part part : of(record)) {
+            text.append(between).append(part.name).append('=').append(part.read(record));
+            between = ", ";
+        }
+        return text.append(']').toString();
+    }
+
     private static List<Part> find(Class<?> type) throws NoSuchMethodException {
         List<Part> parts = new ArrayList<>();
         if (type == Need.class) {

@@ -21,7 +21,7 @@ final class StepWriter {
     private static final Comparator<Open> BY_CONTENT = Comparator.comparing(
                     (Open o) -> o.draft.card().id())
             .thenComparing(o -> o.draft.sortedAs())
-            .thenComparing(o -> o.premises.toString())
+            .thenComparing(o -> o.premises, StepWriter::inOrder)
             .thenComparing(o -> o.draft.says());
 
     private final List<Step> steps = new ArrayList<>();
@@ -31,7 +31,12 @@ final class StepWriter {
     /** A draft whose premises have the numbers of the steps of earlier phases. */
     private record Open(Draft draft, List<Premise> premises) {
         boolean rereads() {
-            return premises.stream().anyMatch(p -> p.address().equals(NO_NUMBER_YET));
+            for (Premise premise : premises) {
+                if (premise.address().equals(NO_NUMBER_YET)) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 
@@ -55,6 +60,10 @@ final class StepWriter {
                 once.add(open);
             }
         }
+        number(once);
+    }
+
+    private void number(List<Open> once) {
         List<Draft> lifting = once.stream()
                 .map(Open::draft)
                 .filter(d -> d.card().overrides().isPresent())
@@ -75,6 +84,16 @@ final class StepWriter {
             List<Premise> premises = open.rereads() ? premises(open.draft()) : open.premises();
             steps.add(step("s" + (first + i), open.draft(), premises, lifted.get(i)));
         }
+    }
+
+    private static int inOrder(List<Premise> some, List<Premise> others) {
+        for (int i = 0; i < Math.min(some.size(), others.size()); i++) {
+            int order = some.get(i).compareTo(others.get(i));
+            if (order != 0) {
+                return order;
+            }
+        }
+        return Integer.compare(some.size(), others.size());
     }
 
     private static Step step(String id, Draft draft, List<Premise> premises, Optional<String> overriddenBy) {
@@ -101,10 +120,15 @@ final class StepWriter {
 
     /** The rule that lifts a conclusion of the same phase, if one does. */
     private static Optional<String> lifted(Draft draft, List<Draft> lifting) {
-        return lifting.stream()
-                .filter(l -> l.card().overrides().get().equals(draft.card().id()))
-                .filter(l -> l.conclusion().subject().equals(draft.conclusion().subject()))
-                .map(l -> l.card().id())
-                .findFirst();
+        return lifting.isEmpty()
+                ? Optional.empty()
+                : lifting.stream()
+                        .filter(l ->
+                                l.card().overrides().get().equals(draft.card().id()))
+                        .filter(l -> l.conclusion()
+                                .subject()
+                                .equals(draft.conclusion().subject()))
+                        .map(l -> l.card().id())
+                        .findFirst();
     }
 }
