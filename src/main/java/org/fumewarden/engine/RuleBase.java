@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.model.Row;
+import org.kie.api.KieBase;
 
 /** The compiled rules and the tables of one code. Immutable to its users and safe to share between threads. */
 public final class RuleBase {
@@ -45,13 +47,15 @@ public final class RuleBase {
     /** A rule base compiled now from a folder. */
     public static RuleBase compiled(RuleFolder folder, String code) {
         CodeBook book = CodeBook.read(folder, code);
-        Map<Phase, FutureTask<PhaseRules>> rules = new EnumMap<>(Phase.class);
-        CompiledRules.load(folder, book.folders()).forEach((phase, base) -> {
-            FutureTask<PhaseRules> done = new FutureTask<>(() -> PhaseRules.of(phase, base));
-            done.run();
-            rules.put(phase, done);
-        });
-        return new RuleBase(book, rules);
+        return of(book, CompiledRules.load(folder, book.folders()));
+    }
+
+    /** A rule base of tables and rules that are there. */
+    static RuleBase of(CodeBook book, Map<Phase, KieBase> rules) {
+        Map<Phase, Future<PhaseRules>> loaded = new EnumMap<>(Phase.class);
+        rules.forEach(
+                (phase, base) -> loaded.put(phase, CompletableFuture.completedFuture(PhaseRules.of(phase, base))));
+        return new RuleBase(book, loaded);
     }
 
     public CodeBook book() {

@@ -87,9 +87,10 @@ public final class MutatedRules {
                 parts.add(copy);
             }
         }
-        Map<Phase, KieBase> rules = new EnumMap<>(shipped.rules());
+        Map<Phase, KieBase> rules = new EnumMap<>(Phase.class);
+        shipped.phases().forEach(p -> rules.put(p, shipped.rules(p).base()));
         rules.put(changed, KieBaseBuilder.createKieBaseFromModel(parts));
-        return new RuleBase(shipped.book(), rules);
+        return RuleBase.of(shipped.book(), rules);
     }
 
     private static List<Model> models(ClassLoader loader, String index) {
