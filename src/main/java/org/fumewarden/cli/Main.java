@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Advises on respiratory protection for hot work, with the clause behind each sentence.",
             "Local codes and a licensed or competent person decide."
-        })
+        },
+        footer = {"", "Example:", "  fumewarden advise scenarios/tours/stainless-brackets.yaml"})
 public final class Main implements Callable<Integer> {
     /** In the order of the help. */
     private static final List<String> COMMANDS = List.of(

@@ -61,7 +61,8 @@ final class NewCommand implements Callable<Integer> {
     @Command(
             name = "code",
             mixinStandardHelpOptions = true,
-            description = "Writes the folder of a new code. It advises at once and says what it does not hold yet.")
+            description = "Writes the folder of a new code. It advises at once and says what it does not hold yet.",
+            footer = {"", "Example:", "  fumewarden new code quay"})
     static final class OfCode implements Callable<Integer> {
         @Parameters(paramLabel = "ID", description = "Id of the code: small letters, digits and hyphens.")
         private String id;
@@ -84,7 +85,8 @@ final class NewCommand implements Callable<Integer> {
             name = "rule",
             mixinStandardHelpOptions = true,
             description =
-                    "Adds a rule to a phase of a code. It stays silent, and its scenario fails, until it is filled in.")
+                    "Adds a rule to a phase of a code. It stays silent, and its scenario fails, until it is filled in.",
+            footer = {"", "Example:", "  fumewarden new rule quay duty"})
     static final class OfRule implements Callable<Integer> {
         @Parameters(index = "0", paramLabel = "CODE", description = "Folder of the code.")
         private String code;

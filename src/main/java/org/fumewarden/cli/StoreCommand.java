@@ -48,7 +48,8 @@ final class StoreCommand implements Callable<Integer> {
 
     @Command(
             mixinStandardHelpOptions = true,
-            description = "Checks every entry against the chain; names the first broken one.")
+            description = "Checks every entry against the chain; names the first broken one.",
+            footer = {"", "Example:", "  fumewarden store verify --store fumewarden.db"})
     int verify(
             @Mixin StoreOption store,
             @Option(
@@ -81,7 +82,8 @@ final class StoreCommand implements Callable<Integer> {
     @Command(
             name = "export",
             mixinStandardHelpOptions = true,
-            description = "Writes the whole store as JSON Lines into a new file.")
+            description = "Writes the whole store as JSON Lines into a new file.",
+            footer = {"", "Example:", "  fumewarden store export register.jsonl"})
     int exportTo(@Mixin StoreOption store, @Parameters(paramLabel = "FILE") Path file) throws Exception {
         return store.guarded(() -> {
             try (Store open = Store.read(store.file());
@@ -101,7 +103,11 @@ final class StoreCommand implements Callable<Integer> {
         }
     }
 
-    @Command(name = "import", mixinStandardHelpOptions = true, description = "Reads an export into a new store.")
+    @Command(
+            name = "import",
+            mixinStandardHelpOptions = true,
+            description = "Reads an export into a new store.",
+            footer = {"", "Example:", "  fumewarden store import register.jsonl --store copy.db"})
     int importFrom(
             @Mixin StoreOption store,
             @Parameters(paramLabel = "FILE") Path file,
@@ -126,7 +132,8 @@ final class StoreCommand implements Callable<Integer> {
 
     @Command(
             mixinStandardHelpOptions = true,
-            description = "Writes what is intact in a broken store as JSON Lines into a new file.")
+            description = "Writes what is intact in a broken store as JSON Lines into a new file.",
+            footer = {"", "Example:", "  fumewarden store salvage salvaged.jsonl"})
     int salvage(@Mixin StoreOption store, @Parameters(paramLabel = "FILE") Path file) throws Exception {
         return store.guarded(() -> {
             if (!Files.isRegularFile(store.file())) {
@@ -146,7 +153,8 @@ final class StoreCommand implements Callable<Integer> {
 
     @Command(
             mixinStandardHelpOptions = true,
-            description = "Says which records may be discarded, and from when. Discards nothing.")
+            description = "Says which records may be discarded, and from when. Discards nothing.",
+            footer = {"", "Example:", "  fumewarden store retention --all"})
     int retention(
             @Mixin StoreOption store,
             @Option(

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Tasks of Tarn Haven for batches: what they have in common is only that each is a little different. */
-final class BatchTasks {
+public final class BatchTasks {
     private static final String[] PROCESSES = {"mag-solid-wire", "manual-metal-arc", "tig"};
     private static final String[] METALS = {"mild-steel", "stainless-steel"};
 
     private BatchTasks() {}
 
-    static String task(int number) {
+    public static String task(int number) {
         return "{\"title\":\"Bay " + number + "\",\"code\":\"" + (number % 7 == 3 ? "us" : "gb")
                 + "\",\"on\":\"2026-03-02\",\"task\":{\"process\":\"" + PROCESSES[number % PROCESSES.length]
                 + "\",\"base-metal\":\"" + METALS[number % METALS.length]
@@ -22,7 +22,7 @@ final class BatchTasks {
     }
 
     /** A mix of good lines, bad lines of several kinds and blank lines. */
-    static List<String> mixed(int count) {
+    public static List<String> mixed(int count) {
         List<String> lines = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             switch (i % 29) {
