@@ -1,8 +1,13 @@
 package org.fumewarden.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.fumewarden.check.RuleBaseCheck;
+import org.fumewarden.check.Survey;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import picocli.CommandLine.Command;
@@ -34,18 +39,29 @@ final class CheckCommand implements Callable<Integer> {
             description = "List of documents that may be cited; ${DEFAULT-VALUE} when not given.")
     private Path sources;
 
+    @Option(
+            names = "--survey",
+            description =
+                    "Also lists rows that no scenario reads, rows that ended without a successor, and work for which "
+                            + "no agent is concluded. These are no faults.")
+    private boolean survey;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
         RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
-        RuleBaseCheck.Report report = RuleBaseCheck.run(
-                folder,
-                code -> rules == null ? RuleBase.shipped(code) : RuleBase.compiled(folder, code),
-                scenarios,
-                sources);
+        Map<String, RuleBase> known = new ConcurrentHashMap<>();
+        Function<String, RuleBase> bases = code ->
+                known.computeIfAbsent(code, c -> rules == null ? RuleBase.shipped(c) : RuleBase.compiled(folder, c));
+        RuleBaseCheck.Report report = RuleBaseCheck.run(folder, bases, scenarios, sources);
         report.problems().forEach(p -> spec.commandLine().getOut().println(p.text()));
+        if (survey) {
+            new Survey(folder, bases, LocalDate.now())
+                    .lines(scenarios)
+                    .forEach(spec.commandLine().getOut()::println);
+        }
         report.counts().forEach(spec.commandLine().getOut()::println);
         spec.commandLine().getOut().flush();
         return report.problems().isEmpty() ? ExitCodes.COMPLETE : ExitCodes.BAD_INPUT;

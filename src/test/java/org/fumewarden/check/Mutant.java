@@ -51,7 +51,8 @@ record Mutant(DrlRule rule, int number, String was, int line, String conditions)
 
     /** The rule as the text of a file with a package of its own. */
     String text(String drlPackage) {
-        return "package " + drlPackage + ";\nimport org.fumewarden.model.*;\nrule \"" + rule.name() + "\"\n"
+        return "package " + drlPackage + ";\nimport org.fumewarden.model.*;\nimport java.util.List;\nrule \""
+                + rule.name() + "\"\n"
                 + rule.head().plain() + "when" + conditions + "then"
                 + rule.consequence().plain() + "end\n";
     }

@@ -50,6 +50,30 @@ final class CheckAndRulesTest {
     }
 
     @Test
+    void theSurveyNamesRowsByFileAndLine() {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.append(
+                rules,
+                "gb/tables/limits.yaml",
+                "  - {agent: ozone, unit: ppm, ceiling: 1, from: 2000-01-01, until: 2010-01-01}\n");
+        CommandRun run = CommandRun.of(
+                "check",
+                "--survey",
+                "--rules",
+                rules.toString(),
+                "--scenarios",
+                "scenarios/tours/odour-complaint.yaml");
+        assertTrue(
+                run.out()
+                        .matches(
+                                "(?s).*limits\\.yaml:\\d+ gb-limits#ozone/ceiling ended on 2010-01-01 and no row follows.*"),
+                run.out());
+        assertTrue(run.out().matches("(?s).*factors\\.yaml:\\d+ \\S+#ffp1\\S* is read in no scenario\\..*"), run.out());
+        assertTrue(
+                run.out().matches("(?s).*work \\d+ without an agent of \\d+ pairs of process and metal.*"), run.out());
+    }
+
+    @Test
     void aSpoiltRuleIsFoundWithFileAndLine() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(rules, "gb/need.drl", "rule \"GB-NEED-990 half a rule\"\nwhen\nthen\nend\n");
