@@ -8,6 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -49,6 +52,22 @@ final class FormSource {
             }
         }
         return new Form("the command line", values);
+    }
+
+    /** The forms of a file, else of the words, else of the answers at a terminal. */
+    static List<Form> given(
+            Path file,
+            List<String> words,
+            Supplier<Optional<Prompts>> terminal,
+            Function<Prompts, Form> asked,
+            Problem nothing) {
+        if (file != null) {
+            return file(file);
+        }
+        if (!words.isEmpty()) {
+            return List.of(words(words));
+        }
+        return List.of(asked.apply(terminal.get().orElseThrow(() -> new InputException(nothing))));
     }
 
     static List<Form> file(Path path) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Entry;
@@ -112,20 +111,17 @@ final class LogCommand implements Callable<Integer> {
     }
 
     private List<FormSource.Form> forms() {
-        if (file != null) {
-            return FormSource.file(file);
-        }
-        if (!words.isEmpty()) {
-            return List.of(FormSource.words(words));
-        }
-        Prompts prompts = terminal.get()
-                .orElseThrow(() -> new InputException(new Problem(
+        return FormSource.given(
+                file,
+                words,
+                terminal,
+                this::asked,
+                new Problem(
                         "log",
                         0,
                         "",
                         "has neither fields nor a file.",
-                        "log examination item=U-014 ..., or --file entries.csv.")));
-        return List.of(asked(prompts));
+                        "log examination item=U-014 ..., or --file entries.csv."));
     }
 
     private FormSource.Form asked(Prompts prompts) {
@@ -138,8 +134,8 @@ final class LogCommand implements Callable<Integer> {
         for (Forms.Field field : Forms.entryFields(chosen)) {
             values.put(field.name(), prompts.ask(field.name(), RegisterCommand.hint(field), field.needed()));
         }
-        for (String aside : LogForms.asides(chosen)) {
-            values.put(aside, prompts.ask(aside, "half (filtering facepieces included) or full", false));
+        for (Forms.Field aside : Forms.asides(chosen)) {
+            values.put(aside.name(), prompts.ask(aside.name(), "half (filtering facepieces included) or full", false));
         }
         return new FormSource.Form("the answers", values);
     }

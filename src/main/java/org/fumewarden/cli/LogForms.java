@@ -80,9 +80,8 @@ final class LogForms {
         return details;
     }
 
-    /** Fields that decide how an entry is judged and that the entry itself does not keep. */
-    static List<String> asides(String kind) {
-        return kind.equals("fit-test") ? List.of("face") : List.of();
+    private static List<String> asides(String kind) {
+        return Forms.asides(kind).stream().map(Forms.Field::name).toList();
     }
 
     private static String taken(Map<String, String> values, String name) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.codes.InputException;
@@ -14,6 +15,7 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.report.upkeep.DutyRecord;
 import org.fumewarden.report.upkeep.ExaminationRecord;
 import org.fumewarden.report.upkeep.TaskAdvice;
 import org.fumewarden.report.upkeep.WrittenProgramme;
@@ -31,11 +33,13 @@ import picocli.CommandLine.Parameters;
         name = "record",
         mixinStandardHelpOptions = true,
         description =
-                "Prints the examination record of an item, the card of checks before use, or the programme of the site.",
+                "Prints the records of an item (examinations of a unit or mask; what the duties ask to be kept of a wearer,"
+                        + " plant or air supply), the card of checks before use, or the programme of the site.",
         footer = {
             "",
             "Examples:",
             "  fumewarden record U-014 --format html > U-014.html",
+            "  fumewarden record W-07 --format csv > W-07.csv",
             "  fumewarden record --sheet programme --task brackets.yaml --format html > programme.html"
         })
 final class RecordCommand implements Callable<Integer> {
@@ -122,23 +126,36 @@ final class RecordCommand implements Callable<Integer> {
                         "record", 0, item.id(), "is a " + item.kind().key() + ", not a unit.", "name a unit."));
             }
             BeforeUseCard card = BeforeUseCard.of(unit, open.state(item.id()), book);
-            store.out()
-                    .print(
-                            format == DueCommand.Format.text
-                                    ? card.text()
-                                    : format == DueCommand.Format.csv ? card.csv() : card.html());
+            print(card::text, card::html, card::csv);
             return open.state(item.id()).inService() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
         }
+        return item instanceof Item.Unit || item instanceof Item.Mask
+                ? examinations(open, item, book)
+                : records(DutyRecord.of(open, item, book.duties()));
+    }
+
+    private int records(DutyRecord record) {
+        print(record::text, record::html, record::csv);
+        return record.whole() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    private int examinations(Store open, Item item, DutyBook book) {
         ExaminationRecord record = ExaminationRecord.of(open, item, book.duties());
-        store.out()
-                .print(
-                        format == DueCommand.Format.text
-                                ? record.text()
-                                : format == DueCommand.Format.csv ? record.csv() : record.html());
+        print(record::text, record::html, record::csv);
         boolean whole = !record.examinations().isEmpty()
                 && record.gaps(record.examinations().get(0)).isEmpty()
                 && open.state(item.id()).inService();
         return whole ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    private void print(Supplier<String> text, Supplier<String> html, Supplier<String> csv) {
+        Supplier<String> chosen =
+                switch (format) {
+                    case text -> text;
+                    case html -> html;
+                    case csv -> csv;
+                };
+        store.out().print(chosen.get());
     }
 
     private Item wanted(Store open) {

@@ -100,20 +100,17 @@ final class RegisterCommand implements Callable<Integer> {
     }
 
     private List<FormSource.Form> forms(Vocabularies vocabulary) {
-        if (file != null) {
-            return FormSource.file(file);
-        }
-        if (!words.isEmpty()) {
-            return List.of(FormSource.words(words));
-        }
-        Prompts prompts = terminal.get()
-                .orElseThrow(() -> new InputException(new Problem(
+        return FormSource.given(
+                file,
+                words,
+                terminal,
+                p -> asked(p, vocabulary),
+                new Problem(
                         "register",
                         0,
                         "",
                         "has neither fields nor a file.",
-                        "register unit id=U-014 ..., or --file items.csv.")));
-        return List.of(asked(prompts, vocabulary));
+                        "register unit id=U-014 ..., or --file items.csv."));
     }
 
     private FormSource.Form asked(Prompts prompts, Vocabularies vocabulary) {

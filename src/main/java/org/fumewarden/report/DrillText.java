@@ -1,6 +1,7 @@
 package org.fumewarden.report;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
@@ -11,6 +12,7 @@ import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Measure;
 import org.fumewarden.model.SampleNote;
+import org.fumewarden.report.upkeep.CsvSheet;
 import org.fumewarden.whatif.Drill;
 
 /** A training round in words, and its score sheet. */
@@ -84,24 +86,15 @@ public final class DrillText {
 
     /** The score sheet as CSV; cells that a spreadsheet would run as a formula are defused. */
     public static String csv(String trainee, List<Scored> sheet) {
-        StringBuilder out = new StringBuilder("trainee,task,question,answer,right\r\n");
-        for (Scored scored : sheet) {
-            out.append(List.of(
-                                    trainee,
-                                    scored.task(),
-                                    scored.mark().part().name().toLowerCase(java.util.Locale.ROOT),
-                                    scored.mark().given(),
-                                    scored.mark().right() ? "yes" : "no")
-                            .stream()
-                            .map(DrillText::cell)
-                            .collect(Collectors.joining(",")))
-                    .append("\r\n");
-        }
-        return out.toString();
-    }
-
-    private static String cell(String text) {
-        boolean formula = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
-        return "\"" + (formula ? "'" : "") + text.replace("\"", "\"\"") + "\"";
+        return CsvSheet.write(
+                List.of("trainee", "task", "question", "answer", "right"),
+                sheet.stream()
+                        .map(s -> List.of(
+                                trainee,
+                                s.task(),
+                                s.mark().part().name().toLowerCase(Locale.ROOT),
+                                s.mark().given(),
+                                s.mark().right() ? "yes" : "no"))
+                        .toList());
     }
 }

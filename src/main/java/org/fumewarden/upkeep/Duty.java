@@ -52,6 +52,11 @@ public record Duty(
         return when.stream().anyMatch(c -> c.holds(facts) == DutyFact.Holds.NO);
     }
 
+    /** True when every condition is known to hold. */
+    public boolean surelyUnder(Map<String, List<String>> facts) {
+        return when.stream().allMatch(c -> c.holds(facts) == DutyFact.Holds.YES);
+    }
+
     /** The same duty with its conditions decided. */
     public Duty decided() {
         return new Duty(

@@ -1,6 +1,7 @@
 package org.fumewarden.upkeep;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** Makes items and details from named values in words, as they come from a prompt, a flag or a file. */
 public final class Forms {
@@ -68,6 +70,11 @@ public final class Forms {
     /** The fields of an entry, without item, day and person. */
     public static List<Field> entryFields(String kind) {
         return fields(Details.class, kind);
+    }
+
+    /** Fields that decide how an entry is judged and that the entry itself does not keep. */
+    public static List<Field> asides(String kind) {
+        return kind.equals("fit-test") ? List.of(new Field("face", "text", false)) : List.of();
     }
 
     private static List<Field> fields(Class<?> family, String kind) {
@@ -127,6 +134,26 @@ public final class Forms {
     /** What an entry says. */
     public static Details details(String kind, Map<String, String> values) {
         return made(node(kind, values, entryFields(kind)), Details.class);
+    }
+
+    /** The values of an entry by field name, in words; what is empty is left out. The way back from {@link #details}. */
+    public static Map<String, String> values(Details details) {
+        return words(Canon.json().valueToTree(details));
+    }
+
+    /** The values of an item by field name, in words, without its facts. */
+    public static Map<String, String> values(Item item) {
+        return words(Canon.json().valueToTree(item));
+    }
+
+    private static Map<String, String> words(JsonNode node) {
+        Map<String, String> values = new TreeMap<>();
+        node.fields().forEachRemaining(f -> {
+            if (f.getValue().isValueNode()) {
+                values.put(f.getKey(), f.getValue().asText());
+            }
+        });
+        return values;
     }
 
     private static <T> T made(ObjectNode node, Class<T> family) {

@@ -147,8 +147,12 @@ public final class Store implements AutoCloseable {
     }
 
     private <T> T inTransaction(Work<T> work) {
+        return framed("BEGIN IMMEDIATE", work);
+    }
+
+    private <T> T framed(String begin, Work<T> work) {
         try {
-            Sqlite.run(connection, "BEGIN IMMEDIATE");
+            Sqlite.run(connection, begin);
             T result = work.run();
             Sqlite.run(connection, "COMMIT");
             return result;
@@ -171,18 +175,7 @@ public final class Store implements AutoCloseable {
 
     /** Answers several questions from one state of the store, whatever others write meanwhile. */
     public <T> T snapshot(Supplier<T> questions) {
-        try {
-            Sqlite.run(connection, "BEGIN");
-            T answer = questions.get();
-            Sqlite.run(connection, "COMMIT");
-            return answer;
-        } catch (SQLException e) {
-            rollBack();
-            throw Sqlite.words(file, e);
-        } catch (RuntimeException e) {
-            rollBack();
-            throw e;
-        }
+        return framed("BEGIN", questions::get);
     }
 
     public Path file() {

@@ -7,10 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.upkeep.AirLimits;
+import org.fumewarden.report.upkeep.DutyBook;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Forms;
@@ -24,11 +25,11 @@ final class LogForm {
     private static final List<String> COMMON = List.of("item", "on", "by", "corrects", "corrects-because", "reason");
 
     private final Store store;
-    private final Optional<AirLimits> limits;
+    private final DutyBook book;
 
-    LogForm(Store store, Optional<AirLimits> limits) {
+    LogForm(Store store, DutyBook book) {
         this.store = store;
-        this.limits = limits;
+        this.book = book;
     }
 
     Draft draft(JsonNode asked) {
@@ -37,7 +38,7 @@ final class LogForm {
             throw problem("kind", "cannot be \"" + Located.shown(kind) + "\".", "choose one of the list.");
         }
         Map<String, String> values = new LinkedHashMap<>();
-        for (Forms.Field field : Forms.entryFields(kind)) {
+        for (Forms.Field field : fields(kind)) {
             values.put(field.name(), text(asked.path("values"), field.name()));
         }
         String item = text(asked, "item");
@@ -55,7 +56,12 @@ final class LogForm {
         }
     }
 
-    /** A measured flow is held against the minimum of the register, breathing air against the limits of the code. */
+    private static List<Forms.Field> fields(String kind) {
+        return Stream.concat(Forms.entryFields(kind).stream(), Forms.asides(kind).stream())
+                .toList();
+    }
+
+    /** A measured flow is held against the minimum of the register, breathing air and fit tests against the levels of the code. */
     private Details details(String kind, Map<String, String> values, String item) {
         if (!values.getOrDefault("flow", "").isEmpty()
                 && values.getOrDefault("minimum-flow", "").isEmpty()) {
@@ -66,7 +72,13 @@ final class LogForm {
         }
         Details details = Forms.details(kind, values);
         if (details instanceof Details.AirTest test && test.topic().equals("breathing")) {
-            return limits.map(l -> (Details) l.judged(test)).orElse(test);
+            return book.airLimits().map(l -> (Details) l.judged(test)).orElse(test);
+        }
+        if (details instanceof Details.FitTest test) {
+            String face = values.getOrDefault("face", "");
+            return book.fitLevels()
+                    .map(l -> (Details) l.judged(test, face).test())
+                    .orElse(test);
         }
         return details;
     }
@@ -74,7 +86,7 @@ final class LogForm {
     /** The complaint of the store begins with the field it is about. */
     private static InputException named(String kind, StoreException e) {
         List<String> names = new ArrayList<>(COMMON);
-        Forms.entryFields(kind).forEach(f -> names.add(f.name()));
+        fields(kind).forEach(f -> names.add(f.name()));
         String field = names.stream()
                 .filter(n -> e.getMessage().startsWith(n + " "))
                 .max(Comparator.comparingInt(String::length))

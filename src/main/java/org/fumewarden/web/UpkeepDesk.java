@@ -69,7 +69,7 @@ final class UpkeepDesk {
     Reply log(JsonNode asked) {
         Workshop shop = shop();
         ObjectNode told = shop.write(store -> {
-            LogForm form = new LogForm(store, book(store, asked).airLimits());
+            LogForm form = new LogForm(store, book(store, asked));
             Entry entry = store.append(form.draft(asked), shop.clock().instant());
             ObjectNode root = NODES.objectNode();
             root.put("sequence", entry.sequence());

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DutyBook;
 import org.fumewarden.upkeep.DueReport;
@@ -94,7 +95,8 @@ final class UpkeepJson {
             ObjectNode node = kinds.addObject();
             node.put("id", kind);
             ArrayNode fields = node.putArray("fields");
-            for (Forms.Field field : Forms.entryFields(kind)) {
+            for (Forms.Field field : Stream.concat(Forms.entryFields(kind).stream(), Forms.asides(kind).stream())
+                    .toList()) {
                 ObjectNode each = fields.addObject();
                 each.put("name", field.name());
                 each.put("kind", field.kind());

@@ -14,7 +14,7 @@ import org.fumewarden.upkeep.UnitState;
 
 /** The record of thorough examinations of an item, with every field that COSHH regulation 9(4) and L5 paragraph 184 ask for. */
 public final class ExaminationRecord {
-    private static final String GAP = "NOT RECORDED";
+    private static final String GAP = RecordFields.GAP;
     private static final String NONE = "does not apply";
 
     private final Item item;
@@ -38,21 +38,9 @@ public final class ExaminationRecord {
      * @param duties those of the code; the ones that order this record are cited
      */
     public static ExaminationRecord of(Store store, Item item, List<Duty> duties) {
-        Optional<Item.Site> site = store.items().stream()
-                .filter(Item.Site.class::isInstance)
-                .map(Item.Site.class::cast)
-                .findFirst();
-        List<Long> superseded = store.superseded(item.id());
-        List<Entry> held = new ArrayList<>();
-        for (Entry entry : store.entriesOf(item.id())) {
-            if (!superseded.contains(entry.sequence())
-                    && entry.effective()
-                            .filter(Details.Examination.class::isInstance)
-                            .isPresent()) {
-                held.add(0, entry);
-            }
-        }
-        return new ExaminationRecord(item, site, store.state(item.id()), held, ordering(duties, item));
+        List<Entry> held = KeptEntries.holding(store, item.id(), Details.Examination.class::isInstance);
+        return new ExaminationRecord(
+                item, KeptEntries.site(store), store.state(item.id()), held, ordering(duties, item));
     }
 
     /** Names of the fields that a clause asks for and that an examination lacks. */
@@ -98,13 +86,7 @@ public final class ExaminationRecord {
             blocks.add(new Sheet.Heading("Examination of " + entry.on() + " (entry " + entry.sequence() + ")"));
             blocks.add(new Sheet.Pairs(fields(entry)));
         }
-        if (!duties.isEmpty()) {
-            blocks.add(new Sheet.Heading("Ordered by"));
-            blocks.add(new Sheet.Points(duties.stream()
-                    .map(d -> d.id() + ": " + DueSheet.clause(d) + "; keep: "
-                            + d.keep().text())
-                    .toList()));
-        }
+        blocks.addAll(KeptEntries.orderedBy(duties, d -> true));
         blocks.add(new Sheet.Paragraph(Closing.WORDS));
         return new Sheet("Examination record: " + item.id() + ", " + item.label(), blocks);
     }

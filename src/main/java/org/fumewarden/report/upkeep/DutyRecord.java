@@ -1,0 +1,227 @@
+package org.fumewarden.report.upkeep;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.fumewarden.upkeep.Details;
+import org.fumewarden.upkeep.Duty;
+import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.Forms;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Store;
+import org.fumewarden.upkeep.Subject;
+import org.fumewarden.upkeep.UnitState;
+
+/**
+ * The records about a wearer, plant, air supply or site that duties order, each with every field that the row of the duty asks
+ * for: thorough examinations of extraction, fit tests, air tests, training, medical clearances.
+ *
+ * <p>What the log lacks is shown as not recorded. Where no row names fields, the fields of the log entry are shown.
+ */
+public final class DutyRecord {
+    /** One deed, with the duties that order its record and the entries that hold. */
+    private record Deed(String serves, List<Duty> duties, List<Duty> sure, List<String> fields, List<Entry> entries) {}
+
+    private final Item item;
+    private final UnitState state;
+    private final Map<String, String> known;
+    private final List<Deed> deeds;
+
+    private DutyRecord(Item item, UnitState state, Map<String, String> known, List<Deed> deeds) {
+        this.item = item;
+        this.state = state;
+        this.known = known;
+        this.deeds = deeds;
+    }
+
+    /**
+     * The records of an item, newest entry first.
+     *
+     * @param duties those of the code
+     */
+    public static DutyRecord of(Store store, Item item, List<Duty> duties) {
+        Map<String, String> known = new TreeMap<>();
+        KeptEntries.site(store)
+                .ifPresent(s -> Forms.values(s).forEach((name, value) -> known.put("site." + name, value)));
+        Forms.values(item).forEach((name, value) -> known.put("item." + name, value));
+        List<Map<String, List<String>>> circumstances = circumstances(store, item);
+        Map<String, List<Duty>> ordered = new LinkedHashMap<>();
+        duties.stream()
+                .filter(d -> concerns(d, item) && !circumstances.stream().allMatch(d::ruledOutBy))
+                .forEach(d -> ordered.computeIfAbsent(d.doneBy(), s -> new ArrayList<>())
+                        .add(d));
+        List<Deed> deeds = new ArrayList<>();
+        ordered.forEach((serves, all) -> {
+            List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d, serves));
+            List<Duty> sure = all.stream()
+                    .filter(d -> circumstances.stream().anyMatch(d::surelyUnder))
+                    .toList();
+            if (!entries.isEmpty() || sure.stream().anyMatch(Duty::recorded)) {
+                deeds.add(new Deed(serves, all, sure, fields(all, serves), entries));
+            }
+        });
+        return new DutyRecord(item, store.state(item.id()), known, deeds);
+    }
+
+    private static boolean concerns(Duty duty, Item item) {
+        Subject own = Subject.named(item.kind().key());
+        return duty.appliesTo().contains(own)
+                || own == Subject.WEARER && duty.appliesTo().contains(Subject.WEARER_MASK);
+    }
+
+    /** What is known of the item and its site; of a wearer, once for each mask. */
+    private static List<Map<String, List<String>>> circumstances(Store store, Item item) {
+        Map<String, List<String>> own = new TreeMap<>();
+        KeptEntries.site(store).ifPresent(s -> own.putAll(s.facts()));
+        own.putAll(item.facts());
+        if (item instanceof Item.Plant) {
+            own.putIfAbsent("lev-present", List.of("true"));
+        }
+        List<Map<String, List<String>>> all = new ArrayList<>();
+        if (item instanceof Item.Wearer wearer) {
+            wearer.masks().stream().flatMap(id -> store.item(id).stream()).forEach(m -> {
+                Map<String, List<String>> worn = new TreeMap<>(own);
+                worn.putAll(m.facts());
+                all.add(worn);
+            });
+        }
+        return all.isEmpty() ? List.of(own) : all;
+    }
+
+    private static boolean serves(Details details, String deed) {
+        return details.serves().equals(deed) || details.serves().startsWith(deed + "/");
+    }
+
+    private static List<String> fields(List<Duty> duties, String serves) {
+        Set<String> fields = new LinkedHashSet<>();
+        duties.forEach(d -> fields.addAll(d.fields()));
+        if (fields.isEmpty()) {
+            String kind = serves.split("/")[0];
+            fields.addAll(
+                    Forms.entryKinds().contains(kind)
+                            ? Forms.entryFields(kind).stream()
+                                    .map(Forms.Field::name)
+                                    .toList()
+                            : List.of("task", "remarks"));
+        }
+        return List.copyOf(fields);
+    }
+
+    /** True when at least one record is there for every deed, nothing asked for is lacking, and the item is open for use. */
+    public boolean whole() {
+        return state.inService()
+                && !deeds.isEmpty()
+                && deeds.stream()
+                        .allMatch(d -> !d.entries().isEmpty() && gaps(d, 0).isEmpty());
+    }
+
+    /** Names of the fields that the newest record of a deed lacks. */
+    public List<String> gaps(String serves) {
+        return deeds.stream()
+                .filter(d -> d.serves().equals(serves) && !d.entries().isEmpty())
+                .flatMap(d -> gaps(d, 0).stream())
+                .toList();
+    }
+
+    private List<String> gaps(Deed deed, int entry) {
+        return pairs(deed, entry).stream()
+                .filter(p -> p.value().contains(RecordFields.GAP))
+                .map(Sheet.Pair::name)
+                .toList();
+    }
+
+    public String text() {
+        return SheetText.write(sheet());
+    }
+
+    public String html() {
+        return SheetHtml.write(sheet());
+    }
+
+    /** One row for each field of each record. */
+    public String csv() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Deed deed : deeds) {
+            for (int i = 0; i < deed.entries().size(); i++) {
+                Entry entry = deed.entries().get(i);
+                for (Sheet.Pair pair : pairs(deed, i)) {
+                    rows.add(List.of(
+                            item.id(),
+                            deed.serves(),
+                            String.valueOf(entry.sequence()),
+                            entry.on().toString(),
+                            pair.name(),
+                            pair.value()));
+                }
+            }
+            if (deed.entries().isEmpty()) {
+                rows.add(List.of(item.id(), deed.serves(), "", "", "record", RecordFields.GAP));
+            }
+        }
+        return CsvSheet.write(List.of("item", "deed", "entry", "date", "field", "value"), rows);
+    }
+
+    private Sheet sheet() {
+        List<Sheet.Block> blocks = new ArrayList<>();
+        if (!state.inService()) {
+            blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
+        }
+        if (deeds.isEmpty()) {
+            blocks.add(new Sheet.Paragraph("The tables of this code order no record about this item."));
+        }
+        for (Deed deed : deeds) {
+            if (deed.entries().isEmpty()) {
+                blocks.add(new Sheet.Heading(words(deed.serves())));
+                blocks.add(new Sheet.Warning(RecordFields.GAP + ": the log holds no "
+                        + words(deed.serves()).toLowerCase(java.util.Locale.ROOT) + " of " + item.id() + "."));
+            }
+            for (int i = 0; i < deed.entries().size(); i++) {
+                Entry entry = deed.entries().get(i);
+                blocks.add(new Sheet.Heading(
+                        words(deed.serves()) + " of " + entry.on() + " (entry " + entry.sequence() + ")"));
+                blocks.add(new Sheet.Pairs(pairs(deed, i)));
+            }
+            blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains));
+        }
+        blocks.add(new Sheet.Paragraph(Closing.WORDS));
+        return new Sheet("Records: " + item.id() + ", " + item.label(), blocks);
+    }
+
+    private static String words(String serves) {
+        String kind = serves.replace('/', ' ').replace('-', ' ');
+        return Character.toUpperCase(kind.charAt(0)) + kind.substring(1);
+    }
+
+    /** The fields asked for; then the outcome and the person, which a reader looks for in any record. */
+    private List<Sheet.Pair> pairs(Deed deed, int at) {
+        Entry entry = deed.entries().get(at);
+        Map<String, String> all = new TreeMap<>(known);
+        Map<String, String> own = Forms.values(entry.effective().orElseThrow());
+        all.putAll(own);
+        all.put("entry.on", entry.on().toString());
+        all.put("entry.by", entry.by());
+        Optional<Entry> before = deed.entries().stream().skip(at + 1L).findFirst();
+        all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before in the log"));
+        List<Sheet.Pair> pairs = new ArrayList<>();
+        for (String field : deed.fields()) {
+            pairs.add(new Sheet.Pair(field, value(field, all)));
+        }
+        if (!deed.fields().contains("result")) {
+            pairs.add(new Sheet.Pair(
+                    "outcome", entry.effective().orElseThrow().result().key()));
+        }
+        pairs.add(new Sheet.Pair("done by", entry.by()));
+        return pairs;
+    }
+
+    private static String value(String field, Map<String, String> known) {
+        return RecordFields.held(field)
+                ? RecordFields.value(field, known)
+                : known.getOrDefault(field, RecordFields.GAP);
+    }
+}
