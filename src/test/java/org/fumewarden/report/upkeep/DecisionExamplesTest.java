@@ -72,4 +72,26 @@ class DecisionExamplesTest {
         assertEquals(DueStatus.DUE_TODAY, since(yearly, 12));
         assertTrue(yearly.ruledOutBy(Map.of("lead-alkyl", List.of("true"))));
     }
+
+    /** 29 CFR 1910.134(h)(3)(i)(A) and (iv): routine sets are inspected without a record, emergency sets with one. */
+    @Test
+    void aRoutineSetOwesNoWrittenInspection() {
+        Map<String, List<String>> routine = Map.of("use-mode", List.of("routine"), "air-delivery", List.of("powered"));
+        assertFalse(duty("us", "us-inspect-routine").recorded());
+        assertFalse(duty("us", "us-inspect-routine").ruledOutBy(routine));
+        assertTrue(duty("us", "us-inspect-emergency").ruledOutBy(routine));
+        assertTrue(duty("us", "us-inspect-emergency").recorded());
+        assertTrue(duty("us", "us-inspect-scba").ruledOutBy(routine));
+    }
+
+    /** 29 CFR 1910.134(i)(7): with a high-temperature alarm only, carbon monoxide is monitored; (i)(6) is for the others. */
+    @Test
+    void anOilLubricatedCompressorOwesAWatchOnCarbonMonoxide() {
+        Map<String, List<String>> oiled =
+                Map.of("air-source", List.of("compressor-fixed"), "compressor-oil-lubricated", List.of("true"));
+        Duty watch = duty("us", "us-air-co-oil");
+        assertTrue(watch.surelyUnder(oiled));
+        assertTrue(watch.clause().contains("(i)(7)") && watch.what().contains("monitor often enough"));
+        assertTrue(duty("us", "us-air-co-dry").ruledOutBy(oiled));
+    }
 }
