@@ -85,7 +85,8 @@ final class AdviseCommand implements Callable<Integer> {
             names = "--store",
             paramLabel = "FILE",
             description =
-                    "Register and log: a unit that the task names (kit.unit) and that is withdrawn bars powered units.")
+                    "Register and log: a unit that the task names (kit.unit) and that is withdrawn bars powered units; of a"
+                            + " wearer (wearer.id) fit tests and clearance are taken, unless the file is stricter.")
     private Path store;
 
     @Mixin
@@ -98,7 +99,7 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         Bench bench = options.bench(file);
         if (store != null) {
-            bench = bench.with(UnitInUse.of(bench.tree(Map.of()), store));
+            bench = InUse.with(bench, store, spec.commandLine().getErr());
         }
         Advice advice = bench.advise();
         if (format == Format.pdf && output == null) {

@@ -1,0 +1,57 @@
+package org.fumewarden.upkeep;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Whether the log proves a deed of a person on a day: a fit test, a clearance, training.
+ *
+ * @param stands true when it passed, nothing failed since, and no duty asks for it again by that day
+ * @param entry the pass that counts, or the failure that took it away; empty when the log holds neither
+ * @param because the same in words
+ */
+public record Proof(boolean stands, Optional<Long> entry, String because) {
+    /**
+     * What the log proves.
+     *
+     * @param duties those that the deed discharges; those whose conditions are known to hold make it run out
+     */
+    public static Proof of(
+            Store store,
+            String item,
+            String serves,
+            List<Duty> duties,
+            Map<String, List<String>> facts,
+            LocalDate day) {
+        Optional<Latest> passed = store.latest(item, serves);
+        Optional<Latest> failed =
+                store.failed(item, serves).filter(f -> passed.map(f::after).orElse(true));
+        if (failed.isPresent()) {
+            return new Proof(
+                    false,
+                    failed.map(Latest::sequence),
+                    serves + " failed on " + failed.get().on());
+        }
+        if (passed.isEmpty()) {
+            return new Proof(false, Optional.empty(), serves + " is not in the log");
+        }
+        Optional<Long> entry = passed.map(Latest::sequence);
+        LocalDate on = passed.get().on();
+        if (on.isAfter(day)) {
+            return new Proof(false, entry, serves + " passed on " + on + " only, after " + day);
+        }
+        for (Duty duty : duties) {
+            Optional<LocalDate> due = duty.period().map(p -> Days.due(on, p));
+            if (due.filter(d -> d.isBefore(day)).isPresent() && duty.surelyUnder(facts)) {
+                return new Proof(
+                        false,
+                        entry,
+                        serves + " passed on " + on + ", was due again on " + due.get() + " [" + duty.source() + " "
+                                + duty.clause() + "]");
+            }
+        }
+        return new Proof(true, entry, serves + " passed on " + on);
+    }
+}
