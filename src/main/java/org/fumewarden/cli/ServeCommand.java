@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
             "and that only when a store is named.",
             "It runs until it is interrupted."
         },
-        footer = {"", "Example:", "  fumewarden serve --port 8460 --store yard.db"})
+        footer = {"", "Example:", "  fumewarden serve --port 8460 --store fumewarden.db"})
 final class ServeCommand implements Callable<Integer> {
     private static final int HIGHEST_PORT = 65_535;
 
