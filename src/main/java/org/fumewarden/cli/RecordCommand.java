@@ -39,7 +39,6 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  fumewarden record U-014 --format html > U-014.html",
-            "  fumewarden record W-07 --format csv > W-07.csv",
             "  fumewarden record --sheet programme --task scenarios/tours/stainless-brackets.yaml --format html > programme.html"
         })
 final class RecordCommand implements Callable<Integer> {

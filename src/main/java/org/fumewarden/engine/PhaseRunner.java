@@ -1,5 +1,6 @@
 package org.fumewarden.engine;
 
+import java.lang.ref.Cleaner;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -18,15 +19,21 @@ import org.kie.api.runtime.rule.AgendaFilter;
 final class PhaseRunner {
     private static final int DRAFTS_KEPT = 128;
 
+    /** Compiled rules hold on to their sessions until these are closed, so a runner that is let go must close its own. */
+    private static final Cleaner CLEANER = Cleaner.create();
+
     private final PhaseRules rules;
     private final List<Row> rows;
     private final AgendaFilter filter;
+    private final boolean reuses;
     private final Queue<PhaseSession> idle = new ConcurrentLinkedQueue<>();
     private final Kept<List<Fact>, List<Draft>> kept = new Kept<>(DRAFTS_KEPT);
 
     PhaseRunner(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff) {
         this.rules = rules;
         this.rows = rows.readBy(rules);
+        this.reuses = switchedOff.isEmpty();
+        CLEANER.register(this, new Closing(idle));
         this.filter = match -> {
             RuleCard card = rules.card(match.getRule().getName());
             return card.inForce(day) && !switchedOff.contains(card.id());
@@ -52,11 +59,19 @@ final class PhaseRunner {
         try {
             return session.run(facts);
         } finally {
-            if (session.asNew()) {
+            if (reuses && session.asNew()) {
                 idle.add(session);
             } else {
                 session.close();
             }
+        }
+    }
+
+    /** Closes the sessions of a runner that is gone. */
+    private record Closing(Queue<PhaseSession> idle) implements Runnable {
+        @Override
+        public void run() {
+            idle.forEach(PhaseSession::close);
         }
     }
 }
