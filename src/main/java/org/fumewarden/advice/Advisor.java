@@ -19,11 +19,16 @@ import org.fumewarden.model.Unit;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Trail;
 
-/** Gives advice on tasks. Immutable; one instance may serve many threads. */
+/**
+ * Gives advice on tasks: the way in for a library. Safe for use by many threads at once without a lock of the caller: what
+ * it keeps between tasks never shows in the advice, so the same task always gets the same advice. Make one for each code and keep
+ * it, since the rules behind it take longest to load. What it advises defers to local codes and a competent person, as the advice says.
+ */
 public final class Advisor {
     private final RuleBase base;
     private final Engine engine;
 
+    /** An advisor with all rules of a code; advisors may share the rule base. */
     public Advisor(RuleBase base) {
         this(base, Set.of());
     }
@@ -34,6 +39,7 @@ public final class Advisor {
         this.engine = new Engine(base, switchedOff);
     }
 
+    /** The rules and tables that decide; its vocabulary is what a task is read with. */
     public RuleBase base() {
         return base;
     }

@@ -33,7 +33,7 @@ public final class LineAdvisor {
     /**
      * A worker.
      *
-     * @param makeAdvisor makes the advisor of a code; asked once for each code
+     * @param makeAdvisor makes the advisor of a code; asked once for each code, on the thread that needs it first
      * @param code decides, whatever a task says
      * @param on day that decides, whatever a task says
      */

@@ -64,6 +64,10 @@ public class EngineBenchmark {
         return advisor.advise(task);
     }
 
+    int rules() {
+        return advisor.base().cards().size();
+    }
+
     @TearDown(Level.Trial)
     public void clear() throws IOException {
         try (Stream<Path> files = Files.walk(rules)) {
