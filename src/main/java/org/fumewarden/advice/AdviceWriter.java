@@ -164,6 +164,10 @@ final class AdviceWriter {
         }
         String[] parts = id.split("\\.");
         if (parts.length == 3 && parts[0].equals("exposures")) {
+            if (parts[2].equals("judged")) {
+                return "How does a competent person judge " + book.vocabulary().name(parts[1])
+                        + ", for which this code has no limit?";
+            }
             String averaging = java.util.Arrays.stream(Averaging.values())
                     .filter(a -> a.key().equals(parts[2]))
                     .map(Averaging::words)

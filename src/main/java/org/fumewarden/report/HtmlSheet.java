@@ -137,7 +137,7 @@ public final class HtmlSheet {
     private String factor(RequiredFactor factor) {
         String open = factor.open() ? " " + words.say("sheet.factor.open") : "";
         if (!factor.asksForOne()) {
-            return words.say("sheet.factor.none") + open;
+            return factor.open() ? words.say("sheet.factor.none.open") + open : words.say("sheet.factor.none");
         }
         return factor.value().stripTrailingZeros().toPlainString() + " (" + vocabulary.name(factor.agent()) + ")" + open
                 + unverified(factor.reasons());

@@ -94,14 +94,18 @@ public final class TextSheet {
     /** Where nobody may enter, a low figure must not read as leave to work without a respirator. */
     private void factor(RequiredFactor factor, Status status) {
         String value = Figures.shown(factor.value());
-        String open = factor.open() ? " so far; at least one level is unknown" : "";
+        String open = factor.open() ? " so far; at least one need cannot be worked out yet" : "";
         if (factor.asksForOne()) {
             paragraph(
                     "Required protection factor: " + value + open + " (" + vocabulary.name(factor.agent()) + ", "
                             + factor.statistic() + ")" + marks(factor.reasons()),
                     2);
         } else if (status != Status.DO_NOT_ENTER) {
-            paragraph("By these figures no respirator is required" + open + ".", 2);
+            paragraph(
+                    factor.open()
+                            ? "No figure asks for a respirator" + open + "."
+                            : "By these figures no respirator is required.",
+                    2);
         }
         if (!factor.byStatistic().isEmpty()) {
             String others = factor.byStatistic().stream()

@@ -21,7 +21,7 @@ export function brief(advice) {
 
 function factorWords(b) {
   const open = b['factor-open'] ? ` ${say('sheet.factor.open')}` : '';
-  return Number(b.factor) > 1 ? `${b.factor} (${name(b.agent)})${open}` : `${say('sheet.factor.none')}${open}`;
+  return Number(b.factor) > 1 ? `${b.factor} (${name(b.agent)})${open}` : say(open ? 'sheet.factor.none.open' : 'sheet.factor.none') + open;
 }
 
 function cell(key, words, className) {
