@@ -95,7 +95,9 @@ final class NewCodesTest {
         replace(
                 tables.resolve("limits.yaml"),
                 "rows: []",
-                "rows:\n  - {agent: manganese-respirable, unit: mg/m3, twa: 0.005, from: 2026-01-01}");
+                "rows:\n  - {agent: manganese-respirable, unit: mg/m3, twa: 0.005, from: 2026-01-01}\n"
+                        // Invented, as the code is: a gas without a limit would leave the factor open.
+                        + "  - {agent: ozone, unit: ppm, stel: 0.1}\n  - {agent: carbon-monoxide, unit: ppm, twa: 20}");
         Advice advice = advice("tarn-haven", "TARN-HAVEN-ATMOSPHERE-020-tank-not.yaml");
         // 0.1 mg/m3 against 0.005 mg/m3 needs 20: above the 10 of one class, within the 40 of the other
         assertEquals(
