@@ -1,5 +1,7 @@
 package org.fumewarden.batch;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
@@ -28,7 +30,19 @@ public final class LineAdvisor {
     private final Function<String, Advisor> makeAdvisor;
     private final Optional<String> code;
     private final Optional<LocalDate> on;
+    private final Form form;
     private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
+
+    /** How the advice of a line is written: {@code AdviceJson::write} with its trail, {@code BriefJson::write} without. */
+    public interface Form {
+        /** Writes the advice as the next value. */
+        void write(Advice advice, JsonGenerator json) throws IOException;
+    }
+
+    /** A worker that writes each advice in full, with its trail. */
+    public LineAdvisor(Function<String, Advisor> makeAdvisor, Optional<String> code, Optional<LocalDate> on) {
+        this(makeAdvisor, code, on, AdviceJson::write);
+    }
 
     /**
      * A worker.
@@ -36,11 +50,14 @@ public final class LineAdvisor {
      * @param makeAdvisor makes the advisor of a code; asked once for each code, on the thread that needs it first
      * @param code decides, whatever a task says
      * @param on day that decides, whatever a task says
+     * @param form how each advice is written
      */
-    public LineAdvisor(Function<String, Advisor> makeAdvisor, Optional<String> code, Optional<LocalDate> on) {
+    public LineAdvisor(
+            Function<String, Advisor> makeAdvisor, Optional<String> code, Optional<LocalDate> on, Form form) {
         this.makeAdvisor = makeAdvisor;
         this.code = code;
         this.on = on;
+        this.form = form;
     }
 
     /** Advises on a task written as a JSON object; wrong input becomes a rejected outcome, never an exception. */
@@ -54,7 +71,7 @@ public final class LineAdvisor {
             Advice advice = advise(tree(entry));
             return outcome(entry, Fate.ADVISED, json -> {
                 json.writeFieldName("advice");
-                AdviceJson.write(advice, json);
+                form.write(advice, json);
             });
         } catch (InputException e) {
             return reject(entry, Fate.REJECTED, e.problems());

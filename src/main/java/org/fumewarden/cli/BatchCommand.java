@@ -20,6 +20,8 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.report.AdviceJson;
+import org.fumewarden.report.BriefJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -56,6 +58,11 @@ final class BatchCommand implements Callable<Integer> {
             description = "Writes tasks that cannot be read there, with line and reason; beside --out when not given.")
     private Path rejects;
 
+    @Option(
+            names = "--brief",
+            description = "Writes the answer and the rules behind it alone, no sentences and no trail.")
+    private boolean brief;
+
     @Option(names = "--resume", description = "Goes on where a run that was ended stopped; needs --out.")
     private boolean resume;
 
@@ -83,7 +90,11 @@ final class BatchCommand implements Callable<Integer> {
         if (out == null && (resume || rejects != null)) {
             throw wrong(resume ? "--resume" : "--rejects", "needs a file of advice.", "add --out advice.jsonl.");
         }
-        LineAdvisor worker = new LineAdvisor(this::advisor, Optional.ofNullable(code), Optional.ofNullable(on));
+        LineAdvisor worker = new LineAdvisor(
+                this::advisor,
+                Optional.ofNullable(code),
+                Optional.ofNullable(on),
+                brief ? BriefJson::write : AdviceJson::write);
         try (Entries entries = Entries.open(input)) {
             Tally tally = out == null ? toStreams(entries, worker, cores) : toFiles(entries, worker, cores);
             if (tally.of(Fate.FAULT) > 0) {

@@ -230,7 +230,7 @@ public final class AdviceJson {
         json.writeEndArray();
     }
 
-    private static void number(String name, BigDecimal value, JsonGenerator json) throws IOException {
+    static void number(String name, BigDecimal value, JsonGenerator json) throws IOException {
         BigDecimal plain = value.stripTrailingZeros();
         json.writeNumberField(name, plain.scale() < 0 ? plain.setScale(0) : plain);
     }

@@ -9,10 +9,12 @@ import java.util.Enumeration;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.report.AdviceJson;
+import org.fumewarden.report.BriefJson;
 
 /**
  * Measures a batch in this process and prints tasks a second and memory; no test, since times differ with the machine.
- * docs/performance.md says how to run it. Arguments: tasks, threads; the first tenth warms up and is not counted.
+ * docs/performance.md says how to run it. Arguments: tasks, threads, {@code brief} for the short form; the first tenth warms up and is not counted.
  */
 public final class BatchBenchmark {
     private BatchBenchmark() {}
@@ -22,8 +24,12 @@ public final class BatchBenchmark {
         int threads = arguments.length > 1
                 ? Integer.parseInt(arguments[1])
                 : Runtime.getRuntime().availableProcessors();
-        LineAdvisor worker =
-                new LineAdvisor(code -> new Advisor(RuleBase.shipped(code)), Optional.empty(), Optional.empty());
+        boolean brief = arguments.length > 2 && arguments[2].equals("brief");
+        LineAdvisor worker = new LineAdvisor(
+                code -> new Advisor(RuleBase.shipped(code)),
+                Optional.empty(),
+                Optional.empty(),
+                brief ? BriefJson::write : AdviceJson::write);
         run(worker, threads, Math.max(1, tasks / 10));
         System.gc();
         long began = System.nanoTime();

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,6 +17,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.cli.CommandRun;
@@ -74,6 +78,70 @@ final class BatchTest {
             }
         }
         assertEquals(good, seen, "in the order of the input, each once");
+    }
+
+    @Test
+    void theBriefFormIsTheSameAnswerWithoutSentencesAndTrail() throws IOException {
+        Files.write(input, BatchTasks.mixed(60));
+        batch();
+        List<String> full = Files.readAllLines(out);
+        Files.delete(out);
+        Files.delete(rejects);
+        assertEquals(2, batch("--brief").exit());
+        List<String> brief = Files.readAllLines(out);
+        assertEquals(full.size(), brief.size());
+        for (int i = 0; i < full.size(); i++) {
+            assertEquals(shortened(MAPPER.readTree(full.get(i))), MAPPER.readTree(brief.get(i)), "line " + i);
+        }
+    }
+
+    /** The brief form made from the full one. */
+    private static JsonNode shortened(JsonNode line) {
+        ObjectNode advice = (ObjectNode) line.get("advice");
+        Set<String> unverified = new TreeSet<>();
+        advice.put("format", "fumewarden-brief/1");
+        ObjectNode factor = (ObjectNode) advice.get("required-factor");
+        factor.set("rules", rules(factor.remove("reasons"), unverified));
+        factor.remove("by-statistic");
+        for (JsonNode node : advice.get("respirators")) {
+            ObjectNode respirator = (ObjectNode) node;
+            respirator.remove("name");
+            if (respirator.get("factor").isNull()) {
+                respirator.remove("factor");
+            }
+            respirator.set("rules", rules(respirator.remove("reasons"), unverified));
+            respirator.set("conditions", rules(respirator.get("conditions"), unverified));
+        }
+        for (String part : List.of("stops", "controls-first", "hazards", "filters", "cautions", "conflicts")) {
+            rules(advice.get(part), unverified);
+            advice.get(part).forEach(r -> ((ObjectNode) r).retain("rule", "subject"));
+        }
+        ArrayNode checks = MAPPER.createArrayNode();
+        for (JsonNode check : advice.get("checks")) {
+            checks.add(check.get("id"));
+            if (check.get("unverified").booleanValue()) {
+                unverified.add(check.get("id").textValue());
+            }
+        }
+        advice.set("checks", checks);
+        ArrayNode questions = MAPPER.createArrayNode();
+        advice.get("questions").forEach(q -> questions.add(q.get("question")));
+        advice.set("questions", questions);
+        advice.set("unverified", MAPPER.valueToTree(unverified));
+        advice.put("steps", advice.at("/trail/steps").size());
+        advice.remove(List.of("trail", "codes"));
+        return line;
+    }
+
+    private static JsonNode rules(JsonNode reasons, Set<String> unverified) {
+        Set<String> ids = new TreeSet<>();
+        for (JsonNode reason : reasons) {
+            ids.add(reason.get("rule").textValue());
+            if (reason.get("unverified").booleanValue()) {
+                unverified.add(reason.get("rule").textValue());
+            }
+        }
+        return MAPPER.valueToTree(ids);
     }
 
     @Test

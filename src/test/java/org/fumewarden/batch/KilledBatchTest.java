@@ -20,6 +20,10 @@ import org.junit.jupiter.api.io.TempDir;
 final class KilledBatchTest {
     private static final int TASKS = Integer.getInteger("fumewarden.killed.tasks", 200);
     private static final int KILLS = 3;
+
+    /** Half a megabyte of advice a task would fill the disk. */
+    private static final List<String> FORM = TASKS > 2000 ? List.of("--brief") : List.of();
+
     private static final long PATIENCE_SECONDS = 240 + TASKS / 10;
 
     @TempDir
@@ -55,17 +59,19 @@ final class KilledBatchTest {
 
     private static Process start(Path input, Path out) throws IOException {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        return new ProcessBuilder(
-                        java,
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "org.fumewarden.cli.Main",
-                        "batch",
-                        input.toString(),
-                        "--out",
-                        out.toString(),
-                        "--resume")
+        List<String> command = new ArrayList<>(List.of(
+                java,
+                "-XX:TieredStopAtLevel=" + (TASKS > 2000 ? 4 : 1),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "org.fumewarden.cli.Main",
+                "batch",
+                input.toString(),
+                "--out",
+                out.toString(),
+                "--resume"));
+        command.addAll(FORM);
+        return new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
