@@ -95,9 +95,14 @@ final class AdviceWriter {
     private RequiredFactor requiredFactor() {
         List<Step> steps = trail.concluding(Need.class).toList();
         boolean open = !trail.all(OpenNeed.class).isEmpty();
+        Set<String> reckoned = steps.stream().map(x -> x.conclusion().subject()).collect(Collectors.toSet());
+        List<String> without = trail.all(NoLimit.class).stream()
+                .map(NoLimit::agent)
+                .filter(a -> !reckoned.contains(a))
+                .toList();
         Optional<Need> largest = steps.stream().map(s -> (Need) s.conclusion()).reduce((a, b) -> b.exceeds(a) ? b : a);
         if (largest.isEmpty()) {
-            return new RequiredFactor(BigDecimal.ZERO, open, "none", "none", "none", List.of(), List.of());
+            return new RequiredFactor(BigDecimal.ZERO, open, "none", "none", "none", without, List.of(), List.of());
         }
         Need need = largest.get();
         List<Reason> why = steps.stream()
@@ -105,7 +110,8 @@ final class AdviceWriter {
                 .map(Reason::of)
                 .toList();
         List<ByStatistic> others = new StatisticTable(rows, assessed, trail).of(need);
-        return new RequiredFactor(need.value(), open, need.subject(), need.basis(), need.statistic(), others, why);
+        return new RequiredFactor(
+                need.value(), open, need.subject(), need.basis(), need.statistic(), without, others, why);
     }
 
     private List<Reason> stops() {

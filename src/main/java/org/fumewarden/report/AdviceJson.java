@@ -121,6 +121,7 @@ public final class AdviceJson {
         json.writeStringField("agent", factor.agent());
         json.writeStringField("basis", factor.basis());
         json.writeStringField("statistic", factor.statistic());
+        texts("without-limit", factor.withoutLimit(), json);
         json.writeArrayFieldStart("by-statistic");
         for (ByStatistic other : factor.byStatistic()) {
             json.writeStartObject();

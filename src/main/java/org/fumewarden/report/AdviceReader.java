@@ -91,6 +91,7 @@ public final class AdviceReader {
                 text(node, "agent"),
                 text(node, "basis"),
                 text(node, "statistic"),
+                list(node.path("without-limit"), JsonNode::asText),
                 list(
                         node.path("by-statistic"),
                         s -> new ByStatistic(

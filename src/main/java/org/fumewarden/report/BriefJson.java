@@ -65,6 +65,7 @@ public final class BriefJson {
         json.writeStringField("agent", factor.agent());
         json.writeStringField("basis", factor.basis());
         json.writeStringField("statistic", factor.statistic());
+        texts("without-limit", factor.withoutLimit(), json);
         texts("rules", ids(factor.reasons().stream(), unverified), json);
         json.writeEndObject();
     }

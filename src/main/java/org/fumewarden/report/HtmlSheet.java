@@ -120,7 +120,7 @@ public final class HtmlSheet {
             if (advice.status() == Status.INCOMPLETE) {
                 pair("open", words.say("sheet.open.count", advice.questions().size()));
             }
-            pair("factor", factor(advice.requiredFactor()));
+            pair("factor", factor(advice.requiredFactor()) + without(advice.requiredFactor()));
             pair("wear", advice.recommended().map(this::wear).orElseGet(() -> none(advice)));
             advice.recommended().ifPresent(r -> pair("filter", r.filter()));
         });
@@ -136,11 +136,22 @@ public final class HtmlSheet {
 
     private String factor(RequiredFactor factor) {
         String open = factor.open() ? " " + words.say("sheet.factor.open") : "";
+        if (factor.restsOnNothing()) {
+            return words.say("sheet.factor.nothing");
+        }
         if (!factor.asksForOne()) {
             return factor.open() ? words.say("sheet.factor.none.open") + open : words.say("sheet.factor.none");
         }
         return factor.value().stripTrailingZeros().toPlainString() + " (" + vocabulary.name(factor.agent()) + ")" + open
                 + unverified(factor.reasons());
+    }
+
+    private String without(RequiredFactor factor) {
+        if (factor.withoutLimit().isEmpty()) {
+            return "";
+        }
+        String agents = factor.withoutLimit().stream().map(vocabulary::name).collect(Collectors.joining("; "));
+        return ". " + words.say("sheet.factor.without", agents);
     }
 
     private String wear(Respirator respirator) {

@@ -101,11 +101,11 @@ public final class TextSheet {
                             + factor.statistic() + ")" + marks(factor.reasons()),
                     2);
         } else if (status != Status.DO_NOT_ENTER) {
-            paragraph(
-                    factor.open()
-                            ? "No figure asks for a respirator" + open + "."
-                            : "By these figures no respirator is required.",
-                    2);
+            paragraph(unasked(factor, open), 2);
+        }
+        if (!factor.withoutLimit().isEmpty()) {
+            String agents = factor.withoutLimit().stream().map(vocabulary::name).collect(Collectors.joining("; "));
+            paragraph("Not in this figure, since this code has no limit for it: " + agents + ".", 2);
         }
         if (!factor.byStatistic().isEmpty()) {
             String others = factor.byStatistic().stream()
@@ -113,6 +113,15 @@ public final class TextSheet {
                     .collect(Collectors.joining("; "));
             paragraph("The same samples by other statistics: " + others + ".", 2);
         }
+    }
+
+    private static String unasked(RequiredFactor factor, String open) {
+        if (factor.restsOnNothing()) {
+            return "No level could be compared with a limit, so there is no factor to give.";
+        }
+        return factor.open()
+                ? "No figure asks for a respirator" + open + "."
+                : "By these figures no respirator is required.";
     }
 
     private void wear(Respirator respirator) {

@@ -55,6 +55,9 @@ final class WhatIfJson {
         node.put("status", advice.status().key());
         node.put("factor", advice.requiredFactor().value().stripTrailingZeros().toPlainString());
         node.put("factor-open", advice.requiredFactor().open());
+        node.put("basis", advice.requiredFactor().basis());
+        ArrayNode without = node.putArray("without");
+        advice.requiredFactor().withoutLimit().forEach(without::add);
         node.put("agent", advice.requiredFactor().agent());
         node.put("wear", advice.recommended().map(Respirator::name).orElse(""));
         node.put("class", advice.recommended().map(Respirator::deviceClass).orElse(""));

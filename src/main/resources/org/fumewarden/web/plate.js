@@ -12,7 +12,7 @@ export function brief(advice) {
   return {
     title: advice.title, code: advice.code, 'code-name': advice.codes[0].name, on: advice.on, status: advice.status,
     factor: String(advice['required-factor'].value), 'factor-open': advice['required-factor'].open,
-    agent: advice['required-factor'].agent, wear: best?.name ?? '', class: best?.class ?? '', filter: best?.filter ?? '',
+    agent: advice['required-factor'].agent, basis: advice['required-factor'].basis, without: advice['required-factor']['without-limit'], wear: best?.name ?? '', class: best?.class ?? '', filter: best?.filter ?? '',
     questions: advice.questions.length,
     'wear-unverified': best?.reasons.some(r => r.unverified) ?? false,
     unverified: advice['required-factor'].reasons.some(r => r.unverified),
@@ -21,7 +21,14 @@ export function brief(advice) {
 
 function factorWords(b) {
   const open = b['factor-open'] ? ` ${say('sheet.factor.open')}` : '';
+  if (b.basis === 'none' && !open) {
+    return say('sheet.factor.nothing');
+  }
   return Number(b.factor) > 1 ? `${b.factor} (${name(b.agent)})${open}` : say(open ? 'sheet.factor.none.open' : 'sheet.factor.none') + open;
+}
+
+function withoutWords(b) {
+  return b.without?.length ? el('span', { className: 'without' }, say('sheet.factor.without', b.without.map(name).join('; '))) : '';
 }
 
 function cell(key, words, className) {
@@ -40,7 +47,7 @@ export function plate(b, caption, small) {
     el('p', { className: 'caption' }, caption),
     el('dl', {},
       cell('status', state, 'state'),
-      cell('factor', [factorWords(b), mark(b.unverified)]),
+      cell('factor', [factorWords(b), mark(b.unverified), withoutWords(b)]),
       cell('wear', [wear, mark(b['wear-unverified'])]),
       b.filter && cell('filter', b.filter)));
 }
