@@ -27,14 +27,15 @@ public final class Nearest {
                 .toList();
     }
 
-    /** The end of a "Maybe" line: the nearest words, or all of them when they are few. */
+    /** The end of a "Maybe" line: the nearest words, and all of them when they are few. */
     public static String maybe(String word, Collection<String> known) {
         List<String> near = to(word, known);
-        if (!near.isEmpty()) {
-            return near.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or ")) + ".";
-        }
         String some = known.stream().sorted().limit(FEW).collect(Collectors.joining(", "));
-        return "one of: " + some + (known.size() > FEW ? ", ... (" + known.size() + " in all)." : ".");
+        if (near.isEmpty()) {
+            return "one of: " + some + (known.size() > FEW ? ", ... (" + known.size() + " in all)." : ".");
+        }
+        String best = near.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
+        return best + (known.size() > FEW || known.size() == near.size() ? "." : "; known: " + some + ".");
     }
 
     private static double likeness(String wanted, String known) {
