@@ -98,7 +98,9 @@ final class LogCommand implements Callable<Integer> {
             List<Draft> drafts = forms.stream()
                     .map(f -> reading.draft(f, kind == null ? "" : kind))
                     .toList();
-            for (Entry entry : open.appendAll(drafts, store.clock().instant())) {
+            List<Entry> written = open.appendAll(drafts, store.clock().instant());
+            reading.says().forEach(store.out()::println);
+            for (Entry entry : written) {
                 store.out()
                         .println("Entry " + entry.sequence() + ": "
                                 + entry.details().serves() + " of " + entry.item() + " on " + entry.on() + ", "

@@ -23,6 +23,7 @@ final class LogForms {
 
     private final StoreOption option;
     private final Judging judging;
+    private final List<String> says = new ArrayList<>();
 
     LogForms(Store store, StoreOption option, String code) {
         this.option = option;
@@ -31,7 +32,16 @@ final class LogForms {
                 new Judging(store, () -> read.computeIfAbsent(code, c -> StoreOption.duties(c, store, option.today())));
     }
 
+    /** How the forms were judged so far, a sentence each. */
+    List<String> says() {
+        return List.copyOf(says);
+    }
+
     Draft draft(FormSource.Form form, String kind) {
+        return form.placed(() -> read(form, kind));
+    }
+
+    private Draft read(FormSource.Form form, String kind) {
         Map<String, String> values = new LinkedHashMap<>(form.values());
         String given = values.remove("kind");
         String wanted = known(form.place(), given == null ? kind : given);
@@ -58,7 +68,7 @@ final class LogForms {
         unknown(form.place(), wanted, values);
         Judging.Judged judged = judging.of(wanted, item, values);
         if (!judged.says().isEmpty()) {
-            option.out().println(judged.says());
+            says.add(judged.says());
         }
         return judged.details();
     }
