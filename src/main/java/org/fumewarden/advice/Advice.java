@@ -4,9 +4,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.fumewarden.model.Input;
+import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Trail;
 
-/** What the rules conclude about a task. The same task and revision give the same advice, byte for byte. */
+/**
+ * What the rules conclude about a task. The same task and revision give the same advice, byte for byte.
+ *
+ * @param register what the register said of answers of the task; it explains and decides nothing
+ */
 public record Advice(
         String title,
         String code,
@@ -22,6 +27,7 @@ public record Advice(
         List<Reason> cautions,
         List<OpenQuestion> questions,
         List<Reason> conflicts,
+        List<RegisterNote> register,
         CodeUsed codeUsed,
         String revision,
         List<Input> inputs,

@@ -71,6 +71,7 @@ final class AdviceWriter {
                 cautions(),
                 questions,
                 conflicts,
+                task.register(),
                 new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks()),
                 book.revision(),
                 task.inputs(),

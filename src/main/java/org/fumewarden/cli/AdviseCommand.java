@@ -86,7 +86,8 @@ final class AdviseCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description =
                     "Register and log: a unit that the task names (kit.unit) and that is withdrawn bars powered units; of a"
-                            + " wearer (wearer.id) fit tests and clearance are taken, unless the file is stricter.")
+                            + " wearer (wearer.id) the fit test in the mask worn (kit.mask, else in each), clearance and"
+                            + " training are taken, unless the file is stricter. The sheet says what the register said.")
     private Path store;
 
     @Mixin
@@ -99,7 +100,7 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         Bench bench = options.bench(file);
         if (store != null) {
-            bench = InUse.with(bench, store, spec.commandLine().getErr());
+            bench = InUse.with(bench, store);
         }
         Advice advice = bench.advise();
         if (format == Format.pdf && output == null) {

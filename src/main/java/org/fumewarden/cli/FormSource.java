@@ -19,6 +19,7 @@ import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.report.upkeep.CsvSheet;
+import org.fumewarden.upkeep.StoreException;
 
 /** Forms from a YAML or CSV file, or from words like {@code field=value}. */
 final class FormSource {
@@ -27,7 +28,19 @@ final class FormSource {
      *
      * @param place where it stands, for complaints
      */
-    record Form(String place, Map<String, String> values) {}
+    record Form(String place, Map<String, String> values) {
+        /** What is made of the form; a complaint about a value says where the form stands. */
+        <T> T placed(Supplier<T> made) {
+            try {
+                return made.get();
+            } catch (StoreException e) {
+                if (e.reason() != StoreException.Cause.REFUSED) {
+                    throw e;
+                }
+                throw new InputException(new Problem(place, 0, "", e.getMessage(), e.maybe()));
+            }
+        }
+    }
 
     private FormSource() {}
 

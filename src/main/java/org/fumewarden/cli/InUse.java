@@ -1,27 +1,108 @@
 package org.fumewarden.cli;
 
-import java.io.PrintWriter;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.task.RegisterNote;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.ItemKind;
+import org.fumewarden.upkeep.Store;
+import org.fumewarden.upkeep.UnitState;
 import org.fumewarden.whatif.Bench;
 
-/** A task with what the register says of the unit and the wearer that it names. */
+/** A task with what the register says of the unit, the mask and the wearer that it names. */
 final class InUse {
-    private InUse() {}
+    /** Where the sentences of the register stand in a task. */
+    static final String REGISTER = "register";
+
+    private static final ObjectMapper MAPPER = new ObjectMapper();
 
     /**
-     * The bench with what the register says.
+     * What the register changes in a task.
      *
-     * @param notes gets a line for each thing that the register decided
+     * @param notes why, a sentence for each answer
      */
-    static Bench with(Bench bench, Path register, PrintWriter notes) {
-        Bench worn = bench.with(UnitInUse.of(bench.tree(Map.of()), register));
-        Located task = worn.tree(Map.of());
-        WearerInUse.Found found = WearerInUse.of(
-                task, register, worn.code(), worn.task(worn.code(), Map.of()).on());
-        found.notes().forEach(n -> notes.println("Register: " + n));
-        notes.flush();
-        return worn.with(found.changes());
+    record Found(Map<String, String> changes, List<RegisterNote> notes) {}
+
+    private InUse() {}
+
+    /** The bench with what the register says; the sentences go into the task, so that they are kept and replayed with it. */
+    static Bench with(Bench bench, Path register) {
+        Located task = bench.tree(Map.of());
+        Found unit = UnitInUse.of(task, register);
+        Found wearer = WearerInUse.of(
+                task, register, bench.code(), bench.task(bench.code(), Map.of()).on());
+        Map<String, String> changes = new HashMap<>(unit.changes());
+        changes.putAll(wearer.changes());
+        List<RegisterNote> notes =
+                Stream.concat(unit.notes().stream(), wearer.notes().stream()).toList();
+        if (!notes.isEmpty() || task.entries().containsKey(REGISTER)) {
+            changes.put(REGISTER, written(notes));
+        }
+        return bench.with(changes);
+    }
+
+    private static String written(List<RegisterNote> notes) {
+        try {
+            return MAPPER.writeValueAsString(notes.stream()
+                    .map(n -> Map.of("about", n.about(), "says", n.says()))
+                    .toList());
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** The answers of a part of the task; none when it is not there. */
+    static Map<String, Located> answers(Located task, String part) {
+        return Optional.ofNullable(task.entries().get(part))
+                .filter(Located::isMap)
+                .map(Located::entries)
+                .orElse(Map.of());
+    }
+
+    /** An answer that names something of the register; none when it is left out or unknown. */
+    static Optional<Located> named(Map<String, Located> answers, String question) {
+        return Optional.ofNullable(answers.get(question))
+                .filter(a -> !a.isNull() && !a.text().isBlank() && !a.text().equals("unknown"));
+    }
+
+    /**
+     * What the register holds under a name of the task.
+     *
+     * @throws InputException when it holds nothing of this kind there
+     */
+    static <T extends Item> T item(Located named, Store store, ItemKind kind, Class<T> type) {
+        return store.item(named.text()).filter(type::isInstance).map(type::cast).orElseThrow(() -> {
+            List<String> ids = store.items().stream()
+                    .filter(type::isInstance)
+                    .map(Item::id)
+                    .toList();
+            return new InputException(new Problem(
+                    named.file(),
+                    named.line(),
+                    named.path(),
+                    "names a " + kind.key() + " that the register does not hold: \"" + Located.shown(named.text())
+                            + "\".",
+                    ids.isEmpty()
+                            ? "register it first: register " + kind.key() + " id=..."
+                            : Nearest.maybe(named.text(), ids)));
+        });
+    }
+
+    /** Why an item is closed and since when, as part of a sentence. */
+    static String closed(String id, UnitState state) {
+        return id + " is out of use"
+                + state.since().map(d -> " since " + d).orElse("")
+                + state.entry().map(n -> " (entry " + n + ")").orElse("")
+                + ": " + state.because();
     }
 }

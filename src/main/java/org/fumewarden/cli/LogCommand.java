@@ -1,5 +1,6 @@
 package org.fumewarden.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,8 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.ItemKind;
 import org.fumewarden.upkeep.Result;
 import org.fumewarden.upkeep.Store;
 import picocli.CommandLine.Command;
@@ -91,10 +94,13 @@ final class LogCommand implements Callable<Integer> {
     private int log() {
         List<FormSource.Form> forms = forms();
         try (Store open = Store.open(store.file())) {
+            LogForms reading = new LogForms(open, store, code);
             List<Draft> drafts = forms.stream()
-                    .map(f -> new LogForms(open, store, code).draft(f, kind == null ? "" : kind))
+                    .map(f -> reading.draft(f, kind == null ? "" : kind))
                     .toList();
-            for (Entry entry : open.appendAll(drafts, store.clock().instant())) {
+            List<Entry> written = open.appendAll(drafts, store.clock().instant());
+            reading.says().forEach(store.out()::println);
+            for (Entry entry : written) {
                 store.out()
                         .println("Entry " + entry.sequence() + ": "
                                 + entry.details().serves() + " of " + entry.item() + " on " + entry.on() + ", "
@@ -124,15 +130,29 @@ final class LogCommand implements Callable<Integer> {
                         "log examination item=U-014 ..., or --file entries.csv."));
     }
 
+    /** What the register holds under this id, so that nobody is asked about the battery of an extraction plant. */
+    private Optional<ItemKind> registered(String id) {
+        if (!Files.exists(store.file())) {
+            return Optional.empty();
+        }
+        try (Store open = Store.read(store.file())) {
+            return open.item(id).map(Item::kind);
+        }
+    }
+
     private FormSource.Form asked(Prompts prompts) {
         Map<String, String> values = new LinkedHashMap<>();
         String chosen = kind == null ? prompts.choose("kind", Forms.entryKinds()) : LogForms.known("log", kind);
         values.put("kind", chosen);
-        values.put("item", prompts.ask("item", "id in the register", true));
+        String about = prompts.ask("item", "id in the register", true);
+        values.put("item", about);
         values.put("on", prompts.ask("on", "year-month-day, today is " + store.today(), false));
         values.put("by", prompts.ask("by", "who did it", true));
+        Optional<ItemKind> registered = registered(about);
         for (Forms.Field field : Forms.entryFields(chosen)) {
-            values.put(field.name(), prompts.ask(field.name(), RegisterCommand.hint(field), field.needed()));
+            if (registered.map(field::concerns).orElse(true)) {
+                values.put(field.name(), prompts.ask(field.name(), RegisterCommand.hint(field), field.needed()));
+            }
         }
         for (Forms.Field aside : Forms.asides(chosen)) {
             values.put(aside.name(), prompts.ask(aside.name(), "half (filtering facepieces included) or full", false));

@@ -1,6 +1,7 @@
 package org.fumewarden.cli;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,29 +10,38 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.upkeep.AirLimits;
+import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.report.upkeep.Judging;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
-import org.fumewarden.upkeep.FitLevels;
 import org.fumewarden.upkeep.Forms;
-import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 
 /** Turns forms into drafts of entries. */
 final class LogForms {
     static final String VOID = "void";
 
-    private final Store store;
     private final StoreOption option;
-    private final String code;
+    private final Judging judging;
+    private final List<String> says = new ArrayList<>();
 
     LogForms(Store store, StoreOption option, String code) {
-        this.store = store;
         this.option = option;
-        this.code = code;
+        Map<String, DutyBook> read = new HashMap<>();
+        this.judging =
+                new Judging(store, () -> read.computeIfAbsent(code, c -> StoreOption.duties(c, store, option.today())));
+    }
+
+    /** How the forms were judged so far, a sentence each. */
+    List<String> says() {
+        return List.copyOf(says);
     }
 
     Draft draft(FormSource.Form form, String kind) {
+        return form.placed(() -> read(form, kind));
+    }
+
+    private Draft read(FormSource.Form form, String kind) {
         Map<String, String> values = new LinkedHashMap<>(form.values());
         String given = values.remove("kind");
         String wanted = known(form.place(), given == null ? kind : given);
@@ -54,30 +64,13 @@ final class LogForms {
         return new Draft(item, on.isEmpty() ? option.today() : Forms.day("on", on), by, details);
     }
 
-    /** A measured flow is held against the minimum of the register, breathing air against the limits of the code. */
     private Details details(FormSource.Form form, String wanted, Map<String, String> values, String item) {
         unknown(form.place(), wanted, values);
-        if (!values.getOrDefault("flow", "").isBlank()
-                && values.getOrDefault("minimum-flow", "").isBlank()) {
-            store.item(item)
-                    .filter(Item.Unit.class::isInstance)
-                    .flatMap(u -> ((Item.Unit) u).minimumFlow())
-                    .ifPresent(m -> values.put("minimum-flow", m.toPlainString()));
+        Judging.Judged judged = judging.of(wanted, item, values);
+        if (!judged.says().isEmpty()) {
+            says.add(judged.says());
         }
-        String face = wanted.equals("fit-test") ? taken(values, "face") : "";
-        Details details = Forms.details(wanted, values);
-        if (details instanceof Details.FitTest test) {
-            Optional<FitLevels.Judgement> judgement =
-                    StoreOption.duties(code, store, option.today()).fitLevels().map(l -> l.judged(test, face));
-            judgement.ifPresent(j -> option.out().println(j.says()));
-            return judgement.map(j -> (Details) j.test()).orElse(test);
-        }
-        if (details instanceof Details.AirTest test && test.topic().equals("breathing")) {
-            Optional<AirLimits> limits =
-                    StoreOption.duties(code, store, option.today()).airLimits();
-            return limits.map(l -> (Details) l.judged(test)).orElse(test);
-        }
-        return details;
+        return judged.details();
     }
 
     private static List<String> asides(String kind) {

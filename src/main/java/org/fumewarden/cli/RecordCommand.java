@@ -110,7 +110,7 @@ final class RecordCommand implements Callable<Integer> {
     private Advice advised(Path task, String id, LocalDate day) {
         Bench bench =
                 new Bench(task, Map.of(), Optional.of(id), Optional.of(day), c -> new Advisor(RuleBase.shipped(c)));
-        return InUse.with(bench, store.file(), store.err()).advise();
+        return InUse.with(bench, store.file()).advise();
     }
 
     private int paper(Store open, DutyBook book) {

@@ -89,7 +89,7 @@ final class RegisterCommand implements Callable<Integer> {
             List<String> fields =
                     Forms.itemFields(wanted).stream().map(Forms.Field::name).toList();
             unknown(form.place(), values, fields, vocabulary);
-            drafts.add(Draft.registering(Forms.item(wanted, values, facts), store.today(), by));
+            drafts.add(form.placed(() -> Draft.registering(Forms.item(wanted, values, facts), store.today(), by)));
         }
         try (Store open = Store.open(store.file())) {
             for (Entry entry : open.appendAll(drafts, store.clock().instant())) {

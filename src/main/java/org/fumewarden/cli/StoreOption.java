@@ -55,10 +55,6 @@ final class StoreOption {
         return spec.commandLine().getOut();
     }
 
-    PrintWriter err() {
-        return spec.commandLine().getErr();
-    }
-
     /**
      * The tables in force on a day, of the named code or else of the code that the site is registered under.
      *

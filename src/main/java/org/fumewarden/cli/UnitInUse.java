@@ -1,15 +1,17 @@
 package org.fumewarden.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
-import org.fumewarden.codes.Nearest;
-import org.fumewarden.codes.Problem;
+import org.fumewarden.task.RegisterNote;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.ItemKind;
 import org.fumewarden.upkeep.Store;
+import org.fumewarden.upkeep.UnitState;
 
 /** What the register says of the unit that a task names: whether it is withdrawn, and its minimum design flow. */
 final class UnitInUse {
@@ -18,43 +20,52 @@ final class UnitInUse {
     /**
      * The changes that the register makes to a task.
      *
-     * @throws InputException when the task names a unit that the register does not hold
+     * @throws org.fumewarden.codes.InputException when the task names a unit that the register does not hold
      */
-    static Map<String, String> of(Located task, Path register) {
-        Map<String, Located> kit = Optional.ofNullable(task.entries().get("kit"))
-                .filter(Located::isMap)
-                .map(Located::entries)
-                .orElse(Map.of());
-        Located named = kit.get("unit");
-        if (named == null) {
-            return Map.of();
+    static InUse.Found of(Located task, Path register) {
+        Map<String, Located> kit = InUse.answers(task, "kit");
+        Optional<Located> named = InUse.named(kit, "unit");
+        if (named.isEmpty()) {
+            return new InUse.Found(Map.of(), List.of());
         }
         try (Store store = Store.read(register)) {
-            Item item = store.item(named.text()).orElseThrow(() -> unknown(named, store));
+            Item.Unit unit = InUse.item(named.get(), store, ItemKind.UNIT, Item.Unit.class);
             Map<String, String> changes = new LinkedHashMap<>();
-            boolean inService = store.state(item.id()).inService();
-            changes.put("kit.unit-withdrawn", Boolean.toString(!inService));
-            if (item instanceof Item.Unit unit
-                    && kit.containsKey("measured-flow")
-                    && !kit.containsKey("minimum-design-flow")) {
-                unit.minimumFlow()
-                        .ifPresent(flow -> changes.put("kit.minimum-design-flow", flow.toPlainString() + " L/min"));
+            List<RegisterNote> notes = new ArrayList<>();
+            withdrawn(unit, store.state(unit.id()), kit, changes, notes);
+            if (kit.containsKey("measured-flow") && !kit.containsKey("minimum-design-flow")) {
+                unit.minimumFlow().ifPresent(flow -> {
+                    changes.put("kit.minimum-design-flow", flow.toPlainString() + " L/min");
+                    notes.add(new RegisterNote(
+                            "kit.minimum-design-flow",
+                            "The maker's minimum flow of " + unit.id() + " is registered as " + flow.toPlainString()
+                                    + " L/min."));
+                });
             }
-            return changes;
+            return new InUse.Found(changes, notes);
         }
     }
 
-    private static InputException unknown(Located named, Store store) {
-        return new InputException(new Problem(
-                "task",
-                named.line(),
-                named.path(),
-                "names a unit that the register does not hold: \"" + Located.shown(named.text()) + "\".",
-                Nearest.maybe(
-                        named.text(),
-                        store.items().stream()
-                                .filter(Item.Unit.class::isInstance)
-                                .map(Item::id)
-                                .toList())));
+    /** A file that withdraws the unit is stricter than a register that does not. */
+    private static void withdrawn(
+            Item.Unit unit,
+            UnitState state,
+            Map<String, Located> kit,
+            Map<String, String> changes,
+            List<RegisterNote> notes) {
+        boolean stricter = Optional.ofNullable(kit.get("unit-withdrawn"))
+                .map(Located::text)
+                .filter(t -> t.equals("true"))
+                .isPresent();
+        if (state.inService() && stricter) {
+            notes.add(new RegisterNote(
+                    "kit.unit-withdrawn",
+                    "The register has " + unit.id() + " in use, the file withdraws it; the stricter is taken."));
+            return;
+        }
+        changes.put("kit.unit-withdrawn", Boolean.toString(!state.inService()));
+        notes.add(new RegisterNote(
+                "kit.unit-withdrawn",
+                state.inService() ? unit.id() + " is in use." : InUse.closed(unit.id(), state) + "."));
     }
 }

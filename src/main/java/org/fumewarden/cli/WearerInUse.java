@@ -9,31 +9,27 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.fumewarden.codes.InputException;
+import java.util.stream.Collectors;
 import org.fumewarden.codes.Located;
-import org.fumewarden.codes.Nearest;
-import org.fumewarden.codes.Problem;
+import org.fumewarden.task.RegisterNote;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.ItemKind;
 import org.fumewarden.upkeep.Proof;
 import org.fumewarden.upkeep.Store;
+import org.fumewarden.upkeep.UnitState;
 
 /**
  * What the register says of the wearer that a task names: fit tests, medical clearance, training.
  *
- * <p>Of the register and the file the stricter holds. A fit test counts when each mask of the wearer has one that stands.
+ * <p>Of the register and the file the stricter holds. When the task names the mask that is worn, the fit test in its model
+ * counts; when it does not, each tight mask of the wearer must have one that stands.
  */
 final class WearerInUse {
-    /**
-     * What the register changes.
-     *
-     * @param notes what a reader must know of it, a sentence each
-     */
-    record Found(Map<String, String> changes, List<String> notes) {}
-
     private static final String FIT = "fit-tested";
     private static final String MEDICAL = "medically-cleared";
+    private static final String TRAINED = "trained";
     private static final String CLEARANCE = "medical/clearance";
 
     private final Store store;
@@ -42,7 +38,7 @@ final class WearerInUse {
     private final LocalDate day;
     private final Map<String, Located> answers;
     private final Map<String, String> changes = new LinkedHashMap<>();
-    private final List<String> notes = new ArrayList<>();
+    private final List<RegisterNote> notes = new ArrayList<>();
 
     private WearerInUse(
             Store store, Item.Wearer wearer, List<Duty> duties, LocalDate day, Map<String, Located> answers) {
@@ -57,55 +53,105 @@ final class WearerInUse {
      * The changes that the register makes to a task.
      *
      * @param code whose duties say when a test or clearance runs out
-     * @throws InputException when the task names a wearer that the register does not hold
+     * @throws org.fumewarden.codes.InputException when the task names a wearer or mask that the register does not hold
      */
-    static Found of(Located task, Path register, String code, LocalDate day) {
-        Map<String, Located> answers = Optional.ofNullable(task.entries().get("wearer"))
-                .filter(Located::isMap)
-                .map(Located::entries)
-                .orElse(Map.of());
-        Located named = answers.get("id");
-        if (named == null) {
-            return new Found(Map.of(), List.of());
+    static InUse.Found of(Located task, Path register, String code, LocalDate day) {
+        Map<String, Located> answers = InUse.answers(task, "wearer");
+        Optional<Located> named = InUse.named(answers, "id");
+        Optional<Located> worn = InUse.named(InUse.answers(task, "kit"), "mask");
+        if (named.isEmpty() && worn.isEmpty()) {
+            return new InUse.Found(Map.of(), List.of());
         }
         try (Store store = Store.read(register)) {
-            Item.Wearer wearer = store.item(named.text())
-                    .filter(Item.Wearer.class::isInstance)
-                    .map(Item.Wearer.class::cast)
-                    .orElseThrow(() -> unknown(named, store));
+            Optional<Item.Mask> mask = worn.map(w -> InUse.item(w, store, ItemKind.MASK, Item.Mask.class));
+            if (named.isEmpty()) {
+                return closedMask(mask.orElseThrow(), store);
+            }
+            Item.Wearer wearer = InUse.item(named.get(), store, ItemKind.WEARER, Item.Wearer.class);
             List<Duty> duties = StoreOption.duties(code, store, day).duties();
-            return new WearerInUse(store, wearer, duties, day, answers).found();
+            return new WearerInUse(store, wearer, duties, day, answers).found(mask);
         }
     }
 
-    private Found found() {
-        fit();
+    /** Without a wearer nothing is known of fit tests, but a mask that is out of use is worn by nobody. */
+    private static InUse.Found closedMask(Item.Mask mask, Store store) {
+        UnitState state = store.state(mask.id());
+        return state.inService()
+                ? new InUse.Found(Map.of(), List.of())
+                : new InUse.Found(
+                        Map.of("wearer." + FIT, "false"),
+                        List.of(new RegisterNote(
+                                "wearer." + FIT, InUse.closed(mask.id(), state) + "; no fit test in it counts.")));
+    }
+
+    private InUse.Found found(Optional<Item.Mask> worn) {
+        fit(worn);
         medical();
-        Proof trained = proof("training", "training", facts(Map.of()));
-        if (!trained.stands()) {
-            notes.add(wearer.id() + ": " + trained.because() + "; train before use.");
-        }
-        return new Found(changes, notes);
+        trained();
+        return new InUse.Found(changes, notes);
     }
 
-    private void fit() {
+    private void fit(Optional<Item.Mask> worn) {
+        if (worn.filter(WearerInUse::tight).isPresent()) {
+            worn(worn.get());
+            return;
+        }
+        worn.ifPresent(m -> notes.add(new RegisterNote(
+                "kit.mask",
+                m.id() + " is registered as loose; tight masks are judged by those of " + wearer.id() + ".")));
         List<Item.Mask> masks = wearer.masks().stream()
                 .flatMap(id -> store.item(id).stream())
                 .filter(Item.Mask.class::isInstance)
                 .map(Item.Mask.class::cast)
-                .filter(m -> !m.facts().getOrDefault("face-seal", List.of()).equals(List.of("loose")))
+                .filter(WearerInUse::tight)
                 .toList();
-        List<String> lacking = masks.stream()
-                .map(m -> proof("fit-test/" + m.model().strip(), "fit-test", facts(m.facts())))
-                .filter(p -> !p.stands())
-                .map(Proof::because)
-                .toList();
+        List<Proof> proofs = masks.stream().map(this::fitTest).toList();
+        List<String> lacking =
+                proofs.stream().filter(p -> !p.stands()).map(Proof::because).toList();
         if (masks.isEmpty()) {
             settle(FIT, "false", "the register names no tight mask of " + wearer.id() + ", so no fit test counts");
         } else if (lacking.isEmpty()) {
-            settle(FIT, "true", "");
+            settle(FIT, "true", words(proofs));
         } else {
-            settle(FIT, "false", String.join("; ", lacking));
+            String which = masks.size() > 1 && worn.isEmpty()
+                    ? "; of " + masks.size() + " tight masks kit.mask does not say which is worn"
+                    : "";
+            settle(FIT, "false", String.join("; ", lacking) + which);
+        }
+    }
+
+    private void worn(Item.Mask mask) {
+        UnitState state = store.state(mask.id());
+        Proof proof = fitTest(mask);
+        String whose = wearer.masks().contains(mask.id())
+                ? ""
+                : "; " + mask.id() + " is not among the registered masks of " + wearer.id();
+        if (!state.inService()) {
+            settle(FIT, "false", InUse.closed(mask.id(), state) + "; no fit test in it counts");
+        } else {
+            settle(FIT, Boolean.toString(proof.stands()), proof.because() + whose);
+        }
+    }
+
+    private Proof fitTest(Item.Mask mask) {
+        return proof("fit-test/" + mask.model().strip(), "fit-test", facts(mask.facts()));
+    }
+
+    private static boolean tight(Item.Mask mask) {
+        return !mask.facts().getOrDefault("face-seal", List.of()).equals(List.of("loose"));
+    }
+
+    private static String words(List<Proof> proofs) {
+        return proofs.stream().map(Proof::because).distinct().collect(Collectors.joining("; "));
+    }
+
+    /** Where the code orders no training and none is logged, the file alone answers. */
+    private void trained() {
+        Proof proof = proof("training", "training", facts(Map.of()));
+        boolean ordered =
+                duties.stream().anyMatch(d -> d.doneBy().equals("training") && !d.ruledOutBy(facts(Map.of())));
+        if (proof.entry().isPresent() || ordered) {
+            settle(TRAINED, Boolean.toString(proof.stands()), proof.because());
         }
     }
 
@@ -125,7 +171,7 @@ final class WearerInUse {
         if (!cleared.stands()) {
             settle(MEDICAL, "false", cleared.because());
         } else if (limits.isEmpty()) {
-            settle(MEDICAL, "true", "");
+            settle(MEDICAL, "true", cleared.because());
         } else if (limits.toLowerCase(Locale.ROOT).strip().replace('-', ' ').equals("powered only")) {
             settle(MEDICAL, "powered-only", "the clearance is limited: " + limits);
         } else if (!answered(MEDICAL).equals("powered-only")) {
@@ -144,14 +190,10 @@ final class WearerInUse {
         if (stricter) {
             changes.put("wearer." + question, register);
         }
-        if (!because.isEmpty()) {
-            notes.add("wearer." + question + ": "
-                    + (file.isEmpty() || file.equals(register)
-                            ? "from the register: "
-                            : "the file says " + Located.shown(file) + ", the register " + register
-                                    + "; the stricter is taken: ")
-                    + because + ".");
-        }
+        String taken = file.isEmpty() || file.equals(register)
+                ? ""
+                : "The file says " + Located.shown(file) + ", the register " + register + "; the stricter is taken. ";
+        notes.add(new RegisterNote("wearer." + question, taken + "Register of " + wearer.id() + ": " + because + "."));
     }
 
     private static int rank(String answer) {
@@ -180,19 +222,5 @@ final class WearerInUse {
         all.putAll(nearest);
         all.putIfAbsent("face-seal", List.of("tight"));
         return all;
-    }
-
-    private static InputException unknown(Located named, Store store) {
-        return new InputException(new Problem(
-                "task",
-                named.line(),
-                named.path(),
-                "names a wearer that the register does not hold: \"" + Located.shown(named.text()) + "\".",
-                Nearest.maybe(
-                        named.text(),
-                        store.items().stream()
-                                .filter(Item.Wearer.class::isInstance)
-                                .map(Item::id)
-                                .toList())));
     }
 }

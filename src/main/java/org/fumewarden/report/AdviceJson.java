@@ -19,6 +19,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.model.Citation;
+import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 
@@ -89,6 +90,7 @@ public final class AdviceJson {
         }
         json.writeEndArray();
         reasons("conflicts", advice.conflicts(), json);
+        register(advice.register(), json);
         json.writeArrayFieldStart("codes");
         code(advice.codeUsed(), json);
         json.writeEndArray();
@@ -102,6 +104,21 @@ public final class AdviceJson {
         json.writeEndArray();
         json.writeEndObject();
         json.writeEndObject();
+    }
+
+    /** Left out where no register was asked, so that advice kept before there was one replays byte for byte. */
+    private static void register(List<RegisterNote> notes, JsonGenerator json) throws IOException {
+        if (notes.isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("register");
+        for (RegisterNote note : notes) {
+            json.writeStartObject();
+            json.writeStringField("about", note.about());
+            json.writeStringField("says", note.says());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static void code(CodeUsed code, JsonGenerator json) throws IOException {

@@ -25,6 +25,7 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Trail;
 
 /** Reads advice back from JSON, for comparing; inputs and trail stay behind in the file. */
@@ -73,6 +74,7 @@ public final class AdviceReader {
                         node.path("questions"),
                         q -> new OpenQuestion(text(q, "question"), text(q, "ask"), reasons(q, "reasons"))),
                 reasons(node, "conflicts"),
+                list(node.path("register"), n -> new RegisterNote(text(n, "about"), text(n, "says"))),
                 new CodeUsed(
                         text(code, "id"),
                         text(code, "name"),

@@ -17,6 +17,7 @@ import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.html.Citations;
 import org.fumewarden.report.html.Markup;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.task.RegisterNote;
 import org.fumewarden.whatif.Bench;
 
 /** The advice sheet as one HTML file that needs nothing else: no script, no network, the answer first. */
@@ -94,6 +95,7 @@ public final class HtmlSheet {
         section("open", advice.questions(), this::question);
         sentences("stops", advice.stops());
         sentences("conflicts", advice.conflicts());
+        section("register", advice.register(), this::registered);
         sentences("conditions", advice.recommended().map(Respirator::conditions).orElse(List.of()));
         sentences("chosen", advice.recommended().map(Respirator::reasons).orElse(List.of()));
         sentences("controls", advice.controlsFirst());
@@ -185,6 +187,13 @@ public final class HtmlSheet {
             out.section(
                     key, words.say("sheet." + key), () -> out.element("ul", "sentences", () -> items.forEach(write)));
         }
+    }
+
+    private void registered(RegisterNote note) {
+        out.element("li", () -> {
+            cite.says(note.says());
+            out.words("p", "cite", note.about());
+        });
     }
 
     private void question(OpenQuestion question) {

@@ -58,6 +58,7 @@ public final class TaskSchema {
             kit.set("endurance", curves());
             kit.set("breakthrough", breakthroughs(vocabulary.agents()));
         }
+        properties.set("register", register());
         properties.set("exposures", exposures(vocabulary.agents()));
         root.put("additionalProperties", false);
         return root;
@@ -91,6 +92,20 @@ public final class TaskSchema {
             default -> node.put("type", "string");
         }
         return node;
+    }
+
+    private static ObjectNode register() {
+        ObjectNode list = NODES.objectNode();
+        list.put("description", "What the register of the site said of answers, kept with the task; no rule reads it");
+        list.put("type", "array");
+        ObjectNode item = list.putObject("items");
+        item.put("type", "object");
+        item.putArray("required").add("about").add("says");
+        item.put("additionalProperties", false);
+        ObjectNode cells = item.putObject("properties");
+        text(cells, "about", "Path of the answer");
+        text(cells, "says", "One sentence");
+        return list;
     }
 
     private static ObjectNode curves() {

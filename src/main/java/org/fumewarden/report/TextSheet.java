@@ -16,6 +16,7 @@ import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Figures;
+import org.fumewarden.task.RegisterNote;
 
 /** The advice sheet as plain text, the answer first. */
 public final class TextSheet {
@@ -40,6 +41,7 @@ public final class TextSheet {
         line("Code " + advice.codeUsed().id() + " (" + advice.codeUsed().name() + "), rules in force on "
                 + advice.on());
         answer(advice);
+        register(advice.register());
         section("Why", advice.hazards());
         section(
                 advice.status() == Status.DO_NOT_ENTER
@@ -172,6 +174,16 @@ public final class TextSheet {
             reason(reason);
             paragraph("bars " + String.join(", ", classes.get(key)), 6);
         });
+    }
+
+    private void register(List<RegisterNote> notes) {
+        if (!notes.isEmpty()) {
+            head("What the register says");
+            notes.forEach(n -> {
+                paragraph("- " + n.says(), 4);
+                paragraph("[" + n.about() + "]", 6);
+            });
+        }
     }
 
     private void questions(List<OpenQuestion> questions) {

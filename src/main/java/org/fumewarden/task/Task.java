@@ -18,6 +18,7 @@ import org.fumewarden.model.Input;
  * @param lines the lines of answers and exposures in it, by path
  * @param curves run times of the unit that the user measured, one curve for each pack
  * @param breakthroughs times that the maker of the filter measured, by agent
+ * @param register what the register of the site said of the wearer and the kit
  */
 public record Task(
         String title,
@@ -28,24 +29,26 @@ public record Task(
         String file,
         Map<String, Integer> lines,
         List<EnduranceCurve> curves,
-        Map<String, MeasuredBreakthrough> breakthroughs) {
+        Map<String, MeasuredBreakthrough> breakthroughs,
+        List<RegisterNote> register) {
     public Task {
         inputs = List.copyOf(inputs);
         readings = List.copyOf(readings);
         lines = Map.copyOf(lines);
         curves = List.copyOf(curves);
         breakthroughs = Map.copyOf(breakthroughs);
+        register = List.copyOf(register);
     }
 
     /** A task that stands in no file. */
     public Task(String title, String code, LocalDate on, List<Input> inputs) {
-        this(title, code, on, inputs, List.of(), "task", Map.of(), List.of(), Map.of());
+        this(title, code, on, inputs, List.of(), "task", Map.of(), List.of(), Map.of(), List.of());
     }
 
     /** The same task with more inputs. */
     public Task with(List<Input> more) {
         List<Input> all = new ArrayList<>(inputs);
         all.addAll(more);
-        return new Task(title, code, on, all, readings, file, lines, curves, breakthroughs);
+        return new Task(title, code, on, all, readings, file, lines, curves, breakthroughs, register);
     }
 }

@@ -24,7 +24,8 @@ import org.fumewarden.model.Unknown;
 
 /** Turns the tree of a task file into facts, with every fault named. */
 public final class TaskReader {
-    private static final Set<String> TOP = Set.of("title", "code", "on", "exposures", "expect", "because", "variants");
+    private static final Set<String> TOP =
+            Set.of("title", "code", "on", "exposures", "expect", "because", "variants", RegisterReader.NAME);
     private static final Set<String> FLAGS = Set.of("true", "false");
     private static final String UNKNOWN = "unknown";
 
@@ -79,9 +80,21 @@ public final class TaskReader {
         Map<String, MeasuredBreakthrough> breakthroughs = Optional.ofNullable(places.get(BreakthroughReader.PATH))
                 .map(list -> BreakthroughReader.read(list, vocabulary.agents()))
                 .orElse(Map.of());
+        List<RegisterNote> register = Optional.ofNullable(top.get(RegisterReader.NAME))
+                .map(RegisterReader::read)
+                .orElse(List.of());
         root.settle();
         return new Task(
-                title, code, day, inputs, exposures.readings(), root.file(), lines(top, places), curves, breakthroughs);
+                title,
+                code,
+                day,
+                inputs,
+                exposures.readings(),
+                root.file(),
+                lines(top, places),
+                curves,
+                breakthroughs,
+                register);
     }
 
     private static Map<String, Integer> lines(Map<String, Located> top, Map<String, Located> places) {

@@ -12,7 +12,7 @@ import java.util.Optional;
 @JsonSubTypes({
     @JsonSubTypes.Type(value = Details.Registration.class, name = "registration"),
     @JsonSubTypes.Type(value = Details.BeforeUseCheck.class, name = "before-use-check"),
-    @JsonSubTypes.Type(value = Details.Examination.class, name = "examination"),
+    @JsonSubTypes.Type(value = Examination.class, name = "examination"),
     @JsonSubTypes.Type(value = Details.FitTest.class, name = "fit-test"),
     @JsonSubTypes.Type(value = Details.Medical.class, name = "medical"),
     @JsonSubTypes.Type(value = Details.Training.class, name = "training"),
@@ -23,7 +23,19 @@ import java.util.Optional;
     @JsonSubTypes.Type(value = Details.Performed.class, name = "performed"),
     @JsonSubTypes.Type(value = Details.Correction.class, name = "correction")
 })
-public sealed interface Details {
+public sealed interface Details
+        permits Examination,
+                Details.Registration,
+                Details.BeforeUseCheck,
+                Details.FitTest,
+                Details.Medical,
+                Details.Training,
+                Details.AirTest,
+                Details.Repair,
+                Details.Replacement,
+                Details.Withdrawal,
+                Details.Performed,
+                Details.Correction {
     /** What this discharges: the word that a duty names as done-by. */
     default String serves() {
         return Kinds.of(this);
@@ -71,35 +83,6 @@ public sealed interface Details {
         }
     }
 
-    /** The thorough examination and test of a unit, mask, plant or air supply, with the fields that the clauses ask for. */
-    record Examination(
-            Result result,
-            String condition,
-            String defects,
-            String action,
-            String filterCondition,
-            String batteryCondition,
-            Optional<BigDecimal> cylinderPressure,
-            Optional<BigDecimal> flow,
-            Optional<BigDecimal> minimumFlow,
-            String methods,
-            String signature)
-            implements Details {
-        public Examination {
-            condition = Given.needed("condition", condition);
-            defects = Given.optional("defects", defects);
-            action = Given.optional("action", action);
-            filterCondition = Given.optional("filter-condition", filterCondition);
-            batteryCondition = Given.optional("battery-condition", batteryCondition);
-            cylinderPressure = Given.amount("cylinder-pressure", cylinderPressure);
-            flow = Given.amount("flow", flow);
-            minimumFlow = Given.amount("minimum-flow", minimumFlow);
-            methods = Given.optional("methods", methods);
-            signature = Given.optional("signature", signature);
-            result = Flows.judged(Result.ofCheck("result", result), List.of(), flow, minimumFlow);
-        }
-    }
-
     /**
      * A fit test of one person in one model of mask.
      *
@@ -142,13 +125,26 @@ public sealed interface Details {
      * A medical evaluation, surveillance or biological sample.
      *
      * @param topic clearance, surveillance, lead-blood, ...; the second half of the duty's done-by word
+     * @param particulars of the person, as the authority has approved them for health records
+     * @param exposureHistory work with the substance and for how long, or where that is kept
      */
-    record Medical(Result result, String topic, String limits, String followUp, boolean copyGiven) implements Details {
+    record Medical(
+            Result result,
+            String topic,
+            String limits,
+            String followUp,
+            Optional<Boolean> copyGiven,
+            String particulars,
+            String exposureHistory)
+            implements Details {
         public Medical {
             Result.ofCheck("result", result);
             topic = Given.needed("topic", topic);
             limits = Given.optional("limits", limits);
             followUp = Given.optional("follow-up", followUp);
+            copyGiven = Given.maybe(copyGiven);
+            particulars = Given.optional("particulars", particulars);
+            exposureHistory = Given.optional("exposure-history", exposureHistory);
         }
 
         @Override

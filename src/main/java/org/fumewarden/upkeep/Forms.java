@@ -24,7 +24,26 @@ public final class Forms {
      * @param kind text, number, day, yes-or-no, result, words, or points
      * @param needed true when a form without it is refused
      */
-    public record Field(String name, String kind, boolean needed) {}
+    public record Field(String name, String kind, boolean needed) {
+        /** The kinds of item about which it is asked; none when it is asked about all. */
+        public Set<ItemKind> concerns() {
+            return CONCERNS.getOrDefault(name, Set.of());
+        }
+
+        /** Whether to ask for it about an item of this kind. */
+        public boolean concerns(ItemKind item) {
+            return concerns().isEmpty() || concerns().contains(item);
+        }
+    }
+
+    /** Fields that would only puzzle whoever fills in the form of another kind of item. Any form still takes them. */
+    private static final Map<String, Set<ItemKind>> CONCERNS = Map.of(
+            "battery-condition", Set.of(ItemKind.UNIT),
+            "cylinder-pressure", Set.of(ItemKind.UNIT, ItemKind.AIR_SUPPLY),
+            "cylinder-full-pressure", Set.of(ItemKind.UNIT, ItemKind.AIR_SUPPLY),
+            "operating-conditions", Set.of(ItemKind.PLANT),
+            "intended-performance", Set.of(ItemKind.PLANT),
+            "performance-met", Set.of(ItemKind.PLANT));
 
     private static final Set<String> NOT_BY_HAND = Set.of("registration", "correction");
     private static final Set<String> NEEDED = Set.of(
@@ -104,7 +123,7 @@ public final class Forms {
         if (described.endsWith("Details$Point>")) {
             return "points";
         }
-        if (type == boolean.class) {
+        if (type == boolean.class || described.contains("java.lang.Boolean")) {
             return "yes-or-no";
         }
         if (type == Result.class) {

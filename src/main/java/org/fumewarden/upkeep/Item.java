@@ -90,12 +90,14 @@ public sealed interface Item {
      * A blower unit, airline set or self-contained set.
      *
      * @param minimumFlow the maker's minimum flow as the user reads it, in litres per minute
+     * @param cylinderFullPressure pressure of its full cylinder as the maker gives it, in bar; for self-contained sets
      */
     record Unit(
             String id,
             String description,
             String maker,
             Optional<BigDecimal> minimumFlow,
+            Optional<BigDecimal> cylinderFullPressure,
             Optional<String> wearer,
             Optional<LocalDate> manufactured,
             Optional<LocalDate> firstFitted,
@@ -106,6 +108,7 @@ public sealed interface Item {
             description = Given.needed("description", description);
             maker = Given.optional("maker", maker);
             minimumFlow = Given.amount("minimum-flow", minimumFlow);
+            cylinderFullPressure = Given.amount("cylinder-full-pressure", cylinderFullPressure);
             wearer = Given.text("wearer", wearer);
             manufactured = Given.maybe(manufactured);
             firstFitted = Given.maybe(firstFitted);

@@ -34,7 +34,7 @@ final class Reopening {
             toRepair = false;
         } else if (details instanceof Details.BeforeUseCheck check) {
             judge(entry, check.result(), "examination", false);
-        } else if (details instanceof Details.Examination examination) {
+        } else if (details instanceof Examination examination) {
             judge(entry, examination.result(), "examination", true);
         } else if (details instanceof Details.AirTest test) {
             judge(entry, test.result(), test.serves(), true);

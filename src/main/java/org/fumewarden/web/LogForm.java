@@ -12,10 +12,10 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.report.upkeep.Judging;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Forms;
-import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.StoreException;
 
@@ -32,7 +32,14 @@ final class LogForm {
         this.book = book;
     }
 
-    Draft draft(JsonNode asked) {
+    /**
+     * What goes into the log.
+     *
+     * @param says how it was judged; empty when there was nothing to judge
+     */
+    record Filled(Draft draft, String says) {}
+
+    Filled filled(JsonNode asked) {
         String kind = asked.path("kind").asText("");
         if (!Forms.entryKinds().contains(kind)) {
             throw problem("kind", "cannot be \"" + Located.shown(kind) + "\".", "choose one of the list.");
@@ -44,13 +51,15 @@ final class LogForm {
         String item = text(asked, "item");
         UpkeepDesk.item(store, item);
         try {
-            Details details = details(kind, values, item);
+            Judging.Judged judged = new Judging(store, () -> book).of(kind, item, values);
+            Details details = judged.details();
             String corrects = text(asked, "corrects");
             if (!corrects.isEmpty()) {
                 details =
                         new Details.Correction(number(corrects), text(asked, "corrects-because"), Optional.of(details));
             }
-            return new Draft(item, Forms.day("on", text(asked, "on")), text(asked, "by"), details);
+            Draft draft = new Draft(item, Forms.day("on", text(asked, "on")), text(asked, "by"), details);
+            return new Filled(draft, judged.says());
         } catch (StoreException e) {
             throw named(kind, e);
         }
@@ -59,28 +68,6 @@ final class LogForm {
     private static List<Forms.Field> fields(String kind) {
         return Stream.concat(Forms.entryFields(kind).stream(), Forms.asides(kind).stream())
                 .toList();
-    }
-
-    /** A measured flow is held against the minimum of the register, breathing air and fit tests against the levels of the code. */
-    private Details details(String kind, Map<String, String> values, String item) {
-        if (!values.getOrDefault("flow", "").isEmpty()
-                && values.getOrDefault("minimum-flow", "").isEmpty()) {
-            store.item(item)
-                    .filter(Item.Unit.class::isInstance)
-                    .flatMap(u -> ((Item.Unit) u).minimumFlow())
-                    .ifPresent(m -> values.put("minimum-flow", m.toPlainString()));
-        }
-        Details details = Forms.details(kind, values);
-        if (details instanceof Details.AirTest test && test.topic().equals("breathing")) {
-            return book.airLimits().map(l -> (Details) l.judged(test)).orElse(test);
-        }
-        if (details instanceof Details.FitTest test) {
-            String face = values.getOrDefault("face", "");
-            return book.fitLevels()
-                    .map(l -> (Details) l.judged(test, face).test())
-                    .orElse(test);
-        }
-        return details;
     }
 
     /** The complaint of the store begins with the field it is about. */

@@ -14,9 +14,11 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DueSheet;
 import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.report.upkeep.DutyRecord;
 import org.fumewarden.report.upkeep.ExaminationRecord;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
+import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
@@ -69,12 +71,13 @@ final class UpkeepDesk {
     Reply log(JsonNode asked) {
         Workshop shop = shop();
         ObjectNode told = shop.write(store -> {
-            LogForm form = new LogForm(store, book(store, asked));
-            Entry entry = store.append(form.draft(asked), shop.clock().instant());
+            LogForm.Filled form = new LogForm(store, book(store, asked)).filled(asked);
+            Entry entry = store.append(form.draft(), shop.clock().instant());
             ObjectNode root = NODES.objectNode();
             root.put("sequence", entry.sequence());
             root.put("item", entry.item());
             root.put("result", entry.details().result().key());
+            root.put("says", form.says());
             root.put("because", store.state(entry.item()).because());
             return root;
         });
@@ -86,11 +89,10 @@ final class UpkeepDesk {
         Function<Store, String> write =
                 switch (sheet) {
                     case "examination" ->
-                        store -> ExaminationRecord.of(
-                                        store,
-                                        item(store, id),
-                                        book(store, NODES.objectNode()).duties())
-                                .html();
+                        store -> record(
+                                store,
+                                item(store, id),
+                                book(store, NODES.objectNode()).duties());
                     case "card" -> store -> card(store, id).html();
                     case "due" -> store -> DueSheet.html(report(store, book(store, NODES.objectNode()), ""));
                     default ->
@@ -98,6 +100,13 @@ final class UpkeepDesk {
                                 new Problem("request", 0, "", "asks for no paper.", "the links of the page."));
                 };
         return Reply.styled(shop().read(write::apply));
+    }
+
+    /** The same paper as the command line prints: examinations of a unit or mask, else what the duties ask to be kept. */
+    private static String record(Store store, Item item, List<Duty> duties) {
+        return item instanceof Item.Unit || item instanceof Item.Mask
+                ? ExaminationRecord.of(store, item, duties).html()
+                : DutyRecord.of(store, item, duties).html();
     }
 
     private BeforeUseCard card(Store store, String id) {

@@ -13,6 +13,7 @@ import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.ItemKind;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
@@ -101,6 +102,7 @@ final class UpkeepJson {
                 each.put("name", field.name());
                 each.put("kind", field.kind());
                 each.put("needed", field.needed());
+                field.concerns().stream().map(ItemKind::key).sorted().forEach(each.putArray("concerns")::add);
             }
         }
     }

@@ -5,8 +5,8 @@ import { el, fresh } from './dom.js';
 import { remember, remembered, state } from './state.js';
 import { say } from './words.js';
 
-const LONG = new Set(['remarks', 'condition', 'defects', 'action', 'exercises', 'content', 'work', 'reason', 'follow-up', 'others', 'limits']);
-const UNITS = { flow: 'L/min', 'minimum-flow': 'L/min', 'cylinder-pressure': 'bar', oxygen: '%', 'carbon-monoxide': 'ppm', 'carbon-dioxide': 'ppm', oil: 'mg/m3' };
+const LONG = new Set(['remarks', 'condition', 'defects', 'action', 'exercises', 'content', 'work', 'reason', 'follow-up', 'others', 'limits', 'operating-conditions', 'intended-performance', 'methods', 'particulars', 'exposure-history']);
+const UNITS = { flow: 'L/min', 'minimum-flow': 'L/min', 'cylinder-pressure': 'bar', 'cylinder-full-pressure': 'bar', oxygen: '%', 'carbon-monoxide': 'ppm', 'carbon-dioxide': 'ppm', oil: 'mg/m3' };
 
 function row(name, needed, make) {
   const id = fresh('log');
@@ -97,14 +97,16 @@ export function logForm(told, written) {
   }
   function draw() {
     const kind = told.kinds.find(k => k.id === draft.kind) ?? told.kinds[0];
-    const checks = told.items.find(i => i.id === draft.item)?.checks ?? [];
+    const about = told.items.find(i => i.id === draft.item);
+    const checks = about?.checks ?? [];
+    const asked = kind.fields.filter(f => f.concerns.length === 0 || f.concerns.includes(about?.kind) || draft.values[f.name]);
     rows = [
       own(row('kind', true, select(told.kinds.map(k => [k.id, say(`deed.${k.id}`)]), kind.id, () => again('kind')))),
       own(row('item', true, select(told.items.map(i => [i.id, `${i.id}: ${i.label}`]), draft.item, () => again('item')))),
       own(row('on', true, textField('on', draft.on, store, 'date'))),
       own(row('by', true, textField('by', draft.by, store))),
       ...(draft.corrects ? [own(row('corrects', true, textField('corrects', draft.corrects, store))), own(row('corrects-because', true, textField('corrects-because', draft['corrects-because'] ?? '', store)))] : []),
-      ...kind.fields.map(f => fieldRow(f, draft.values, checks, store))];
+      ...asked.map(f => fieldRow(f, draft.values, checks, store))];
     fields.replaceChildren(...rows.map(r => r.node));
   }
   function start(next) {
@@ -140,7 +142,7 @@ export function logForm(told, written) {
       const entry = await askJson('api/log', { ...draft, code: state.task.code });
       remember('by', draft.by);
       remember('log', null);
-      tell(`${say('ui.upkeep.written', entry.sequence, entry.item, say(`result.${entry.result}`))} ${entry.because ? `${say('ui.upkeep.now.closed')} ${entry.because}` : ''}`);
+      tell(`${say('ui.upkeep.written', entry.sequence, entry.item, say(`result.${entry.result}`))} ${entry.says ?? ''} ${entry.because ? `${say('ui.upkeep.now.closed')} ${entry.because}` : ''}`);
       written('form select');
     } catch (fault) {
       if (fault instanceof Problems) showFaults(fault.problems);

@@ -235,6 +235,9 @@ final class Oracle {
         if (tight && answer("fit-tested").filter("true"::equals).isEmpty()) {
             return Optional.of("not fit-tested or not known");
         }
+        if (answer("trained").filter("true"::equals).isEmpty()) {
+            return Optional.of("not trained or not known");
+        }
         if (answer("medically-cleared").filter("true"::equals).isEmpty()
                 && !(answer("medically-cleared").filter("powered-only"::equals).isPresent()
                         && !device.pressure().equals("negative")

@@ -41,6 +41,7 @@ final class RandomTasks {
             Map.entry("base-metal", "mild-steel"),
             Map.entry("filler", "plain"),
             Map.entry("ventilation", "mechanical-adequate"),
+            Map.entry("trained", "true"),
             Map.entry("unit-withdrawn", "false"));
 
     private static final Map<String, String> TYPICAL = Map.of(

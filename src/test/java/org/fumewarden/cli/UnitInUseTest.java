@@ -51,7 +51,8 @@ class UnitInUseTest {
         assertEquals(0, logged, () -> err);
         advise("TH-07");
         assertFalse(out.contains("Wear: powered"), out);
-        assertTrue(out.contains("withdrawn"), out);
+        assertTrue(out.replaceAll("\\s+", " ").contains("TH-07 is out of use since "), out);
+        assertTrue(out.contains("withdrawn: hose cut"), out);
     }
 
     @Test

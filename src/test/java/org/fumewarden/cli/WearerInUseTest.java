@@ -4,8 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.nio.file.Path;
+import java.util.List;
 import org.fumewarden.codes.Located;
+import org.fumewarden.report.AdviceSchema;
 import org.fumewarden.task.TaskTree;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,8 +71,14 @@ class WearerInUseTest {
                 "limits=" + limits);
     }
 
-    private WearerInUse.Found found(String code, String wearer) {
-        Located task = TaskTree.parse("task", "wearer: {id: W-07" + (wearer.isEmpty() ? "" : ", " + wearer) + "}");
+    private InUse.Found found(String code, String wearer) {
+        return found(code, wearer, "");
+    }
+
+    private InUse.Found found(String code, String wearer, String mask) {
+        String kit = mask.isEmpty() ? "" : "\nkit: {mask: " + mask + "}";
+        Located task =
+                TaskTree.parse("task", "wearer: {id: W-07" + (wearer.isEmpty() ? "" : ", " + wearer) + "}" + kit);
         return WearerInUse.of(task, store, code, DAY);
     }
 
@@ -81,7 +93,11 @@ class WearerInUseTest {
     void aPassRunsOutOnTheDayAfterItsAnniversary() {
         fitTest("2025-03-01", "passed");
         assertEquals("false", found("us", "fit-tested: true").changes().get("wearer.fit-tested"));
-        assertTrue(found("us", "fit-tested: true").notes().get(0).contains("the file says true, the register false"));
+        assertTrue(found("us", "fit-tested: true")
+                .notes()
+                .get(0)
+                .says()
+                .contains("The file says true, the register false"));
     }
 
     @Test
@@ -106,7 +122,7 @@ class WearerInUseTest {
     void theFileMayBeStricterThanTheRegister() {
         fitTest("2026-01-10", "passed");
         medical("2026-01-10", "passed", "");
-        WearerInUse.Found found = found("us", "fit-tested: false, medically-cleared: powered-only");
+        InUse.Found found = found("us", "fit-tested: false, medically-cleared: powered-only, trained: false");
         assertTrue(found.changes().isEmpty(), found.changes().toString());
     }
 
@@ -120,7 +136,7 @@ class WearerInUseTest {
     })
     void aClearanceIsNeverReadMilderThanItIs(String result, String limits, String file, String expected) {
         medical("2026-01-10", result, limits);
-        WearerInUse.Found found = found("us", file.isEmpty() ? "" : "medically-cleared: " + file);
+        InUse.Found found = found("us", file.isEmpty() ? "" : "medically-cleared: " + file);
         assertEquals(expected, found.changes().getOrDefault("wearer.medically-cleared", ""));
     }
 
@@ -131,20 +147,99 @@ class WearerInUseTest {
         assertFalse(found("gb", "").changes().containsKey("wearer.medically-cleared"));
     }
 
+    /** COSHH regulation 12 and 29 CFR 1910.134(k)(3) order training before use; a code without such a duty leaves it to the file. */
     @Test
-    void lackingTrainingIsSaid() {
-        assertTrue(found("gb", "").notes().stream().anyMatch(n -> n.contains("train before use")));
+    void lackingTrainingIsAnAnswer() {
+        assertEquals("false", found("gb", "trained: true").changes().get("wearer.trained"));
         run("log", "training", "item=W-07", "on=2026-02-01", "by=Odran Pell", "result=passed", "content=donning");
-        assertFalse(found("gb", "").notes().stream().anyMatch(n -> n.contains("train before use")));
+        assertEquals("true", found("gb", "").changes().get("wearer.trained"));
+        assertFalse(found("gb", "trained: false").changes().containsKey("wearer.trained"));
     }
 
     @Test
-    void theAdviceBarsTightMasksOfAnUntestedWearer() {
-        String task = "scenarios/tours/stainless-brackets.yaml";
-        CommandRun asked = CommandRun.of(
-                "advise", task, "--set", "wearer.id=W-07", "--store", store.toString(), "--on", "2026-03-02");
+    void theMaskThatIsWornDecidesWhenTheTaskNamesIt() {
+        run("register", "mask", "id=M-2", "model=full mask, size L", "face-seal=tight");
+        run("register", "wearer", "id=W-07", "name=Sanna Teller", "masks=M-1,M-2");
+        fitTest("2026-01-10", "passed");
+        assertEquals("false", found("us", "").changes().get("wearer.fit-tested"));
+        assertTrue(found("us", "").notes().get(0).says().contains("kit.mask does not say which is worn"));
+        assertEquals("true", found("us", "", "M-1").changes().get("wearer.fit-tested"));
+        assertEquals("false", found("us", "", "M-2").changes().get("wearer.fit-tested"));
+        assertEquals("false", found("us", "", "unknown").changes().get("wearer.fit-tested"));
+        assertFalse(found("us", "fit-tested: false", "M-1").changes().containsKey("wearer.fit-tested"));
+    }
+
+    @Test
+    void aLooseHoodSaysNothingOfTightMasksAndAClosedMaskIsNotWorn() {
+        fitTest("2026-01-10", "passed");
+        run("register", "mask", "id=H-1", "model=hood", "face-seal=loose");
+        assertEquals("true", found("us", "", "H-1").changes().get("wearer.fit-tested"));
+        assertEquals("kit.mask", found("us", "", "H-1").notes().get(0).about());
+        run("log", "examination", "item=M-1", "on=2026-02-01", "by=Odran Pell", "result=failed", "condition=torn");
+        InUse.Found closed = found("us", "", "M-1");
+        assertEquals("false", closed.changes().get("wearer.fit-tested"));
+        assertTrue(closed.notes().get(0).says().contains("M-1 is out of use since 2026-02-01"));
+    }
+
+    private CommandRun advised(String... more) {
+        List<String> words = new java.util.ArrayList<>(List.of(
+                "advise",
+                "scenarios/tours/stainless-brackets.yaml",
+                "--store",
+                store.toString(),
+                "--on",
+                "2026-03-02",
+                "--set",
+                "wearer.id=W-07"));
+        words.addAll(List.of(more));
+        return CommandRun.of(words.toArray(String[]::new));
+    }
+
+    @Test
+    void theSheetSaysWhatTheRegisterSaidAndWhyNothingIsCleared() {
+        CommandRun asked = advised();
         assertTrue(asked.out().contains("SHARED-EXCLUSION-120"), asked.out());
-        assertTrue(asked.err().contains("Register: wearer.fit-tested"), asked.err());
+        assertTrue(asked.out().contains("SHARED-EXCLUSION-590: coshh reg 12"), asked.out());
+        assertTrue(asked.out().contains("What the register says"), asked.out());
+        assertTrue(asked.out().contains("[wearer.trained]"), asked.out());
+        assertEquals("", asked.err());
+        assertTrue(advised("--format", "html").out().contains("What the register says"));
+    }
+
+    @Test
+    void theReasonsAreInTheJsonAndValidByItsSchema() throws Exception {
+        JsonNode advice =
+                new ObjectMapper().readTree(advised("--format", "json").out());
+        assertTrue(advice.path("register").toString().contains("training is not in the log"), advice.toString());
+        assertEquals(
+                java.util.Set.of(),
+                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                        .getSchema(AdviceSchema.text())
+                        .validate(advice));
+        CommandRun plain = CommandRun.of("advise", "scenarios/tours/stainless-brackets.yaml", "--format", "json");
+        assertFalse(new ObjectMapper().readTree(plain.out()).has("register"));
+    }
+
+    /** The sentences are part of the kept task, so the replay needs no register. */
+    @Test
+    void keptAdviceReplaysWithoutTheRegister() throws Exception {
+        Path kept = folder.resolve("kept");
+        advised("--keep", kept.toString());
+        java.nio.file.Files.delete(store);
+        try (var files = java.nio.file.Files.list(kept)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".json")).toList()) {
+                assertTrue(java.nio.file.Files.readString(file).contains("training is not in the log"));
+                CommandRun audit = CommandRun.of("audit", file.toString());
+                assertEquals(0, audit.exit(), audit.out() + audit.err());
+            }
+        }
+    }
+
+    @Test
+    void aMaskThatNobodyRegisteredIsRefused() {
+        CommandRun asked = advised("--set", "kit.mask=M-7");
+        assertEquals(2, asked.exit());
+        assertTrue(asked.err().contains("kit.mask") && asked.err().contains("Maybe \"M-1\""), asked.err());
     }
 
     @Test

@@ -137,7 +137,7 @@ final class ShiftReckonerTest {
                 new Answer("filter-used", "false", "kit.filter-used"),
                 new Answer("low-boiler-group", "1", "kit.low-boiler-group")));
         return new ShiftReckoner(
-                        new Task("random", "gb", DAY, inputs, List.of(), "task", Map.of(), List.of(), maker),
+                        new Task("random", "gb", DAY, inputs, List.of(), "task", Map.of(), List.of(), maker, List.of()),
                         ROWS,
                         TABLES,
                         Set.of(agent))

@@ -1,6 +1,5 @@
 package org.fumewarden.upkeep;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -50,18 +49,23 @@ final class LargeYard {
 
     private Details deed(int turn) {
         if (turn % CHECKS_FOR_EACH_EXAMINATION == 0) {
-            return new Details.Examination(
-                    random.nextInt(500) == 0 ? Result.FAILED : Result.PASSED,
-                    "sound",
-                    "",
-                    "",
-                    "clean",
-                    "holds charge",
-                    Optional.empty(),
-                    Optional.of(new BigDecimal("171")),
-                    Optional.of(new BigDecimal("160")),
-                    "",
-                    "S. T.");
+            return Forms.details(
+                    "examination",
+                    Map.of(
+                            "result",
+                            random.nextInt(500) == 0 ? "failed" : "passed",
+                            "condition",
+                            "sound",
+                            "filter-condition",
+                            "clean",
+                            "battery-condition",
+                            "holds charge",
+                            "flow",
+                            "171",
+                            "minimum-flow",
+                            "160",
+                            "signature",
+                            "S. T."));
         }
         return new Details.BeforeUseCheck(Result.PASSED, List.of(), Optional.empty(), Optional.empty(), "");
     }

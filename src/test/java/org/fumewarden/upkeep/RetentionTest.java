@@ -40,7 +40,7 @@ class RetentionTest {
     }
 
     private static Details.Medical blood() {
-        return new Details.Medical(Result.PASSED, "lead-blood", "", "", true);
+        return new Details.Medical(Result.PASSED, "lead-blood", "", "", Optional.of(true), "", "");
     }
 
     private List<Retention.Kept> kept(Item item, List<Duty> duties, Draft... drafts) {

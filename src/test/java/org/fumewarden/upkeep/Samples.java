@@ -24,6 +24,7 @@ final class Samples {
                 "blower unit on the belt",
                 "as on the plate",
                 Optional.of(new BigDecimal("160")),
+                Optional.empty(),
                 Optional.of("W-01"),
                 Optional.empty(),
                 Optional.empty(),
@@ -66,18 +67,23 @@ final class Samples {
                 item,
                 day(on),
                 "Sanna Teller",
-                new Details.Examination(
-                        result,
-                        "sound",
-                        "",
-                        "",
-                        "clean",
-                        "holds charge",
-                        Optional.empty(),
-                        Optional.of(new BigDecimal("171")),
-                        Optional.of(new BigDecimal("160")),
-                        "",
-                        "S. T."));
+                Forms.details(
+                        "examination",
+                        Map.of(
+                                "result",
+                                result.key(),
+                                "condition",
+                                "sound",
+                                "filter-condition",
+                                "clean",
+                                "battery-condition",
+                                "holds charge",
+                                "flow",
+                                "171",
+                                "minimum-flow",
+                                "160",
+                                "signature",
+                                "S. T.")));
     }
 
     static Draft checked(String item, String on, Result result) {

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -175,18 +174,9 @@ class StoreTest {
 
     @Test
     void aFlowBelowTheMakersMinimumFailsWhateverTheExaminerWrote() {
-        Details.Examination claimed = new Details.Examination(
-                Result.PASSED,
-                "sound",
-                "",
-                "",
-                "",
-                "",
-                Optional.empty(),
-                Optional.of(new BigDecimal("159.9")),
-                Optional.of(new BigDecimal("160")),
-                "",
-                "");
+        Examination claimed = (Examination) Forms.details(
+                "examination",
+                Map.of("result", "passed", "condition", "sound", "flow", "159.9", "minimum-flow", "160"));
         assertEquals(Result.FAILED, claimed.result());
     }
 

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.report.upkeep.DutyRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -112,6 +113,71 @@ class UpkeepDeskTest {
                 refused("{'kind':'registration','item':'U-014','on':'2026-03-02','by':'S" + no)
                         .get(0)
                         .field());
+    }
+
+    private static String fitTest(String values) {
+        return "{'kind':'fit-test','item':'W-07','on':'2026-03-02','by':'Sanna Teller','values':{'result':'passed',"
+                + "'model':'half mask, size M'," + values + "}}";
+    }
+
+    /** INDG479: a fit factor of 100 for half masks, 2000 for full face masks. */
+    @Test
+    void aFitTestIsJudgedByTheLevelsOfTheCode() throws IOException {
+        Yard.more(yard);
+        JsonNode passed = told(desk.log(asked(fitTest("'method':'quantitative','fit-factor':'140','face':'half'"))));
+        assertEquals("passed", passed.path("result").asText());
+        JsonNode failed = told(desk.log(asked(fitTest("'method':'quantitative','fit-factor':'140','face':'full'"))));
+        assertEquals("failed", failed.path("result").asText());
+        assertTrue(failed.path("says").asText().contains("2000"), failed.toString());
+        assertEquals(
+                "face",
+                refused(fitTest("'method':'quantitative','fit-factor':'140'"))
+                        .get(0)
+                        .field());
+        JsonNode parts = told(desk.history(asked("{'item':'W-07'}")))
+                .path("entries")
+                .path(0)
+                .path("parts");
+        assertTrue(parts.toString().contains("140") && !parts.toString().contains("\"face\""), parts.toString());
+    }
+
+    @Test
+    void aPlantIsAskedAboutItsPerformanceAndAUnitIsNot() throws IOException {
+        for (JsonNode kind : told(desk.due(asked("{}"))).path("kinds")) {
+            for (JsonNode field : kind.path("fields")) {
+                boolean plant = List.of("operating-conditions", "intended-performance", "performance-met")
+                        .contains(field.path("name").asText());
+                assertEquals(plant, field.path("concerns").toString().equals("[\"plant\"]"), field.toString());
+            }
+        }
+    }
+
+    /** The record of a plant or wearer is the sheet that the command line prints. */
+    @Test
+    void theRecordOfWhatIsNoUnitIsTheSheetOfTheCommandLine() {
+        Yard.more(yard);
+        desk.log(json("{'kind':'examination','item':'X-01','on':'2026-03-02','by':'S','values':{'result':'passed',"
+                + "'condition':'sound','performance-met':'yes'}}"));
+        for (String id : List.of("X-01", "W-07")) {
+            String page = new String(desk.paper("examination", id).body(), StandardCharsets.UTF_8);
+            String sheet = yard.read(store -> DutyRecord.of(
+                            store,
+                            store.item(id).orElseThrow(),
+                            yard.duties(store, LIBRARY, "").duties())
+                    .html());
+            assertEquals(sheet, page);
+        }
+        String plant = new String(desk.paper("examination", "X-01").body(), StandardCharsets.UTF_8);
+        assertTrue(plant.contains("intended performance NOT RECORDED; met: yes"), plant);
+        assertTrue(plant.contains("operating conditions"), plant);
+    }
+
+    private static JsonNode json(String text) {
+        try {
+            return asked(text);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
     }
 
     @Test

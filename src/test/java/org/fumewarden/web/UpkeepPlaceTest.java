@@ -30,7 +30,9 @@ class UpkeepPlaceTest {
     @BeforeAll
     static void start() throws IOException {
         Library library = Library.shipped(() -> Yard.TODAY);
-        server = WebServer.start(0, library, Optional.of(Yard.in(folder)), Duration.ofSeconds(60));
+        Workshop yard = Yard.in(folder);
+        Yard.more(yard);
+        server = WebServer.start(0, library, Optional.of(yard), Duration.ofSeconds(60));
         bare = WebServer.start(0, library, Duration.ofSeconds(60));
         browser = Browser.start();
     }
@@ -106,6 +108,37 @@ class UpkeepPlaceTest {
                 browser.driver()
                         .findElements(By.cssSelector("#upkeep b b, #upkeep img"))
                         .size());
+    }
+
+    private static void fill(String label, String words) {
+        browser.run(
+                "const row = [...document.querySelectorAll('#upkeep form .row')].find(r => r.querySelector('.ask').textContent.startsWith(arguments[0]));"
+                        + "row.querySelector('input, textarea, select').focus();",
+                label);
+        browser.press(words);
+    }
+
+    /** INDG479: 2000 for full face masks, so 140 fails though the tester ticked passed; the sentence of the code is told. */
+    @Test
+    void aFitTestIsLoggedFromWhatIsOwedAndJudgedByTheCode() {
+        browser.run("[...document.querySelectorAll('.hang')].find(h => h.textContent.includes('W-07')"
+                + " && h.textContent.toLowerCase().includes('fit test')).querySelector('button').focus()");
+        browser.press(Keys.ENTER);
+        browser.screen("upkeep-fit-test");
+        fill("Done by", "Sanna Teller");
+        browser.run("document.querySelector('#upkeep form input[type=radio][value=passed]').focus()");
+        browser.press(Keys.SPACE);
+        fill("Method, with", "quantitative, particle counter");
+        fill("Fit factor", "140");
+        browser.tabTo("#upkeep form button[type=submit]");
+        browser.press(Keys.ENTER);
+        browser.untilText("#upkeep form .wrong .fault", "is not given");
+        fill("Kind of mask", "full");
+        browser.tabTo("#upkeep form button[type=submit]");
+        browser.press(Keys.ENTER);
+        browser.untilText(".notice", "is written: failed");
+        browser.untilText(".notice", "2000");
+        assertEquals(List.of(), browser.violations());
     }
 
     @Test

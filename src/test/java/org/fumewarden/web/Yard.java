@@ -45,6 +45,22 @@ final class Yard {
         return Workshop.at(file, CLOCK);
     }
 
+    /** A wearer with her half mask, and an extraction arm, after what stands in the yard. */
+    static void more(Workshop yard) {
+        yard.write(store -> {
+            Map<String, List<String>> tight = Map.of("face-seal", List.of("tight"));
+            register(store, Forms.item("mask", Map.of("id", "M-1", "model", "half mask, size M"), tight));
+            register(store, Forms.item("wearer", Map.of("id", "W-07", "name", "Odran Pell", "masks", "M-1"), Map.of()));
+            register(
+                    store,
+                    Forms.item(
+                            "plant",
+                            Map.of("id", "X-01", "description", "extraction arm"),
+                            Map.of("lev-process", List.of("general"))));
+            return store.head();
+        });
+    }
+
     private static Item unit(String id, String description) {
         return Forms.item(
                 "unit",

@@ -17,6 +17,7 @@ import org.fumewarden.model.Row;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
 import org.fumewarden.upkeep.AirLimits;
+import org.fumewarden.upkeep.CylinderLevel;
 import org.fumewarden.upkeep.DutyFact;
 import org.fumewarden.upkeep.DutyRow;
 import org.fumewarden.upkeep.FitLevels;
@@ -112,6 +113,12 @@ public record DutyBook(
                 qualitative.map(Threshold::value),
                 cited(full),
                 cited(qualitative.orElse(full))));
+    }
+
+    /** When the code wants a cylinder refilled; nothing when its tables do not say. */
+    public Optional<CylinderLevel> cylinderLevel() {
+        return Optional.ofNullable(thresholds.get("cylinder-recharge"))
+                .map(t -> new CylinderLevel(t.value(), cited(t)));
     }
 
     private static String cited(Threshold threshold) {

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fumewarden.upkeep.Details;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
@@ -38,7 +40,7 @@ public final class ExaminationRecord {
      * @param duties those of the code; the ones that order this record are cited
      */
     public static ExaminationRecord of(Store store, Item item, List<Duty> duties) {
-        List<Entry> held = KeptEntries.holding(store, item.id(), Details.Examination.class::isInstance);
+        List<Entry> held = KeptEntries.holding(store, item.id(), Examination.class::isInstance);
         return new ExaminationRecord(
                 item, KeptEntries.site(store), store.state(item.id()), held, ordering(duties, item));
     }
@@ -92,9 +94,9 @@ public final class ExaminationRecord {
     }
 
     private List<Sheet.Pair> fields(Entry entry) {
-        Details.Examination found = entry.effective()
-                .filter(Details.Examination.class::isInstance)
-                .map(Details.Examination.class::cast)
+        Examination found = entry.effective()
+                .filter(Examination.class::isInstance)
+                .map(Examination.class::cast)
                 .orElseThrow();
         String supply = fact("air-delivery");
         boolean blown = List.of("powered", "airline", "scba", "?").contains(supply);
@@ -106,7 +108,7 @@ public final class ExaminationRecord {
         pairs.add(new Sheet.Pair("description", item.label()));
         pairs.add(new Sheet.Pair("maker", maker()));
         pairs.add(new Sheet.Pair("date of examination", entry.on().toString()));
-        pairs.add(new Sheet.Pair("examiner", entry.by()));
+        pairs.add(new Sheet.Pair("examiner", examiner(entry, found)));
         pairs.add(new Sheet.Pair("signature or other mark", needed(found.signature())));
         pairs.add(new Sheet.Pair("result", found.result().key()));
         pairs.add(new Sheet.Pair("condition", found.condition()));
@@ -118,6 +120,7 @@ public final class ExaminationRecord {
                 "battery", when(supply.equals("powered") || supply.equals("?"), found.batteryCondition())));
         pairs.add(new Sheet.Pair(
                 "cylinder pressure, bar", when(supply.equals("scba"), number(found.cylinderPressure()))));
+        pairs.add(new Sheet.Pair("full cylinder by its maker, bar", when(supply.equals("scba"), number(full(found)))));
         pairs.add(new Sheet.Pair("flow, l/min", when(blown, number(found.flow()))));
         pairs.add(new Sheet.Pair("maker's minimum flow, l/min", when(blown, number(minimum(found)))));
         pairs.add(new Sheet.Pair("methods", found.methods().isEmpty() ? "none written down" : found.methods()));
@@ -133,7 +136,18 @@ public final class ExaminationRecord {
                 .toList();
     }
 
-    private Optional<BigDecimal> minimum(Details.Examination found) {
+    private static String examiner(Entry entry, Examination found) {
+        return Stream.of(entry.by(), found.designation(), found.examinerEmployer())
+                .filter(w -> !w.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+
+    private Optional<BigDecimal> full(Examination found) {
+        return found.cylinderFullPressure()
+                .or(() -> item instanceof Item.Unit unit ? unit.cylinderFullPressure() : Optional.empty());
+    }
+
+    private Optional<BigDecimal> minimum(Examination found) {
         return found.minimumFlow().or(() -> item instanceof Item.Unit unit ? unit.minimumFlow() : Optional.empty());
     }
 

@@ -3,6 +3,7 @@ package org.fumewarden.report.upkeep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Where the log and the register hold what a duty asks a record to say.
@@ -32,7 +33,13 @@ final class RecordFields {
             Map.entry("tester", List.of("entry.by")),
             Map.entry("examiner", List.of("entry.by")),
             Map.entry("sampler and analyst", List.of("entry.by", "laboratory")),
-            Map.entry("examiner name-designation-employer-signature", List.of("entry.by", "signature")),
+            Map.entry(
+                    "examiner name-designation-employer-signature",
+                    List.of("entry.by", "designation", "examiner-employer", "signature")),
+            Map.entry("operating conditions", List.of("operating-conditions")),
+            Map.entry("intended performance and whether met", List.of("intended-performance", "performance-met")),
+            Map.entry("HSE-approved particulars", List.of("particulars")),
+            Map.entry("exposure history", List.of("exposure-history")),
             Map.entry("make", List.of("model")),
             Map.entry("model", List.of("model")),
             Map.entry("style", List.of("model")),
@@ -73,6 +80,8 @@ final class RecordFields {
     private static final Map<String, String> UNITS = Map.of(
             "oxygen", " %", "carbon-monoxide", " ppm", "carbon-dioxide", " ppm", "oil", " mg/m3", "flow", " l/min");
 
+    private static final Set<String> YES_OR_NO = Set.of("copy-given", "performance-met");
+
     private RecordFields() {}
 
     /** True when the log or the register has a place for the field; any other is written by hand. */
@@ -102,7 +111,7 @@ final class RecordFields {
             boolean only = SOURCES.get(field).size() == 1;
             parts.add(value.isEmpty() ? (only ? GAP : named(source) + " " + GAP) : value);
         }
-        return parts.isEmpty() ? GAP : String.join("; ", parts);
+        return parts.stream().allMatch(p -> p.endsWith(GAP)) ? GAP : String.join("; ", parts);
     }
 
     private static boolean qualitative(Map<String, String> known) {
@@ -117,8 +126,8 @@ final class RecordFields {
 
     private static String worded(String source, Map<String, String> known) {
         String value = known.getOrDefault(source, "");
-        if (source.equals("copy-given")) {
-            return value.equals("true") ? "yes" : "no";
+        if (YES_OR_NO.contains(source) && !value.isEmpty()) {
+            return (source.equals("performance-met") ? "met: " : "") + (value.equals("true") ? "yes" : "no");
         }
         return value.isEmpty() ? "" : value + UNITS.getOrDefault(source, "");
     }

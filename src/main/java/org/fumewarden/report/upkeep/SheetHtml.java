@@ -15,7 +15,8 @@ final class SheetHtml {
             th{background:#eef3f3;font-weight:600}
             .warning{border:2pt solid #822;padding:2mm 3mm;font-weight:700}
             .ticks{list-style:none;padding-inline-start:0}
-            .ticks li::before{content:"\\2610\\00a0\\00a0"}
+            .ticks li{position:relative;padding-inline-start:1.7em}
+            .ticks li::before{content:"\\2610";position:absolute;inset-inline-start:0}
             .sign{display:flex;gap:8mm;margin-top:10mm}
             .sign span{flex:1;border-top:.6pt solid #333;padding-top:1mm}
             @media print{body{margin:0;max-width:none}tr,li{break-inside:avoid}h2{break-after:avoid}}

@@ -21,6 +21,7 @@ public record TaskAdvice(String title, Optional<String> warning, List<String> se
     public static TaskAdvice of(Advice advice) {
         List<String> sentences = new ArrayList<>();
         advice.stops().forEach(r -> sentences.add(cited(r)));
+        advice.register().forEach(n -> sentences.add(n.says() + " [register, " + n.about() + "]"));
         advice.conflicts().forEach(r -> sentences.add(cited(r)));
         advice.questions().forEach(q -> sentences.add("Open: " + q.ask()));
         advice.controlsFirst().forEach(r -> sentences.add(cited(r)));

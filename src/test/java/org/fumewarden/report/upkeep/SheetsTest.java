@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Period;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,9 +31,9 @@ import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Owing;
-import org.fumewarden.upkeep.Result;
 import org.fumewarden.upkeep.Store;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -100,6 +101,7 @@ class SheetsTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Map.of(
                         "air-delivery", List.of(supply),
                         "face-seal", List.of("loose"),
@@ -112,24 +114,12 @@ class SheetsTest {
     }
 
     private Entry examine(String id, String by, Optional<BigDecimal> flow) {
+        Map<String, String> values = new HashMap<>(Map.of(
+                "result", "passed", "condition", "sound", "filter-condition", "clean", "battery-condition", "good"));
+        values.put("signature", by);
+        flow.ifPresent(f -> values.put("flow", f.toPlainString()));
         return store.append(
-                new Draft(
-                        id,
-                        LocalDate.parse("2026-01-31"),
-                        by,
-                        new Details.Examination(
-                                Result.PASSED,
-                                "sound",
-                                "",
-                                "",
-                                "clean",
-                                "good",
-                                Optional.empty(),
-                                flow,
-                                Optional.empty(),
-                                "",
-                                by)),
-                NOW);
+                new Draft(id, LocalDate.parse("2026-01-31"), by, Forms.details("examination", values)), NOW);
     }
 
     private DueReport due() {
