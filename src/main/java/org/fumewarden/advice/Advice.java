@@ -1,8 +1,10 @@
 package org.fumewarden.advice;
 
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.fumewarden.model.Input;
 import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Trail;
@@ -47,5 +49,22 @@ public record Advice(
     /** The classes with a verdict, in ranking order. */
     public List<Respirator> with(String verdict) {
         return respirators.stream().filter(r -> r.verdict().equals(verdict)).toList();
+    }
+
+    /** The sentences that bar every class, each once: what stands in the way of any respirator at all. */
+    public List<String> barringAll() {
+        Set<String> common = new LinkedHashSet<>();
+        for (int i = 0; i < respirators.size(); i++) {
+            Respirator respirator = respirators.get(i);
+            if (!respirator.verdict().equals("barred")) {
+                return List.of();
+            }
+            List<String> says = respirator.reasons().stream().map(Reason::says).toList();
+            if (i == 0) {
+                common.addAll(says);
+            }
+            common.retainAll(says);
+        }
+        return List.copyOf(common);
     }
 }

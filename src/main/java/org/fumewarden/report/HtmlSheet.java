@@ -164,7 +164,7 @@ public final class HtmlSheet {
     private String none(Advice advice) {
         List<Respirator> undecided = advice.with("undecided");
         if (undecided.isEmpty()) {
-            return words.say("sheet.wear.none");
+            return (words.say("sheet.wear.none") + ". " + String.join(" ", advice.barringAll())).strip();
         }
         String names =
                 undecided.stream().limit(FEW).map(Respirator::deviceClass).collect(Collectors.joining(", "));

@@ -63,7 +63,7 @@ public final class TextSheet {
     private void answer(Advice advice) {
         head("Answer");
         switch (advice.status()) {
-            case DO_NOT_ENTER -> paragraph("DO NOT ENTER, DO NOT START. " + first(advice.stops()), 2);
+            case DO_NOT_ENTER -> paragraph("DO NOT ENTER, DO NOT START. " + first(advice), 2);
             case CONFLICT -> paragraph("CONFLICT. The file and the rules disagree; resolve that first.", 2);
             case INCOMPLETE ->
                 paragraph(
@@ -74,23 +74,22 @@ public final class TextSheet {
         }
         factor(advice.requiredFactor(), advice.status());
         advice.recommended().ifPresent(this::wear);
-        if (advice.recommended().isEmpty()) {
-            List<Respirator> undecided = advice.with("undecided");
-            String names = undecided.stream()
-                    .limit(4)
-                    .map(Respirator::deviceClass)
-                    .reduce((a, b) -> a + ", " + b)
-                    .orElse("none");
+        List<Respirator> undecided = advice.with("undecided");
+        if (advice.recommended().isEmpty() && !undecided.isEmpty()) {
+            String names =
+                    undecided.stream().limit(4).map(Respirator::deviceClass).collect(Collectors.joining(", "));
             paragraph(
                     "May serve once the questions are answered: " + names + (undecided.size() > 4 ? ", ..." : "") + ".",
                     2);
         }
     }
 
-    private static String first(List<Reason> reasons) {
-        return reasons.isEmpty()
-                ? "No class of respirator in this code serves this task."
-                : reasons.get(0).says();
+    private static String first(Advice advice) {
+        if (!advice.stops().isEmpty()) {
+            return advice.stops().get(0).says();
+        }
+        return ("No class of respirator in this code serves this task. " + String.join(" ", advice.barringAll()))
+                .strip();
     }
 
     /** Where nobody may enter, a low figure must not read as leave to work without a respirator. */

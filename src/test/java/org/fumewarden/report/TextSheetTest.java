@@ -1,0 +1,56 @@
+package org.fumewarden.report;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.fumewarden.cli.CommandRun;
+import org.junit.jupiter.api.Test;
+
+/** The first lines of the sheet, which are what a person in a hurry reads. */
+final class TextSheetTest {
+    private static final Path SCENARIOS = Path.of("scenarios");
+
+    private static String sheet(Path task, String... more) {
+        String[] arguments = new String[2 + more.length];
+        arguments[0] = "advise";
+        arguments[1] = task.toString();
+        System.arraycopy(more, 0, arguments, 2, more.length);
+        return CommandRun.of(arguments).out().replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whatBarsEveryClassStandsInTheAnswer() {
+        String said = sheet(SCENARIOS.resolve("tours/stainless-brackets.yaml"), "--set", "wearer.trained=false");
+        assertTrue(
+                said.contains("DO NOT ENTER, DO NOT START. No class of respirator in this code serves this task."
+                        + " The wearer is not trained in the use of a respirator"),
+                said);
+        assertFalse(said.contains("May serve once the questions are answered"), said);
+    }
+
+    @Test
+    void whatNoFigureCountsStandsBesideTheFactor() {
+        String said = sheet(SCENARIOS.resolve("us/SHARED-MEASURE-060-judged-not.yaml"));
+        assertTrue(
+                said.contains("Not in this figure, since this code has no limit for it: isocyanates (as NCO)"), said);
+    }
+
+    @Test
+    void withoutAnyFigureNoFactorIsGivenAndNoLeaveToGoWithout() {
+        String said = sheet(SCENARIOS.resolve("us/US-HAZARD-010-not.yaml"));
+        assertTrue(said.contains("No level could be compared with a limit, so there is no factor to give."), said);
+        assertFalse(said.contains("no respirator is required"), said);
+    }
+
+    @Test
+    void aNeedThatCannotBeWorkedOutIsNoLeaveToGoWithout() throws IOException {
+        Path task = SCENARIOS.resolve("us/US-ATMOSPHERE-040-no-limit-not.yaml");
+        assertTrue(Files.readString(task).contains("coating: polyurethane-paint"), "the coat whose gas has no limit");
+        String said = sheet(task);
+        assertTrue(said.contains("No figure asks for a respirator so far; at least one need"), said);
+        assertFalse(said.contains("no respirator is required"), said);
+    }
+}
