@@ -24,6 +24,7 @@ final class Expectations {
     private static final Set<String> OWN = Set.of(
             "fires",
             "silent",
+            "steps",
             "status",
             "factor",
             "recommended",
@@ -60,6 +61,7 @@ final class Expectations {
                         silent(p);
                         silent.add(p.text());
                     });
+                case "steps" -> place.entries().forEach(this::steps);
                 case "status" -> same(place, "status", advice.status().key());
                 case "factor" -> factor(place);
                 case "recommended" ->
@@ -121,6 +123,24 @@ final class Expectations {
                     .orElse("");
             place.complain("expects " + place.text() + " to be silent, but it fires.", "look at: " + says);
         }
+    }
+
+    /** A rule that joins too much still fires; it shows in the number of its steps. */
+    private void steps(String rule, Located place) {
+        if (!rules.contains(rule)) {
+            place.complain(
+                    "counts steps of a rule that this code does not have: \"" + Located.shown(rule) + "\".",
+                    Nearest.maybe(rule, rules));
+            return;
+        }
+        long found = advice.trail().steps().stream()
+                .filter(s -> s.rule().equals(rule))
+                .count();
+        place.decimal()
+                .filter(d -> d.compareTo(BigDecimal.valueOf(found)) != 0)
+                .ifPresent(d -> place.complain(
+                        "expects " + d.toPlainString() + " steps of " + rule + ", but there are " + found + ".",
+                        found + "."));
     }
 
     private static void same(Located place, String what, String found) {

@@ -53,7 +53,7 @@ record Mutant(DrlRule rule, int number, String was, int line, String conditions)
     String text(String drlPackage) {
         return "package " + drlPackage + ";\nimport org.fumewarden.model.*;\nimport java.util.List;\nrule \""
                 + rule.name() + "\"\n"
-                + rule.head().plain() + "when" + conditions + "then"
+                + rule.head().plain() + "when" + conditions + "then org.fumewarden.engine.Budget.spend();"
                 + rule.consequence().plain() + "end\n";
     }
 

@@ -30,7 +30,7 @@ public final class MutatedRules {
     private MutatedRules() {}
 
     /**
-     * Compiles rule texts, each with a package of its own.
+     * Compiles rule texts, each with a package of its own. What they compare and fire is taken from the {@link Budget}.
      *
      * @param texts the text of each rule file by its package
      * @return the compiled rule by package; those that do not compile are left out
@@ -66,7 +66,7 @@ public final class MutatedRules {
     private static Map<String, Rule> rules(KieContainer container) {
         Map<String, Rule> rules = new HashMap<>();
         for (Model model : models(container.getClassLoader(), INDEX.formatted("mutants"))) {
-            model.getRules().forEach(r -> rules.put(r.getPackage(), r));
+            model.getRules().forEach(r -> rules.put(r.getPackage(), Budget.counted(r)));
         }
         return rules;
     }
