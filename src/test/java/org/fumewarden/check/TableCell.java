@@ -1,0 +1,132 @@
+package org.fumewarden.check;
+
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.RuleFolder;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+import org.yaml.snakeyaml.nodes.Tag;
+
+/**
+ * A cell of a rule table, read from the text of the file and not by the reader of the program.
+ *
+ * @param row the words of the row that tell it from others, with its days, and "#2" for the second of the same words
+ * @param line where it stands, from 1
+ * @param start first character of the value in its file
+ */
+record TableCell(String file, String table, String kind, String row, String cell, String value, int line, int start) {
+    private static final Set<String> NO_KEY = Set.of(
+            "note",
+            "clause",
+            "confidence",
+            "source",
+            "edition",
+            "fraction",
+            "unit",
+            "name",
+            "cas",
+            "colour",
+            "text",
+            "do");
+    private static final Set<String> DAYS = Set.of("from", "until");
+
+    /** The name by which a cell is listed. */
+    String key() {
+        return table + " / " + row + " / " + cell;
+    }
+
+    /** True when the cell holds a number. */
+    boolean isNumber() {
+        return value.matches("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
+    }
+
+    BigDecimal number() {
+        return new BigDecimal(value);
+    }
+
+    /** Every number and every unit of the tables. */
+    static List<TableCell> all(RuleFolder folder) {
+        List<TableCell> cells = new ArrayList<>();
+        for (String file : folder.names("", ".yaml")) {
+            if (file.contains("/tables/")) {
+                cells.addAll(of(file, folder.text(file)));
+            }
+        }
+        return cells;
+    }
+
+    private static List<TableCell> of(String file, String text) {
+        MappingNode root = (MappingNode) new Yaml(new LoaderOptions()).compose(new StringReader(text));
+        Map<String, Node> head = entries(root);
+        String table = scalar(head.get("id"));
+        String kind = scalar(head.get("kind"));
+        List<Node> rows = head.get("rows") instanceof SequenceNode list ? list.getValue() : List.of();
+        List<String> words = rows.stream().map(TableCell::words).toList();
+        Map<String, Long> often =
+                words.stream().collect(Collectors.groupingBy(w -> w, HashMap::new, Collectors.counting()));
+        Map<String, Integer> seen = new HashMap<>();
+        List<TableCell> cells = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            String row = words.get(i);
+            int number = seen.merge(row, 1, Integer::sum);
+            String key = (often.get(row) > 1 ? row + " #" + number : row).strip();
+            entries(rows.get(i)).forEach((name, node) -> {
+                if (node instanceof ScalarNode value && counts(name, value)) {
+                    cells.add(new TableCell(
+                            file,
+                            table,
+                            kind,
+                            key,
+                            name,
+                            value.getValue(),
+                            value.getStartMark().getLine() + 1,
+                            value.getStartMark().getIndex()));
+                }
+            });
+        }
+        return cells;
+    }
+
+    private static boolean counts(String name, ScalarNode value) {
+        return name.equals("unit")
+                || !NO_KEY.contains(name)
+                        && (value.getTag().equals(Tag.INT) || value.getTag().equals(Tag.FLOAT));
+    }
+
+    private static String words(Node row) {
+        List<String> words = new ArrayList<>();
+        List<String> days = new ArrayList<>();
+        entries(row).forEach((name, node) -> {
+            if (DAYS.contains(name)) {
+                days.add(name + " " + scalar(node));
+            } else if (!NO_KEY.contains(name) && node.getTag().equals(Tag.STR)) {
+                words.add(scalar(node));
+            }
+        });
+        words.addAll(days.stream().sorted().toList());
+        return String.join(" ", words);
+    }
+
+    private static Map<String, Node> entries(Node node) {
+        Map<String, Node> entries = new LinkedHashMap<>();
+        if (node instanceof MappingNode map) {
+            map.getValue().forEach(t -> entries.put(scalar(t.getKeyNode()), t.getValueNode()));
+        }
+        return entries;
+    }
+
+    private static String scalar(Node node) {
+        return node instanceof ScalarNode value ? value.getValue() : "";
+    }
+}
