@@ -55,6 +55,16 @@ record TableCell(String file, String table, String kind, String row, String cell
         return new BigDecimal(value);
     }
 
+    /** The cell with one more, or one less, in its last digit. */
+    TableCell nudged(int by) {
+        BigDecimal number = number();
+        return with(number.add(number.ulp().multiply(BigDecimal.valueOf(by))));
+    }
+
+    TableCell with(BigDecimal other) {
+        return new TableCell(file, table, kind, row, cell, other.toPlainString(), line, start);
+    }
+
     /** Every number and every unit of the tables. */
     static List<TableCell> all(RuleFolder folder) {
         List<TableCell> cells = new ArrayList<>();

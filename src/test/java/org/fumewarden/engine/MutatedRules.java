@@ -15,6 +15,7 @@ import org.drools.model.Rule;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.fumewarden.codes.CodeBook;
 import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
@@ -91,6 +92,13 @@ public final class MutatedRules {
         shipped.phases().forEach(p -> rules.put(p, shipped.rules(p).base()));
         rules.put(changed, KieBaseBuilder.createKieBaseFromModel(parts));
         return RuleBase.of(shipped.book(), rules);
+    }
+
+    /** The shipped rules over other tables. */
+    public static RuleBase over(RuleBase shipped, CodeBook tables) {
+        Map<Phase, KieBase> rules = new EnumMap<>(Phase.class);
+        shipped.phases().forEach(p -> rules.put(p, shipped.rules(p).base()));
+        return RuleBase.of(tables, rules);
     }
 
     private static List<Model> models(ClassLoader loader, String index) {
