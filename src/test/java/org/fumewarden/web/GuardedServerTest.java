@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -183,8 +184,16 @@ class GuardedServerTest {
 
     @Test
     void workThatTakesTooLongIsStoppedAndSaid() throws IOException {
-        try (WebServer hasty =
-                WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofMillis(1))) {
+        CountDownLatch never = new CountDownLatch(1);
+        Library waiting = Library.shipped(() -> {
+            try {
+                never.await();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            return LocalDate.of(2026, 3, 2);
+        });
+        try (WebServer hasty = WebServer.start(0, waiting, Duration.ofMillis(50))) {
             String reply = exchange(
                     hasty.listening().getPort(),
                     post("/api/codes", "", "{}")
