@@ -53,18 +53,15 @@ public record Advice(
 
     /** The sentences that bar every class, each once: what stands in the way of any respirator at all. */
     public List<String> barringAll() {
-        Set<String> common = new LinkedHashSet<>();
-        for (int i = 0; i < respirators.size(); i++) {
-            Respirator respirator = respirators.get(i);
-            if (!respirator.verdict().equals("barred")) {
-                return List.of();
-            }
-            List<String> says = respirator.reasons().stream().map(Reason::says).toList();
-            if (i == 0) {
-                common.addAll(says);
-            }
-            common.retainAll(says);
+        if (respirators.isEmpty() || with("barred").size() < respirators.size()) {
+            return List.of();
         }
+        Set<String> common = new LinkedHashSet<>(sentences(respirators.get(0)));
+        respirators.forEach(r -> common.retainAll(sentences(r)));
         return List.copyOf(common);
+    }
+
+    private static List<String> sentences(Respirator respirator) {
+        return respirator.reasons().stream().map(Reason::says).toList();
     }
 }

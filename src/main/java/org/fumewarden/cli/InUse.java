@@ -82,10 +82,7 @@ final class InUse {
      */
     static <T extends Item> T item(Located named, Store store, ItemKind kind, Class<T> type) {
         return store.item(named.text()).filter(type::isInstance).map(type::cast).orElseThrow(() -> {
-            List<String> ids = store.items().stream()
-                    .filter(type::isInstance)
-                    .map(Item::id)
-                    .toList();
+            List<String> ids = store.items(type).stream().map(Item::id).toList();
             return new InputException(new Problem(
                     named.file(),
                     named.line(),

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.codes.InputException;
@@ -15,8 +14,7 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DutyBook;
-import org.fumewarden.report.upkeep.DutyRecord;
-import org.fumewarden.report.upkeep.ExaminationRecord;
+import org.fumewarden.report.upkeep.Paper;
 import org.fumewarden.report.upkeep.TaskAdvice;
 import org.fumewarden.report.upkeep.WrittenProgramme;
 import org.fumewarden.upkeep.Forms;
@@ -124,37 +122,20 @@ final class RecordCommand implements Callable<Integer> {
                 throw new InputException(new Problem(
                         "record", 0, item.id(), "is a " + item.kind().key() + ", not a unit.", "name a unit."));
             }
-            BeforeUseCard card = BeforeUseCard.of(unit, open.state(item.id()), book);
-            print(card::text, card::html, card::csv);
-            return open.state(item.id()).inService() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+            return print(BeforeUseCard.of(unit, open.state(item.id()), book));
         }
-        return item instanceof Item.Unit || item instanceof Item.Mask
-                ? examinations(open, item, book)
-                : records(DutyRecord.of(open, item, book.duties()));
+        return print(Paper.record(open, item, book.duties()));
     }
 
-    private int records(DutyRecord record) {
-        print(record::text, record::html, record::csv);
-        return record.whole() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
-    }
-
-    private int examinations(Store open, Item item, DutyBook book) {
-        ExaminationRecord record = ExaminationRecord.of(open, item, book.duties());
-        print(record::text, record::html, record::csv);
-        boolean whole = !record.examinations().isEmpty()
-                && record.gaps(record.examinations().get(0)).isEmpty()
-                && open.state(item.id()).inService();
-        return whole ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
-    }
-
-    private void print(Supplier<String> text, Supplier<String> html, Supplier<String> csv) {
-        Supplier<String> chosen =
-                switch (format) {
-                    case text -> text;
-                    case html -> html;
-                    case csv -> csv;
-                };
-        store.out().print(chosen.get());
+    private int print(Paper paper) {
+        store.out()
+                .print(
+                        switch (format) {
+                            case text -> paper.text();
+                            case html -> paper.html();
+                            case csv -> paper.csv();
+                        });
+        return paper.whole() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
     private Item wanted(Store open) {

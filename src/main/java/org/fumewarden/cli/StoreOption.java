@@ -71,9 +71,8 @@ final class StoreOption {
     }
 
     private static String registered(Store open, RuleFolder rules) {
-        return open.items().stream()
-                .filter(Item.Site.class::isInstance)
-                .map(i -> ((Item.Site) i).code())
+        return open.items(Item.Site.class).stream()
+                .map(Item.Site::code)
                 .filter(c -> !c.isEmpty())
                 .findFirst()
                 .orElseThrow(() -> new InputException(new Problem(

@@ -217,7 +217,7 @@ final class WearerInUse {
     /** A mask of which nobody said how it seals is taken as one that seals on the face. */
     private Map<String, List<String>> facts(Map<String, List<String>> nearest) {
         Map<String, List<String>> all = new TreeMap<>();
-        store.items().stream().filter(Item.Site.class::isInstance).forEach(s -> all.putAll(s.facts()));
+        store.items(Item.Site.class).forEach(s -> all.putAll(s.facts()));
         all.putAll(wearer.facts());
         all.putAll(nearest);
         all.putIfAbsent("face-seal", List.of("tight"));

@@ -59,11 +59,7 @@ public final class AdviceJson {
     /** Writes the advice as the next value. */
     public static void write(Advice advice, JsonGenerator json) throws IOException {
         json.writeStartObject();
-        json.writeStringField("format", FORMAT);
-        json.writeStringField("title", advice.title());
-        json.writeStringField("code", advice.code());
-        json.writeStringField("on", advice.on().toString());
-        json.writeStringField("status", advice.status().key());
+        head(FORMAT, advice, json);
         factor(advice.requiredFactor(), json);
         json.writeArrayFieldStart("respirators");
         for (Respirator respirator : advice.respirators()) {
@@ -106,6 +102,25 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
+    /** What every form of an advice begins with. */
+    static void head(String format, Advice advice, JsonGenerator json) throws IOException {
+        json.writeStringField("format", format);
+        json.writeStringField("title", advice.title());
+        json.writeStringField("code", advice.code());
+        json.writeStringField("on", advice.on().toString());
+        json.writeStringField("status", advice.status().key());
+    }
+
+    /** The required factor without what it rests on. */
+    static void figure(RequiredFactor factor, JsonGenerator json) throws IOException {
+        number("value", factor.value(), json);
+        json.writeBooleanField("open", factor.open());
+        json.writeStringField("agent", factor.agent());
+        json.writeStringField("basis", factor.basis());
+        json.writeStringField("statistic", factor.statistic());
+        texts("without-limit", factor.withoutLimit(), json);
+    }
+
     /** Left out where no register was asked, so that advice kept before there was one replays byte for byte. */
     private static void register(List<RegisterNote> notes, JsonGenerator json) throws IOException {
         if (notes.isEmpty()) {
@@ -133,12 +148,7 @@ public final class AdviceJson {
 
     private static void factor(RequiredFactor factor, JsonGenerator json) throws IOException {
         json.writeObjectFieldStart("required-factor");
-        number("value", factor.value(), json);
-        json.writeBooleanField("open", factor.open());
-        json.writeStringField("agent", factor.agent());
-        json.writeStringField("basis", factor.basis());
-        json.writeStringField("statistic", factor.statistic());
-        texts("without-limit", factor.withoutLimit(), json);
+        figure(factor, json);
         json.writeArrayFieldStart("by-statistic");
         for (ByStatistic other : factor.byStatistic()) {
             json.writeStartObject();
@@ -240,7 +250,7 @@ public final class AdviceJson {
         json.writeStringField("confidence", citation.confidence().key());
     }
 
-    private static void texts(String name, List<String> texts, JsonGenerator json) throws IOException {
+    static void texts(String name, List<String> texts, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart(name);
         for (String text : texts) {
             json.writeString(text);

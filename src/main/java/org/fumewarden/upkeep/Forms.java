@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Makes items and details from named values in words, as they come from a prompt, a flag or a file. */
 public final class Forms {
@@ -94,6 +95,11 @@ public final class Forms {
     /** Fields that decide how an entry is judged and that the entry itself does not keep. */
     public static List<Field> asides(String kind) {
         return kind.equals("fit-test") ? List.of(new Field("face", "text", false)) : List.of();
+    }
+
+    /** All that a form of this kind asks: the fields of the entry, then the asides. */
+    public static List<Field> asked(String kind) {
+        return Stream.concat(entryFields(kind).stream(), asides(kind).stream()).toList();
     }
 
     private static List<Field> fields(Class<?> family, String kind) {

@@ -196,6 +196,11 @@ public final class Store implements AutoCloseable {
         return queries.ask(queries::items);
     }
 
+    /** Every item of one kind as it stands now, in the order of ids. */
+    public <T extends Item> List<T> items(Class<T> kind) {
+        return items().stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
     /** The entry with a number. */
     public Optional<Entry> entry(long sequence) {
         return queries.ask(() -> queries.entry(sequence));

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
@@ -45,7 +44,7 @@ final class LogForm {
             throw problem("kind", "cannot be \"" + Located.shown(kind) + "\".", "choose one of the list.");
         }
         Map<String, String> values = new LinkedHashMap<>();
-        for (Forms.Field field : fields(kind)) {
+        for (Forms.Field field : Forms.asked(kind)) {
             values.put(field.name(), text(asked.path("values"), field.name()));
         }
         String item = text(asked, "item");
@@ -65,15 +64,10 @@ final class LogForm {
         }
     }
 
-    private static List<Forms.Field> fields(String kind) {
-        return Stream.concat(Forms.entryFields(kind).stream(), Forms.asides(kind).stream())
-                .toList();
-    }
-
     /** The complaint of the store begins with the field it is about. */
     private static InputException named(String kind, StoreException e) {
         List<String> names = new ArrayList<>(COMMON);
-        fields(kind).forEach(f -> names.add(f.name()));
+        Forms.asked(kind).forEach(f -> names.add(f.name()));
         String field = names.stream()
                 .filter(n -> e.getMessage().startsWith(n + " "))
                 .max(Comparator.comparingInt(String::length))

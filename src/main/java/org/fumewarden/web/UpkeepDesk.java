@@ -14,11 +14,9 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DueSheet;
 import org.fumewarden.report.upkeep.DutyBook;
-import org.fumewarden.report.upkeep.DutyRecord;
-import org.fumewarden.report.upkeep.ExaminationRecord;
+import org.fumewarden.report.upkeep.Paper;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
-import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
@@ -89,10 +87,11 @@ final class UpkeepDesk {
         Function<Store, String> write =
                 switch (sheet) {
                     case "examination" ->
-                        store -> record(
-                                store,
-                                item(store, id),
-                                book(store, NODES.objectNode()).duties());
+                        store -> Paper.record(
+                                        store,
+                                        item(store, id),
+                                        book(store, NODES.objectNode()).duties())
+                                .html();
                     case "card" -> store -> card(store, id).html();
                     case "due" -> store -> DueSheet.html(report(store, book(store, NODES.objectNode()), ""));
                     default ->
@@ -100,13 +99,6 @@ final class UpkeepDesk {
                                 new Problem("request", 0, "", "asks for no paper.", "the links of the page."));
                 };
         return Reply.styled(shop().read(write::apply));
-    }
-
-    /** The same paper as the command line prints: examinations of a unit or mask, else what the duties ask to be kept. */
-    private static String record(Store store, Item item, List<Duty> duties) {
-        return item instanceof Item.Unit || item instanceof Item.Mask
-                ? ExaminationRecord.of(store, item, duties).html()
-                : DutyRecord.of(store, item, duties).html();
     }
 
     private BeforeUseCard card(Store store, String id) {

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Stream;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DutyBook;
 import org.fumewarden.upkeep.DueReport;
@@ -96,8 +95,7 @@ final class UpkeepJson {
             ObjectNode node = kinds.addObject();
             node.put("id", kind);
             ArrayNode fields = node.putArray("fields");
-            for (Forms.Field field : Stream.concat(Forms.entryFields(kind).stream(), Forms.asides(kind).stream())
-                    .toList()) {
+            for (Forms.Field field : Forms.asked(kind)) {
                 ObjectNode each = fields.addObject();
                 each.put("name", field.name());
                 each.put("kind", field.kind());

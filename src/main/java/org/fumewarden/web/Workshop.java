@@ -57,9 +57,8 @@ public record Workshop(Path file, Clock clock) {
 
     /** The duties of the code that the site is registered under, or else of the code that the page stands at. */
     DutyBook duties(Store store, Library library, String otherwise) {
-        Optional<String> registered = store.items().stream()
-                .filter(Item.Site.class::isInstance)
-                .map(i -> ((Item.Site) i).code())
+        Optional<String> registered = store.items(Item.Site.class).stream()
+                .map(Item.Site::code)
                 .filter(library.codes()::contains)
                 .findFirst();
         String code = registered.orElse(

@@ -49,23 +49,7 @@ final class LargeYard {
 
     private Details deed(int turn) {
         if (turn % CHECKS_FOR_EACH_EXAMINATION == 0) {
-            return Forms.details(
-                    "examination",
-                    Map.of(
-                            "result",
-                            random.nextInt(500) == 0 ? "failed" : "passed",
-                            "condition",
-                            "sound",
-                            "filter-condition",
-                            "clean",
-                            "battery-condition",
-                            "holds charge",
-                            "flow",
-                            "171",
-                            "minimum-flow",
-                            "160",
-                            "signature",
-                            "S. T."));
+            return Samples.examination(random.nextInt(500) == 0 ? Result.FAILED : Result.PASSED);
         }
         return new Details.BeforeUseCheck(Result.PASSED, List.of(), Optional.empty(), Optional.empty(), "");
     }

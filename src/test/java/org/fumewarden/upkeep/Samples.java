@@ -63,27 +63,28 @@ final class Samples {
     }
 
     static Draft examined(String item, String on, Result result) {
-        return new Draft(
-                item,
-                day(on),
-                "Sanna Teller",
-                Forms.details(
-                        "examination",
-                        Map.of(
-                                "result",
-                                result.key(),
-                                "condition",
-                                "sound",
-                                "filter-condition",
-                                "clean",
-                                "battery-condition",
-                                "holds charge",
-                                "flow",
-                                "171",
-                                "minimum-flow",
-                                "160",
-                                "signature",
-                                "S. T.")));
+        return new Draft(item, day(on), "Sanna Teller", examination(result));
+    }
+
+    /** A thorough examination of a powered unit with nothing to remark. */
+    static Details examination(Result result) {
+        return Forms.details(
+                "examination",
+                Map.of(
+                        "result",
+                        result.key(),
+                        "condition",
+                        "sound",
+                        "filter-condition",
+                        "clean",
+                        "battery-condition",
+                        "holds charge",
+                        "flow",
+                        "171",
+                        "minimum-flow",
+                        "160",
+                        "signature",
+                        "S. T."));
     }
 
     static Draft checked(String item, String on, Result result) {

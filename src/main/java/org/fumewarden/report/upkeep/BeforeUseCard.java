@@ -7,7 +7,7 @@ import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.UnitState;
 
 /** The checks before use in the wearer's order, on one page. */
-public final class BeforeUseCard {
+public final class BeforeUseCard implements Paper {
     private final Item.Unit unit;
     private final UnitState state;
     private final DutyBook book;
@@ -23,15 +23,18 @@ public final class BeforeUseCard {
         return new BeforeUseCard(unit, state, book);
     }
 
+    @Override
     public String text() {
         return SheetText.write(sheet());
     }
 
+    @Override
     public String html() {
         return SheetHtml.write(sheet());
     }
 
     /** One row for each check, with room for the outcome. */
+    @Override
     public String csv() {
         List<Term> checks = checks();
         List<List<String>> rows = new ArrayList<>();
@@ -40,6 +43,11 @@ public final class BeforeUseCard {
             rows.add(List.of(unit.id(), String.valueOf(i + 1), check.id(), words(check), source(check), "", ""));
         }
         return CsvSheet.write(List.of("unit", "number", "check", "pass when", "source", "outcome", "remark"), rows);
+    }
+
+    @Override
+    public boolean whole() {
+        return state.inService();
     }
 
     /** The checks in order; those of every way of supply when the register does not say which this is. */

@@ -23,7 +23,7 @@ import org.fumewarden.upkeep.UnitState;
  *
  * <p>What the log lacks is shown as not recorded. Where no row names fields, the fields of the log entry are shown.
  */
-public final class DutyRecord {
+public final class DutyRecord implements Paper {
     /** One deed, with the duties that order its record and the entries that hold. */
     private record Deed(String serves, List<Duty> duties, List<Duty> sure, List<String> fields, List<Entry> entries) {}
 
@@ -46,10 +46,10 @@ public final class DutyRecord {
      */
     public static DutyRecord of(Store store, Item item, List<Duty> duties) {
         Map<String, String> known = new TreeMap<>();
-        KeptEntries.site(store)
-                .ifPresent(s -> Forms.values(s).forEach((name, value) -> known.put("site." + name, value)));
+        Optional<Item.Site> site = store.items(Item.Site.class).stream().findFirst();
+        site.ifPresent(s -> Forms.values(s).forEach((name, value) -> known.put("site." + name, value)));
         Forms.values(item).forEach((name, value) -> known.put("item." + name, value));
-        List<Map<String, List<String>>> circumstances = circumstances(store, item);
+        List<Map<String, List<String>>> circumstances = circumstances(store, site, item);
         Map<String, List<Duty>> ordered = new LinkedHashMap<>();
         duties.stream()
                 .filter(d -> concerns(d, item) && !circumstances.stream().allMatch(d::ruledOutBy))
@@ -75,9 +75,9 @@ public final class DutyRecord {
     }
 
     /** What is known of the item and its site; of a wearer, once for each mask. */
-    private static List<Map<String, List<String>>> circumstances(Store store, Item item) {
+    private static List<Map<String, List<String>>> circumstances(Store store, Optional<Item.Site> site, Item item) {
         Map<String, List<String>> own = new TreeMap<>();
-        KeptEntries.site(store).ifPresent(s -> own.putAll(s.facts()));
+        site.ifPresent(s -> own.putAll(s.facts()));
         own.putAll(item.facts());
         if (item instanceof Item.Plant) {
             own.putIfAbsent("lev-present", List.of("true"));
@@ -113,6 +113,7 @@ public final class DutyRecord {
     }
 
     /** True when at least one record is there for every deed, nothing asked for is lacking, and the item is open for use. */
+    @Override
     public boolean whole() {
         return state.inService()
                 && !deeds.isEmpty()
@@ -135,15 +136,18 @@ public final class DutyRecord {
                 .toList();
     }
 
+    @Override
     public String text() {
         return SheetText.write(sheet());
     }
 
+    @Override
     public String html() {
         return SheetHtml.write(sheet());
     }
 
     /** One row for each field of each record. */
+    @Override
     public String csv() {
         List<List<String>> rows = new ArrayList<>();
         for (Deed deed : deeds) {

@@ -15,7 +15,7 @@ import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
 
 /** The record of thorough examinations of an item, with every field that COSHH regulation 9(4) and L5 paragraph 184 ask for. */
-public final class ExaminationRecord {
+public final class ExaminationRecord implements Paper {
     private static final String GAP = RecordFields.GAP;
     private static final String NONE = "does not apply";
 
@@ -42,7 +42,11 @@ public final class ExaminationRecord {
     public static ExaminationRecord of(Store store, Item item, List<Duty> duties) {
         List<Entry> held = KeptEntries.holding(store, item.id(), Examination.class::isInstance);
         return new ExaminationRecord(
-                item, KeptEntries.site(store), store.state(item.id()), held, ordering(duties, item));
+                item,
+                store.items(Item.Site.class).stream().findFirst(),
+                store.state(item.id()),
+                held,
+                ordering(duties, item));
     }
 
     /** Names of the fields that a clause asks for and that an examination lacks. */
@@ -53,19 +57,29 @@ public final class ExaminationRecord {
                 .toList();
     }
 
+    @Override
+    public boolean whole() {
+        return state.inService()
+                && !examinations.isEmpty()
+                && gaps(examinations.get(0)).isEmpty();
+    }
+
     public List<Entry> examinations() {
         return List.copyOf(examinations);
     }
 
+    @Override
     public String text() {
         return SheetText.write(sheet());
     }
 
+    @Override
     public String html() {
         return SheetHtml.write(sheet());
     }
 
     /** One row for each examination. */
+    @Override
     public String csv() {
         List<List<String>> rows = examinations.stream()
                 .map(e -> fields(e).stream().map(Sheet.Pair::value).toList())

@@ -2,12 +2,10 @@ package org.fumewarden.report.upkeep;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
-import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 
 /** What every printed record draws from the store and cites in the same way. */
@@ -25,13 +23,6 @@ final class KeptEntries {
             }
         }
         return held;
-    }
-
-    static Optional<Item.Site> site(Store store) {
-        return store.items().stream()
-                .filter(Item.Site.class::isInstance)
-                .map(Item.Site.class::cast)
-                .findFirst();
     }
 
     /** Which duties order the record, and for how long it is kept. */

@@ -1,0 +1,29 @@
+package org.fumewarden.report.upkeep;
+
+import java.util.List;
+import org.fumewarden.upkeep.Duty;
+import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Store;
+
+/** What is printed about one item of the register. */
+public sealed interface Paper permits BeforeUseCard, DutyRecord, ExaminationRecord {
+    /**
+     * The records of an item: the examinations of a unit or mask, else what the duties ask to be kept.
+     *
+     * @param duties those of the code
+     */
+    static Paper record(Store store, Item item, List<Duty> duties) {
+        return item instanceof Item.Unit || item instanceof Item.Mask
+                ? ExaminationRecord.of(store, item, duties)
+                : DutyRecord.of(store, item, duties);
+    }
+
+    String text();
+
+    String html();
+
+    String csv();
+
+    /** True when nothing that the paper should hold is lacking, and the item is open for use. */
+    boolean whole();
+}
