@@ -51,6 +51,7 @@ public final class Main implements Callable<Integer> {
     private CommandSpec spec;
 
     public static void main(String[] args) {
+        Ahead.start(List.of(args));
         System.exit(commandLine(args).execute(args));
     }
 
