@@ -142,14 +142,7 @@ final class AdviceWriter {
     }
 
     private <C extends Conclusion> List<Reason> reasons(Class<C> type) {
-        return once(trail.concluding(type).toList());
-    }
-
-    /** One reason for each sentence, the first step that says it. */
-    private static List<Reason> once(List<Step> steps) {
-        Map<String, Reason> bySentence = new LinkedHashMap<>();
-        steps.forEach(s -> bySentence.putIfAbsent(s.rule() + s.says(), Reason.of(s)));
-        return List.copyOf(bySentence.values());
+        return Reason.once(trail.concluding(type).toList());
     }
 
     private List<OpenQuestion> questions() {

@@ -1,5 +1,8 @@
 package org.fumewarden.advice;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.trail.Step;
 
@@ -17,6 +20,17 @@ public record Reason(
         String clause,
         String edition,
         Confidence confidence) {
+
+    private record Said(String rule, String says) {}
+
+    /** One reason for each sentence of a rule: the first step that says it. */
+    static List<Reason> once(List<Step> steps) {
+        Map<Said, Reason> reasons = new LinkedHashMap<>();
+        for (Step step : steps) {
+            reasons.computeIfAbsent(new Said(step.rule(), step.says()), said -> of(step));
+        }
+        return List.copyOf(reasons.values());
+    }
 
     /** The reason that a step gives. */
     public static Reason of(Step step) {

@@ -1,6 +1,7 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +11,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Bar;
@@ -28,16 +28,25 @@ import org.fumewarden.trail.Trail;
 
 /** Gathers what the trail says of each class of respirator that the code knows. */
 final class RespiratorWriter {
+    private static final Set<String> NO_TYPES = Set.of("none", "ask", "beyond");
+
     private final CodeBook book;
     private final List<Row> rows;
     private final Trail trail;
-    private final List<FilterNeed> needs;
+    private final String gas;
+    private final String marked;
+    private final FilterWords words;
 
     RespiratorWriter(CodeBook book, List<Row> rows, Trail trail) {
         this.book = book;
         this.rows = rows;
         this.trail = trail;
-        this.needs = trail.all(FilterNeed.class);
+        List<FilterNeed> needs = trail.all(FilterNeed.class);
+        Map<String, String> marks = book.vocabulary().catalogues().getOrDefault("particle-marks", Map.of());
+        List<String> gases = types(needs, marks, t -> !marks.containsKey(t) && !NO_TYPES.contains(t));
+        this.gas = String.join(" + ", gases);
+        this.marked = String.join(", ", types(needs, marks, marks::containsKey));
+        this.words = new FilterWords(gases);
     }
 
     /** Every class with a factor in the code, in ranking order, suitable ones first. */
@@ -63,7 +72,7 @@ final class RespiratorWriter {
                 .sorted(Comparator.comparingInt(DeviceClass::order))
                 .map(d -> {
                     String verdict = verdict(d.id(), bars, doubts, offers, recommended);
-                    List<Step> why = new java.util.ArrayList<>(offers.getOrDefault(d.id(), List.of()));
+                    List<Step> why = new ArrayList<>(offers.getOrDefault(d.id(), List.of()));
                     why.addAll(bars.getOrDefault(d.id(), List.of()));
                     why.addAll(doubts.getOrDefault(d.id(), List.of()));
                     return new Respirator(
@@ -72,8 +81,8 @@ final class RespiratorWriter {
                             Optional.ofNullable(factors.get(d.id())),
                             verdict,
                             filter(d),
-                            reasons(why),
-                            reasons(conditions.getOrDefault(d.id(), List.of())));
+                            Reason.once(why),
+                            Reason.once(conditions.getOrDefault(d.id(), List.of())));
                 })
                 .toList();
     }
@@ -97,46 +106,29 @@ final class RespiratorWriter {
                 .collect(Collectors.groupingBy(s -> s.conclusion().subject(), LinkedHashMap::new, Collectors.toList()));
     }
 
-    private static List<Reason> reasons(List<Step> steps) {
-        Map<String, Step> once = new LinkedHashMap<>();
-        steps.forEach(s -> once.putIfAbsent(s.rule() + s.says(), s));
-        return once.values().stream().map(Reason::of).toList();
-    }
-
     /** The filter to fit: gas types, then the particle class the device carries, then marks that this class must bear. */
     private String filter(DeviceClass device) {
         if (!device.filters()) {
             return "none: supplied air";
         }
-        Map<String, String> marks = book.vocabulary().catalogues().getOrDefault("particle-marks", Map.of());
-        String gas = String.join(" + ", gasTypes(marks));
         String particle =
                 device.particle().equals("none") ? "" : book.vocabulary().name(device.particle());
-        String marked = types(marks, marks::containsKey).collect(Collectors.joining(", "));
         if (!particle.isEmpty() && !marked.isEmpty()) {
             particle = particle + " (" + marked + ")";
         }
         if (device.gas().equals("none") || gas.isEmpty()) {
             return particle.isEmpty() ? gas : particle;
         }
-        return FilterWords.combined(gasTypes(marks), device.particle(), particle)
-                .orElse(particle.isEmpty() ? gas : gas + " with " + particle);
+        return words.combined(device.particle(), particle).orElse(particle.isEmpty() ? gas : gas + " with " + particle);
     }
 
-    private List<String> gasTypes(Map<String, String> marks) {
-        return types(
-                        marks,
-                        t -> !marks.containsKey(t)
-                                && !Set.of("none", "ask", "beyond").contains(t))
-                .toList();
-    }
-
-    private Stream<String> types(Map<String, String> marks, Predicate<String> wanted) {
+    private static List<String> types(List<FilterNeed> needs, Map<String, String> marks, Predicate<String> wanted) {
         return needs.stream()
                 .map(FilterNeed::type)
                 .filter(wanted)
                 .map(t -> marks.getOrDefault(t, t))
                 .distinct()
-                .sorted();
+                .sorted()
+                .toList();
     }
 }

@@ -1,7 +1,6 @@
 package org.fumewarden.engine;
 
 import java.util.List;
-import java.util.Map;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.trail.Premise;
@@ -9,15 +8,24 @@ import org.fumewarden.trail.Premise;
 /**
  * A firing in words that has no number yet, for the numbers of earlier steps differ between tasks.
  *
+ * @param held the conclusion
  * @param sortedAs the conclusion as text, by which the steps of a rule are put in order
- * @param given inputs and table rows it rests on
- * @param concluded earlier conclusions it rests on, with their words
+ * @param given inputs and table rows it rests on, in order
+ * @param concluded earlier conclusions it rests on
  */
 record Draft(
         RuleCard card,
         String says,
         Citation citation,
-        Conclusion conclusion,
+        Held held,
         String sortedAs,
         List<Premise> given,
-        Map<Conclusion, String> concluded) {}
+        List<Earlier> concluded) {
+
+    /** An earlier conclusion with its words. */
+    record Earlier(Held conclusion, String words) {}
+
+    Conclusion conclusion() {
+        return (Conclusion) held.fact();
+    }
+}

@@ -1,6 +1,5 @@
 package org.fumewarden.engine;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -8,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
@@ -18,15 +19,17 @@ import org.fumewarden.trail.Premise;
 final class DraftWriter {
     private final Sentences sentences;
     private final RowsInForce rows;
+    private final HeldFacts held;
 
     /** Inputs and conclusions already in words: many rules rest on the same few. */
     private final Map<Fact, Premise> inputs = new IdentityHashMap<>();
 
     private final Map<Conclusion, String> conclusions = new HashMap<>();
 
-    DraftWriter(Sentences sentences, RowsInForce rows) {
+    DraftWriter(Sentences sentences, RowsInForce rows, HeldFacts held) {
         this.sentences = sentences;
         this.rows = rows;
+        this.held = held;
     }
 
     /** One draft for each firing. */
@@ -36,11 +39,13 @@ final class DraftWriter {
 
     private Draft draft(Firing firing) {
         RuleCard card = firing.rule().card();
-        List<Premise> given = new ArrayList<>();
-        Map<Conclusion, String> concluded = new LinkedHashMap<>();
+        Set<Premise> given = new TreeSet<>();
+        Map<Conclusion, Draft.Earlier> concluded = new LinkedHashMap<>();
         for (Fact fact : firing.premises()) {
             if (fact instanceof Conclusion conclusion) {
-                concluded.put(conclusion, conclusions.computeIfAbsent(conclusion, sentences::describe));
+                concluded.computeIfAbsent(
+                        conclusion,
+                        c -> new Draft.Earlier(held.of(c), conclusions.computeIfAbsent(c, sentences::describe)));
             } else if (fact instanceof Row row) {
                 given.add(rows.premise(row, sentences));
             } else {
@@ -51,10 +56,10 @@ final class DraftWriter {
                 card,
                 sentences.fill(firing.rule().sentence(), firing.conclusion(), firing.bindings()),
                 rows.clause(card.id()).orElse(card.citation()),
-                firing.conclusion(),
+                held.of(firing.conclusion()),
                 Part.spelled(firing.conclusion()),
                 List.copyOf(given),
-                concluded);
+                List.copyOf(concluded.values()));
     }
 
     private Premise premise(Input input) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
 import org.fumewarden.trail.Trail;
 
@@ -19,6 +18,7 @@ public final class Engine {
 
     private final RuleBase base;
     private final Set<String> switchedOff;
+    private final HeldFacts held = new HeldFacts();
     private final Kept<LocalDate, Map<Phase, PhaseRunner>> runners = new Kept<>(DAYS_KEPT);
 
     public Engine(RuleBase base) {
@@ -33,10 +33,11 @@ public final class Engine {
 
     /** Runs all phases and returns every step. */
     public Trail decide(List<Input> inputs, LocalDate day) {
-        DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day));
+        DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day), held);
         StepWriter steps = new StepWriter();
+        List<Held> given = inputs.stream().map(held::of).toList();
         for (Phase phase : base.phases()) {
-            List<Fact> facts = new ArrayList<>(inputs);
+            List<Held> facts = new ArrayList<>(given);
             facts.addAll(steps.standingConclusions());
             steps.add(runner(phase, day).run(facts, drafts));
         }

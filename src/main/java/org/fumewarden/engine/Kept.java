@@ -19,17 +19,30 @@ final class Kept<K, V> {
 
     /** The value of a key, worked out unless kept. Two threads may work out the same value at once. */
     V of(K key, Function<? super K, ? extends V> maker) {
+        V kept = get(key);
+        if (kept != null) {
+            return kept;
+        }
+        V value = maker.apply(key);
+        put(key, value);
+        return value;
+    }
+
+    /** The value of a key, or null when it is not kept. */
+    V get(K key) {
         V kept = young.get(key);
         if (kept != null) {
             return kept;
         }
         V older = old.get(key);
-        V value = older != null ? older : maker.apply(key);
-        keep(key, value);
-        return value;
+        if (older != null) {
+            put(key, older);
+        }
+        return older;
     }
 
-    private void keep(K key, V value) {
+    /** Keeps the value of a key. */
+    void put(K key, V value) {
         if (young.size() >= size) {
             synchronized (this) {
                 if (young.size() >= size) {

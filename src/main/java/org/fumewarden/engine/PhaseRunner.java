@@ -1,77 +1,122 @@
 package org.fumewarden.engine;
 
-import java.lang.ref.Cleaner;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Queue;
+import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.fumewarden.model.Fact;
-import org.fumewarden.model.Row;
-import org.kie.api.runtime.rule.AgendaFilter;
 
 /**
- * Runs the rules of one phase on one day. What they conclude depends on nothing but the facts that they can match, so
- * the drafts for the facts met lately are kept. Safe to share between threads: each run has a session to itself.
+ * Runs the rules of one phase on one day. What a rule concludes depends on nothing but the facts that it can match, so
+ * what each concluded from the facts met lately is kept, and only the others run. Safe to share between threads.
  */
 final class PhaseRunner {
-    private static final int DRAFTS_KEPT = 128;
-
-    /** Compiled rules hold on to their sessions until these are closed, so a runner that is let go must close its own. */
-    private static final Cleaner CLEANER = Cleaner.create();
+    /** Sets of rules that have sessions of their own; further sets run with all rules. */
+    private static final int SETS = 24;
 
     private final PhaseRules rules;
-    private final List<Row> rows;
-    private final AgendaFilter filter;
-    private final boolean reuses;
-    private final Queue<PhaseSession> idle = new ConcurrentLinkedQueue<>();
-    private final Kept<List<Fact>, List<Draft>> kept = new Kept<>(DRAFTS_KEPT);
+    private final RowsInForce rows;
+    private final LocalDate day;
+    private final Set<String> switchedOff;
+    private final BitSet all = new BitSet();
+    private final Map<BitSet, PhaseSessions> sessions = new ConcurrentHashMap<>();
+    private volatile RuleGroups groups;
+    private volatile boolean begun;
 
     PhaseRunner(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff) {
         this.rules = rules;
-        this.rows = rows.readBy(rules);
-        this.reuses = switchedOff.isEmpty();
-        CLEANER.register(this, new Closing(idle));
-        this.filter = match -> {
-            RuleCard card = rules.card(match.getRule().getName());
-            return card.inForce(day) && !switchedOff.contains(card.id());
-        };
+        this.rows = rows;
+        this.day = day;
+        this.switchedOff = switchedOff;
+        this.all.set(0, rules.spoken().size());
+        this.groups = RuleGroups.single(rules.spoken().size());
     }
 
     /** What the rules conclude from the rows in force and these facts. */
-    List<Draft> run(Collection<? extends Fact> facts, DraftWriter writer) {
-        List<Fact> matched = new ArrayList<>();
-        for (Fact fact : facts) {
-            if (rules.read().contain(fact)) {
-                matched.add(fact);
+    List<Draft> run(List<Held> facts, DraftWriter writer) {
+        if (!begun || !switchedOff.isEmpty()) {
+            // A program that decides once needs nothing kept.
+            begun = true;
+            return writer.drafts(sessions(all).run(readBySome(facts)));
+        }
+        RuleGroups now = groups;
+        List<List<Held>> read = now.facts(facts, rules);
+        List<List<Draft>> found = new ArrayList<>(read.size());
+        BitSet missed = new BitSet();
+        for (int g = 0; g < read.size(); g++) {
+            RuleGroups.Group group = now.all().get(g);
+            found.add(group.drafts().get(read.get(g)));
+            if (found.get(g) == null) {
+                missed.or(group.rules());
             }
         }
-        return kept.of(matched, m -> writer.drafts(firings(m)));
+        if (!missed.isEmpty()) {
+            List<Firing> firings = sessions(missed).run(readBy(missed, facts));
+            RuleGroups joined = joined(now, firings);
+            if (joined != now) {
+                groups = joined;
+                return run(facts, writer);
+            }
+            keep(now, read, found, writer.drafts(firings));
+        }
+        List<Draft> drafts = new ArrayList<>();
+        found.forEach(drafts::addAll);
+        return drafts;
     }
 
-    private List<Firing> firings(List<Fact> facts) {
-        PhaseSession session = idle.poll();
-        if (session == null) {
-            session = new PhaseSession(rules.base().newKieSession(), rows, new MatchListener(rules.spoken()), filter);
-        }
-        try {
-            return session.run(facts);
-        } finally {
-            if (reuses && session.asNew()) {
-                idle.add(session);
-            } else {
-                session.close();
+    /** Keeps what the groups that had nothing kept came to, and puts it where they stand. */
+    private void keep(RuleGroups now, List<List<Held>> read, List<List<Draft>> found, List<Draft> drafts) {
+        Map<Integer, List<Draft>> byGroup = drafts.stream()
+                .sorted(StepWriter.BY_DRAFT)
+                .collect(Collectors.groupingBy(d -> now.groupOf(rules.place(d.card()))));
+        for (int g = 0; g < read.size(); g++) {
+            // Where all rules ran, those of which enough was known already ran too.
+            if (found.get(g) == null) {
+                List<Draft> own = List.copyOf(byGroup.getOrDefault(g, List.of()));
+                now.all().get(g).drafts().put(read.get(g), own);
+                found.set(g, own);
             }
         }
     }
 
-    /** Closes the sessions of a runner that is gone. */
-    private record Closing(Queue<PhaseSession> idle) implements Runnable {
-        @Override
-        public void run() {
-            idle.forEach(PhaseSession::close);
+    /** Joins the groups of rules that read each other's conclusions: what such a rule concludes depends on both. */
+    private RuleGroups joined(RuleGroups now, List<Firing> firings) {
+        RuleGroups joined = now;
+        for (Firing firing : firings) {
+            BitSet readers = rules.read().of(firing.conclusion());
+            if (!readers.isEmpty()) {
+                BitSet together = (BitSet) readers.clone();
+                together.set(rules.place(firing.rule().card()));
+                joined = joined.joined(together);
+            }
         }
+        return joined;
+    }
+
+    private List<Fact> readBySome(List<Held> facts) {
+        return facts.stream().map(Held::fact).filter(rules.read()::some).toList();
+    }
+
+    private List<Fact> readBy(BitSet some, List<Held> facts) {
+        List<Fact> read = new ArrayList<>();
+        for (Held held : facts) {
+            if (held.readers(rules).intersects(some)) {
+                read.add(held.fact());
+            }
+        }
+        return read;
+    }
+
+    private PhaseSessions sessions(BitSet some) {
+        PhaseSessions known = sessions.get(some);
+        if (known != null) {
+            return known;
+        }
+        BitSet set = sessions.size() < SETS ? (BitSet) some.clone() : all;
+        return sessions.computeIfAbsent(set, s -> new PhaseSessions(rules, rows, day, switchedOff, s));
     }
 }

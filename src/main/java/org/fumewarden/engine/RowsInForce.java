@@ -1,5 +1,6 @@
 package org.fumewarden.engine;
 
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +35,16 @@ final class RowsInForce {
     /** Those that the rules of a phase can match. */
     List<Row> readBy(PhaseRules rules) {
         return byPhase.computeIfAbsent(
-                rules.phase(),
-                phase -> all.stream().filter(rules.read()::contain).toList());
+                rules.phase(), phase -> all.stream().filter(rules.read()::some).toList());
+    }
+
+    /** Those that some rules of a phase can match. */
+    List<Row> readBy(PhaseRules rules, BitSet some) {
+        return some.cardinality() == rules.spoken().size()
+                ? readBy(rules)
+                : readBy(rules).stream()
+                        .filter(row -> rules.read().of(row).intersects(some))
+                        .toList();
     }
 
     /** The clause by which the code orders what a shared rule says. */

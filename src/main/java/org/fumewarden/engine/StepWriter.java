@@ -11,22 +11,24 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.fumewarden.model.Conclusion;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 
 /** Numbers drafts, phase by phase, in an order that depends on nothing but their content. */
 final class StepWriter {
     private static final String NO_NUMBER_YET = "?";
-    private static final Comparator<Open> BY_CONTENT = Comparator.comparing(
-                    (Open o) -> o.draft.card().id())
-            .thenComparing(o -> o.draft.sortedAs())
+
+    /** The order of drafts as far as it is the same in every task. */
+    static final Comparator<Draft> BY_DRAFT =
+            Comparator.comparing((Draft d) -> d.card().id()).thenComparing(Draft::sortedAs);
+
+    private static final Comparator<Open> BY_CONTENT = Comparator.comparing((Open o) -> o.draft, BY_DRAFT)
             .thenComparing(o -> o.premises, StepWriter::inOrder)
             .thenComparing(o -> o.draft.says());
 
     private final List<Step> steps = new ArrayList<>();
-    private final Map<Conclusion, String> concludedBy = new HashMap<>();
-    private final Set<Conclusion> standing = new LinkedHashSet<>();
+    private final Map<Held, String> concludedBy = new HashMap<>();
+    private final Set<Held> standing = new LinkedHashSet<>();
 
     /** A draft whose premises have the numbers of the steps of earlier phases. */
     private record Open(Draft draft, List<Premise> premises) {
@@ -45,7 +47,7 @@ final class StepWriter {
     }
 
     /** The conclusions that stand, each once, in the order of their steps. */
-    Collection<Conclusion> standingConclusions() {
+    Collection<Held> standingConclusions() {
         return Collections.unmodifiableSet(standing);
     }
 
@@ -74,8 +76,8 @@ final class StepWriter {
             Draft draft = once.get(i).draft();
             lifted.add(lifted(draft, lifting));
             if (lifted.get(i).isEmpty()) {
-                concludedBy.putIfAbsent(draft.conclusion(), "s" + (first + i));
-                standing.add(draft.conclusion());
+                concludedBy.putIfAbsent(draft.held(), "s" + (first + i));
+                standing.add(draft.held());
             }
         }
         for (int i = 0; i < once.size(); i++) {
@@ -111,10 +113,17 @@ final class StepWriter {
     }
 
     private List<Premise> premises(Draft draft) {
-        TreeSet<Premise> premises = new TreeSet<>(draft.given());
-        draft.concluded()
-                .forEach((conclusion, words) -> premises.add(new Premise(
-                        "step", concludedBy.getOrDefault(conclusion, NO_NUMBER_YET), words, Optional.empty())));
+        if (draft.concluded().isEmpty()) {
+            return draft.given();
+        }
+        Set<Premise> steps = new TreeSet<>();
+        for (Draft.Earlier earlier : draft.concluded()) {
+            String number = concludedBy.getOrDefault(earlier.conclusion(), NO_NUMBER_YET);
+            steps.add(new Premise("step", number, earlier.words(), Optional.empty()));
+        }
+        // Inputs and rows come before steps in the order of premises too.
+        List<Premise> premises = new ArrayList<>(draft.given());
+        premises.addAll(steps);
         return List.copyOf(premises);
     }
 

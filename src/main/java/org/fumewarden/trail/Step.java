@@ -29,10 +29,13 @@ public record Step(
 
     /** The weakest confidence among the rule and the table rows it read. */
     public Confidence confidence() {
-        return premises.stream()
-                .flatMap(p -> p.citation().stream())
-                .map(Citation::confidence)
-                .reduce(citation.confidence(), Confidence::weaker);
+        Confidence weakest = citation.confidence();
+        for (Premise premise : premises) {
+            if (premise.citation().isPresent()) {
+                weakest = weakest.weaker(premise.citation().get().confidence());
+            }
+        }
+        return weakest;
     }
 
     /** True when the conclusion still stands. */

@@ -1,0 +1,110 @@
+package org.fumewarden.engine;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.drools.base.common.NetworkNode;
+import org.drools.core.common.DefaultFactHandle;
+import org.drools.core.common.InternalFactHandle;
+import org.drools.core.impl.InternalRuleBase;
+import org.drools.core.reteoo.AlphaNode;
+import org.drools.core.reteoo.ObjectSink;
+import org.drools.core.reteoo.ObjectSource;
+import org.drools.core.reteoo.ObjectTypeNode;
+import org.fumewarden.model.Fact;
+import org.kie.api.KieBase;
+import org.kie.api.definition.rule.Rule;
+
+/**
+ * Tells which rules of a phase have a pattern that a fact can match, by its type and by what the pattern asks of one
+ * fact alone. To all others the fact makes no difference.
+ */
+final class Readers {
+    private static final BitSet NONE = new BitSet();
+
+    private final List<ObjectTypeNode> nodes;
+    private final Map<String, Integer> places;
+    private final Map<Class<?>, List<ObjectTypeNode>> byType = new ConcurrentHashMap<>();
+    /** By number, since different nodes may call themselves equal. */
+    private final Map<Integer, BitSet> behind = new ConcurrentHashMap<>();
+
+    /**
+     * Readers of a phase.
+     *
+     * @param places the place of each rule, by its whole name, in the sets that this gives
+     */
+    Readers(KieBase base, Map<String, Integer> places) {
+        this.nodes = ((InternalRuleBase) base).getRete().getObjectTypeNodes();
+        this.places = Map.copyOf(places);
+    }
+
+    /** True when some rule reads the fact. */
+    boolean some(Fact fact) {
+        InternalFactHandle handle = new DefaultFactHandle(1, fact);
+        for (ObjectTypeNode type : types(fact)) {
+            if (reaches(type, handle)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The rules that read the fact, by their places; not to be changed. */
+    BitSet of(Fact fact) {
+        if (types(fact).isEmpty()) {
+            return NONE;
+        }
+        BitSet rules = new BitSet();
+        InternalFactHandle handle = new DefaultFactHandle(1, fact);
+        types(fact).forEach(type -> collect(type, handle, rules));
+        return rules;
+    }
+
+    private List<ObjectTypeNode> types(Fact fact) {
+        return byType.computeIfAbsent(fact.getClass(), this::matching);
+    }
+
+    private List<ObjectTypeNode> matching(Class<?> type) {
+        List<ObjectTypeNode> matching = new ArrayList<>();
+        for (ObjectTypeNode node : nodes) {
+            if (node.getObjectType().isAssignableFrom(type)) {
+                matching.add(node);
+            }
+        }
+        return List.copyOf(matching);
+    }
+
+    private static boolean reaches(ObjectSource node, InternalFactHandle fact) {
+        for (ObjectSink sink : node.getObjectSinkPropagator().getSinks()) {
+            if (!(sink instanceof AlphaNode test) || allows(test, fact) && reaches(test, fact)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void collect(ObjectSource node, InternalFactHandle fact, BitSet rules) {
+        for (ObjectSink sink : node.getObjectSinkPropagator().getSinks()) {
+            if (!(sink instanceof AlphaNode test)) {
+                rules.or(behind.computeIfAbsent(sink.getId(), id -> rules(sink)));
+            } else if (allows(test, fact)) {
+                collect(test, fact, rules);
+            }
+        }
+    }
+
+    /** No rule of ours uses globals, so there is nothing to look up beyond the fact. */
+    private static boolean allows(AlphaNode test, InternalFactHandle fact) {
+        return test.getConstraint().isAllowed(fact, null);
+    }
+
+    private BitSet rules(NetworkNode node) {
+        BitSet rules = new BitSet();
+        for (Rule rule : node.getAssociatedRules()) {
+            rules.set(places.get(rule.getName()));
+        }
+        return rules;
+    }
+}

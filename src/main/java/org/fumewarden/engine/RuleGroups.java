@@ -1,0 +1,85 @@
+package org.fumewarden.engine;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * The rules of a phase in groups that conclude without each other, and what each group concluded from the facts that it met
+ * lately. At first each rule is a group; one that reads what another of the same phase concludes is joined with it.
+ */
+final class RuleGroups {
+    private static final int KEPT = 128;
+
+    private final List<Group> groups;
+    private final int[] groupOf;
+
+    /** Rules by their places, and their drafts by the facts that they rest on. */
+    record Group(BitSet rules, Kept<List<Held>, List<Draft>> drafts) {
+        Group(BitSet rules) {
+            this(rules, new Kept<>(KEPT));
+        }
+    }
+
+    private RuleGroups(List<Group> groups, int rules) {
+        this.groups = groups;
+        this.groupOf = new int[rules];
+        for (int g = 0; g < groups.size(); g++) {
+            int group = g;
+            groups.get(g).rules().stream().forEach(rule -> groupOf[rule] = group);
+        }
+    }
+
+    /** Each rule by itself. */
+    static RuleGroups single(int rules) {
+        List<Group> groups = new ArrayList<>();
+        for (int rule = 0; rule < rules; rule++) {
+            BitSet alone = new BitSet();
+            alone.set(rule);
+            groups.add(new Group(alone));
+        }
+        return new RuleGroups(groups, rules);
+    }
+
+    List<Group> all() {
+        return groups;
+    }
+
+    /** The facts that each group reads, in their order. */
+    List<List<Held>> facts(List<Held> facts, PhaseRules phase) {
+        List<List<Held>> read = new ArrayList<>(groups.size());
+        groups.forEach(g -> read.add(new ArrayList<>()));
+        for (Held fact : facts) {
+            BitSet rules = fact.readers(phase);
+            for (int rule = rules.nextSetBit(0); rule >= 0; rule = rules.nextSetBit(rule + 1)) {
+                List<Held> group = read.get(groupOf[rule]);
+                // Rules of one group often read the same fact; it counts once.
+                if (group.isEmpty() || group.get(group.size() - 1) != fact) {
+                    group.add(fact);
+                }
+            }
+        }
+        return read;
+    }
+
+    int groupOf(int rule) {
+        return groupOf[rule];
+    }
+
+    /** These groups with all groups of some rules made one; this, when they are one already. */
+    RuleGroups joined(BitSet rules) {
+        BitSet together = new BitSet();
+        List<Group> left = new ArrayList<>();
+        int joined = 0;
+        for (Group group : groups) {
+            if (group.rules().intersects(rules)) {
+                together.or(group.rules());
+                joined++;
+            } else {
+                left.add(new Group(group.rules()));
+            }
+        }
+        left.add(new Group(together));
+        return joined < 2 ? this : new RuleGroups(left, groupOf.length);
+    }
+}
