@@ -63,7 +63,8 @@ final class Readers {
     }
 
     private List<ObjectTypeNode> types(Fact fact) {
-        return byType.computeIfAbsent(fact.getClass(), this::matching);
+        List<ObjectTypeNode> known = byType.get(fact.getClass());
+        return known != null ? known : byType.computeIfAbsent(fact.getClass(), this::matching);
     }
 
     private List<ObjectTypeNode> matching(Class<?> type) {

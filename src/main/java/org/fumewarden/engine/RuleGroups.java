@@ -2,6 +2,7 @@ package org.fumewarden.engine;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -47,14 +48,15 @@ final class RuleGroups {
 
     /** The facts that each group reads, in their order. */
     List<List<Held>> facts(List<Held> facts, PhaseRules phase) {
-        List<List<Held>> read = new ArrayList<>(groups.size());
-        groups.forEach(g -> read.add(new ArrayList<>()));
+        List<List<Held>> read = new ArrayList<>(Collections.nCopies(groups.size(), List.of()));
         for (Held fact : facts) {
             BitSet rules = fact.readers(phase);
             for (int rule = rules.nextSetBit(0); rule >= 0; rule = rules.nextSetBit(rule + 1)) {
                 List<Held> group = read.get(groupOf[rule]);
-                // Rules of one group often read the same fact; it counts once.
-                if (group.isEmpty() || group.get(group.size() - 1) != fact) {
+                if (group.isEmpty()) {
+                    read.set(groupOf[rule], new ArrayList<>(List.of(fact)));
+                } else if (group.get(group.size() - 1) != fact) {
+                    // Rules of one group often read the same fact; it counts once.
                     group.add(fact);
                 }
             }

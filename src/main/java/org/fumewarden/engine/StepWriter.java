@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,17 +17,16 @@ import org.fumewarden.trail.Step;
 final class StepWriter {
     private static final String NO_NUMBER_YET = "?";
 
-    /** The order of drafts as far as it is the same in every task. */
-    static final Comparator<Draft> BY_DRAFT =
-            Comparator.comparing((Draft d) -> d.card().id()).thenComparing(Draft::sortedAs);
+    /** Conclusions of a task of which little is known. */
+    private static final int EXPECTED = 1_000;
 
-    private static final Comparator<Open> BY_CONTENT = Comparator.comparing((Open o) -> o.draft, BY_DRAFT)
-            .thenComparing(o -> o.premises, StepWriter::inOrder)
-            .thenComparing(o -> o.draft.says());
+    /** The order of drafts as far as it is the same in every task. */
+    static final Comparator<Draft> BY_DRAFT = StepWriter::byDraft;
 
     private final List<Step> steps = new ArrayList<>();
-    private final Map<Held, String> concludedBy = new HashMap<>();
-    private final Set<Held> standing = new LinkedHashSet<>();
+
+    /** The conclusions that stand, each with the number of the first step that concludes it. */
+    private final Map<Held, String> standing = new LinkedHashMap<>(EXPECTED);
 
     /** A draft whose premises have the numbers of the steps of earlier phases. */
     private record Open(Draft draft, List<Premise> premises) {
@@ -48,17 +46,19 @@ final class StepWriter {
 
     /** The conclusions that stand, each once, in the order of their steps. */
     Collection<Held> standingConclusions() {
-        return Collections.unmodifiableSet(standing);
+        return Collections.unmodifiableSet(standing.keySet());
     }
 
     /** Takes in the drafts of a phase: sorted by content, numbered, each once, with overrides applied. */
     void add(Collection<Draft> drafts) {
-        List<Open> sorted = new ArrayList<>();
-        drafts.forEach(d -> sorted.add(new Open(d, premises(d))));
-        sorted.sort(BY_CONTENT);
-        List<Open> once = new ArrayList<>();
+        List<Open> sorted = new ArrayList<>(drafts.size());
+        for (Draft draft : drafts) {
+            sorted.add(new Open(draft, premises(draft)));
+        }
+        sorted.sort(StepWriter::byContent);
+        List<Open> once = new ArrayList<>(drafts.size());
         for (Open open : sorted) {
-            if (once.isEmpty() || BY_CONTENT.compare(once.get(once.size() - 1), open) != 0) {
+            if (once.isEmpty() || byContent(once.get(once.size() - 1), open) != 0) {
                 once.add(open);
             }
         }
@@ -76,8 +76,7 @@ final class StepWriter {
             Draft draft = once.get(i).draft();
             lifted.add(lifted(draft, lifting));
             if (lifted.get(i).isEmpty()) {
-                concludedBy.putIfAbsent(draft.held(), "s" + (first + i));
-                standing.add(draft.held());
+                standing.putIfAbsent(draft.held(), "s" + (first + i));
             }
         }
         for (int i = 0; i < once.size(); i++) {
@@ -86,6 +85,19 @@ final class StepWriter {
             List<Premise> premises = open.rereads() ? premises(open.draft()) : open.premises();
             steps.add(step("s" + (first + i), open.draft(), premises, lifted.get(i)));
         }
+    }
+
+    private static int byDraft(Draft some, Draft other) {
+        int byRule = some.card() == other.card()
+                ? 0
+                : some.card().id().compareTo(other.card().id());
+        return byRule != 0 ? byRule : some.sortedAs().compareTo(other.sortedAs());
+    }
+
+    private static int byContent(Open some, Open other) {
+        int order = byDraft(some.draft, other.draft);
+        order = order != 0 ? order : inOrder(some.premises, other.premises);
+        return order != 0 ? order : some.draft.says().compareTo(other.draft.says());
     }
 
     private static int inOrder(List<Premise> some, List<Premise> others) {
@@ -118,7 +130,7 @@ final class StepWriter {
         }
         Set<Premise> steps = new TreeSet<>();
         for (Draft.Earlier earlier : draft.concluded()) {
-            String number = concludedBy.getOrDefault(earlier.conclusion(), NO_NUMBER_YET);
+            String number = standing.getOrDefault(earlier.conclusion(), NO_NUMBER_YET);
             steps.add(new Premise("step", number, earlier.words(), Optional.empty()));
         }
         // Inputs and rows come before steps in the order of premises too.

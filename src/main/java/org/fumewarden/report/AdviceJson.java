@@ -4,11 +4,10 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.ByStatistic;
@@ -28,7 +27,7 @@ public final class AdviceJson {
     /** Name and number of the format; the number grows when a name changes its meaning. */
     public static final String FORMAT = "fumewarden-advice/1";
 
-    private static final int EXPECTED_BYTES = 1 << 18;
+    private static final int EXPECTED = 1 << 14;
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private AdviceJson() {}
@@ -47,13 +46,13 @@ public final class AdviceJson {
 
     /** The JSON that is written, on one line and without a line end. */
     public static String text(Writing writing) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(EXPECTED_BYTES);
-        try (JsonGenerator json = MAPPER.createGenerator(bytes)) {
+        StringWriter text = new StringWriter(EXPECTED);
+        try (JsonGenerator json = MAPPER.createGenerator(text)) {
             writing.to(json);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return bytes.toString(StandardCharsets.UTF_8);
+        return text.toString();
     }
 
     /** Writes the advice as the next value. */
