@@ -6,7 +6,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Fact;
 
@@ -15,15 +14,18 @@ import org.fumewarden.model.Fact;
  * what each concluded from the facts met lately is kept, and only the others run. Safe to share between threads.
  */
 final class PhaseRunner {
-    /** Sets of rules that have sessions of their own; further sets run with all rules. */
-    private static final int SETS = 24;
+    /** Sets of rules that have sessions of their own. */
+    private static final int SETS = 12;
+
+    private static final int SETS_ASKED = 100;
 
     private final PhaseRules rules;
     private final RowsInForce rows;
     private final LocalDate day;
     private final Set<String> switchedOff;
-    private final BitSet all = new BitSet();
-    private final Map<BitSet, PhaseSessions> sessions = new ConcurrentHashMap<>();
+    private final PhaseSessions whole;
+    private final Kept<BitSet, PhaseSessions> parts = new Kept<>(SETS);
+    private final Kept<BitSet, Boolean> asked = new Kept<>(SETS_ASKED);
     private volatile RuleGroups groups;
     private volatile boolean begun;
 
@@ -32,7 +34,9 @@ final class PhaseRunner {
         this.rows = rows;
         this.day = day;
         this.switchedOff = switchedOff;
-        this.all.set(0, rules.spoken().size());
+        BitSet all = new BitSet();
+        all.set(0, rules.spoken().size());
+        this.whole = new PhaseSessions(rules, rows, day, switchedOff, all);
         this.groups = RuleGroups.single(rules.spoken().size());
     }
 
@@ -41,7 +45,7 @@ final class PhaseRunner {
         if (!begun || !switchedOff.isEmpty()) {
             // A program that decides once needs nothing kept.
             begun = true;
-            return writer.drafts(sessions(all).run(readBySome(facts)));
+            return writer.drafts(whole.run(readBySome(facts)));
         }
         RuleGroups now = groups;
         List<List<Held>> read = now.facts(facts, rules);
@@ -55,7 +59,7 @@ final class PhaseRunner {
             }
         }
         if (!missed.isEmpty()) {
-            List<Firing> firings = sessions(missed).run(readBy(missed, facts));
+            List<Firing> firings = firings(missed, facts);
             RuleGroups joined = joined(now, firings);
             if (joined != now) {
                 groups = joined;
@@ -74,7 +78,6 @@ final class PhaseRunner {
                 .sorted(StepWriter.BY_DRAFT)
                 .collect(Collectors.groupingBy(d -> now.groupOf(rules.place(d.card()))));
         for (int g = 0; g < read.size(); g++) {
-            // Where all rules ran, those of which enough was known already ran too.
             if (found.get(g) == null) {
                 List<Draft> own = List.copyOf(byGroup.getOrDefault(g, List.of()));
                 now.all().get(g).drafts().put(read.get(g), own);
@@ -111,12 +114,17 @@ final class PhaseRunner {
         return read;
     }
 
-    private PhaseSessions sessions(BitSet some) {
-        PhaseSessions known = sessions.get(some);
-        if (known != null) {
-            return known;
+    /** What some rules conclude. */
+    private List<Firing> firings(BitSet some, List<Held> facts) {
+        // Sessions for a set of rules take a while to make: they pay for a set that comes again and is small.
+        boolean again = asked.get(some) != null;
+        asked.put(some, true);
+        if (!again || 2 * some.cardinality() > rules.spoken().size()) {
+            return whole.run(readBySome(facts)).stream()
+                    .filter(f -> some.get(rules.place(f.rule().card())))
+                    .toList();
         }
-        BitSet set = sessions.size() < SETS ? (BitSet) some.clone() : all;
-        return sessions.computeIfAbsent(set, s -> new PhaseSessions(rules, rows, day, switchedOff, s));
+        return parts.of(some, set -> new PhaseSessions(rules, rows, day, switchedOff, set))
+                .run(readBy(some, facts));
     }
 }
