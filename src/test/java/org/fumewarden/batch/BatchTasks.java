@@ -3,7 +3,10 @@ package org.fumewarden.batch;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Tasks of Tarn Haven for batches: what they have in common is only that each is a little different. */
+/**
+ * Tasks of Tarn Haven for batches: each is a little different, and nine thousand in a row have nine thousand levels of
+ * manganese, so that nothing which rests on the level is met again.
+ */
 public final class BatchTasks {
     private static final String[] PROCESSES = {"mag-solid-wire", "manual-metal-arc", "tig"};
     private static final String[] METALS = {"mild-steel", "stainless-steel"};
@@ -16,7 +19,7 @@ public final class BatchTasks {
                 + "\",\"base-metal\":\"" + METALS[number % METALS.length]
                 + "\",\"coating\":\"none\",\"place\":\"indoors\",\"extraction\":\"none\"},"
                 + "\"atmosphere\":{\"oxygen\":\"20.9 %\",\"explosive\":false,\"immediately-dangerous\":false},"
-                + "\"exposures\":[{\"agent\":\"manganese-respirable\",\"twa\":\"0." + (10 + number % 80)
+                + "\"exposures\":[{\"agent\":\"manganese-respirable\",\"twa\":\"0." + (1_000 + number * 7_919L % 9_000)
                 + " mg/m3\"}],\"wearer\":{\"facial-hair\":" + (number % 5 == 0)
                 + ",\"fit-tested\":true,\"medically-cleared\":true}}";
     }
