@@ -94,7 +94,7 @@ final class BatchCommand implements Callable<Integer> {
                 this::advisor,
                 Optional.ofNullable(code),
                 Optional.ofNullable(on),
-                brief ? BriefJson::write : AdviceJson::write);
+                brief ? BriefJson::write : AdviceJson.forMany()::next);
         try (Entries entries = Entries.open(input)) {
             Tally tally = out == null ? toStreams(entries, worker, cores) : toFiles(entries, worker, cores);
             if (tally.of(Fate.FAULT) > 0) {

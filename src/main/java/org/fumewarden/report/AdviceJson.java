@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Check;
@@ -18,6 +19,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.model.Citation;
+import org.fumewarden.model.Confidence;
 import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
@@ -30,7 +32,16 @@ public final class AdviceJson {
     private static final int EXPECTED = 1 << 14;
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
-    private AdviceJson() {}
+    private final Optional<KeptFields> kept;
+
+    private AdviceJson(Optional<KeptFields> kept) {
+        this.kept = kept;
+    }
+
+    /** A writer for many pieces of advice, each on one line: what comes again is put into text once. For many threads. */
+    public static AdviceJson forMany() {
+        return new AdviceJson(Optional.of(new KeptFields()));
+    }
 
     /** Writes the advice, with a line feed at the end. */
     public static String write(Advice advice) {
@@ -57,6 +68,11 @@ public final class AdviceJson {
 
     /** Writes the advice as the next value. */
     public static void write(Advice advice, JsonGenerator json) throws IOException {
+        new AdviceJson(Optional.empty()).next(advice, json);
+    }
+
+    /** Writes the advice as the next value. */
+    public void next(Advice advice, JsonGenerator json) throws IOException {
         json.writeStartObject();
         head(FORMAT, advice, json);
         factor(advice.requiredFactor(), json);
@@ -145,7 +161,7 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
-    private static void factor(RequiredFactor factor, JsonGenerator json) throws IOException {
+    private void factor(RequiredFactor factor, JsonGenerator json) throws IOException {
         json.writeObjectFieldStart("required-factor");
         figure(factor, json);
         json.writeArrayFieldStart("by-statistic");
@@ -161,7 +177,7 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
-    private static void respirator(Respirator respirator, JsonGenerator json) throws IOException {
+    private void respirator(Respirator respirator, JsonGenerator json) throws IOException {
         json.writeStartObject();
         json.writeStringField("class", respirator.deviceClass());
         json.writeStringField("name", respirator.name());
@@ -195,27 +211,73 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
-    private static void reasons(String name, List<Reason> reasons, JsonGenerator json) throws IOException {
+    private void reasons(String name, List<Reason> reasons, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart(name);
         for (Reason reason : reasons) {
             json.writeStartObject();
             json.writeStringField("step", reason.step());
-            json.writeStringField("rule", reason.rule());
-            json.writeStringField("subject", reason.subject());
-            json.writeStringField("says", reason.says());
-            json.writeStringField("source", reason.source());
-            json.writeStringField("clause", reason.clause());
-            json.writeStringField("edition", reason.edition());
-            json.writeStringField("confidence", reason.confidence().key());
-            json.writeBooleanField("unverified", reason.confidence().unverified());
+            fields(reason.withoutStep(), fields -> said(reason, fields), json);
             json.writeEndObject();
         }
         json.writeEndArray();
     }
 
-    private static void step(Step step, JsonGenerator json) throws IOException {
+    private void step(Step step, JsonGenerator json) throws IOException {
         json.writeStartObject();
         json.writeStringField("id", step.id());
+        fields(StepKey.of(step), fields -> concluded(step, fields), json);
+        if (step.overriddenBy().isPresent()) {
+            json.writeStringField("overridden-by", step.overriddenBy().get());
+        }
+        json.writeArrayFieldStart("premises");
+        for (Premise premise : step.premises()) {
+            json.writeStartObject();
+            json.writeStringField("kind", premise.kind());
+            if (premise.kind().equals("step")) {
+                premise(premise, json);
+            } else {
+                fields(premise, fields -> premise(premise, fields), json);
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    /** Everything in a step that does not differ between tasks in which the same was concluded from the same. */
+    private record StepKey(
+            String rule, String says, Citation citation, Class<?> type, String subject, Confidence confidence) {
+        static StepKey of(Step step) {
+            return new StepKey(
+                    step.rule(),
+                    step.says(),
+                    step.citation(),
+                    step.conclusion().getClass(),
+                    step.conclusion().subject(),
+                    step.confidence());
+        }
+    }
+
+    private void fields(Object key, Writing fields, JsonGenerator json) throws IOException {
+        if (kept.isPresent()) {
+            kept.get().write(key, fields, json);
+        } else {
+            fields.to(json);
+        }
+    }
+
+    private static void said(Reason reason, JsonGenerator json) throws IOException {
+        json.writeStringField("rule", reason.rule());
+        json.writeStringField("subject", reason.subject());
+        json.writeStringField("says", reason.says());
+        json.writeStringField("source", reason.source());
+        json.writeStringField("clause", reason.clause());
+        json.writeStringField("edition", reason.edition());
+        json.writeStringField("confidence", reason.confidence().key());
+        json.writeBooleanField("unverified", reason.confidence().unverified());
+    }
+
+    private static void concluded(Step step, JsonGenerator json) throws IOException {
         json.writeStringField("phase", step.phase());
         json.writeStringField("rule", step.rule());
         json.writeStringField("title", step.title());
@@ -224,22 +286,14 @@ public final class AdviceJson {
         json.writeStringField("subject", step.conclusion().subject());
         citation(step.citation(), json);
         json.writeStringField("overall-confidence", step.confidence().key());
-        if (step.overriddenBy().isPresent()) {
-            json.writeStringField("overridden-by", step.overriddenBy().get());
+    }
+
+    private static void premise(Premise premise, JsonGenerator json) throws IOException {
+        json.writeStringField("address", premise.address());
+        json.writeStringField("words", premise.words());
+        if (premise.citation().isPresent()) {
+            citation(premise.citation().get(), json);
         }
-        json.writeArrayFieldStart("premises");
-        for (Premise premise : step.premises()) {
-            json.writeStartObject();
-            json.writeStringField("kind", premise.kind());
-            json.writeStringField("address", premise.address());
-            json.writeStringField("words", premise.words());
-            if (premise.citation().isPresent()) {
-                citation(premise.citation().get(), json);
-            }
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeEndObject();
     }
 
     private static void citation(Citation citation, JsonGenerator json) throws IOException {
