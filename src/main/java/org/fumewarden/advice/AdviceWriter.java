@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.assessment.Assessment;
+import org.fumewarden.assessment.Figures;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
@@ -26,7 +27,6 @@ import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.Owed;
-import org.fumewarden.model.Row;
 import org.fumewarden.model.Ruling;
 import org.fumewarden.model.Stop;
 import org.fumewarden.task.Task;
@@ -39,20 +39,20 @@ final class AdviceWriter {
 
     private final CodeBook book;
     private final Task task;
-    private final List<Row> rows;
+    private final Figures figures;
     private final List<Assessment> assessed;
     private final Trail trail;
 
-    AdviceWriter(CodeBook book, Task task, List<Row> rows, List<Assessment> assessed, Trail trail) {
+    AdviceWriter(CodeBook book, Task task, Figures figures, List<Assessment> assessed, Trail trail) {
         this.book = book;
         this.task = task;
-        this.rows = rows;
+        this.figures = figures;
         this.assessed = List.copyOf(assessed);
         this.trail = trail;
     }
 
     Advice write() {
-        List<Respirator> respirators = new RespiratorWriter(book, rows, trail).write();
+        List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
         List<Reason> conflicts = conflicts();
         List<OpenQuestion> questions = questions();
         CodeCard card = book.card();
@@ -110,7 +110,7 @@ final class AdviceWriter {
                 .filter(s -> s.conclusion().equals(need))
                 .map(Reason::of)
                 .toList();
-        List<ByStatistic> others = new StatisticTable(rows, assessed, trail).of(need);
+        List<ByStatistic> others = new StatisticTable(figures, assessed, trail).of(need);
         return new RequiredFactor(
                 need.value(), open, need.subject(), need.basis(), need.statistic(), without, others, why);
     }
@@ -189,10 +189,7 @@ final class AdviceWriter {
     }
 
     private List<Check> checks() {
-        Map<String, Duty> duties = rows.stream()
-                .filter(Duty.class::isInstance)
-                .map(Duty.class::cast)
-                .collect(Collectors.toMap(Duty::id, d -> d, (a, b) -> a));
+        Map<String, Duty> duties = figures.all(Duty.class).collect(Collectors.toMap(Duty::id, d -> d, (a, b) -> a));
         Map<String, Step> owed = new LinkedHashMap<>();
         trail.concluding(Owed.class)
                 .forEach(s -> owed.putIfAbsent(s.conclusion().subject(), s));

@@ -1,10 +1,14 @@
 package org.fumewarden.advice;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Assessor;
+import org.fumewarden.assessment.Figures;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Engine;
@@ -14,7 +18,6 @@ import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
-import org.fumewarden.model.Row;
 import org.fumewarden.model.Unit;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Trail;
@@ -25,8 +28,11 @@ import org.fumewarden.trail.Trail;
  * it, since the rules behind it take longest to load. What it advises defers to local codes and a competent person, as the advice says.
  */
 public final class Advisor {
+    private static final int DAYS_KEPT = 25;
+
     private final RuleBase base;
     private final Engine engine;
+    private final Map<LocalDate, Figures> days = new ConcurrentHashMap<>();
 
     /** An advisor with all rules of a code; advisors may share the rule base. */
     public Advisor(RuleBase base) {
@@ -50,25 +56,34 @@ public final class Advisor {
      * @throws InputException when a level has a unit that its limits cannot be compared with
      */
     public Advice advise(Task task) {
-        List<Row> rows = base.rowsOn(task.on());
-        List<Assessment> assessed = new Assessor(task, rows).assess();
+        Figures figures = figures(task.on());
+        List<Assessment> assessed = new Assessor(task, figures).assess();
         Task whole =
                 task.with(assessed.stream().flatMap(a -> a.inputs().stream()).toList());
-        comparable(whole, rows);
+        comparable(whole, figures);
         Trail trail = engine.decide(whole.inputs(), whole.on());
-        return new AdviceWriter(base.book(), whole, rows, assessed, trail).write();
+        return new AdviceWriter(base.book(), whole, figures, assessed, trail).write();
+    }
+
+    private Figures figures(LocalDate day) {
+        if (days.size() > DAYS_KEPT) {
+            days.clear();
+        }
+        return days.computeIfAbsent(day, d -> new Figures(base.rowsOn(d)));
     }
 
     /** What the readings of a task came to, before any rule sees them. */
     public List<Assessment> assess(Task task) {
-        return new Assessor(task, base.rowsOn(task.on())).assess();
+        return new Assessor(task, figures(task.on())).assess();
     }
 
     /** A particle in ppm means nothing: say so before any rule sees it. */
-    private static void comparable(Task task, List<Row> rows) {
+    private static void comparable(Task task, Figures figures) {
         List<Problem> problems = new ArrayList<>();
         for (Input input : task.inputs()) {
-            if (input instanceof Exposure exposure && !unitsAgree(exposure, rows) && !convertible(exposure, rows)) {
+            if (input instanceof Exposure exposure
+                    && !unitsAgree(exposure, figures)
+                    && !convertible(exposure, figures)) {
                 problems.add(new Problem(
                         task.file(),
                         task.lines().getOrDefault(exposure.path(), 0),
@@ -83,22 +98,17 @@ public final class Advisor {
         }
     }
 
-    private static boolean unitsAgree(Exposure exposure, List<Row> rows) {
-        return rows.stream().allMatch(row -> {
-            if (row instanceof Limit limit && limit.agent().equals(exposure.agent())) {
-                return limit.unit() == exposure.unit();
-            }
-            if (row instanceof DangerLevel danger && danger.agent().equals(exposure.agent())) {
-                return danger.unit() == exposure.unit();
-            }
-            return true;
-        });
+    private static boolean unitsAgree(Exposure exposure, Figures figures) {
+        return figures.all(Limit.class)
+                        .filter(l -> l.agent().equals(exposure.agent()))
+                        .allMatch(l -> l.unit() == exposure.unit())
+                && figures.all(DangerLevel.class)
+                        .filter(d -> d.agent().equals(exposure.agent()))
+                        .allMatch(d -> d.unit() == exposure.unit());
     }
 
-    private static boolean convertible(Exposure exposure, List<Row> rows) {
-        return rows.stream()
-                .filter(Agent.class::isInstance)
-                .map(Agent.class::cast)
+    private static boolean convertible(Exposure exposure, Figures figures) {
+        return figures.all(Agent.class)
                 .anyMatch(a -> a.id().equals(exposure.agent()) && a.molarMass().isPresent());
     }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.fumewarden.assessment.Figures;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Bar;
@@ -21,7 +22,6 @@ import org.fumewarden.model.Doubt;
 import org.fumewarden.model.FactorInForce;
 import org.fumewarden.model.FilterNeed;
 import org.fumewarden.model.Offer;
-import org.fumewarden.model.Row;
 import org.fumewarden.model.Ruling;
 import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
@@ -31,15 +31,15 @@ final class RespiratorWriter {
     private static final Set<String> NO_TYPES = Set.of("none", "ask", "beyond");
 
     private final CodeBook book;
-    private final List<Row> rows;
+    private final Figures figures;
     private final Trail trail;
     private final String gas;
     private final String marked;
     private final FilterWords words;
 
-    RespiratorWriter(CodeBook book, List<Row> rows, Trail trail) {
+    RespiratorWriter(CodeBook book, Figures figures, Trail trail) {
         this.book = book;
-        this.rows = rows;
+        this.figures = figures;
         this.trail = trail;
         List<FilterNeed> needs = trail.all(FilterNeed.class);
         Map<String, String> marks = book.vocabulary().catalogues().getOrDefault("particle-marks", Map.of());
@@ -51,9 +51,8 @@ final class RespiratorWriter {
 
     /** Every class with a factor in the code, in ranking order, suitable ones first. */
     List<Respirator> write() {
-        Set<String> known = rows.stream()
-                .filter(AssignedFactor.class::isInstance)
-                .map(r -> ((AssignedFactor) r).deviceClass())
+        Set<String> known = figures.all(AssignedFactor.class)
+                .map(AssignedFactor::deviceClass)
                 .collect(Collectors.toCollection(TreeSet::new));
         Map<String, List<Step>> bars = by(Bar.class);
         Map<String, List<Step>> doubts = by(Doubt.class);
@@ -65,9 +64,7 @@ final class RespiratorWriter {
                 .filter(r -> r.topic().equals("recommended"))
                 .map(Ruling::value)
                 .collect(Collectors.toSet());
-        return rows.stream()
-                .filter(DeviceClass.class::isInstance)
-                .map(DeviceClass.class::cast)
+        return figures.all(DeviceClass.class)
                 .filter(d -> known.contains(d.id()))
                 .sorted(Comparator.comparingInt(DeviceClass::order))
                 .map(d -> {

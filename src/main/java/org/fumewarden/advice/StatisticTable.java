@@ -9,7 +9,6 @@ import org.fumewarden.exposure.Estimate;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Ratio;
-import org.fumewarden.model.Row;
 import org.fumewarden.task.Reading;
 import org.fumewarden.trail.Trail;
 
@@ -19,8 +18,8 @@ final class StatisticTable {
     private final List<Assessment> assessed;
     private final Trail trail;
 
-    StatisticTable(List<Row> rows, List<Assessment> assessed, Trail trail) {
-        this.figures = new Figures(rows);
+    StatisticTable(Figures figures, List<Assessment> assessed, Trail trail) {
+        this.figures = figures;
         this.assessed = assessed;
         this.trail = trail;
     }

@@ -3,7 +3,6 @@ package org.fumewarden.assessment;
 import java.util.List;
 import java.util.Locale;
 import org.fumewarden.exposure.Status;
-import org.fumewarden.model.Row;
 import org.fumewarden.model.SampleNote;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.task.Reading;
@@ -17,11 +16,11 @@ public final class Assessor {
     /**
      * An assessor of one task.
      *
-     * @param rows the rows in force on its day
+     * @param figures the rows in force on its day
      */
-    public Assessor(Task task, List<Row> rows) {
+    public Assessor(Task task, Figures figures) {
         this.task = task;
-        this.figures = new Figures(rows);
+        this.figures = figures;
     }
 
     /**

@@ -3,8 +3,11 @@ package org.fumewarden.assessment;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fumewarden.model.Agent;
@@ -20,15 +23,17 @@ public final class Figures {
     /** Digits of a reckoned level; rounded up, so that it is never understated. */
     private static final MathContext LEVEL = new MathContext(12, RoundingMode.CEILING);
 
-    private final List<Row> rows;
+    private final Map<Class<?>, List<Row>> rows = new HashMap<>();
 
     public Figures(List<Row> rows) {
-        this.rows = List.copyOf(rows);
+        for (Row row : rows) {
+            this.rows.computeIfAbsent(row.getClass(), kind -> new ArrayList<>()).add(row);
+        }
     }
 
-    /** The rows of a type. */
-    public <R extends Row> Stream<R> all(Class<R> type) {
-        return rows.stream().filter(type::isInstance).map(type::cast);
+    /** The rows of a kind, in the order of tables and rows. */
+    public <R extends Row> Stream<R> all(Class<R> kind) {
+        return rows.getOrDefault(kind, List.of()).stream().map(kind::cast);
     }
 
     /** The lowest limit of an averaging time that can be told in the unit. */

@@ -34,7 +34,7 @@ final class Kept<K, V> {
         if (kept != null) {
             return kept;
         }
-        V older = old.get(key);
+        V older = old.isEmpty() ? null : old.get(key);
         if (older != null) {
             put(key, older);
         }

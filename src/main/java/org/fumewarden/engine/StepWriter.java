@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
@@ -128,15 +127,17 @@ final class StepWriter {
         if (draft.concluded().isEmpty()) {
             return draft.given();
         }
-        Set<Premise> steps = new TreeSet<>();
+        List<Premise> steps = new ArrayList<>(draft.concluded().size());
         for (Draft.Earlier earlier : draft.concluded()) {
             String number = standing.getOrDefault(earlier.conclusion(), NO_NUMBER_YET);
             steps.add(new Premise("step", number, earlier.words(), Optional.empty()));
         }
+        if (steps.size() > 1) {
+            steps = new ArrayList<>(new TreeSet<>(steps));
+        }
         // Inputs and rows come before steps in the order of premises too.
-        List<Premise> premises = new ArrayList<>(draft.given());
-        premises.addAll(steps);
-        return List.copyOf(premises);
+        steps.addAll(0, draft.given());
+        return List.copyOf(steps);
     }
 
     /** The rule that lifts a conclusion of the same phase, if one does. */
