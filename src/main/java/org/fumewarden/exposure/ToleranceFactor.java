@@ -49,13 +49,13 @@ public final class ToleranceFactor {
         return solved;
     }
 
-    private static Outcome<Double> solve(int n, double coverage, double confidence) {
+    /** The factor, reckoned anew. */
+    static Outcome<Double> solve(int n, double coverage, double confidence) {
         NoncentralT distribution = new NoncentralT(n - 1);
         double root = Math.sqrt(n);
         double z = StandardNormal.quantile(coverage);
-        OptionalDouble k =
-                Roots.ofIncreasing(x -> distribution.below(x * root, z * root) - confidence, z, 1 / root + 0.1);
-        return k.isPresent() ? Outcome.finite(k.getAsDouble()) : Outcome.finite(Double.NaN);
+        OptionalDouble k = Roots.ofIncreasing(x -> distribution.below(x * root, z * root) - confidence, z, 1);
+        return Outcome.finite(k.orElse(Double.NaN));
     }
 
     /**
