@@ -226,6 +226,12 @@ class ShiftPlanTest {
         assertEquals(new Remedy(0, 2, false, false), plan.remedy().orElseThrow());
         assertEquals(1, plan.packsToCarry());
         assertEquals(2, plan.filtersToCarry());
+        assertEquals("carry 2 more filter sets", plan.remedy().orElseThrow().words());
+        assertEquals("carry 1 more filter set", new Remedy(0, 1, false, false).words());
+        assertEquals(
+                "charge the fitted pack fully before the shift, and quick charge the pack in the breaks, and carry 2 more"
+                        + " charged packs",
+                new Remedy(2, 0, true, true).words());
         ShiftPlan more = plan(needs(300, 300, 0, 200, 0, false, 0));
         assertEquals(new Remedy(1, 2, false, false), more.remedy().orElseThrow());
         assertEquals(1, more.packsToCarry());
