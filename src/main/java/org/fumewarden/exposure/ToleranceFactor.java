@@ -39,14 +39,11 @@ public final class ToleranceFactor {
         }
         Key key = new Key(n, coverage, confidence);
         Double known = KNOWN.get(key);
-        if (known != null) {
-            return Outcome.of(known);
-        }
-        Outcome<Double> solved = solve(n, coverage, confidence);
+        Outcome<Double> factor = known == null ? solve(n, coverage, confidence) : Outcome.of(known);
         if (KNOWN.size() < REMEMBERED) {
-            solved.value().ifPresent(k -> KNOWN.putIfAbsent(key, k));
+            factor.value().ifPresent(k -> KNOWN.put(key, k));
         }
-        return solved;
+        return factor;
     }
 
     /** The factor, reckoned anew. */

@@ -436,7 +436,10 @@ class EdgesTest {
         assertEquals(18, source.extracted(0.5, 0.5).milligramsPerMinute().median(), 1e-9);
         assertThrows(IllegalArgumentException.class, () -> source.extracted(-0.1, 0.5));
         assertThrows(IllegalArgumentException.class, () -> source.extracted(0.6, 0.5));
-        assertThrows(IllegalArgumentException.class, () -> source.extracted(0.5, 1));
+        assertEquals(
+                "A capture from 0.5 to 1.0 is not possible. Maybe write 0.5 for 50 %.",
+                assertThrows(IllegalArgumentException.class, () -> source.extracted(0.5, 1))
+                        .getMessage());
         assertEquals(Math.exp(0.3), new Spread(1, 0.3).geometricDeviation(), 1e-12);
     }
 

@@ -123,6 +123,19 @@ class ShapeAndMeanTest {
         assertEquals(1.0102855078499438, need(LandMean.upper(1000, 0, 0.1, 0.95)), 1e-12);
     }
 
+    /** The start of the search lies outside the window of the density here. */
+    @Test
+    void limitsAfterLandOfVeryManySamples() {
+        assertEquals(1.0026738636973756, need(LandMean.lower(5000, 0, 0.1, 0.95)), 1e-12);
+        assertEquals(1.0073621025171601, need(LandMean.upper(5000, 0, 0.1, 0.95)), 1e-12);
+    }
+
+    /** x^2 over 0 to 1 is a third; ten points are exact for it. */
+    @Test
+    void quadratureIsExactForSquares() {
+        assertEquals(1 / 3.0, Quadrature.integral(x -> x * x, 0, 1, 2), 1e-15);
+    }
+
     @ParameterizedTest(name = "{0} results, geometric deviation {1}: {2}")
     @CsvSource({"7, 3.99, SOUND", "6, 3.99, WARN_UNSTABLE", "7, 4.01, WARN_UNSTABLE", "6, 4.01, WARN_UNSTABLE"})
     void limitOfTheMeanWarnsWhereItRunsAway(int n, double deviation, Status status) {
