@@ -128,6 +128,7 @@ class ShapeAndMeanTest {
     void limitsAfterLandOfVeryManySamples() {
         assertEquals(1.0026738636973756, need(LandMean.lower(5000, 0, 0.1, 0.95)), 1e-12);
         assertEquals(1.0073621025171601, need(LandMean.upper(5000, 0, 0.1, 0.95)), 1e-12);
+        assertEquals(0.9999772344694166, need(LandMean.lower(5000, 0, 0.001, 0.95)), 1e-12);
     }
 
     /** x^2 over 0 to 1 is a third; ten points are exact for it. */
