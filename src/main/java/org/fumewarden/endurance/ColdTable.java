@@ -39,10 +39,10 @@ public record ColdTable(List<Row> rows) {
         }
         return Reckoning.refuse(
                 Refusal.OUTSIDE_TEMPERATURE,
-                Figures.degrees(temperature) + " is outside the table of the pack, "
-                        + Figures.degrees(rows.get(0).temperature()) + " to "
-                        + Figures.degrees(rows.get(rows.size() - 1).temperature())
-                        + ". Maybe keep the pack warm and see the maker's figures.");
+                Figures.plain(temperature) + " C is outside the table of the pack, "
+                        + Figures.plain(rows.get(0).temperature()) + " C to "
+                        + Figures.plain(rows.get(rows.size() - 1).temperature())
+                        + " C. Maybe keep the pack warm and see the maker's figures.");
     }
 
     private static double line(double from, double to, double part) {

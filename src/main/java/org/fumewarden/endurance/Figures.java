@@ -10,15 +10,13 @@ final class Figures {
 
     private Figures() {}
 
-    /** Four digits at most, without exponent and trailing zeros. */
+    /** Four digits at most, without exponent and trailing zeros; what is no number is named as such. */
     static String plain(double value) {
+        if (!Double.isFinite(value)) {
+            return String.valueOf(value);
+        }
         BigDecimal rounded = new BigDecimal(value).round(FOUR_DIGITS).stripTrailingZeros();
         return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
-    }
-
-    /** A temperature with its unit. */
-    static String degrees(double celsius) {
-        return Double.isFinite(celsius) ? plain(celsius) + " C" : celsius + " C";
     }
 
     /** Whole minutes, rounded down, so that no sentence promises more than was reckoned. */

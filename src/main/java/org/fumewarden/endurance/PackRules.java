@@ -31,6 +31,7 @@ public record PackRules(
                 .within("yearly-hold-full", yearlyHoldFull, 0, yearlyHoldPart)
                 .within("yearly-hold-part", yearlyHoldPart, 0, 1)
                 .within("cycles-short", cyclesShort, 1, cyclesLong)
+                .within("charge-from", chargeFrom, -50, chargeTo)
                 .orThrow("Pack rules");
     }
 

@@ -12,16 +12,16 @@ import java.util.stream.IntStream;
  * @param lasts false when it does not with what is at hand
  * @param shortByMinutes wear time that is missing, rounded up, 0 when it lasts
  * @param remedy smallest change that makes it last, empty when it lasts or when nothing of the kind helps
- * @param sparePacksUsed spare packs the plan uses
- * @param spareFiltersUsed spare filter sets the plan uses
+ * @param packsToCarry charged spare packs that the shift needs, with the remedy where it needs one
+ * @param filtersToCarry new filter sets that the shift needs, with the remedy where it needs one
  * @param steps in order of time
  */
 public record ShiftPlan(
         boolean lasts,
         long shortByMinutes,
         Optional<Remedy> remedy,
-        int sparePacksUsed,
-        int spareFiltersUsed,
+        int packsToCarry,
+        int filtersToCarry,
         List<PlanStep> steps) {
     private static final int MOST_EXTRAS = 24;
 
@@ -36,16 +36,20 @@ public record ShiftPlan(
             return bad.get();
         }
         ShiftRun.Outcome run = ShiftRun.of(needs);
+        Optional<Remedy> remedy = run.lasts() ? Optional.empty() : smallestChange(needs);
+        ShiftRun.Outcome carried =
+                remedy.map(change -> ShiftRun.of(needs.with(change))).orElse(run);
         return Reckoning.of(new ShiftPlan(
                 run.lasts(),
-                run.lasts() ? 0 : (long) Math.ceil(needs.totalWork() - run.workedMinutes() - 1e-6),
-                run.lasts() ? Optional.empty() : smallestChange(needs),
-                run.packsUsed(),
-                run.filtersUsed(),
+                (long) Math.ceil(needs.totalWork() - run.workedMinutes() - 1e-6),
+                remedy,
+                carried.packsUsed(),
+                carried.filtersUsed(),
                 run.steps()));
     }
 
-    /** Found by the same walk: fewest things to carry, then fewest things to do. Packs never stand in for filters. */
+    /** Found by the same walk: fewest things to carry, then fewest things to do. Packs never stand in for filters.
+     * A change that does nothing comes after the same without it, and so is never found. */
     private static Optional<Remedy> smallestChange(ShiftNeeds needs) {
         OptionalInt filters = IntStream.rangeClosed(0, MOST_EXTRAS)
                 .filter(more -> lasts(needs, new Remedy(MOST_EXTRAS, more, false, false)))
@@ -53,16 +57,13 @@ public record ShiftPlan(
         if (filters.isEmpty()) {
             return Optional.empty();
         }
-        boolean canFill = needs.startPackMinutes() < needs.fullPackMinutes();
-        boolean canCharge = needs.chargePerMinute() > 0 && !needs.chargeInBreaks();
         for (int packs = 0; packs <= MOST_EXTRAS; packs++) {
             for (Remedy change : List.of(
                     new Remedy(packs, filters.getAsInt(), false, false),
                     new Remedy(packs, filters.getAsInt(), true, false),
                     new Remedy(packs, filters.getAsInt(), false, true),
                     new Remedy(packs, filters.getAsInt(), true, true))) {
-                boolean possible = (canFill || !change.startFull()) && (canCharge || !change.chargeInBreaks());
-                if (possible && lasts(needs, change)) {
+                if (lasts(needs, change)) {
                     return Optional.of(change);
                 }
             }
@@ -83,10 +84,8 @@ public record ShiftPlan(
         List<String> words = new ArrayList<>();
         words.add(verdict());
         steps.forEach(step -> words.add(step.words()));
-        int packs = sparePacksUsed + remedy.map(Remedy::morePacks).orElse(0);
-        int filters = spareFiltersUsed + remedy.map(Remedy::moreFilters).orElse(0);
-        words.add("Carry: charged spare packs " + packs + ", new filter sets " + filters + ", pre-filters " + preFilters
-                + ", and the flow indicator. Check the flow after every change.");
+        words.add("Carry: charged spare packs " + packsToCarry + ", new filter sets " + filtersToCarry
+                + ", pre-filters " + preFilters + ", and the flow indicator. Check the flow after every change.");
         words.add("A low-flow or low-battery alarm goes before any plan: leave the hazardous area at once.");
         return List.copyOf(words);
     }

@@ -61,7 +61,7 @@ public record Exceedance(double share, double lower, double upper) {
     }
 
     private static OptionalDouble solve(NoncentralT distribution, double k, double root, double share) {
-        return Roots.ofIncreasing(z -> share - distribution.below(k * root, z * root), k, 1 / root);
+        return Roots.ofIncreasing(z -> share - distribution.below(k * root, z * root), k, 1);
     }
 
     private static Outcome<Exceedance> byInformation(SampleSet set, double k, double logLimit, double confidence) {

@@ -74,7 +74,7 @@ public record Governing(
             if (found.value().isEmpty() && set.size() >= FIT_FROM) {
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }
-            if (found.value().filter(v -> SampleSet.isConcentration(v)).orElse(0.0) > value) {
+            if (found.value().orElse(0.0) > value) {
                 value = found.value().get();
                 chosen = statistic;
             }

@@ -45,7 +45,7 @@ final class LandMean {
             return Outcome.none(Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
         }
         DoubleUnaryOperator excess = shift -> tail - below(n, shift, sdLog);
-        OptionalDouble shift = Roots.ofIncreasing(excess, sdLog * sdLog / 2, sdLog / Math.sqrt(n));
+        OptionalDouble shift = Roots.ofIncreasing(excess, 0, sdLog);
         return Outcome.finite(Math.exp(meanLog + shift.orElse(Double.NaN)));
     }
 

@@ -8,14 +8,11 @@ record Moments(int n, double mean, double deviation) {
     static Moments of(double[] values) {
         double mean = Arrays.stream(values).sum() / values.length;
         double squares = 0;
-        double rest = 0;
         for (double value : values) {
             double distance = value - mean;
             squares += distance * distance;
-            rest += distance;
         }
-        double corrected = mean + rest / values.length;
-        double variance = values.length < 2 ? 0 : (squares - rest * rest / values.length) / (values.length - 1);
-        return new Moments(values.length, corrected, Math.sqrt(Math.max(0, variance)));
+        double variance = values.length < 2 ? 0 : squares / (values.length - 1);
+        return new Moments(values.length, mean, Math.sqrt(variance));
     }
 }

@@ -75,7 +75,7 @@ public final class OrderRegression {
         if (my.deviation() < LognormalFit.NO_SPREAD) {
             return Outcome.none(Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
         }
-        return Outcome.finite(covariance(x, y, mx, my) / (mx.deviation() * my.deviation()));
+        return Outcome.finite(covariance(x, y, mx) / (mx.deviation() * my.deviation()));
     }
 
     private static Moments straightLine(List<Mark> marks) {
@@ -87,14 +87,14 @@ public final class OrderRegression {
                 found.stream().mapToDouble(m -> Math.log(m.concentration())).toArray();
         Moments mx = Moments.of(x);
         Moments my = Moments.of(y);
-        double slope = covariance(x, y, mx, my) / (mx.deviation() * mx.deviation());
+        double slope = covariance(x, y, mx) / (mx.deviation() * mx.deviation());
         return new Moments(found.size(), my.mean() - slope * mx.mean(), slope);
     }
 
-    private static double covariance(double[] x, double[] y, Moments mx, Moments my) {
+    private static double covariance(double[] x, double[] y, Moments mx) {
         double sum = 0;
         for (int i = 0; i < x.length; i++) {
-            sum += (x[i] - mx.mean()) * (y[i] - my.mean());
+            sum += (x[i] - mx.mean()) * y[i];
         }
         return sum / (x.length - 1);
     }

@@ -98,8 +98,7 @@ public final class Screening {
         if (!ToleranceFactor.isShare(share)) {
             return Outcome.none(Status.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
-        OptionalDouble log = Roots.ofIncreasing(
-                x -> belowLog(x) - share, Math.log(source.median() * scale) + logPerRate[logPerRate.length / 2], 1);
+        OptionalDouble log = Roots.ofIncreasing(x -> belowLog(x) - share, 0, 1);
         return Outcome.finite(Math.exp(log.orElse(Double.NaN)));
     }
 

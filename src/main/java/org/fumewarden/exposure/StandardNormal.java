@@ -31,12 +31,4 @@ public final class StandardNormal {
         }
         return STANDARD.density(z) / STANDARD.cumulativeProbability(z);
     }
-
-    /** Logarithm of the share below, also where the share itself is no longer a number above zero. */
-    static double logBelow(double z) {
-        if (z < -30) {
-            return -0.5 * z * z - Math.log(-z) - 0.5 * Math.log(2 * Math.PI) + Math.log1p(-1 / (z * z));
-        }
-        return Math.log(STANDARD.cumulativeProbability(z));
-    }
 }

@@ -39,23 +39,20 @@ public final class ToleranceFactor {
         }
         Key key = new Key(n, coverage, confidence);
         Double known = KNOWN.get(key);
-        if (known != null) {
-            return Outcome.of(known);
-        }
-        Outcome<Double> solved = solve(n, coverage, confidence);
+        Outcome<Double> factor = known == null ? solve(n, coverage, confidence) : Outcome.of(known);
         if (KNOWN.size() < REMEMBERED) {
-            solved.value().ifPresent(k -> KNOWN.putIfAbsent(key, k));
+            factor.value().ifPresent(k -> KNOWN.put(key, k));
         }
-        return solved;
+        return factor;
     }
 
-    private static Outcome<Double> solve(int n, double coverage, double confidence) {
+    /** The factor, reckoned anew. */
+    static Outcome<Double> solve(int n, double coverage, double confidence) {
         NoncentralT distribution = new NoncentralT(n - 1);
         double root = Math.sqrt(n);
         double z = StandardNormal.quantile(coverage);
-        OptionalDouble k =
-                Roots.ofIncreasing(x -> distribution.below(x * root, z * root) - confidence, z, 1 / root + 0.1);
-        return k.isPresent() ? Outcome.finite(k.getAsDouble()) : Outcome.finite(Double.NaN);
+        OptionalDouble k = Roots.ofIncreasing(x -> distribution.below(x * root, z * root) - confidence, z, 1);
+        return Outcome.finite(k.orElse(Double.NaN));
     }
 
     /**

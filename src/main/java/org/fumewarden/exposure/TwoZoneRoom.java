@@ -92,7 +92,7 @@ public record TwoZoneRoom(double generation, double airflow, double exchange, do
         Fields now = start;
         double near = 0;
         double far = 0;
-        long cycles = (long) Math.ceil(total / cycle - 1e-9);
+        long cycles = (long) Math.ceil(total / cycle);
         for (long i = 0; i < cycles; i++) {
             double rest = total - i * cycle;
             double onTime = Math.min(on, rest);

@@ -67,8 +67,8 @@ public record WorkerVariance(
         double squares = 0;
         for (double[] group : groups) {
             double mean = Arrays.stream(group).sum() / group.length;
-            between += group.length * (mean - grand) * (mean - grand);
-            within += Arrays.stream(group).map(y -> (y - mean) * (y - mean)).sum();
+            between += group.length * Math.pow(mean - grand, 2);
+            within += Arrays.stream(group).map(y -> Math.pow(y - mean, 2)).sum();
             squares += (double) group.length * group.length;
         }
         double perWorker = (n - squares / n) / (workers - 1);

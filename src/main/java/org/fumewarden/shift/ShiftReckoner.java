@@ -158,6 +158,9 @@ public final class ShiftReckoner {
         if (refused.or(() -> gas).isPresent()) {
             return refused.or(() -> gas).get().as();
         }
+        if (cadence instanceof Refused<FilterCadence> dust && dust.reason() != Refusal.NOT_GIVEN) {
+            return dust.as();
+        }
         Reckoning<RunTime> full = battery.full();
         if (full instanceof Refused<RunTime> none) {
             return none.as();

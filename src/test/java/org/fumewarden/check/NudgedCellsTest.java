@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Each number of the tables, made one more and one less in its last digit, differs from the value typed apart from the table, or
+ * Each number of the tables, made one more and one less in its last digit, and each interval, made one unit longer and
+ * shorter, differs from the value typed apart from the table, or
  * breaks a scenario, or is listed with a reason. A rank is moved past its neighbour. The gate tries a sample of those that are not
  * typed ({@code -Dfumewarden.nudges=8 -Dfumewarden.seed=...}); {@code mvn verify -Psoundness} tries all.
  */
@@ -30,7 +31,7 @@ final class NudgedCellsTest {
     private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
 
     private final List<TableCell> numbers = TableCell.all(RuleFolder.shipped()).stream()
-            .filter(TableCell::isNumber)
+            .filter(cell -> cell.isNumber() || cell.isInterval())
             .toList();
     private final TypedApart typed = new TypedApart();
 
@@ -61,12 +62,12 @@ final class NudgedCellsTest {
         }
         Files.createDirectories(FOUND.getParent());
         Files.write(FOUND, survivors);
-        System.out.println(
-                "numbers of the tables " + numbers.size() + ": typed apart " + apart.size() + ", of the other "
-                        + rest.size() + " tried against scenarios " + tried.size() + ", seed " + SEED + ": noticed "
-                        + (apart.size() + tried.size() - survivors.size()) + ", not noticed " + survivors.size()
-                        + "; lines of the list "
-                        + listed.size());
+        System.out.println("numbers and intervals of the tables " + numbers.size() + ": typed apart " + apart.size()
+                + ", of the other "
+                + rest.size() + " tried against scenarios " + tried.size() + ", seed " + SEED + ": noticed "
+                + (apart.size() + tried.size() - survivors.size()) + ", not noticed " + survivors.size()
+                + "; lines of the list "
+                + listed.size());
         Set<String> news = survivors.stream()
                 .filter(s -> !listed.containsKey(s) && !listed.containsKey(anyRow(s)))
                 .collect(Collectors.toCollection(TreeSet::new));
@@ -82,6 +83,9 @@ final class NudgedCellsTest {
     }
 
     private List<TableCell> nudges(TableCell cell) {
+        if (cell.isInterval()) {
+            return cell.nudgedIntervals();
+        }
         if (!cell.cell().equals("order")) {
             return List.of(cell.nudged(1), cell.nudged(-1));
         }

@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.codes.RuleFolder;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -39,6 +41,8 @@ record TableCell(String file, String table, String kind, String row, String cell
             "colour",
             "text",
             "do");
+    private static final Set<String> INTERVALS = Set.of("period", "keep");
+    private static final Pattern INTERVAL = Pattern.compile("\\bP(\\d+)[DWMY]\\b");
     private static final Set<String> DAYS = Set.of("from", "until");
 
     /** The name by which a cell is listed. */
@@ -49,6 +53,22 @@ record TableCell(String file, String table, String kind, String row, String cell
     /** True when the cell holds a number. */
     boolean isNumber() {
         return value.matches("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
+    }
+
+    /** True when the cell holds an interval of time, or says with one how long something is kept. */
+    boolean isInterval() {
+        return INTERVALS.contains(cell) && INTERVAL.matcher(value).find();
+    }
+
+    /** The cell with each of its intervals one unit longer, and one shorter. */
+    List<TableCell> nudgedIntervals() {
+        return INTERVAL.matcher(value)
+                .results()
+                .flatMap(found -> Stream.of(1, -1).map(by -> {
+                    int other = Integer.parseInt(found.group(1)) + by;
+                    return with(value.substring(0, found.start(1)) + other + value.substring(found.end(1)));
+                }))
+                .toList();
     }
 
     BigDecimal number() {
@@ -62,10 +82,14 @@ record TableCell(String file, String table, String kind, String row, String cell
     }
 
     TableCell with(BigDecimal other) {
-        return new TableCell(file, table, kind, row, cell, other.toPlainString(), line, start);
+        return with(other.toPlainString());
     }
 
-    /** Every number and every unit of the tables. */
+    private TableCell with(String other) {
+        return new TableCell(file, table, kind, row, cell, other, line, start);
+    }
+
+    /** Every number, every interval and every unit of the tables. */
     static List<TableCell> all(RuleFolder folder) {
         List<TableCell> cells = new ArrayList<>();
         for (String file : folder.names("", ".yaml")) {
@@ -76,8 +100,8 @@ record TableCell(String file, String table, String kind, String row, String cell
         return cells;
     }
 
-    private static List<TableCell> of(String file, String text) {
-        MappingNode root = (MappingNode) new Yaml(new LoaderOptions()).compose(new StringReader(text));
+    private static List<TableCell> of(String file, String content) {
+        MappingNode root = (MappingNode) new Yaml(new LoaderOptions()).compose(new StringReader(content));
         Map<String, Node> head = entries(root);
         String table = scalar(head.get("id"));
         String kind = scalar(head.get("kind"));
@@ -88,20 +112,21 @@ record TableCell(String file, String table, String kind, String row, String cell
         Map<String, Integer> seen = new HashMap<>();
         List<TableCell> cells = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            String row = words.get(i);
-            int number = seen.merge(row, 1, Integer::sum);
-            String key = (often.get(row) > 1 ? row + " #" + number : row).strip();
-            entries(rows.get(i)).forEach((name, node) -> {
+            Node row = rows.get(i);
+            String text = words.get(i);
+            int number = seen.merge(text, 1, Integer::sum);
+            String key = (often.get(text) > 1 ? text + " #" + number : text).strip();
+            entries(row).forEach((name, node) -> {
                 if (node instanceof ScalarNode value && counts(name, value)) {
                     cells.add(new TableCell(
                             file,
                             table,
                             kind,
-                            key,
+                            INTERVALS.contains(name) ? scalar(entries(row).get("id")) : key,
                             name,
                             value.getValue(),
                             value.getStartMark().getLine() + 1,
-                            value.getStartMark().getIndex()));
+                            value.getStartMark().getIndex() + (value.isPlain() ? 0 : 1)));
                 }
             });
         }
@@ -110,6 +135,8 @@ record TableCell(String file, String table, String kind, String row, String cell
 
     private static boolean counts(String name, ScalarNode value) {
         return name.equals("unit")
+                || INTERVALS.contains(name)
+                        && INTERVAL.matcher(value.getValue()).find()
                 || !NO_KEY.contains(name)
                         && (value.getTag().equals(Tag.INT) || value.getTag().equals(Tag.FLOAT));
     }

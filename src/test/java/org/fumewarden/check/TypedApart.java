@@ -28,7 +28,8 @@ final class TypedApart {
             "work-rates",
             "shades",
             "emission",
-            "endurance");
+            "endurance",
+            "intervals");
 
     private final Map<String, String> values = new LinkedHashMap<>();
     private final Map<String, String> sources = new LinkedHashMap<>();

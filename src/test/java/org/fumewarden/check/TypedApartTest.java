@@ -31,12 +31,13 @@ final class TypedApartTest {
         assertEquals(Set.of(), gone, "no table holds these cells any more");
     }
 
-    /** A limit that nobody typed a second time would be a typo that nobody sees. */
+    /** A limit or an interval that nobody typed a second time would be a typo that nobody sees. */
     @Test
-    void everyLimitIsTyped() {
+    void everyLimitAndEveryIntervalIsTyped() {
         Set<String> missing = cells.stream()
-                .filter(TableCell::isNumber)
-                .filter(cell -> cell.kind().equals("limits") || cell.kind().equals("danger-levels"))
+                .filter(cell -> cell.isInterval()
+                        || cell.isNumber()
+                                && (cell.kind().equals("limits") || cell.kind().equals("danger-levels")))
                 .filter(cell -> !typed.holds(cell))
                 .map(TableCell::key)
                 .collect(Collectors.toCollection(TreeSet::new));

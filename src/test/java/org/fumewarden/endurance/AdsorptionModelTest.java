@@ -3,6 +3,7 @@ package org.fumewarden.endurance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -111,6 +112,7 @@ class AdsorptionModelTest {
         "toluene,   1000, 100, 65.1, 22, TOO_HUMID",
         "toluene,   1000, 100, 50, 40, ''",
         "toluene,   1000, 100, 50, 40.1, OUTSIDE_TEMPERATURE",
+        "toluene,   1000, 100, 50, 10, ''",
         "toluene,   1000, 100, 50, 9.9, OUTSIDE_TEMPERATURE",
         "toluene,   1000, 10, 50, 22, ''",
         "toluene,   1000, 9.9, 50, 22, EXIT_LIMIT_TOO_LOW",
@@ -151,6 +153,108 @@ class AdsorptionModelTest {
         Reckoned<Bound> edge = (Reckoned<Bound>) at(50, 5);
         assertEquals(edge.result().minutes(), low.result().minutes(), 1e-9);
         assertTrue(low.remarks().get(0).contains("50 ppm"));
+    }
+
+    /** Hand check of the curve: its ends are the published exit fractions, each point the bare time over the allowance. */
+    @Test
+    void curveRunsBetweenThePublishedExitFractions() {
+        Vapour toluene = Tables.vapour("toluene");
+        List<CurvePoint> curve = Tables.model().curve(toluene, PUBLISHED_BED, 1000, FLOW, 22, 3);
+        double[] fractions = {0.01, Math.sqrt(0.01 * 0.10), 0.10};
+        assertEquals(3, curve.size());
+        for (int i = 0; i < 3; i++) {
+            assertEquals(fractions[i], curve.get(i).exitFraction(), 1e-12);
+            double bare = Tables.model().minutes(toluene, PUBLISHED_BED, 1000, fractions[i], FLOW, 22);
+            assertEquals(
+                    bare / Tables.value("adsorption-model", "worst-overrun"),
+                    curve.get(i).minutes(),
+                    1e-9);
+        }
+        assertEquals(
+                0.01,
+                Tables.model()
+                        .curve(toluene, PUBLISHED_BED, 1000, FLOW, 22, 1)
+                        .get(0)
+                        .exitFraction());
+    }
+
+    @Test
+    void thinBedHasNoCurve() {
+        CarbonBed thin = new CarbonBed.Measured(5, 0.45, 40);
+        assertEquals(List.of(), Tables.model().curve(Tables.vapour("toluene"), thin, 1000, 2000, 22, 5));
+    }
+
+    /** Cyclohexane itself at the test of class A2, 0.5 % by volume, and thinner: the share by the isotherm, in moles. */
+    @Test
+    void vapourIsComparedWithTheTestGasInMoles() {
+        Vapour gas = Tables.vapour("cyclohexane");
+        Vapour toluene = Tables.vapour("toluene");
+        TestCapacity test = Tables.test("A2", "cyclohexane");
+        double used = Tables.model().capacity(toluene, 50, 20) / 92.14;
+        double tested = Tables.model().capacity(gas, 5000, 20) / 84.16;
+        HeldLike held = Tables.model().heldLike(toluene, 20, 20, gas, test);
+        assertEquals(used / tested, held.share(), 1e-12, "not below the lowest published concentration");
+        assertEquals(50, held.floorPpm());
+        assertTrue(held.warmAirCounted());
+        assertEquals(
+                "held at " + Math.round(100 * used / tested) + " % of the test gas by the adsorption isotherm",
+                held.because());
+    }
+
+    @ParameterizedTest(name = "boiling at {0} C, model holds {1}: {2}")
+    @CsvSource({"65, true, false", "65.1, true, true", "110.6, false, false"})
+    void holdingIsShownForOrdinaryVapoursOnly(double boils, boolean holds, boolean shown) {
+        Vapour vapour = new Vapour("x", 92.14, 0.865, 1.4961, boils, 6.95464, 1344.8, 219.482, holds);
+        HeldLike held = Tables.model()
+                .heldLike(vapour, 100, 20, Tables.vapour("cyclohexane"), Tables.test("A2", "cyclohexane"));
+        assertEquals(shown, held.shown());
+        assertEquals(shown, held.share() > 0);
+        GasUse use = new GasUse(100, 10, FilterFlow.ofBreathing(FLOW, 1), 40, 22, false, false);
+        assertEquals(
+                shown,
+                Tables.model().bound(vapour, PUBLISHED_BED, use).refusal().isEmpty());
+    }
+
+    /** OSHA guidance, static table: 50 to 1000 ppm, up to 50 % humidity, corrected from 65 % on. */
+    @ParameterizedTest(name = "{0} ppm at {1} %: {2}")
+    @CsvSource({
+        "50, 50, ''",
+        "49.9, 50, 'Below the published range: the time at 50 ppm is used.'",
+        "50, 50.1, 'Above 50 % humidity carbon may hold less; the published table corrects from 65 % on. Change early.'"
+    })
+    void edgeOfThePublishedRangeIsSaid(double ppm, double humidity, String remark) {
+        GasUse use = new GasUse(ppm, 5, FilterFlow.ofBreathing(FLOW, 1), humidity, 22, false, false);
+        Reckoned<Bound> bound = (Reckoned<Bound>) Tables.model().bound(Tables.vapour("toluene"), PUBLISHED_BED, use);
+        assertEquals(remark, String.join(" ", bound.remarks()));
+    }
+
+    @Test
+    void sentencesGiveTheFiguresOfTheUse() {
+        Reckoned<Bound> bound = (Reckoned<Bound>) at(1000, 50);
+        assertEquals(
+                "Adsorption model for toluene: 1000 ppm at 53.3 L/min through 52 g of carbon at 22 C until 5 % comes"
+                        + " through, divided by 1.072 for the model's worst error.",
+                bound.result().says());
+        Refused<Bound> refused = (Refused<Bound>) at(1000, 9);
+        assertEquals(
+                "Only 0.9 % may come through; the model was published from 1 % on. Maybe supplied air.",
+                refused.sentence());
+        assertEquals(Refusal.EXIT_LIMIT_TOO_LOW, refused.reason());
+        assertEquals(
+                ((Reckoned<Bound>) at(1000, 10)).result().minutes(),
+                refused.shortens().orElseThrow().minutes(),
+                1e-9,
+                "still shortens, by the time at the lowest published fraction");
+    }
+
+    /** Velocity by hand: 60 L/min through 100 cm2 is 10 cm/s; 0.45 g/cm3 times (0.1 + 0.027) s/cm. */
+    @Test
+    void bedResistsByVelocity() {
+        assertEquals(0.05715, new CarbonBed.Measured(120, 0.45, 100).resistanceToMassTransfer(60, 0.027), 1e-12);
+        CarbonBed lumped = new CarbonBed.Lumped(52, 0.03, 60);
+        assertEquals(0.03, lumped.resistanceToMassTransfer(60, 0.027), 1e-12);
+        assertEquals(0.03, lumped.resistanceToMassTransfer(120, 0.027), 1e-12);
+        assertEquals(0.06, lumped.resistanceToMassTransfer(30, 0.027), 1e-12, "half the flow, twice the resistance");
     }
 
     private static Reckoning<Bound> at(double ppm, double exit) {

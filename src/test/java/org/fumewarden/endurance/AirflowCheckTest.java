@@ -84,6 +84,40 @@ class AirflowCheckTest {
         assertTrue(verdict.remarks().get(0).contains("never raises the protection factor"));
     }
 
+    /** By hand: 50 L/min with peaks of 150 at sea level are 100 and 300 at twice the factor. */
+    @Test
+    void meanAndPeakRiseWithTheHeightAndTouchingIsEnough() {
+        WorkRate work = new WorkRate("x", 50, 150, 300, OptionalDouble.empty());
+        assertEquals(AirflowVerdict.Adequacy.COVERS_PEAKS, adequacy(300, work, 2));
+        assertEquals(AirflowVerdict.Adequacy.PEAKS_ABOVE_SUPPLY, adequacy(299, work, 2));
+        assertEquals(AirflowVerdict.Adequacy.PEAKS_ABOVE_SUPPLY, adequacy(100, work, 2));
+        assertEquals(AirflowVerdict.Adequacy.MEAN_ABOVE_SUPPLY, adequacy(99, work, 2));
+    }
+
+    private static AirflowVerdict.Adequacy adequacy(double supply, WorkRate work, double factor) {
+        return AirflowCheck.compare(OptionalDouble.of(supply), 90, work, false, factor)
+                .value()
+                .orElseThrow()
+                .adequacy();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "150, 'The supply covers the breathing: 150 L/min supplied, peaks of about 150 L/min at x work.'",
+        "148, 'Warning, the peaks of the breath may draw in outside air: 148 L/min supplied, peaks of about 150 L/min at"
+                + " x work. Work slower, take more breaks, or use a unit with more flow.'",
+        "49, 'Warning, the wearer breathes more than the unit delivers: 49 L/min supplied, peaks of about 150 L/min at x"
+                + " work. Use a unit with more flow or breathing apparatus.'"
+    })
+    void verdictIsPutInWordsAndSoIsTheTimeItCanBeKeptUp(double supply, String words) {
+        WorkRate work = new WorkRate("x", 50, 149.2, 300, OptionalDouble.of(15));
+        Reckoned<AirflowVerdict> verdict =
+                (Reckoned<AirflowVerdict>) AirflowCheck.compare(OptionalDouble.of(supply), 40, work, false, 1);
+        assertEquals(words, verdict.result().says());
+        assertEquals(
+                "Nobody keeps up x work longer than 15 min.", verdict.remarks().get(1));
+    }
+
     /** US Standard Atmosphere 1976, first layer: 101325 Pa at 0 and 22632 Pa at 11000 m. */
     @Test
     void pressureFollowsTheStandardAtmosphere() {

@@ -1,6 +1,7 @@
 package org.fumewarden.endurance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -153,23 +154,6 @@ class ChangeScheduleTest {
                         .orElseGet(() -> bound.refusal().orElseThrow().name()));
     }
 
-    /** WE-33: Yoon-Nelson from the published pair 94 and 114 min (OSHA guidance, comparison page), derived. */
-    @Test
-    void measuredPairGivesItsBreakthroughCurve() {
-        YoonNelson curve = YoonNelson.through(new CurvePoint(94, 0.01), new CurvePoint(114, 0.10))
-                .value()
-                .orElseThrow();
-        assertEquals(8.34, curve.scale(), 0.005);
-        assertEquals(132.3, curve.halfTime(), 0.05);
-        assertEquals(15.9, curve.steepness(), 0.05);
-        assertEquals(94, curve.minutes(0.01), 1e-9);
-        assertEquals(
-                Refusal.NOT_MONOTONE,
-                YoonNelson.through(new CurvePoint(114, 0.01), new CurvePoint(94, 0.10))
-                        .refusal()
-                        .orElseThrow());
-    }
-
     /** GUV-R 190 p. 32: six months after opening, if the printed date does not come first. */
     @Test
     void shelfLifeEndsWithTheEarlierDate() {
@@ -184,6 +168,100 @@ class ChangeScheduleTest {
         assertEquals(
                 Refusal.BAD_NUMBER,
                 opened.bound(LocalDate.of(2026, 1, 9)).refusal().orElseThrow());
+    }
+
+    /** A test that carries alone does not carry a vapour for which the agent itself is the difficulty. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "LOW_BOILER, false", "MODEL_DOES_NOT_HOLD, false", "ABOVE_TEST_CONCENTRATION, false",
+        "TOO_HUMID, true", "EXIT_LIMIT_TOO_LOW, true", "NOT_GIVEN, true"
+    })
+    void someReasonsLeaveOnlyAMeasurement(Refusal reason, boolean given) {
+        Reckoning<Bound> standing = Reckoning.of(new Bound(BoundKind.TEST_CAPACITY, 100, "a test", true));
+        Reckoning<Bound> declined = new Refused<>(reason, "Not here.");
+        Reckoning<ChangeTime> time = ChangeSchedule.shortest(List.of(standing, declined));
+        assertEquals(given, time.value().isPresent());
+        Reckoning<Bound> fixed = Reckoning.of(new Bound(BoundKind.FIXED_USE_TIME, 40, "a table", false));
+        assertEquals(
+                40,
+                ChangeSchedule.shortest(List.of(standing, declined, fixed))
+                        .value()
+                        .orElseThrow()
+                        .minutes());
+    }
+
+    @Test
+    void refusalSaysWhatWasTried() {
+        Reckoning<Bound> thumb = Reckoning.of(new Bound(BoundKind.RULE_OF_THUMB, 100, "a thumb", false));
+        Reckoning<Bound> declined = new Refused<>(Refusal.TOO_HUMID, "Too humid.");
+        String end = " Maybe the maker has breakthrough data for this agent and flow; else supplied air.";
+        assertEquals(
+                "No change time can be given: the only method that gave one may not stand alone. Too humid." + end,
+                ((Refused<ChangeTime>) ChangeSchedule.shortest(List.of(thumb, shift(), declined))).sentence());
+        assertEquals(
+                "No change time can be given: no method holds for this use." + end,
+                ((Refused<ChangeTime>) ChangeSchedule.shortest(List.of(shift()))).sentence());
+    }
+
+    @ParameterizedTest(name = "{0} min: {1}")
+    @CsvSource({"1, 1", "1.9, 1", "0.99, 0"})
+    void timeBelowOneMinuteIsNone(double minutes, long expected) {
+        Reckoning<ChangeTime> time =
+                ChangeSchedule.shortest(List.of(Reckoning.of(new Bound(BoundKind.MEASURED, minutes, "a sheet", true))));
+        assertEquals(expected, time.value().map(ChangeTime::minutes).orElse(0L));
+        if (expected == 0) {
+            assertEquals(Refusal.BREAKS_THROUGH_AT_ONCE, time.refusal().orElseThrow());
+        }
+    }
+
+    @Test
+    void basisCountsTheBounds() {
+        Reckoning<Bound> one = Reckoning.of(new Bound(BoundKind.MEASURED, 60, "A sheet.", true));
+        Reckoning<Bound> two = Reckoning.of(new Bound(BoundKind.RULE_OF_THUMB, 100, "A thumb.", false));
+        assertEquals(
+                "Change after 60 min of use at the latest, sooner on any smell, taste or irritation. Basis: measured"
+                        + " breakthrough, the shortest of 3 bounds. A sheet.",
+                ChangeSchedule.shortest(List.of(one, two, shift()))
+                        .value()
+                        .orElseThrow()
+                        .basisSentence());
+    }
+
+    @ParameterizedTest(name = "boiling at {0} C: {1}")
+    @CsvSource({"65, false", "65.1, true", "NaN, false"})
+    void ruleOfThumbHoldsAboveItsBoilingPoint(double boils, boolean held) {
+        double lowest = Tables.value("service-life-rules", "lowest-boiling-point");
+        assertEquals(
+                held,
+                Tables.ruleOfThumb()
+                        .bound(boils - 65 + lowest, use(100, 20))
+                        .value()
+                        .isPresent());
+    }
+
+    /** Shared by equal filters: 180 L/min over two are 90 each. */
+    @Test
+    void flowIsSharedByEqualFilters() {
+        assertEquals(new FilterFlow(90, true), FilterFlow.ofBlower(180, 2));
+        assertEquals(new FilterFlow(20, false), FilterFlow.ofBreathing(40, 2));
+    }
+
+    @ParameterizedTest(name = "printed {0}, opened {1}: {2}")
+    @CsvSource({
+        "2026-07-09, 2026-01-10, 2026-07-09",
+        "2026-07-10, 2026-01-10, 2026-07-10",
+        "2026-07-11, 2026-01-10, 2026-07-10"
+    })
+    void printedDateEndsAnOpenedFilterToo(LocalDate printed, LocalDate opened, LocalDate last) {
+        assertEquals(last, new ShelfLife(printed, Optional.of(opened), 6).lastDay());
+    }
+
+    @Test
+    void shelfLifeNeedsADate() {
+        LocalDate day = LocalDate.of(2026, 3, 2);
+        assertEquals(day, new ShelfLife(day, Optional.of(day), 0).lastDay(), "none after opening");
+        assertThrows(IllegalArgumentException.class, () -> new ShelfLife(day, Optional.of(day), -1));
+        assertThrows(IllegalArgumentException.class, () -> new ShelfLife(null, Optional.of(day), 6));
     }
 
     private static Reckoning<Bound> shift() {

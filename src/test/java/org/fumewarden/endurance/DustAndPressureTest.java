@@ -78,6 +78,77 @@ class DustAndPressureTest {
                         .orElseThrow());
     }
 
+    /** By hand: 1 mg/m3 at 180 L/min is 0.18 mg/min, half of it captured. */
+    @Test
+    void onlyTheCapturedShareLoadsTheSet() {
+        DustLoad load = DustLoad.of(1, 180, 0.5, 0.4).value().orElseThrow();
+        assertEquals(0.09, load.milligramsPerMinute(), 1e-12);
+        assertEquals(0.036, load.onPreFilter(), 1e-12);
+        assertEquals(0.054, load.onMainFilter(), 1e-12);
+    }
+
+    /**
+     * By hand: 420 Pa at 95 L/min are 397.9 at 90; 100 mg on 0.05 m2 at 90 L/min give 60, 30 and 6 Pa for the three
+     * cases; 0.9 mg/min on each of two filters reach 600 Pa after 202.1 Pa over 0.54, 0.27 and 0.054 Pa/min.
+     */
+    @Test
+    void eachCaseOfTheCakeIsReckoned() {
+        double clean = 420 * 90 / 95.0;
+        Span loaded = P3_AT_LIMIT.loaded(90, 100);
+        assertEquals(clean + 6, loaded.low(), 1e-9);
+        assertEquals(clean + 60, loaded.high(), 1e-9);
+        Span minutes = P3_AT_LIMIT.minutesTo(600, 90, 0.9);
+        assertEquals((600 - clean) / 0.54, minutes.low(), 1e-9);
+        assertEquals((600 - clean) / 0.27, minutes.likely(), 1e-9);
+        assertEquals((600 - clean) / 0.054, minutes.high(), 1e-9);
+        assertEquals(Span.exactly(0), P3_AT_LIMIT.minutesTo(clean, 90, 0.9));
+        assertEquals(Span.exactly(0), P3_AT_LIMIT.minutesTo(clean - 1, 90, 0));
+        assertEquals(
+                (600 - clean) / 0.54, cadence(load(10, 0), Optional.empty()).mainFilterMinutes(), 1e-9);
+    }
+
+    @Test
+    void cadenceIsPutInWords() {
+        String main = "Particle filter: replace at the first warning stage, by the model after about 374 min of wear."
+                + " Never clean, knock out or blow through a filter.";
+        assertEquals(main, cadence(load(10, 0), Optional.empty()).says());
+        // 40 % on the main filter: 202.1 / (0.36 * 0.6)
+        assertEquals(
+                "Pre-filter: replace every 92 min of wear, 6 in a shift. " + main.replace("374", "935"),
+                cadence(load(10, 0.6), Optional.of(100.0)).says());
+    }
+
+    @ParameterizedTest(name = "{0} filters, {1} L/min, warning {2} Pa, holds {3} mg, {4} min: {5}")
+    @CsvSource({
+        "0, 180, 600, 100, 480, BAD_NUMBER",
+        "2, 0, 600, 100, 480, BAD_NUMBER",
+        "2, 180, 0, 100, 480, BAD_NUMBER",
+        "2, 180, 600, 0, 480, BAD_NUMBER",
+        "2, 180, 600, 100, 0, BAD_NUMBER",
+        "2, 190, 420, 100, 480, OUTSIDE_TABLE",
+        "2, 190, 420.1, 100, 480, ''"
+    })
+    void cadenceNeedsRoomBelowTheWarning(
+            int filters, double flow, double warning, double holds, double shift, String refusal) {
+        assertEquals(
+                refusal,
+                FilterCadence.of(load(1, 0.5), P3_AT_LIMIT, filters, flow, warning, Optional.of(holds), shift)
+                        .refusal()
+                        .map(Enum::name)
+                        .orElse(""));
+    }
+
+    @ParameterizedTest(name = "flow {0}, filters {1}, start {2} Pa")
+    @CsvSource({"0, 2, 200", "180, 0, 200", "180, 2, 0"})
+    void blowerThatCannotBeIsRefused(double flow, int filters, double pascals) {
+        assertEquals(
+                Refusal.BAD_NUMBER,
+                blower(flow, filters, pascals, 1000)
+                        .runTime(Span.exactly(40), load(1, 0), P3_AT_LIMIT)
+                        .refusal()
+                        .orElseThrow());
+    }
+
     private static FilterCadence cadence(DustLoad load, Optional<Double> holds) {
         return FilterCadence.of(load, P3_AT_LIMIT, 2, 180, 600, holds, 480)
                 .value()

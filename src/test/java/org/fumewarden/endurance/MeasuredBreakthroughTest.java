@@ -54,6 +54,38 @@ class MeasuredBreakthroughTest {
         assertEquals(60, minutes(both, use(5, 0.5, 90, 40, 20), false));
     }
 
+    /** By hand: 1018 min over ten for ten times the gas, over two for twice the flow. */
+    @Test
+    void timeIsShortenedInInverseProportionUpToTenfold() {
+        assertEquals(101.8, minutes(TOLUENE, use(500, 5, 53.3, 50, 22), true), 1e-9);
+        Refused<Bound> faster = (Refused<Bound>) TOLUENE.bound(use(50, 5, 106.6, 50, 22), true);
+        assertEquals(509, faster.shortens().orElseThrow().minutes(), 1e-9);
+        assertEquals(
+                "The use is harder than the measurement in OSHA static table in flow through one filter. Maybe another"
+                        + " line of it.",
+                faster.sentence());
+    }
+
+    @ParameterizedTest(name = "{0} ppm: {1}")
+    @CsvSource({
+        "50, '; the use is no harder in concentration, so the time is taken as it stands.'",
+        "100, ', shortened in inverse proportion to 100 ppm here.'"
+    })
+    void sentenceSaysWhetherTheTimeWasShortened(double ppm, String end) {
+        Bound bound = TOLUENE.bound(use(ppm, 5, 53.3, 50, 22), true).value().orElseThrow();
+        assertEquals("1018 min measured at 50 ppm and 53.3 L/min (OSHA static table)" + end, bound.says());
+        assertTrue(bound.standsAlone());
+    }
+
+    @ParameterizedTest(name = "{0} min at {1} ppm and {2} L/min")
+    @CsvSource({"0, 50, 53.3", "60, 0, 53.3", "60, 50, 0", "NaN, 50, 53.3"})
+    void measurementThatCannotBeIsRefused(double minutes, double ppm, double flow) {
+        MeasuredBreakthrough line = new MeasuredBreakthrough(minutes, ppm, 5, flow, 0, 50, 22, "a sheet");
+        assertEquals(
+                Refusal.BAD_NUMBER,
+                line.bound(use(10, 5, 20, 30, 10), true).refusal().orElseThrow());
+    }
+
     private static double minutes(MeasuredBreakthrough line, GasUse use, boolean adsorbed) {
         return line.bound(use, adsorbed).value().orElseThrow().minutes();
     }

@@ -14,38 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RunTimeTest {
     private static final PackRules RULES = Tables.packRules();
 
-    /**
-     * WE-51: student thesis on a self-built unit, section 7.2: 6000 mAh, 12.2 to 9 V, HEPA filter, below 115 L/min after
-     * about 280 min, dead after more than 7 h. The start flow is not printed; 139.4 L/min is what its figures imply.
-     */
-    @Test
-    void minimumFlowEndsTheRunLongBeforeTheBatteryDies() {
-        VoltageSag sag = new VoltageSag(12.2, 9);
-        double minutes = sag.minutesToMinimumFlow(139.4, 115, 420).value().orElseThrow();
-        assertEquals(280, minutes, 1);
-        RunTime run = RunTime.earlier(Span.exactly(420), Span.exactly(minutes), RunTime.Basis.MODELLED);
-        assertEquals(RunTime.End.MINIMUM_FLOW, run.end());
-        assertTrue(run.minutes().high() < 420);
-    }
-
-    @ParameterizedTest(name = "starting at {0} L/min")
-    @CsvSource({"115, 0", "200, 420"})
-    void sagNeverRunsBeyondTheBattery(double start, double expected) {
-        assertEquals(
-                expected,
-                new VoltageSag(12.2, 9)
-                        .minutesToMinimumFlow(start, 115, 420)
-                        .value()
-                        .orElseThrow(),
-                1e-9);
-        assertEquals(
-                Refusal.BELOW_MINIMUM_FLOW,
-                new VoltageSag(12.2, 9)
-                        .minutesToMinimumFlow(114.9, 115, 420)
-                        .refusal()
-                        .orElseThrow());
-    }
-
     @Test
     void modelSolvesItsOwnEnergyBalance() {
         FilterPressure pressure = new FilterPressure(200, 90, 0.05, Tables.blower("cake-resistance"));
@@ -147,6 +115,108 @@ class RunTimeTest {
                         .orElseThrow()
                         .low(),
                 1e-12);
+    }
+
+    /** By hand between -20 C (0.50, 0.60, 0.70) and 0 C (0.75, 0.80, 0.85), a quarter of the way up. */
+    @Test
+    void coldIsReadOnStraightLines() {
+        Span quarter = Tables.cold().share(-15).value().orElseThrow();
+        assertEquals(0.5625, quarter.low(), 1e-12);
+        assertEquals(0.65, quarter.likely(), 1e-12);
+        assertEquals(0.7375, quarter.high(), 1e-12);
+        assertEquals(new Span(0.5, 0.6, 0.7), Tables.cold().share(-20).value().orElseThrow());
+        assertEquals(Span.exactly(1), Tables.cold().share(45).value().orElseThrow());
+        Refused<Span> refused = (Refused<Span>) Tables.cold().share(Double.NaN);
+        assertTrue(refused.sentence().startsWith("NaN C is outside the table of the pack, -20 C to 45 C."));
+    }
+
+    @Test
+    void coldTableRisesByTemperature() {
+        ColdTable.Row zero = new ColdTable.Row(0, Span.exactly(0.8));
+        ColdTable.Row warm = new ColdTable.Row(20, Span.exactly(1));
+        ColdTable.Row hot = new ColdTable.Row(45, Span.exactly(1));
+        assertEquals(2, new ColdTable(List.of(zero, warm)).rows().size());
+        assertThrows(IllegalArgumentException.class, () -> new ColdTable(List.of(zero)));
+        assertThrows(IllegalArgumentException.class, () -> new ColdTable(List.of(zero, zero)));
+        assertThrows(IllegalArgumentException.class, () -> new ColdTable(List.of(warm, zero, hot)));
+        assertThrows(IllegalArgumentException.class, () -> new ColdTable(List.of(zero, hot, warm)));
+    }
+
+    /** By hand: 3 years and 150 cycles; low 0.8^3 x 0.9, high 0.96^3 x 0.94, likely the root of their product. */
+    @Test
+    void ageAndCyclesMultiply() {
+        Pack pack = new Pack(100, 1, 3, 150, OptionalDouble.empty());
+        Span share = PackShare.of(pack, RULES, Tables.cold(), 20).value().orElseThrow();
+        assertEquals(0.4608, share.low(), 1e-9);
+        assertEquals(0.83165184, share.high(), 1e-9);
+        assertEquals(Math.sqrt(0.4608 * 0.83165184), share.likely(), 1e-9);
+    }
+
+    @Test
+    void healthAndColdMultiply() {
+        Pack pack = new Pack(100, 1, 0, 0, OptionalDouble.of(0.9));
+        Span share = PackShare.of(pack, RULES, Tables.cold(), 0).value().orElseThrow();
+        assertEquals(new Span(0.9 * 0.75, 0.9 * 0.8, 0.9 * 0.85), share);
+    }
+
+    @ParameterizedTest(name = "health {0}: {1}")
+    @CsvSource({"0.8, ''", "0.79, 'The pack has probably less than 80 % of its capacity left: replace it.'"})
+    void packBelowItsEndOfLifeIsToBeReplaced(double health, String remark) {
+        Pack pack = new Pack(100, 1, 0, 0, OptionalDouble.of(health));
+        Reckoned<Span> share = (Reckoned<Span>) PackShare.of(pack, RULES, Tables.cold(), 20);
+        assertEquals(remark, String.join(" ", share.remarks()));
+    }
+
+    @Test
+    void emptyPackSaysItsCharge() {
+        Pack pack = new Pack(100, 0.04, 0, 0, OptionalDouble.empty());
+        Refused<Span> refused = (Refused<Span>) PackShare.usable(pack, RULES, Tables.cold(), 20);
+        assertEquals(
+                "The pack is at 4 %, not above the reserve of 5 %: do not start work. Maybe fit a charged pack.",
+                refused.sentence());
+    }
+
+    @ParameterizedTest(name = "{0}, {1}, {2} ending by {3}, {4}: {5}")
+    @CsvSource({
+        "59.9, 80, 90.5, RESERVE, MODELLED, '59 to 90 min, likely 80 min, until the pack is at its reserve (modelled)'",
+        "60, 60, 60.9, MINIMUM_FLOW, OWN_CURVE, '60 min, until the flow is at its minimum (own curve)'"
+    })
+    void runTimeIsPutInWords(
+            double low, double likely, double high, RunTime.End end, RunTime.Basis basis, String words) {
+        assertEquals(words, new RunTime(new Span(low, likely, high), end, basis).words());
+    }
+
+    @Test
+    void earlierEndIsFoundAtEachPlace() {
+        RunTime run = RunTime.earlier(new Span(50, 60, 70), new Span(50, 55, 90), RunTime.Basis.MODELLED);
+        assertEquals(new Span(50, 55, 70), run.minutes());
+        assertEquals(RunTime.End.RESERVE, run.end(), "both at once: the pack is named");
+        assertEquals(
+                RunTime.End.MINIMUM_FLOW,
+                RunTime.earlier(Span.exactly(50), Span.exactly(49.9), RunTime.Basis.MODELLED)
+                        .end());
+    }
+
+    @Test
+    void curveWithAPointThatCannotBeIsRefused() {
+        for (double[] bad : List.of(
+                new double[] {0, 5, 1, -0.1}, new double[] {0, 5, Double.NaN, 4}, new double[] {0, Double.NaN, 1, 4})) {
+            assertEquals(
+                    Refusal.BAD_NUMBER,
+                    EnduranceCurve.of("pack", points(bad), true).refusal().orElseThrow());
+        }
+        assertEquals(
+                Span.exactly(0), curve(0, 5, 1, 0).hours(1).value().orElseThrow(), "a filter that stops it at once");
+    }
+
+    @Test
+    void runTimeIsRefusedBeyondTheCurve() {
+        assertEquals(
+                Refusal.OUTSIDE_TABLE,
+                curve(0, 10, 1, 8)
+                        .runTime(2, 1, Span.exactly(1), RULES)
+                        .refusal()
+                        .orElseThrow());
     }
 
     @Test

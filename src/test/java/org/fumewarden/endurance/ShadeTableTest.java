@@ -1,6 +1,7 @@
 package org.fumewarden.endurance;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -49,6 +50,33 @@ class ShadeTableTest {
     @Test
     void tableReadOnceGivesNoMinimum() {
         assertInstanceOf(ShadeAdvice.SeeStandard.class, SUGGESTED.advise(MINIMUM, "covered-electrode", 200));
+    }
+
+    @Test
+    void tableKnowsItsProcessesAndWhatTheyGoBy() {
+        assertTrue(MINIMUM.has("covered-electrode"));
+        assertFalse(MINIMUM.has("submerged-arc"));
+        assertEquals(ShadeTable.By.CURRENT, MINIMUM.by("covered-electrode"));
+        assertEquals(ShadeTable.By.THICKNESS, MINIMUM.by("oxygen-cutting"));
+        assertEquals(ShadeTable.By.ANY, MINIMUM.by("submerged-arc"));
+    }
+
+    @ParameterizedTest(name = "suggested {0}, cross-checked {1}: {2}")
+    @CsvSource({
+        "9, true, ''",
+        "10, true, ' Suggested 10 (the other).'",
+        "12, false, ' Suggested 12 (the other, read once).'"
+    })
+    void suggestionIsNeverLighterAndSaysHowWellItWasRead(int suggested, boolean checked, String more) {
+        ShadeTable minimum =
+                new ShadeTable("the law", true, List.of(new ShadeTable.Row("arc", ShadeTable.By.CURRENT, 60, 160, 10)));
+        ShadeTable other = new ShadeTable(
+                "the other", checked, List.of(new ShadeTable.Row("arc", ShadeTable.By.CURRENT, 60, 160, suggested)));
+        ShadeAdvice.Shade shade = assertInstanceOf(ShadeAdvice.Shade.class, minimum.advise(other, "arc", 100));
+        assertEquals(
+                "Shade 10 or darker (the law)." + more
+                        + " Start too dark, go lighter until the weld can be seen, never below the minimum.",
+                shade.says());
     }
 
     @Test

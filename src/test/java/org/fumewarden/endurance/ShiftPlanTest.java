@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Shift plans; quick charge to 80 % and the 5 % reserve are common practice, no source. */
 class ShiftPlanTest {
@@ -67,7 +69,7 @@ class ShiftPlanTest {
         ShiftPlan plan = plan(needs(300, 300, 1, NEVER, 0, false, 0));
         assertTrue(plan.lasts());
         assertEquals(List.of(new PlanStep(240, PlanStep.Action.SWAP_PACK, true)), plan.steps());
-        assertEquals(1, plan.sparePacksUsed());
+        assertEquals(1, plan.packsToCarry());
     }
 
     @Test
@@ -149,6 +151,149 @@ class ShiftPlanTest {
         ShiftNeeds noBreak =
                 new ShiftNeeds(List.of(10.0, 10.0), List.of(), 100, 100, 0, NEVER, 0, false, 0, Tables.packRules());
         assertEquals(Refusal.BAD_NUMBER, ShiftPlan.of(noBreak).refusal().orElseThrow());
+    }
+
+    /** By hand: 10 min at 1 % a minute add 0.1 of 380/0.95 = 400 min to the 50 left; 90 in all, below 0.75 x 400. */
+    @Test
+    void chargeOfABreakIsReckonedToTheMinute() {
+        ShiftPlan enough = plan(charging(90));
+        assertTrue(enough.lasts());
+        assertEquals(List.of(new PlanStep(50, PlanStep.Action.QUICK_CHARGE, true)), enough.steps());
+        assertEquals(1, plan(charging(91)).shortByMinutes());
+    }
+
+    private static ShiftNeeds charging(double secondStretch) {
+        return new ShiftNeeds(
+                List.of(50.0, secondStretch), List.of(10.0), 380, 100, 0, NEVER, 0, true, 0.01, Tables.packRules());
+    }
+
+    @Test
+    void packAboveTheQuickChargeIsLeftAlone() {
+        // 310 of 400 min are left, the quick charge ends at 315.8; a later break finds 316 and more untouched
+        ShiftNeeds low = new ShiftNeeds(
+                List.of(90.0, 300.0), List.of(30.0), 400, 400, 0, NEVER, 0, true, 0.01, Tables.packRules());
+        assertEquals(1, plan(low).steps().size());
+        ShiftNeeds high = new ShiftNeeds(
+                List.of(80.0, 300.0), List.of(30.0), 400, 400, 0, NEVER, 0, true, 0.01, Tables.packRules());
+        assertEquals(List.of(), plan(high).steps());
+    }
+
+    @Test
+    void changeInABreakIsMadeOnlyWhereItIsNeededAndEnough() {
+        assertEquals(List.of(), plan(stretches(100, 200, 300, 1, NEVER, 0)).steps(), "200 min of the pack are left");
+        assertEquals(
+                List.of(new PlanStep(100, PlanStep.Action.SWAP_PACK, true)),
+                plan(stretches(100, 300, 300, 3, NEVER, 0)).steps(),
+                "a full pack lasts just as long as the work ahead");
+        assertEquals(
+                List.of(new PlanStep(330, PlanStep.Action.SWAP_PACK, false)),
+                plan(stretches(100, 301, 300, 1, NEVER, 0)).steps(),
+                "no pack lasts that long, so the fitted one is used up: 100 + 30 of break + 200");
+        assertEquals(List.of(), plan(stretches(100, 200, 500, 0, 300, 1)).steps(), "200 min of the filter are left");
+        assertEquals(
+                List.of(new PlanStep(100, PlanStep.Action.CHANGE_FILTER, true)),
+                plan(stretches(100, 300, 500, 0, 300, 3)).steps());
+        assertEquals(
+                List.of(new PlanStep(330, PlanStep.Action.CHANGE_FILTER, false)),
+                plan(stretches(100, 301, 500, 0, 300, 1)).steps());
+        assertEquals(
+                List.of(
+                        new PlanStep(100, PlanStep.Action.SWAP_PACK, true),
+                        new PlanStep(100, PlanStep.Action.CHANGE_FILTER, true)),
+                plan(stretches(100, 250, 300, 1, 300, 1)).steps());
+    }
+
+    @Test
+    void filterThatIsNotAtHandIsNotFitted() {
+        ShiftPlan plan = plan(stretches(100, 250, 500, 0, 300, 0));
+        assertEquals(50, plan.shortByMinutes());
+        assertEquals(List.of(new PlanStep(330, PlanStep.Action.STOP, false)), plan.steps());
+    }
+
+    @Test
+    void onlyWhatTheShiftNeedsIsCarried() {
+        ShiftPlan plan = plan(stretches(100, 300, 300, 3, 300, 2));
+        assertEquals(
+                "Carry: charged spare packs 1, new filter sets 1, pre-filters 2, and the flow indicator. Check the flow"
+                        + " after every change.",
+                plan.words(2).get(3));
+    }
+
+    /** The plan stops at 200 min with the clogged filter, before the pack is spent; with new filters it needs the pack. */
+    @Test
+    void whatIsCarriedCountsWhatTheRemedyMakesPossible() {
+        ShiftPlan plan = plan(needs(300, 300, 1, 200, 0, false, 0));
+        assertEquals(new Remedy(0, 2, false, false), plan.remedy().orElseThrow());
+        assertEquals(1, plan.packsToCarry());
+        assertEquals(2, plan.filtersToCarry());
+        assertEquals("carry 2 more filter sets", plan.remedy().orElseThrow().words());
+        assertEquals("carry 1 more filter set", new Remedy(0, 1, false, false).words());
+        assertEquals(
+                "charge the fitted pack fully before the shift, and quick charge the pack in the breaks, and carry 2 more"
+                        + " charged packs",
+                new Remedy(2, 0, true, true).words());
+        ShiftPlan more = plan(needs(300, 300, 0, 200, 0, false, 0));
+        assertEquals(new Remedy(1, 2, false, false), more.remedy().orElseThrow());
+        assertEquals(1, more.packsToCarry());
+        assertEquals(
+                "DOES NOT LAST THE SHIFT: 250 min of wear short. Smallest change: carry 1 more charged pack, and carry 2"
+                        + " more filter sets.",
+                more.words(0).get(0));
+    }
+
+    @Test
+    void remedyIsSoughtUpToTwentyFourPacks() {
+        assertEquals(
+                new Remedy(24, 0, false, false),
+                plan(needs(18, 18, 0, NEVER, 0, false, 0)).remedy().orElseThrow());
+        assertEquals(
+                Optional.empty(), plan(needs(17.9, 17.9, 0, NEVER, 0, false, 0)).remedy());
+    }
+
+    /** Where charging does nothing, the remedy does not ask for it. */
+    @Test
+    void remedyAsksForNothingThatDoesNotHelp() {
+        ShiftNeeds full = needs(400, 400, 0, NEVER, 0, true, 0.0001);
+        assertEquals(new Remedy(1, 0, false, false), plan(full).remedy().orElseThrow());
+    }
+
+    @ParameterizedTest(name = "work {0}, break {1}: refused {2}")
+    @CsvSource({
+        "1, 0, false",
+        "1440, 1440, false",
+        "0.9, 0, true",
+        "1440.1, 0, true",
+        "NaN, 0, true",
+        "60, -0.1, true",
+        "60, 1440.1, true",
+        "60, NaN, true"
+    })
+    void stretchesAndBreaksOfADayAreTaken(double work, double pause, boolean refused) {
+        ShiftNeeds needs = new ShiftNeeds(
+                List.of(60.0, work), List.of(pause), 100, 100, 0, NEVER, 0, false, 0, Tables.packRules());
+        assertEquals(refused, ShiftPlan.of(needs).refusal().isPresent());
+    }
+
+    /** 0 to 45 C for charging: from memory, as the table says. */
+    @ParameterizedTest(name = "{0} C: {1}")
+    @CsvSource({"-0.1, false", "0, true", "20, true", "45, true", "45.1, false", "NaN, false"})
+    void packIsChargedOnlyBetweenItsTemperatures(double temperature, boolean allowed) {
+        assertEquals(allowed, Tables.packRules().mayCharge(temperature));
+    }
+
+    private static ShiftNeeds stretches(
+            double first, double second, double pack, int packs, double filter, int filters) {
+        return new ShiftNeeds(
+                List.of(first, second),
+                List.of(30.0),
+                pack,
+                pack,
+                packs,
+                filter,
+                filters,
+                false,
+                0,
+                Tables.packRules());
     }
 
     private static ShiftNeeds needs(

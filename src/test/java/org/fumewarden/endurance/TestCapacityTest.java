@@ -72,6 +72,19 @@ class TestCapacityTest {
         assertTrue(asTested.result().standsAlone());
     }
 
+    @Test
+    void flowAboveTheTestIsPutInWords() {
+        Reckoned<Bound> bound = (Reckoned<Bound>) TestCapacityBound.bound(
+                Tables.test("B2", "hydrogen-sulfide"),
+                use(200, 10, 180, 70, 20),
+                HeldLike.testGasBoundByReaction(),
+                false);
+        assertEquals(
+                "The filter was tested at 30 L/min and meets 180 L/min, where its bed is used less fully: this time may"
+                        + " not stand alone. Maybe the maker states a test at the flow of this unit.",
+                bound.remarks().get(0));
+    }
+
     /** 42 CFR 84.207: minimum life halved where one cartridge covers more than one type of gas. */
     @Test
     void cartridgeForSeveralTypesHasHalfTheLife() {

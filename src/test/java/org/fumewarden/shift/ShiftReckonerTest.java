@@ -19,7 +19,11 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.endurance.ChangeTime;
+import org.fumewarden.endurance.EnduranceCurve;
 import org.fumewarden.endurance.MeasuredBreakthrough;
+import org.fumewarden.endurance.Reckoning;
+import org.fumewarden.endurance.Refusal;
+import org.fumewarden.endurance.ShiftPlan;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
@@ -105,6 +109,60 @@ final class ShiftReckonerTest {
             }
         }
         assertTrue(timed > RUNS / 20, "only " + timed + " runs had a change time");
+    }
+
+    /** A clean filter that already stands at its warning stage lasts no shift; one whose figures are missing does not stop the plan. */
+    @Test
+    void filterAtItsWarningStageBarsThePlan() {
+        assertTrue(plan(List.of(measure("warning-pressure", "kit.warning-pressure", 400)))
+                .value()
+                .isPresent());
+        assertTrue(plan(List.of()).value().isPresent());
+        assertEquals(
+                Refusal.OUTSIDE_TABLE,
+                plan(List.of(measure("warning-pressure", "kit.warning-pressure", 200)))
+                        .refusal()
+                        .orElseThrow());
+    }
+
+    private static Reckoning<ShiftPlan> plan(List<Input> more) {
+        List<Input> inputs = new ArrayList<>(List.of(
+                new Exposure(
+                        "welding-fume",
+                        Averaging.TWA,
+                        decimal(2),
+                        Unit.MG_M3,
+                        "value as given",
+                        false,
+                        "exposures.0.twa"),
+                measure("time-on-task", "task.time-on-task", 300),
+                measure("temperature", "atmosphere.temperature", 20),
+                measure("measured-flow", "kit.measured-flow", 190),
+                measure("minimum-design-flow", "kit.minimum-design-flow", 170),
+                measure("battery-charge", "kit.battery-charge", 100),
+                measure("filters-fitted", "kit.filters-fitted", 1),
+                measure("filter-clean-pressure", "kit.filter-clean-pressure", 200),
+                measure("filter-area", "kit.filter-area", 2000)));
+        inputs.addAll(more);
+        EnduranceCurve curve = new EnduranceCurve(
+                "long", List.of(new EnduranceCurve.Point(0, 9), new EnduranceCurve.Point(5, 6)), true);
+        return new ShiftReckoner(
+                        new Task(
+                                "plan",
+                                "gb",
+                                DAY,
+                                inputs,
+                                List.of(),
+                                "task",
+                                Map.of(),
+                                List.of(curve),
+                                Map.of(),
+                                List.of()),
+                        ROWS,
+                        TABLES,
+                        Set.of())
+                .reckon()
+                .plan();
     }
 
     @Test

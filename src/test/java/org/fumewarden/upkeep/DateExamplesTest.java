@@ -2,6 +2,7 @@ package org.fumewarden.upkeep;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -100,6 +101,7 @@ class DateExamplesTest {
         "2024-12-31, P14M, 'FREQ=MONTHLY;INTERVAL=14;BYMONTHDAY=28,29,30,31;BYSETPOS=-1'",
         "2025-08-31, P3M, 'FREQ=MONTHLY;INTERVAL=3;BYMONTHDAY=28,29,30,31;BYSETPOS=-1'",
         "2025-03-15, P1M, 'FREQ=MONTHLY;BYMONTHDAY=15'",
+        "2025-03-28, P1M, 'FREQ=MONTHLY;BYMONTHDAY=28'",
         "2024-02-29, P1Y, 'FREQ=MONTHLY;INTERVAL=12;BYMONTHDAY=28,29;BYSETPOS=-1'"
     })
     void recurrenceRulesGiveTheSameDays(LocalDate anchor, Period period, String rule) {
@@ -108,6 +110,12 @@ class DateExamplesTest {
         List<LocalDate> ours = Days.series(anchor, period, 8);
         assertEquals(
                 ours, expanded.stream().filter(d -> d.isAfter(anchor)).limit(8).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"P0M", "P1M1D", "-P1M", "P30D"})
+    void periodsWithoutAMonthlyRuleAreRefused(Period period) {
+        assertThrows(StoreException.class, () -> Days.recurrence(day("2025-01-31"), period));
     }
 
     /** RFC 5545 section 3.3.10 ignores invalid dates: a plain monthly rule from a 31st visits only months that have one. */

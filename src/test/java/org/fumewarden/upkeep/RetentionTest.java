@@ -128,6 +128,82 @@ class RetentionTest {
                 kept(wearer(""), unstated, bloodOn("2025-06-15")).get(1).why().contains("states no period"));
     }
 
+    /** A rule for another kind of item or another deed orders nothing here; a rule for the family of the deed does. */
+    @Test
+    void onlyRulesForTheItemAndTheDeedCount() {
+        List<Duty> others = List.of(
+                kept("unit", Subject.UNIT, "medical/lead-blood", "record made + P5Y"),
+                kept("other", Subject.WEARER, "medical/other", "record made + P5Y"),
+                kept("longer", Subject.WEARER, "medical/lead-blood-again", "record made + P5Y"));
+        Retention.Kept none = kept(wearer(""), others, bloodOn("2025-06-15")).get(1);
+        assertEquals("no rule was found, so it is kept", none.why());
+        assertEquals(Optional.empty(), none.keepThrough());
+        assertEquals(List.of(), none.duties());
+        assertFalse(none.mayGo(LocalDate.parse("2999-01-01")));
+    }
+
+    @Test
+    void ruleForTheFamilyOfTheDeedCounts() {
+        List<Duty> family = List.of(kept("family", Subject.WEARER, "medical", "record made + P5Y"));
+        assertEquals(
+                Optional.of(LocalDate.parse("2030-06-15")),
+                kept(wearer(""), family, bloodOn("2025-06-15")).get(1).keepThrough());
+    }
+
+    /** What is owed for a wearer and mask is on record with the wearer. */
+    @Test
+    void rulesForWearerAndMaskCountForTheWearer() {
+        List<Duty> pair = List.of(kept("pair", Subject.WEARER_MASK, "medical/lead-blood", "record made + P5Y"));
+        assertEquals(
+                Optional.of(LocalDate.parse("2030-06-15")),
+                kept(wearer(""), pair, bloodOn("2025-06-15")).get(1).keepThrough());
+        assertEquals(
+                "no rule was found, so it is kept",
+                kept(
+                                Samples.powered("U-014"),
+                                List.of(kept("pair", Subject.WEARER_MASK, "examination", "record made + P5Y")),
+                                Samples.examined("U-014", "2024-02-29", Result.PASSED))
+                        .get(1)
+                        .why());
+    }
+
+    /** Only a later entry of the same deed moves the end: the questionnaire of 2026 does not prolong the blood of 2025. */
+    @Test
+    void lastEntryMeansTheLastOfItsKind() {
+        List<Duty> duties = List.of(kept("forty", Subject.WEARER, "medical/lead-blood", "last entry + P40Y"));
+        Draft other = new Draft(
+                "W-01",
+                LocalDate.parse("2026-01-10"),
+                "physician",
+                new Details.Medical(Result.PASSED, "respirator", "", "", Optional.of(true), "", ""));
+        assertEquals(
+                Optional.of(LocalDate.parse("2065-06-15")),
+                kept(wearer(""), duties, bloodOn("2025-06-15"), other).get(1).keepThrough());
+    }
+
+    /** "Record made" is the day of the writing where that comes after the deed. */
+    @Test
+    void recordWrittenLateIsKeptFromTheWriting() {
+        Item wearer = wearer("");
+        List<Duty> duties = List.of(kept("blood", Subject.WEARER, "medical/lead-blood", "record made + P5Y"));
+        try (Store store = Store.open(folder.resolve("late.db"))) {
+            store.append(
+                    Draft.registering(wearer, LocalDate.parse("2020-01-01"), "stores"),
+                    Instant.parse("2020-01-01T08:00:00Z"));
+            store.append(bloodOn("2025-06-15"), Instant.parse("2025-07-01T08:00:00Z"));
+            assertEquals(
+                    Optional.of(LocalDate.parse("2030-07-01")),
+                    new Retention(store, duties).of(wearer).get(1).keepThrough());
+        }
+    }
+
+    @Test
+    void onlyIntervalsAndSingleDeedsFallDueOnADay() {
+        for (Frequency frequency : Frequency.values()) {
+            assertEquals(frequency == Frequency.MAX_INTERVAL || frequency == Frequency.ONCE, frequency.dated());
+        }
+    }
+
     @Test
     void aRuleThatCannotBeReadIsRefused() {
         StoreException refused = assertThrows(StoreException.class, () -> Keep.parse("five years"));

@@ -1,0 +1,457 @@
+package org.fumewarden.exposure;
+
+import static org.fumewarden.exposure.AirVectors.need;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fumewarden.exposure.AnalyticalError.Band;
+import org.fumewarden.exposure.AnalyticalError.Finding;
+import org.fumewarden.exposure.Appraisal.Question;
+import org.fumewarden.exposure.Compliance.Decision;
+import org.fumewarden.exposure.TimeWeightedAverage.Unsampled;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Decisions just below, at and just above the figure that turns them; figures of EN 689:2018 from memory. */
+class EdgesTest {
+    private static SampleSet set(double... values) {
+        List<Sample> samples = new ArrayList<>();
+        for (double value : values) {
+            samples.add(value > 0 ? Sample.found(value) : Sample.below(-value));
+        }
+        return need(SampleSet.of(samples));
+    }
+
+    /** EN 689:2018 5.5.2: below 0.1, 0.15 or 0.2 of the limit for 3, 4 or 5 samples; above the limit is over it. */
+    @ParameterizedTest(name = "{0} against {1}: {2} {3}")
+    @CsvSource({
+        "9.9 9.9 9.9, 100, COMPLIANT, SOUND",
+        "9.9 9.9 10, 100, NO_DECISION, TOO_FEW",
+        "9.9 9.9 100, 100, NO_DECISION, TOO_FEW",
+        "9.9 9.9 100.1, 100, NON_COMPLIANT, SOUND",
+        "9.9 -9.9 9.9, 100, COMPLIANT, SOUND",
+        "9.9 -99 9.9, 100, NO_DECISION, TOO_FEW",
+        "9.9 -100 9.9, 100, NO_DECISION, LIMIT_BELOW_DETECTION",
+        "9.9 -101 9.9, 100, NO_DECISION, LIMIT_BELOW_DETECTION",
+        "14.9 14.9 14.9 14.9, 100, COMPLIANT, SOUND",
+        "14.9 14.9 14.9 15, 100, NO_DECISION, TOO_FEW",
+        "19.9 19.9 19.9 19.9 19.9, 100, COMPLIANT, SOUND",
+        "19.9 19.9 19.9 19.9 20, 100, NO_DECISION, TOO_FEW",
+        "1 1, 100, NOT_APPLICABLE, TOO_FEW",
+        "1 101, 100, NON_COMPLIANT, SOUND",
+        "1 1 1 1 1 1, 100, NOT_APPLICABLE, SOUND",
+        "1 1 1, 0, NOT_APPLICABLE, INVALID_LIMIT"
+    })
+    void preliminaryTestTurnsAtItsShares(String samples, double limit, Decision decision, Status status) {
+        double[] values = java.util.Arrays.stream(samples.split(" "))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        Compliance.Verdict verdict = Compliance.preliminary(set(values), limit);
+        assertEquals(decision, verdict.decision());
+        assertEquals(status, verdict.status());
+        assertFalse(verdict.sentence().isBlank());
+    }
+
+    @Test
+    void toleranceTestTurnsAtItsFactorAndItsDetectionLimit() {
+        assertTrue(new Compliance.Tolerance(2.187, 2.187, 1).compliant());
+        assertFalse(new Compliance.Tolerance(2.186, 2.187, 1).compliant());
+        assertEquals(
+                Status.TOO_FEW,
+                Compliance.tolerance(new LognormalFit(0, 1, 5, 5, "given"), 10).status());
+        assertTrue(Compliance.tolerance(new LognormalFit(0, 1, 6, 6, "given"), 10)
+                .value()
+                .isPresent());
+        double[] low = {1, 2, 1.5, 2.5, 1.2, 1.9, -100};
+        assertEquals(
+                Status.LIMIT_BELOW_DETECTION, Compliance.test(set(low), 100).status());
+        assertFalse(Compliance.test(set(low), 100.1).status() == Status.LIMIT_BELOW_DETECTION);
+    }
+
+    /** OSHA Technical Manual, section II chapter 1: above 1 with the error taken off, or up to 1 with it added. */
+    @ParameterizedTest(name = "{0} to {1}: {2}")
+    @CsvSource({
+        "1.01, 1.5, VIOLATION",
+        "1, 1.5, POSSIBLE",
+        "0.8, 1.01, POSSIBLE",
+        "0.5, 1, NO_VIOLATION",
+        "0.5, 0.9, NO_VIOLATION"
+    })
+    void findingTurnsAtTheLimit(double lower, double upper, Finding finding) {
+        assertEquals(finding, new Band(1, lower, upper).finding());
+    }
+
+    /** By hand: 1.2 of 1 with 0.25 of error; two samples of 60 min at 1 and 2 of a limit of 2. */
+    @Test
+    void errorStandsOnBothSides() {
+        Band single = need(AnalyticalError.single(1.2, 1, 0.25));
+        assertEquals(0.95, single.lower(), 1e-12);
+        assertEquals(1.45, single.upper(), 1e-12);
+        assertEquals(0, need(AnalyticalError.single(0.1, 1, 0.25)).lower());
+        assertEquals(1, need(AnalyticalError.single(1, 1, 0)).upper(), "no error at all is possible");
+        List<Period> two = List.of(new Period(1, 60), new Period(2, 60));
+        Band band = need(AnalyticalError.consecutive(two, 2, 0.2));
+        double half = 0.2 * Math.sqrt(60 * 60 + 120 * 120) / (2 * 120);
+        assertEquals(0.75 - half, band.lower(), 1e-12);
+        assertEquals(0.75 + half, band.upper(), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.01", "NaN", "Infinity"})
+    void errorThatCannotBeIsRefused(double error) {
+        assertEquals(Status.INVALID_VALUE, AnalyticalError.single(1, 1, error).status());
+    }
+
+    @ParameterizedTest(name = "{0} mg at {1} L/min over {2} min: {3}")
+    @CsvSource({"0, 2, 240, true", "-0.1, 2, 240, false", "1, 0, 240, false", "1, 2, 0, false", "NaN, 2, 240, false"})
+    void massFlowAndTimeGiveAConcentration(double mass, double flow, double minutes, boolean possible) {
+        assertEquals(
+                possible,
+                AnalyticalError.concentration(mass, flow, minutes).value().isPresent());
+    }
+
+    @ParameterizedTest(name = "{0} with {1}: {2}")
+    @CsvSource({"1, 0, true", "0.99, 0.1, false", "2, -0.01, false", "NaN, 0.1, false", "2, NaN, false"})
+    void spreadIsWidenedOnlyByWhatCanBe(double deviation, double variation, boolean possible) {
+        assertEquals(
+                possible, AnalyticalError.widened(deviation, variation).value().isPresent());
+    }
+
+    @Test
+    void uncertaintiesAndSamplesGoInPairs() {
+        List<Period> two = List.of(new Period(1, 60), new Period(2, 60));
+        assertEquals(
+                Status.INVALID_VALUE,
+                AnalyticalError.ofAverage(two, List.of(0.1)).status());
+    }
+
+    @Test
+    void fitNeedsASpreadThatIsNotNegativeAndASample() {
+        assertEquals(1, new LognormalFit(0, 0, 1, 1, "given").geometricDeviation());
+        assertThrows(IllegalArgumentException.class, () -> new LognormalFit(0, -0.1, 5, 5, "given"));
+        assertThrows(IllegalArgumentException.class, () -> new LognormalFit(0, 1, 0, 0, "given"));
+        assertThrows(IllegalArgumentException.class, () -> new LognormalFit(Double.NaN, 1, 5, 5, "given"));
+    }
+
+    /** BOHS and NVvA 2011, from memory: more than a fifth of the variance, fewer than a fifth of the workers. */
+    @Test
+    void workersAreJudgedAtOneFifth() {
+        assertFalse(new WorkerVariance(0, 1, 1, 0.2, 0.8).individualTestNeeded());
+        assertTrue(new WorkerVariance(0, 1, 1, 0.21, 0.79).individualTestNeeded());
+        assertEquals(Optional.empty(), new WorkerVariance(0, 0, 0, 0, 0).betweenShare());
+        assertEquals(Optional.of(1.0), new WorkerVariance(0, 1, 0, 0.5, 0).betweenShare());
+        assertTrue(new WorkerVariance.Individual(1, 0.199).compliant());
+        assertFalse(new WorkerVariance.Individual(1, 0.2).compliant());
+        assertEquals(
+                Status.INVALID_LIMIT,
+                new WorkerVariance(0, 1, 1, 0.2, 0.8).individual(0).status());
+    }
+
+    @Test
+    void oneNamelessSampleLeavesTheWorkersOut() {
+        List<Sample> samples = List.of(
+                Sample.found(1).by("a"),
+                Sample.found(2).by("a"),
+                Sample.found(3).by("b"),
+                Sample.found(4));
+        assertEquals(
+                "Spread between workers needs the worker of each sample. Maybe name them.",
+                SampleSet.of(samples).then(WorkerVariance::of).sentence());
+    }
+
+    /** By hand: logarithms 1, 2 | 3, 6 | 5; mean 3.4, within 0.5 + 4.5 over 2 degrees of freedom. */
+    @Test
+    void variancesOfUnequalGroupsAreThoseOfTheTextbook() {
+        List<Sample> samples = List.of(
+                Sample.found(Math.exp(1)).by("a"),
+                Sample.found(Math.exp(2)).by("a"),
+                Sample.found(Math.exp(3)).by("b"),
+                Sample.found(Math.exp(6)).by("b"),
+                Sample.found(Math.exp(5)).by("c"));
+        WorkerVariance found = need(SampleSet.of(samples).then(WorkerVariance::of));
+        // between: 2 (1.5 - 3.4)^2 + 2 (4.5 - 3.4)^2 + (5 - 3.4)^2 = 12.2, over 2; samples per worker (5 - 9/5) / 2 =
+        // 1.6
+        assertEquals(3.4, found.meanLog(), 1e-12);
+        assertEquals(6.1, found.meanSquareBetween(), 1e-12);
+        assertEquals(2.5, found.meanSquareWithin(), 1e-12);
+        assertEquals(2.25, found.between(), 1e-12);
+    }
+
+    @Test
+    void governingValueSaysWhatIsMissing() {
+        Governing one = need(Appraisal.of(List.of(Sample.found(0.4)), Question.against(1)))
+                .governing();
+        assertEquals(
+                List.of("With 1 sample the spread is poorly known. Maybe take 6 or more."),
+                one.cautions().stream().map(Governing.Caution::sentence).toList());
+        assertEquals(0.2, need(one.ratio(2)), 1e-12);
+        Governing two = need(Appraisal.of(List.of(Sample.found(0.4), Sample.found(0.3)), Question.against(1)))
+                .governing();
+        assertEquals(
+                List.of("With 2 samples the spread is poorly known. Maybe take 6 or more."),
+                two.cautions().stream().map(Governing.Caution::sentence).toList());
+        List<Sample> hidden = List.of(Sample.below(0.1), Sample.below(0.1), Sample.below(0.1));
+        Governing three = need(Appraisal.of(hidden, Question.against(1))).governing();
+        assertEquals(3, three.cautions().size());
+        assertTrue(three.cautions().get(2).sentence().startsWith("No 95th percentile: All 3 samples are below"));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new Governing(Statistic.HIGHEST_SAMPLE, 0, "x", List.of(), false));
+    }
+
+    @Test
+    void askingForTheHighestSampleOrTheUsualStatisticChangesNothing() {
+        List<Sample> six = java.util.stream.DoubleStream.of(0.21, 0.34, 0.12, 0.55, 0.18, 0.29)
+                .mapToObj(Sample::found)
+                .toList();
+        Governing usual = need(Appraisal.of(six, Question.against(1))).governing();
+        for (Statistic same : List.of(Statistic.HIGHEST_SAMPLE, Statistic.UPPER_TOLERANCE_70)) {
+            Question question =
+                    new Question(1, OptionalDouble.empty(), Optional.of(same), NonDetects.MAXIMUM_LIKELIHOOD);
+            assertEquals(usual, need(Appraisal.of(six, question)).governing());
+        }
+    }
+
+    @Test
+    void workersWhoDifferAreToldInPercent() {
+        List<Sample> samples = List.of(
+                Sample.found(Math.exp(1)).by("a"),
+                Sample.found(Math.exp(2)).by("a"),
+                Sample.found(Math.exp(3)).by("b"),
+                Sample.found(Math.exp(6)).by("b"),
+                Sample.found(Math.exp(5)).by("c"));
+        Governing governing = need(Appraisal.of(samples, Question.against(1))).governing();
+        // 2.25 of 2.25 + 2.5
+        assertTrue(governing.cautions().stream()
+                .anyMatch(c -> c.sentence().startsWith("The workers differ (47.4 % of the variance")));
+    }
+
+    /** The test of shape counts from 6 samples on: five with the same odd shape draw no caution. */
+    @Test
+    void shapeCountsFromSixSamplesOn() {
+        double[] five = {1, 1.001, 1.002, 1.003, 50};
+        double[] six = {1, 1.001, 1.002, 1.003, 1.004, 50};
+        assertTrue(need(ShapiroWilk.ofLogs(set(five))).probability() < 0.05);
+        assertFalse(warns(need(Appraisal.of(set(five).samples(), Question.against(1))), Status.WARN_POOR_FIT));
+        assertTrue(warns(need(Appraisal.of(set(six).samples(), Question.against(1))), Status.WARN_POOR_FIT));
+    }
+
+    private static boolean warns(Appraisal found, Status status) {
+        return found.governing().cautions().stream().anyMatch(c -> c.status() == status);
+    }
+
+    @ParameterizedTest(name = "{0} min of {1}: {2}")
+    @CsvSource({
+        "15, 15, false",
+        "15.1, 15, true",
+        "5, 15, false",
+        "119.9, 480, true",
+        "120, 480, false",
+        "600, 480, false",
+        "3.9, 16, true",
+        "4, 16, false",
+        "17, 16, false"
+    })
+    void timeOfASampleFitsItsLimit(double minutes, double averaging, boolean warned) {
+        Question question =
+                new Question(1, OptionalDouble.of(averaging), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
+        List<Sample> samples = List.of(Sample.found(0.2), Sample.found(0.3).lasting(minutes));
+        assertEquals(warned, warns(need(Appraisal.of(samples, question)), Status.WARN_SAMPLE_TIME));
+    }
+
+    /** By hand, window of 15 min: 10 min at 3 and 5 at 6 give 4 in the middle of zeros. */
+    @Test
+    void highestWindowMayBeginOrEndOnAnEdge() {
+        List<Period> rising = List.of(new Period(0, 60), new Period(3, 60), new Period(6, 5), new Period(0, 60));
+        assertEquals(4, need(ShortTerm.highest(rising, 15)), 1e-12, "ends with the peak");
+        List<Period> falling = List.of(new Period(0, 60), new Period(6, 5), new Period(3, 60), new Period(0, 60));
+        assertEquals(4, need(ShortTerm.highest(falling, 15)), 1e-12, "begins with the peak");
+    }
+
+    @ParameterizedTest(name = "{0} over {1} min against {2}: {3}")
+    @CsvSource({
+        "2, 10, 1, SOUND",
+        "2, 15, 1, SOUND",
+        "2, 16, 2, TOO_FEW",
+        "2.1, 16, 2, INFERRED_EXCEEDANCE",
+        "2, -1, 1, INVALID_VALUE"
+    })
+    void longSampleGivesNoShortTermValue(double mean, double minutes, double limit, Status status) {
+        assertEquals(status, ShortTerm.fromSample(mean, minutes, 15, limit).status());
+    }
+
+    /** By hand: 2 mg/m3 for 10 of 15 min. */
+    @Test
+    void shortEventIsAveragedOverTheWindow() {
+        assertEquals(4 / 3.0, need(ShortTerm.fromSample(2, 10, 15, 1)), 1e-12);
+        assertEquals(2, need(ShortTerm.fromSample(2, 15, 15, 1)), 1e-12);
+    }
+
+    /** 29 CFR 1910.1000(b): at the ceiling is not above it, at the peak is not above it, the minutes may be used up. */
+    @Test
+    void ceilingWithPeakTurnsAtItsFigures() {
+        Ceiling.Peak peak = new Ceiling.Peak(25, 50, 10);
+        assertTrue(peak.allows(List.of(new Period(25, 480))));
+        assertTrue(peak.allows(List.of(new Period(50, 10), new Period(20, 470))));
+        assertFalse(peak.allows(List.of(new Period(26, 10.1))));
+        assertFalse(peak.allows(List.of(new Period(50.1, 1))));
+        assertTrue(new Ceiling.Peak(25, 25, 0).allows(List.of(new Period(25, 1))));
+        assertThrows(IllegalArgumentException.class, () -> new Ceiling.Peak(0, 50, 10));
+        assertThrows(IllegalArgumentException.class, () -> new Ceiling.Peak(25, 50, -1));
+    }
+
+    @Test
+    void shiftMayBeSampledWholly() {
+        List<Period> whole = List.of(new Period(2, 480));
+        assertEquals(2, need(TimeWeightedAverage.ofShift(whole, 480, Unsampled.AS_HIGHEST, 480)));
+        assertEquals(
+                Status.INVALID_VALUE,
+                TimeWeightedAverage.ofShift(List.of(), 480, Unsampled.AS_HIGHEST, 480)
+                        .status());
+        assertEquals(
+                Status.INVALID_VALUE,
+                TimeWeightedAverage.ofShift(whole, 479, Unsampled.AS_HIGHEST, 480)
+                        .status());
+    }
+
+    @Test
+    void nothingAtAllIsALevelToo() {
+        assertEquals(0, need(Ratios.of(0, 1)));
+        Level none = new Level(0, Level.Unit.MILLIGRAM_PER_CUBIC_METRE);
+        Level.Unit micro = Level.Unit.MICROGRAM_PER_CUBIC_METRE;
+        MolarVolume basis = new MolarVolume(24.45);
+        assertEquals(
+                0,
+                need(none.in(micro, Level.Form.AEROSOL, OptionalDouble.empty(), basis))
+                        .amount());
+        Level fume = new Level(2, Level.Unit.MILLIGRAM_PER_CUBIC_METRE);
+        assertEquals(
+                2000,
+                need(fume.in(micro, Level.Form.AEROSOL, OptionalDouble.empty(), basis))
+                        .amount(),
+                1e-9);
+        assertEquals(
+                Status.INVALID_UNIT,
+                fume.in(Level.Unit.PPM, Level.Form.AEROSOL, OptionalDouble.of(50), basis)
+                        .status());
+    }
+
+    @ParameterizedTest(name = "factor {0}, worn {1}: {2}")
+    @CsvSource({
+        "1, 0, true",
+        "20, 1, true",
+        "0.99, 1, false",
+        "20, -0.01, false",
+        "20, 1.01, false",
+        "Infinity, 1, false"
+    })
+    void factorIsOneOrMoreAndTheShareAShare(double factor, double worn, boolean possible) {
+        assertEquals(possible, Wearing.effectiveFactor(factor, worn).value().isPresent());
+    }
+
+    @Test
+    void insideAndFifthPercentileNeedMeansAndSpreads() {
+        assertEquals(Status.INVALID_VALUE, Wearing.inside(0, 2, 10, 2).status());
+        assertEquals(Status.INVALID_VALUE, Wearing.inside(1, 0.9, 10, 2).status());
+        assertEquals(Status.INVALID_VALUE, Wearing.inside(1, 2, 0, 2).status());
+        assertEquals(Status.INVALID_VALUE, Wearing.inside(1, 2, 10, 0.9).status());
+        assertEquals(Status.INVALID_VALUE, Wearing.fifthPercentile(0, 2).status());
+        assertEquals(Status.INVALID_VALUE, Wearing.fifthPercentile(10, 0.9).status());
+        assertEquals(10, need(Wearing.fifthPercentile(10, 1)), 1e-12);
+        assertEquals(
+                Status.INVALID_LIMIT, need(Wearing.inside(1, 2, 10, 2)).above(0).status());
+    }
+
+    @Test
+    void roomsAndPlacesThatCannotBeAreRefused() {
+        Spread one = Spread.exactly(1);
+        assertThrows(IllegalArgumentException.class, () -> new Workplace(one, 2.0 / 3 * Math.PI, one, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Workplace(one, Double.POSITIVE_INFINITY, one, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Workplace(one, 100, one, 0));
+        WellMixedRoom room = WellMixedRoom.of(100, 20, 100);
+        assertEquals(0, need(room.after(0, 0)), "at once");
+        assertEquals(Status.INVALID_VALUE, room.after(-1, 0).status());
+        assertEquals(Status.INVALID_VALUE, room.after(1, -1).status());
+        // 100 mg/min into 100 m3 without air: from 2 to 5 mg/m3 in 3 min
+        assertEquals(3, need(WellMixedRoom.of(100, 0, 100).timeTo(5, 2)), 1e-12);
+        TwoZoneRoom two = new TwoZoneRoom(100, 20, 6, 1, 99);
+        TwoZoneRoom.Fields clean = TwoZoneRoom.Fields.CLEAN;
+        assertEquals(0, two.cycled(0, 5, 10, clean).end().near(), 1e-12, "the arc never burns");
+        assertEquals(
+                two.after(10, clean).near(), two.cycled(5, 5, 10, clean).end().near(), 1e-9, "it never stops");
+        assertThrows(IllegalArgumentException.class, () -> two.cycled(6, 5, 10, clean));
+        assertThrows(IllegalArgumentException.class, () -> two.cycled(-1, 5, 10, clean));
+        assertThrows(IllegalArgumentException.class, () -> two.cycled(0, 0, 10, clean));
+        assertThrows(IllegalArgumentException.class, () -> two.cycled(1, 5, 0, clean));
+    }
+
+    /** A near field of 1 m radius, 2/3 pi m3, and the rest of 100 m3. */
+    @Test
+    void farFieldIsTheRestOfTheRoom() {
+        Workplace place = new Workplace(Spread.exactly(20), 100, Spread.exactly(6), 1);
+        double near = 2.0 / 3 * Math.PI;
+        TwoZoneRoom.Fields expected = new TwoZoneRoom(1, 20, 6, near, 100 - near).average(7, TwoZoneRoom.Fields.CLEAN);
+        assertEquals(expected.far(), place.averagePerRate(20, 6, Workplace.Place.ELSEWHERE, 7), 1e-15);
+        assertEquals(expected.near(), place.averagePerRate(20, 6, Workplace.Place.AT_THE_ARC, 7), 1e-15);
+    }
+
+    /** A source without spread in a room without spread: the least spread of 0.05 is put on it, and nothing else. */
+    @Test
+    void estimateKeepsItsParts() {
+        FumeSource source = FumeSource.ofRate(Spread.exactly(2), Spread.exactly(0.3));
+        Workplace place = new Workplace(Spread.exactly(54), 540, Spread.exactly(6), 0.6);
+        Screening found = Screening.of(source, place, Workplace.Place.AT_THE_ARC, 240);
+        Screening half = found.over(240, 480, true);
+        double level = 36 * place.averagePerRate(54, 6, Workplace.Place.AT_THE_ARC, 240);
+        assertEquals(level / 2, need(half.percentile(0.5)), 1e-9);
+        assertEquals(level / 2 * Math.exp(0.05 * 0.05 / 2), need(half.mean()), 1e-9);
+        assertEquals(Math.exp(0.05), need(half.geometricDeviation()), 1e-9);
+        assertEquals(0, half.below(0));
+        assertEquals(0.5, half.below(level / 2), 1e-9);
+        assertEquals(Status.INVALID_VALUE, half.percentile(1).status());
+        assertEquals(
+                "No exposure in the rest of the 480 min.", half.assumptions().get(3));
+        assertEquals(
+                "The rest of the 480 min is counted like the task.",
+                found.over(240, 480, false).assumptions().get(3));
+        assertEquals(
+                "Estimated, not measured: median " + Sentences.number(level / 2) + " mg/m3, 95th percentile "
+                        + Sentences.number(level / 2 * Math.exp(0.05 * 1.6448536))
+                        + " mg/m3, geometric standard deviation"
+                        + " 1.05.",
+                half.sentence());
+    }
+
+    @Test
+    void captureMayBeNoneAndNeverAll() {
+        FumeSource source = FumeSource.ofRate(Spread.exactly(2), Spread.exactly(0.3));
+        assertEquals(36, source.extracted(0, 0).milligramsPerMinute().median(), 1e-9);
+        assertEquals(18, source.extracted(0.5, 0.5).milligramsPerMinute().median(), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> source.extracted(-0.1, 0.5));
+        assertThrows(IllegalArgumentException.class, () -> source.extracted(0.6, 0.5));
+        assertEquals(
+                "A capture from 0.5 to 1.0 is not possible. Maybe write 0.5 for 50 %.",
+                assertThrows(IllegalArgumentException.class, () -> source.extracted(0.5, 1))
+                        .getMessage());
+        assertEquals(Math.exp(0.3), new Spread(1, 0.3).geometricDeviation(), 1e-12);
+    }
+
+    @Test
+    void promiseIsKeptAtItsFigure() {
+        assertTrue(new NumericsSelfCheck.Line("any", 1, 1e-9, 1e-9, "none").kept());
+    }
+
+    @Test
+    void valueThatLeavesTheNumbersKeepsNoWarning() {
+        Outcome<Double> warned = new Value<>(2.0, Status.WARN_UNSTABLE, "careful").map(x -> x / 0);
+        assertEquals(Status.OUT_OF_RANGE, warned.status());
+        assertTrue(warned.value().isEmpty());
+    }
+}
