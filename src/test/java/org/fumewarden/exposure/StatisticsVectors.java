@@ -187,6 +187,7 @@ final class StatisticsVectors {
                 line(OrderRegression.of(set, v.number("plotting_constant")).line());
             case "robust ROS" ->
                 line(OrderRegression.of(set, v.number("plotting_constant")).filled());
+            case "Kaplan-Meier" -> productLimit(set);
             default -> likelihood(v, set);
         };
     }
@@ -203,6 +204,14 @@ final class StatisticsVectors {
                 m.deviation(),
                 "published",
                 List.of(m.mean(), m.deviation()));
+    }
+
+    private static Map<String, Object> productLimit(SampleSet set) {
+        Map<String, Object> below = new HashMap<>();
+        need(KaplanMeier.of(set))
+                .steps()
+                .forEach(step -> below.put(String.valueOf(step.concentration()), step.below()));
+        return Map.of("F_below", below);
     }
 
     private static Map<String, Object> likelihood(Vector v, SampleSet set) {
