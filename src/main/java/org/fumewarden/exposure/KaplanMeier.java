@@ -73,7 +73,7 @@ public final class KaplanMeier {
         return Outcome.of(steps.stream()
                 .filter(s -> s.upTo() >= share - 1e-12)
                 .findFirst()
-                .orElse(steps.get(steps.size() - 1))
+                .orElseThrow()
                 .concentration());
     }
 

@@ -292,4 +292,18 @@ class ChangeScheduleTest {
                         .refusal()
                         .orElseThrow());
     }
+
+    @ParameterizedTest(name = "{0} min at {1}, {2} min at {3}")
+    @CsvSource({
+        "94, 0.01, 94, 0.10",
+        "94, 0.01, 114, 0.01",
+        "0, 0.01, 114, 0.10",
+        "94, 0, 114, 0.10",
+        "94, 0.01, 114, 1"
+    })
+    void curveNeedsMoreGasLater(double early, double first, double late, double second) {
+        assertTrue(YoonNelson.through(new CurvePoint(early, first), new CurvePoint(late, second))
+                .value()
+                .isEmpty());
+    }
 }

@@ -46,6 +46,15 @@ class RunTimeTest {
                         .orElseThrow());
     }
 
+    @ParameterizedTest(name = "from {0} to {1} V, starting at {2} L/min")
+    @CsvSource({"9, 9, 139.4", "9, 12, 139.4", "12.2, 0, 139.4", "12.2, 9, 0", "NaN, 9, 139.4"})
+    void sagNeedsAFallingVoltageAndAFlow(double full, double empty, double start) {
+        assertTrue(new VoltageSag(full, empty)
+                .minutesToMinimumFlow(start, 115, 420)
+                .value()
+                .isEmpty());
+    }
+
     @Test
     void modelSolvesItsOwnEnergyBalance() {
         FilterPressure pressure = new FilterPressure(200, 90, 0.05, Tables.blower("cake-resistance"));
