@@ -28,7 +28,7 @@ import org.fumewarden.task.TaskReader;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.trail.Premise;
 
-/** What is not wrong, but worth a look: rows nobody reads, rows that ended, work for which nothing is concluded. */
+/** What is not wrong, but worth a look: rows nobody reads, rows that ended, figures that a code lacks, work for which nothing is concluded. */
 public final class Survey {
     private static final String PROCESS = "process";
     private static final String METAL = "base-metal";
@@ -61,6 +61,8 @@ public final class Survey {
         Map<String, String> unread = new TreeMap<>();
         Map<String, String> ended = new TreeMap<>();
         List<String> silent = new ArrayList<>();
+        List<String> open = new ArrayList<>();
+        List<String> counts = new ArrayList<>();
         int rows = 0;
         int pairs = 0;
         Set<String> seen = new TreeSet<>();
@@ -73,15 +75,20 @@ public final class Survey {
                     table.rows().forEach(row -> look(table, row, read, unread, ended));
                 }
             }
+            Gaps gaps = new Gaps(book, today);
+            open.addAll(gaps.lines());
+            counts.addAll(gaps.counts());
             pairs += work(code, silent);
         }
         List<String> lines = new ArrayList<>();
         unread.forEach((place, address) -> lines.add(place + " " + address + " is read in no scenario."));
         ended.forEach((place, words) -> lines.add(place + " " + words));
+        lines.addAll(open);
         lines.addAll(silent);
         lines.add("rows " + unread.size() + " unread of " + rows);
         lines.add("rows " + ended.size() + " ended without a successor on " + today);
         lines.add("work " + silent.size() + " without an agent of " + pairs + " pairs of process and metal");
+        lines.addAll(counts);
         return lines;
     }
 

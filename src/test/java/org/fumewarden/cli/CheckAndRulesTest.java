@@ -1,6 +1,7 @@
 package org.fumewarden.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -71,6 +72,33 @@ final class CheckAndRulesTest {
         assertTrue(run.out().matches("(?s).*factors\\.yaml:\\d+ \\S+#ffp1\\S* is read in no scenario\\..*"), run.out());
         assertTrue(
                 run.out().matches("(?s).*work \\d+ without an agent of \\d+ pairs of process and metal.*"), run.out());
+    }
+
+    @Test
+    void theSurveyNamesAgentsThatACodeHasNoFigureFor() {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.append(
+                rules,
+                "shared/tables/agents.yaml",
+                "  - {id: hull-vapour, name: hull vapour, form: gas, cas: none, molar-mass: 100}\n");
+        EditedRules.append(
+                rules, "gb/tables/limits.yaml", "  - {agent: hull-vapour, unit: ppm, twa: 5, from: 2000-01-01}\n");
+        String found = CommandRun.of(
+                        "check",
+                        "--survey",
+                        "--rules",
+                        rules.toString(),
+                        "--scenarios",
+                        "scenarios/tours/odour-complaint.yaml")
+                .out();
+        String gas =
+                "(?s).*agents\\.yaml:\\d+ agents#hull-vapour, a gas that is given off or limited, has no filter row under ";
+        assertTrue(found.matches(gas + "gb\\..*"), found);
+        assertFalse(found.matches(gas + "fi\\..*"), "it is neither given off nor limited there");
+        String ozone = "(?s).*agents\\.yaml:\\d+ agents#ozone, given off by some work, has no limit under ";
+        assertTrue(found.matches(ozone + "fi\\..*"), found);
+        assertFalse(found.matches(ozone + "gb\\..*"), "a limit for ozone is in force there");
+        assertTrue(found.matches("(?s).*gaps fi: \\d+ without a limit of \\d+\n.*"), found);
     }
 
     @Test
