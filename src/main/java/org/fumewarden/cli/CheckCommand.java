@@ -42,8 +42,8 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--survey",
             description =
-                    "Also lists rows that no scenario reads, rows that ended without a successor, and work for which "
-                            + "no agent is concluded. These are no faults.")
+                    "Also lists rows that no scenario reads, rows that ended without a successor, agents without a limit or "
+                            + "a filter row, and work for which no agent is concluded. These are no faults.")
     private boolean survey;
 
     @Spec

@@ -15,13 +15,9 @@ import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.OpenQuestion;
-import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
-import org.fumewarden.model.Citation;
-import org.fumewarden.model.Confidence;
 import org.fumewarden.task.RegisterNote;
-import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 
 /** The advice as JSON: stable names, stable order, one format number. */
@@ -32,10 +28,10 @@ public final class AdviceJson {
     private static final int EXPECTED = 1 << 14;
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
-    private final Optional<KeptFields> kept;
+    private final StepJson steps;
 
     private AdviceJson(Optional<KeptFields> kept) {
-        this.kept = kept;
+        this.steps = new StepJson(kept);
     }
 
     /** A writer for many pieces of advice, each on one line: what comes again is put into text once. For many threads. */
@@ -81,26 +77,26 @@ public final class AdviceJson {
             respirator(respirator, json);
         }
         json.writeEndArray();
-        reasons("stops", advice.stops(), json);
-        reasons("controls-first", advice.controlsFirst(), json);
-        reasons("hazards", advice.hazards(), json);
-        reasons("filters", advice.filters(), json);
+        steps.reasons("stops", advice.stops(), json);
+        steps.reasons("controls-first", advice.controlsFirst(), json);
+        steps.reasons("hazards", advice.hazards(), json);
+        steps.reasons("filters", advice.filters(), json);
         json.writeArrayFieldStart("checks");
         for (Check check : advice.checks()) {
             check(check, json);
         }
         json.writeEndArray();
-        reasons("cautions", advice.cautions(), json);
+        steps.reasons("cautions", advice.cautions(), json);
         json.writeArrayFieldStart("questions");
         for (OpenQuestion question : advice.questions()) {
             json.writeStartObject();
             json.writeStringField("question", question.question());
             json.writeStringField("ask", question.ask());
-            reasons("reasons", question.reasons(), json);
+            steps.reasons("reasons", question.reasons(), json);
             json.writeEndObject();
         }
         json.writeEndArray();
-        reasons("conflicts", advice.conflicts(), json);
+        steps.reasons("conflicts", advice.conflicts(), json);
         register(advice.register(), json);
         json.writeArrayFieldStart("codes");
         code(advice.codeUsed(), json);
@@ -110,7 +106,7 @@ public final class AdviceJson {
         json.writeObjectFieldStart("trail");
         json.writeArrayFieldStart("steps");
         for (Step step : advice.trail().steps()) {
-            step(step, json);
+            steps.step(step, json);
         }
         json.writeEndArray();
         json.writeEndObject();
@@ -173,7 +169,7 @@ public final class AdviceJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        reasons("reasons", factor.reasons(), json);
+        steps.reasons("reasons", factor.reasons(), json);
         json.writeEndObject();
     }
 
@@ -188,8 +184,8 @@ public final class AdviceJson {
         }
         json.writeStringField("verdict", respirator.verdict());
         json.writeStringField("filter", respirator.filter());
-        reasons("reasons", respirator.reasons(), json);
-        reasons("conditions", respirator.conditions(), json);
+        steps.reasons("reasons", respirator.reasons(), json);
+        steps.reasons("conditions", respirator.conditions(), json);
         json.writeEndObject();
     }
 
@@ -209,98 +205,6 @@ public final class AdviceJson {
         json.writeBooleanField("unverified", check.confidence().unverified());
         json.writeStringField("step", check.step());
         json.writeEndObject();
-    }
-
-    private void reasons(String name, List<Reason> reasons, JsonGenerator json) throws IOException {
-        json.writeArrayFieldStart(name);
-        for (Reason reason : reasons) {
-            json.writeStartObject();
-            json.writeStringField("step", reason.step());
-            fields(reason.withoutStep(), fields -> said(reason, fields), json);
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private void step(Step step, JsonGenerator json) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("id", step.id());
-        fields(StepKey.of(step), fields -> concluded(step, fields), json);
-        if (step.overriddenBy().isPresent()) {
-            json.writeStringField("overridden-by", step.overriddenBy().get());
-        }
-        json.writeArrayFieldStart("premises");
-        for (Premise premise : step.premises()) {
-            json.writeStartObject();
-            json.writeStringField("kind", premise.kind());
-            if (premise.kind().equals("step")) {
-                premise(premise, json);
-            } else {
-                fields(premise, fields -> premise(premise, fields), json);
-            }
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeEndObject();
-    }
-
-    /** Everything in a step that does not differ between tasks in which the same was concluded from the same. */
-    private record StepKey(
-            String rule, String says, Citation citation, Class<?> type, String subject, Confidence confidence) {
-        static StepKey of(Step step) {
-            return new StepKey(
-                    step.rule(),
-                    step.says(),
-                    step.citation(),
-                    step.conclusion().getClass(),
-                    step.conclusion().subject(),
-                    step.confidence());
-        }
-    }
-
-    private void fields(Object key, Writing fields, JsonGenerator json) throws IOException {
-        if (kept.isPresent()) {
-            kept.get().write(key, fields, json);
-        } else {
-            fields.to(json);
-        }
-    }
-
-    private static void said(Reason reason, JsonGenerator json) throws IOException {
-        json.writeStringField("rule", reason.rule());
-        json.writeStringField("subject", reason.subject());
-        json.writeStringField("says", reason.says());
-        json.writeStringField("source", reason.source());
-        json.writeStringField("clause", reason.clause());
-        json.writeStringField("edition", reason.edition());
-        json.writeStringField("confidence", reason.confidence().key());
-        json.writeBooleanField("unverified", reason.confidence().unverified());
-    }
-
-    private static void concluded(Step step, JsonGenerator json) throws IOException {
-        json.writeStringField("phase", step.phase());
-        json.writeStringField("rule", step.rule());
-        json.writeStringField("title", step.title());
-        json.writeStringField("says", step.says());
-        json.writeStringField("concludes", step.conclusion().getClass().getSimpleName());
-        json.writeStringField("subject", step.conclusion().subject());
-        citation(step.citation(), json);
-        json.writeStringField("overall-confidence", step.confidence().key());
-    }
-
-    private static void premise(Premise premise, JsonGenerator json) throws IOException {
-        json.writeStringField("address", premise.address());
-        json.writeStringField("words", premise.words());
-        if (premise.citation().isPresent()) {
-            citation(premise.citation().get(), json);
-        }
-    }
-
-    private static void citation(Citation citation, JsonGenerator json) throws IOException {
-        json.writeStringField("source", citation.source());
-        json.writeStringField("clause", citation.clause());
-        json.writeStringField("edition", citation.edition());
-        json.writeStringField("confidence", citation.confidence().key());
     }
 
     static void texts(String name, List<String> texts, JsonGenerator json) throws IOException {
