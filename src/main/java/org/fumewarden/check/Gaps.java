@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
+import org.fumewarden.assessment.Figures;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.TableFile;
@@ -27,10 +27,12 @@ final class Gaps {
     Gaps(CodeBook book, LocalDate today) {
         this.book = book;
         this.today = today;
+        Figures figures = new Figures(book.rows(today));
         List<String> emitted =
-                rows(Emitter.class).map(Emitter::agent).distinct().toList();
-        List<String> limited = rows(Limit.class).map(Limit::agent).toList();
-        List<String> filtered = rows(FilterMatch.class).map(FilterMatch::agent).toList();
+                figures.all(Emitter.class).map(Emitter::agent).distinct().toList();
+        List<String> limited = figures.all(Limit.class).map(Limit::agent).toList();
+        List<String> filtered =
+                figures.all(FilterMatch.class).map(FilterMatch::agent).toList();
         look(
                 Agent.class,
                 a -> emitted.contains(a.id()),
@@ -77,9 +79,5 @@ final class Gaps {
             }
         }
         counts.add("gaps " + book.card().id() + ": " + open + " without a " + what + " of " + all);
-    }
-
-    private <R extends Row> Stream<R> rows(Class<R> kind) {
-        return book.rows(today).stream().filter(kind::isInstance).map(kind::cast);
     }
 }

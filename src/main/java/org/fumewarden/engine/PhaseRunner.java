@@ -75,7 +75,7 @@ final class PhaseRunner {
     /** Keeps what the groups that had nothing kept came to, and puts it where they stand. */
     private void keep(RuleGroups now, List<List<Held>> read, List<List<Draft>> found, List<Draft> drafts) {
         Map<Integer, List<Draft>> byGroup = drafts.stream()
-                .sorted(StepWriter.BY_DRAFT)
+                .sorted(StepWriter::byDraft)
                 .collect(Collectors.groupingBy(d -> now.groupOf(rules.place(d.card()))));
         for (int g = 0; g < read.size(); g++) {
             if (found.get(g) == null) {

@@ -3,7 +3,6 @@ package org.fumewarden.engine;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +17,6 @@ final class StepWriter {
 
     /** Conclusions of a task of which little is known. */
     private static final int EXPECTED = 1_000;
-
-    /** The order of drafts as far as it is the same in every task. */
-    static final Comparator<Draft> BY_DRAFT = StepWriter::byDraft;
 
     private final List<Step> steps = new ArrayList<>();
 
@@ -86,7 +82,8 @@ final class StepWriter {
         }
     }
 
-    private static int byDraft(Draft some, Draft other) {
+    /** The order of drafts as far as it is the same in every task. */
+    static int byDraft(Draft some, Draft other) {
         int byRule = some.card() == other.card()
                 ? 0
                 : some.card().id().compareTo(other.card().id());

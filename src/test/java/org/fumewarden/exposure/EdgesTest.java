@@ -21,6 +21,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Decisions just below, at and just above the figure that turns them; figures of EN 689:2018 from memory. */
 class EdgesTest {
+    private static final List<Sample> THREE_WORKERS = List.of(
+            Sample.found(Math.exp(1)).by("a"),
+            Sample.found(Math.exp(2)).by("a"),
+            Sample.found(Math.exp(3)).by("b"),
+            Sample.found(Math.exp(6)).by("b"),
+            Sample.found(Math.exp(5)).by("c"));
+
     private static SampleSet set(double... values) {
         List<Sample> samples = new ArrayList<>();
         for (double value : values) {
@@ -169,13 +176,7 @@ class EdgesTest {
     /** By hand: logarithms 1, 2 | 3, 6 | 5; mean 3.4, within 0.5 + 4.5 over 2 degrees of freedom. */
     @Test
     void variancesOfUnequalGroupsAreThoseOfTheTextbook() {
-        List<Sample> samples = List.of(
-                Sample.found(Math.exp(1)).by("a"),
-                Sample.found(Math.exp(2)).by("a"),
-                Sample.found(Math.exp(3)).by("b"),
-                Sample.found(Math.exp(6)).by("b"),
-                Sample.found(Math.exp(5)).by("c"));
-        WorkerVariance found = need(SampleSet.of(samples).then(WorkerVariance::of));
+        WorkerVariance found = need(SampleSet.of(THREE_WORKERS).then(WorkerVariance::of));
         // between: 2 (1.5 - 3.4)^2 + 2 (4.5 - 3.4)^2 + (5 - 3.4)^2 = 12.2, over 2; samples per worker (5 - 9/5) / 2 =
         // 1.6
         assertEquals(3.4, found.meanLog(), 1e-12);
@@ -221,13 +222,8 @@ class EdgesTest {
 
     @Test
     void workersWhoDifferAreToldInPercent() {
-        List<Sample> samples = List.of(
-                Sample.found(Math.exp(1)).by("a"),
-                Sample.found(Math.exp(2)).by("a"),
-                Sample.found(Math.exp(3)).by("b"),
-                Sample.found(Math.exp(6)).by("b"),
-                Sample.found(Math.exp(5)).by("c"));
-        Governing governing = need(Appraisal.of(samples, Question.against(1))).governing();
+        Governing governing =
+                need(Appraisal.of(THREE_WORKERS, Question.against(1))).governing();
         // 2.25 of 2.25 + 2.5
         assertTrue(governing.cautions().stream()
                 .anyMatch(c -> c.sentence().startsWith("The workers differ (47.4 % of the variance")));
