@@ -30,9 +30,4 @@ record PhaseRules(
     int place(RuleCard card) {
         return places.get(card.id());
     }
-
-    /** The card of the rule with a whole name. */
-    RuleCard card(String name) {
-        return spoken.get(name).card();
-    }
 }

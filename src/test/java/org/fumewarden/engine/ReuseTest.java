@@ -97,7 +97,11 @@ final class ReuseTest {
                 base.rules(phase).base().newKieSession(),
                 allRows ? base.rowsOn(task.on()) : base.rows(task.on()).readBy(base.rules(phase)),
                 new MatchListener(base.rules(phase).spoken()),
-                match -> base.rules(phase).card(match.getRule().getName()).inForce(task.on()));
+                match -> base.rules(phase)
+                        .spoken()
+                        .get(match.getRule().getName())
+                        .card()
+                        .inForce(task.on()));
     }
 
     private static List<Task> tasks(RuleBase base, String code) {
