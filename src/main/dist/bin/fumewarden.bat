@@ -14,7 +14,8 @@ if errorlevel 1 (
     exit /b 1
 )
 
-set "SHAPE=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
+set "SHAPE=-XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:Tier3LoadFeedback=20 -XX:+UseSerialGC"
+set "SHAPE=%SHAPE% -Dsun.reflect.inflationThreshold=1000000 -Djdk.reflect.useNativeAccessorOnly=true"
 for %%c in (batch serve sweep check drill) do if "%~1"=="%%c" set "SHAPE=-XX:+UseParallelGC"
 
 set "MAIN=org.fumewarden.cli.Main"

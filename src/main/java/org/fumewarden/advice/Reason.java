@@ -21,13 +21,11 @@ public record Reason(
         String edition,
         Confidence confidence) {
 
-    private record Said(String rule, String says) {}
-
     /** One reason for each sentence of a rule: the first step that says it. */
     static List<Reason> once(List<Step> steps) {
-        Map<Said, Reason> reasons = new LinkedHashMap<>();
+        Map<List<String>, Reason> reasons = new LinkedHashMap<>();
         for (Step step : steps) {
-            reasons.computeIfAbsent(new Said(step.rule(), step.says()), said -> of(step));
+            reasons.computeIfAbsent(List.of(step.rule(), step.says()), said -> of(step));
         }
         return List.copyOf(reasons.values());
     }

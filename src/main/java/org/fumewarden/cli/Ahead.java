@@ -1,7 +1,6 @@
 package org.fumewarden.cli;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -9,19 +8,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.fumewarden.engine.RuleBase;
 
 /**
- * Loads the rules of a short command on a second core while the command line is still being read, for both take about as long. Which
+ * Loads the rules of a short command on a second core while the command line is still being read, for both take about as long.
+ * Written without streams and patterns, for nothing else runs yet and each of them costs some milliseconds at its first use. Which
  * code a task names is guessed from its text; a wrong guess costs time and nothing else, for what was loaded is used
  * for its own code only.
  */
 final class Ahead {
     private static final Set<String> COMMANDS = Set.of("advise", "explain", "sweep");
-    private static final Pattern CODE = Pattern.compile("\\s*\"?code\"?\\s*:\\s*\"?([a-z-]+)\"?.*");
+    private static final List<String> KEYS = List.of("code:", "\"code\":");
     private static final long LARGEST = 100_000;
 
     private static volatile Optional<Ahead> started = Optional.empty();
@@ -66,20 +63,29 @@ final class Ahead {
             return Optional.empty();
         }
         if (has(arguments, "--code")) {
-            return arguments.stream()
-                    .filter(a -> a.startsWith("--code="))
-                    .map(a -> a.substring("--code=".length()))
-                    .findFirst();
+            for (String argument : arguments) {
+                if (argument.startsWith("--code=")) {
+                    return Optional.of(argument.substring("--code=".length()));
+                }
+            }
+            return Optional.empty();
         }
-        return arguments.stream()
-                .skip(1)
-                .filter(a -> !a.startsWith("-"))
-                .flatMap(a -> named(a).stream())
-                .findFirst();
+        for (String argument : arguments.subList(1, arguments.size())) {
+            Optional<String> named = argument.startsWith("-") ? Optional.empty() : named(argument);
+            if (named.isPresent()) {
+                return named;
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean has(List<String> arguments, String option) {
-        return arguments.stream().anyMatch(a -> a.equals(option) || a.startsWith(option + "="));
+        for (String argument : arguments) {
+            if (argument.equals(option) || argument.startsWith(option + "=")) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Optional<String> named(String argument) {
@@ -88,15 +94,27 @@ final class Ahead {
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
                 return Optional.empty();
             }
-            try (Stream<String> lines = Files.lines(file)) {
-                return lines.map(CODE::matcher)
-                        .filter(Matcher::matches)
-                        .map(m -> m.group(1))
-                        .findFirst();
+            for (String line : Files.readString(file).split("\n")) {
+                for (String key : KEYS) {
+                    if (line.strip().startsWith(key)) {
+                        return Optional.of(word(line.strip().substring(key.length())));
+                    }
+                }
             }
-        } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
+        } catch (IOException | IllegalArgumentException e) {
             // Not a text that can be read here: the command will say so itself.
-            return Optional.empty();
         }
+        return Optional.empty();
+    }
+
+    /** What stands first in a value, without quotes. */
+    private static String word(String value) {
+        String bare = value.strip();
+        int from = bare.startsWith("\"") ? 1 : 0;
+        int to = from;
+        while (to < bare.length() && (Character.isLetter(bare.charAt(to)) || bare.charAt(to) == '-')) {
+            to++;
+        }
+        return bare.substring(from, to);
     }
 }

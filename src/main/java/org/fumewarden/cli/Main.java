@@ -65,7 +65,10 @@ public final class Main implements Callable<Integer> {
     /** The command line for these arguments: making all commands ready takes longer than most of them run. */
     private static CommandLine commandLine(String... arguments) {
         boolean named = arguments.length > 0 && COMMANDS.contains(arguments[0]);
-        return named ? speaking(new CommandLine(new Main()).addSubcommand(command(arguments[0]))) : commandLine();
+        return named
+                ? speaking(
+                        new CommandLine(CommandSpec.create().name("fumewarden")).addSubcommand(command(arguments[0])))
+                : commandLine();
     }
 
     /** The class of a command, which bears its name. */

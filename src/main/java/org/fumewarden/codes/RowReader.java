@@ -15,13 +15,16 @@ import org.fumewarden.model.Unit;
 
 /** Reads the cells of one table row and complains about those that are missing or that nobody reads. */
 final class RowReader {
+    /** Cells that a row of any kind may have. */
+    private static final Set<String> COMMON =
+            Set.of("note", "from", "until", "clause", "confidence", "source", "edition", "affirmed");
+
     private final Located place;
     private final Map<String, Located> cells;
     private final String table;
     private final Citation whole;
     private final List<Affirmation> affirmations;
-    private final Set<String> used =
-            new HashSet<>(Set.of("note", "from", "until", "clause", "confidence", "source", "edition", "affirmed"));
+    private final Set<String> used = new HashSet<>();
 
     RowReader(Located place, String table, Citation whole) {
         this.place = place;
@@ -163,7 +166,8 @@ final class RowReader {
     /** Complains about cells that no reader asked for. */
     void finish() {
         cells.forEach((name, cell) -> {
-            if (!used.contains(name)) {
+            if (!used.contains(name) && !COMMON.contains(name)) {
+                used.addAll(COMMON);
                 cell.complain("is not a cell of this kind of table.", Nearest.maybe(name, used));
             }
         });

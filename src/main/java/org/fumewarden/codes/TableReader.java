@@ -17,6 +17,8 @@ import org.fumewarden.model.Row;
 final class TableReader {
     private static final Set<String> HEAD =
             Set.of("id", "kind", "source", "clause", "edition", "unit", "confidence", "checked-on", "note", "rows");
+    private static final Map<String, Confidence> CONFIDENCES =
+            Arrays.stream(Confidence.values()).collect(Collectors.toMap(Confidence::key, c -> c));
     private static final LocalDate ALWAYS = LocalDate.of(1900, 1, 1);
     private static final LocalDate NEVER = LocalDate.of(9999, 12, 31);
 
@@ -49,24 +51,22 @@ final class TableReader {
         List<Question> questions = new ArrayList<>();
         List<Located> items =
                 Optional.ofNullable(head.get("rows")).map(Located::items).orElse(List.of());
+        Optional<RowKind> parser = RowKind.named(kind);
         for (Located item : items) {
             if (kind.equals("questions")) {
                 questions.add(question(item));
+            } else if (parser.isPresent()) {
+                row(item, id, parser.get(), citation, rows);
             } else if (!FigureKinds.contains(kind)) {
-                row(item, id, kind, citation, rows);
+                root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, RowKind.names()));
             }
         }
         return new TableFile(file, id, kind, citation, checked, List.copyOf(rows), List.copyOf(questions));
     }
 
-    private void row(Located item, String table, String kind, Citation citation, List<DatedRow> rows) {
-        Optional<RowKind> parser = RowKind.named(kind);
-        if (parser.isEmpty()) {
-            root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, RowKind.names()));
-            return;
-        }
+    private static void row(Located item, String table, RowKind kind, Citation citation, List<DatedRow> rows) {
         RowReader reader = new RowReader(item, table, citation);
-        List<Row> read = parser.get().read(reader);
+        List<Row> read = kind.read(reader);
         LocalDate from = reader.from().orElse(ALWAYS);
         LocalDate until = reader.until().orElse(NEVER);
         if (!until.isAfter(from)) {
@@ -112,8 +112,6 @@ final class TableReader {
     }
 
     static Optional<Confidence> confidence(Located place) {
-        Map<String, Confidence> known =
-                Arrays.stream(Confidence.values()).collect(Collectors.toMap(Confidence::key, c -> c));
-        return place.oneOf(known.keySet()).map(known::get);
+        return place.oneOf(CONFIDENCES.keySet()).map(CONFIDENCES::get);
     }
 }

@@ -1,7 +1,6 @@
 package org.fumewarden.engine;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
@@ -19,14 +19,14 @@ import org.fumewarden.trail.Premise;
 final class DraftWriter {
     private final Sentences sentences;
     private final RowsInForce rows;
-    private final HeldFacts held;
+    private final Function<Fact, Held> held;
 
     /** Inputs and conclusions already in words: many rules rest on the same few. */
     private final Map<Fact, Premise> inputs = new IdentityHashMap<>();
 
-    private final Map<Conclusion, String> conclusions = new HashMap<>();
+    private final Map<Conclusion, Draft.Earlier> conclusions = new IdentityHashMap<>();
 
-    DraftWriter(Sentences sentences, RowsInForce rows, HeldFacts held) {
+    DraftWriter(Sentences sentences, RowsInForce rows, Function<Fact, Held> held) {
         this.sentences = sentences;
         this.rows = rows;
         this.held = held;
@@ -39,13 +39,13 @@ final class DraftWriter {
 
     private Draft draft(Firing firing) {
         RuleCard card = firing.rule().card();
+        Held conclusion = held.apply(firing.conclusion());
         Set<Premise> given = new TreeSet<>();
-        Map<Conclusion, Draft.Earlier> concluded = new LinkedHashMap<>();
+        Map<Held, Draft.Earlier> concluded = new LinkedHashMap<>();
         for (Fact fact : firing.premises()) {
-            if (fact instanceof Conclusion conclusion) {
-                concluded.computeIfAbsent(
-                        conclusion,
-                        c -> new Draft.Earlier(held.of(c), conclusions.computeIfAbsent(c, sentences::describe)));
+            if (fact instanceof Conclusion premise) {
+                Draft.Earlier earlier = conclusions.computeIfAbsent(premise, this::earlier);
+                concluded.putIfAbsent(earlier.conclusion(), earlier);
             } else if (fact instanceof Row row) {
                 given.add(rows.premise(row, sentences));
             } else {
@@ -56,10 +56,14 @@ final class DraftWriter {
                 card,
                 sentences.fill(firing.rule().sentence(), firing.conclusion(), firing.bindings()),
                 rows.clause(card.id()).orElse(card.citation()),
-                held.of(firing.conclusion()),
-                Part.spelled(firing.conclusion()),
+                conclusion,
+                conclusion.spelled(),
                 List.copyOf(given),
                 List.copyOf(concluded.values()));
+    }
+
+    private Draft.Earlier earlier(Conclusion conclusion) {
+        return new Draft.Earlier(held.apply(conclusion), sentences.describe(conclusion));
     }
 
     private Premise premise(Input input) {

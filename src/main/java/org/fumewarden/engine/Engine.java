@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
 import org.fumewarden.trail.Trail;
 
@@ -18,7 +20,8 @@ public final class Engine {
 
     private final RuleBase base;
     private final Set<String> switchedOff;
-    private final HeldFacts held = new HeldFacts();
+    private final HeldFacts met = new HeldFacts();
+    private volatile boolean begun;
     private final Kept<LocalDate, Map<Phase, PhaseRunner>> runners = new Kept<>(DAYS_KEPT);
 
     public Engine(RuleBase base) {
@@ -33,13 +36,19 @@ public final class Engine {
 
     /** Runs all phases and returns every step. */
     public Trail decide(List<Input> inputs, LocalDate day) {
+        // A program that decides once needs nothing kept.
+        boolean first = !begun;
+        begun = true;
+        boolean once = first || !switchedOff.isEmpty();
+        Function<Fact, Held> held = first ? Held::once : met::of;
         DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day), held);
         StepWriter steps = new StepWriter();
-        List<Held> given = inputs.stream().map(held::of).toList();
+        List<Held> given = inputs.stream().map(held).toList();
         for (Phase phase : base.phases()) {
             List<Held> facts = new ArrayList<>(given);
             facts.addAll(steps.standingConclusions());
-            steps.add(runner(phase, day).run(facts, drafts));
+            PhaseRunner runner = runner(phase, day);
+            steps.add(once ? runner.runOnce(facts, drafts) : runner.run(facts, drafts));
         }
         return new Trail(steps.steps());
     }

@@ -22,31 +22,28 @@ final class PhaseRunner {
     private final PhaseRules rules;
     private final RowsInForce rows;
     private final LocalDate day;
-    private final Set<String> switchedOff;
     private final PhaseSessions whole;
     private final Kept<BitSet, PhaseSessions> parts = new Kept<>(SETS);
     private final Kept<BitSet, Boolean> asked = new Kept<>(SETS_ASKED);
     private volatile RuleGroups groups;
-    private volatile boolean begun;
 
     PhaseRunner(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff) {
         this.rules = rules;
         this.rows = rows;
         this.day = day;
-        this.switchedOff = switchedOff;
         BitSet all = new BitSet();
         all.set(0, rules.spoken().size());
         this.whole = new PhaseSessions(rules, rows, day, switchedOff, all);
         this.groups = RuleGroups.single(rules.spoken().size());
     }
 
+    /** What the rules conclude from the rows in force and these facts, with nothing kept for later. */
+    List<Draft> runOnce(List<Held> facts, DraftWriter writer) {
+        return writer.drafts(whole.runOnce(readBySome(facts)));
+    }
+
     /** What the rules conclude from the rows in force and these facts. */
     List<Draft> run(List<Held> facts, DraftWriter writer) {
-        if (!begun || !switchedOff.isEmpty()) {
-            // A program that decides once needs nothing kept.
-            begun = true;
-            return writer.drafts(whole.run(readBySome(facts)));
-        }
         RuleGroups now = groups;
         List<List<Held>> read = now.facts(facts, rules);
         List<List<Draft>> found = new ArrayList<>(read.size());
@@ -124,7 +121,7 @@ final class PhaseRunner {
                     .filter(f -> some.get(rules.place(f.rule().card())))
                     .toList();
         }
-        return parts.of(some, set -> new PhaseSessions(rules, rows, day, switchedOff, set))
+        return parts.of(some, set -> new PhaseSessions(rules, rows, day, Set.of(), set))
                 .run(readBy(some, facts));
     }
 }

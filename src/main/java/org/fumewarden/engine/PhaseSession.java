@@ -15,7 +15,7 @@ import org.kie.api.runtime.rule.FactHandle;
 /**
  * A session of one phase that keeps the table rows of a day while tasks come and go. For one thread at a time.
  *
- * <p>After each task the session holds the rows alone, as if new: what the task brought is taken out. A match of rows
+ * <p>Renewed after a task, the session holds the rows alone: what the task brought is taken out. A match of rows
  * alone is spent once fired, so one of its rows is taken out and put back, which makes the match anew.
  */
 final class PhaseSession {
@@ -23,7 +23,7 @@ final class PhaseSession {
     private final MatchListener listener;
     private final AgendaFilter filter;
     private final Map<Row, FactHandle> rows = new IdentityHashMap<>();
-    private boolean asNew = true;
+    private final List<FactHandle> brought = new ArrayList<>();
 
     PhaseSession(KieSession session, List<Row> rows, MatchListener listener, AgendaFilter filter) {
         this.session = session;
@@ -34,23 +34,21 @@ final class PhaseSession {
         session.addEventListener((RuleRuntimeEventListener) listener);
     }
 
-    /** True when nothing of the last task is left, so that the session may serve again. */
-    boolean asNew() {
-        return asNew;
-    }
-
-    /** What the rules conclude from the rows and these facts. */
+    /** What the rules conclude from the rows and these facts. Before it may run again it must be renewed. */
     List<Firing> run(List<Fact> facts) {
-        asNew = false;
-        List<FactHandle> brought = new ArrayList<>();
         facts.forEach(f -> brought.add(session.insert(f)));
         session.fireAllRules(filter);
-        List<Firing> firings = listener.firings();
+        return listener.firings();
+    }
+
+    /** Takes out what the last task brought. False when something of it stays, so that the session cannot serve again. */
+    boolean renew() {
         brought.forEach(session::delete);
+        brought.clear();
         listener.inserted().forEach(session::delete);
-        asNew = firings.stream().allMatch(this::madeAnew);
+        boolean asNew = listener.firings().stream().allMatch(this::madeAnew);
         listener.forget();
-        return firings;
+        return asNew;
     }
 
     private boolean madeAnew(Firing firing) {

@@ -19,7 +19,6 @@ final class PhaseSessions {
     private final PhaseRules rules;
     private final List<Row> rows;
     private final AgendaFilter filter;
-    private final boolean reuses;
     private final Queue<PhaseSession> idle = new ConcurrentLinkedQueue<>();
 
     /**
@@ -30,7 +29,6 @@ final class PhaseSessions {
     PhaseSessions(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff, BitSet firing) {
         this.rules = rules;
         this.rows = rows.readBy(rules, firing);
-        this.reuses = switchedOff.isEmpty();
         CLEANER.register(this, new Closing(idle));
         this.filter = match -> {
             SpokenRule rule = rules.spoken().get(match.getRule().getName());
@@ -44,17 +42,34 @@ final class PhaseSessions {
     List<Firing> run(List<Fact> facts) {
         PhaseSession session = idle.poll();
         if (session == null) {
-            session = new PhaseSession(rules.base().newKieSession(), rows, new MatchListener(rules.spoken()), filter);
+            session = session();
         }
+        boolean asNew = false;
         try {
-            return session.run(facts);
+            List<Firing> firings = session.run(facts);
+            asNew = session.renew();
+            return firings;
         } finally {
-            if (reuses && session.asNew()) {
+            if (asNew) {
                 idle.add(session);
             } else {
                 session.close();
             }
         }
+    }
+
+    /** The same in a session of its own that serves only once. */
+    List<Firing> runOnce(List<Fact> facts) {
+        PhaseSession session = session();
+        try {
+            return session.run(facts);
+        } finally {
+            session.close();
+        }
+    }
+
+    private PhaseSession session() {
+        return new PhaseSession(rules.base().newKieSession(), rows, new MatchListener(rules.spoken()), filter);
     }
 
     /** Closes the sessions of an owner that is gone. */

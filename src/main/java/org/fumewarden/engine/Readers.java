@@ -42,6 +42,9 @@ final class Readers {
 
     /** True when some rule reads the fact. */
     boolean some(Fact fact) {
+        if (types(fact).isEmpty()) {
+            return false;
+        }
         InternalFactHandle handle = new DefaultFactHandle(1, fact);
         for (ObjectTypeNode type : types(fact)) {
             if (reaches(type, handle)) {

@@ -10,11 +10,16 @@ import java.util.List;
 import java.util.Map;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBaseConfiguration;
+import org.kie.api.KieServices;
 
 /** Loads the rules that were compiled into the program, straight from their generated classes. */
 final class ShippedRules {
     private static final String INDEX = "/META-INF/kie/org.fumewarden/fumewarden/drools-model";
     private static final String PREFIX = "rules.";
+
+    /** Made once: it looks for its parts in every library. */
+    private static final KieBaseConfiguration CONFIGURATION = KieServices.get().newKieBaseConfiguration();
 
     private ShippedRules() {}
 
@@ -36,7 +41,7 @@ final class ShippedRules {
 
     static PhaseRules load(Phase phase, List<String> classes) {
         List<Model> models = classes.stream().map(ShippedRules::model).toList();
-        return PhaseRules.of(phase, KieBaseBuilder.createKieBaseFromModel(models));
+        return PhaseRules.of(phase, KieBaseBuilder.createKieBaseFromModel(models, CONFIGURATION));
     }
 
     private static Model model(String className) {

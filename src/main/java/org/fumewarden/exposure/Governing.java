@@ -1,7 +1,9 @@
 package org.fumewarden.exposure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -42,6 +44,13 @@ public record Governing(
         return Ratios.of(value, limit);
     }
 
+    /** Each sentence once. */
+    private static List<Caution> once(List<Caution> cautions) {
+        Map<String, Caution> bySentence = new LinkedHashMap<>();
+        cautions.forEach(c -> bySentence.putIfAbsent(c.sentence(), c));
+        return List.copyOf(bySentence.values());
+    }
+
     static Governing of(SampleSet set, Outcome<LognormalFit> fitted, double limit, Optional<Statistic> desired) {
         List<Caution> cautions = new ArrayList<>();
         boolean more = set.size() < TOLERANCE_FROM;
@@ -80,7 +89,6 @@ public record Governing(
             }
         }
         String sentence = "The ratio rests on the " + chosen.words() + ", " + Sentences.number(value) + ".";
-        return new Governing(
-                chosen, value, sentence, cautions.stream().distinct().toList(), more);
+        return new Governing(chosen, value, sentence, once(cautions), more);
     }
 }

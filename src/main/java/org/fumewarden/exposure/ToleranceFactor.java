@@ -1,5 +1,6 @@
 package org.fumewarden.exposure;
 
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
@@ -13,9 +14,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class ToleranceFactor {
     private static final int REMEMBERED = 1000;
-    private static final Map<Key, Double> KNOWN = new ConcurrentHashMap<>();
-
-    private record Key(int n, double coverage, double confidence) {}
+    /** By number, coverage and confidence. */
+    private static final Map<List<Number>, Double> KNOWN = new ConcurrentHashMap<>();
 
     private ToleranceFactor() {}
 
@@ -37,7 +37,7 @@ public final class ToleranceFactor {
                     "Coverage " + coverage + " and confidence " + confidence
                             + " must lie between 0 and 1. Maybe write 0.95 for 95 %.");
         }
-        Key key = new Key(n, coverage, confidence);
+        List<Number> key = List.of(n, coverage, confidence);
         Double known = KNOWN.get(key);
         Outcome<Double> factor = known == null ? solve(n, coverage, confidence) : Outcome.of(known);
         if (KNOWN.size() < REMEMBERED) {
