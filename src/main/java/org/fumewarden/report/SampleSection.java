@@ -11,6 +11,7 @@ import org.fumewarden.assessment.Figures;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Estimate;
 import org.fumewarden.exposure.Exceedance;
+import org.fumewarden.exposure.KaplanMeier;
 import org.fumewarden.exposure.LognormalFit;
 import org.fumewarden.exposure.NonDetects;
 import org.fumewarden.exposure.OrderRegression;
@@ -28,6 +29,7 @@ import org.fumewarden.task.Reading;
 /** Everything that the samples of one agent say, in words and as a plot. */
 final class SampleSection {
     private static final double CONFIDENCE = 0.95;
+    private static final double PERCENTILE = 0.95;
 
     private final Reading.Samples group;
     private final Appraisal appraisal;
@@ -59,6 +61,9 @@ final class SampleSection {
         page.paragraph("Lognormal fit: " + fit());
         page.paragraph("Goodness of fit: " + shape());
         exceedance(page);
+        if (detected < group.samples().size()) {
+            page.paragraph("Without any shape (product limit): " + productLimit());
+        }
         page.paragraph("Workers: " + workers());
         plot().ifPresentOrElse(
                         p -> p.text().lines().forEach(page::line),
@@ -133,6 +138,23 @@ final class SampleSection {
 
     private String method() {
         return group.nonDetects() == NonDetects.MAXIMUM_LIKELIHOOD ? "" : " (by maximum likelihood)";
+    }
+
+    /** What the non-detects leave of the distribution when no curve is put through it. */
+    private String productLimit() {
+        Outcome<KaplanMeier> found = SampleSet.of(group.samples()).then(KaplanMeier::of);
+        if (found.value().isEmpty()) {
+            return "none. " + found.sentence();
+        }
+        KaplanMeier estimate = found.value().get();
+        Outcome<Double> mean = estimate.mean();
+        Outcome<Double> percentile = estimate.percentile(PERCENTILE);
+        return "mean " + shown(mean) + ", 95th percentile " + shown(percentile) + ". "
+                + String.join(" ", mean.sentence(), percentile.sentence()).strip();
+    }
+
+    private String shown(Outcome<Double> found) {
+        return found.value().map(v -> Page.number(v) + " " + unit()).orElse("none");
     }
 
     private String workers() {

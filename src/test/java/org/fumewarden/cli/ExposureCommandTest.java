@@ -76,6 +76,29 @@ final class ExposureCommandTest {
         assertFalse(run.out().contains("BROKEN"), run.out());
     }
 
+    /**
+     * Below 1, 1, 2, below 3, 4 by the product limit (Kaplan and Meier 1958 on the turned scale; by hand in ProductLimitTest): mean
+     * 28/15, and 4 of 5 lie below 4. All of them thousandths here.
+     */
+    @Test
+    void nonDetectsAreAlsoShownWithoutAnyShape() throws IOException {
+        CommandRun run =
+                run("exposure", "samples: [<0.001 mg/m3, 0.001 mg/m3, 0.002 mg/m3, <0.003 mg/m3, 0.004 mg/m3]");
+        String out = run.out().replaceAll("\\s+", " ");
+        assertTrue(
+                out.contains(
+                        "Without any shape (product limit): mean 0.001867 mg/m3, 95th percentile 0.004 mg/m3. The lowest"
+                                + " samples were not detected; the mean counts them at the lowest result, 0.001, and is an upper bound."),
+                run.out());
+        assertFalse(run("exposure", "samples: [0.001 mg/m3, 0.002 mg/m3]").out().contains("product limit"));
+    }
+
+    @Test
+    void noDetectedSampleLeavesNoDistribution() throws IOException {
+        CommandRun run = run("exposure", "samples: [<0.001 mg/m3, <0.002 mg/m3]");
+        assertTrue(run.out().contains("product limit): none. No sample was detected"), run.out());
+    }
+
     @Test
     void aLongShiftShowsAdvisoryLimits() throws IOException {
         // 0.01 x 8 / 10 = 0.008; 0.01 x (8 / 10)(24 - 10) / 16 = 0.007 (Brief and Scala 1975)
