@@ -14,11 +14,13 @@ import org.fumewarden.audit.Signatures;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.register.InUse;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.HtmlSheet;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.TextSheet;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.upkeep.Store;
 import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -100,7 +102,7 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         Bench bench = options.bench(file);
         if (store != null) {
-            bench = InUse.with(bench, store);
+            bench = InUse.with(bench, () -> Store.read(store));
         }
         Advice advice = bench.advise();
         if (format == Format.pdf && output == null) {

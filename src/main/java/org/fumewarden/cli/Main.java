@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.upkeep.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -104,6 +105,9 @@ public final class Main implements Callable<Integer> {
         if (fault instanceof InputException input) {
             line.getErr().println(input.getMessage());
             return ExitCodes.BAD_INPUT;
+        }
+        if (fault instanceof StoreException store) {
+            return StoreOption.explain(store, line.getErr());
         }
         line.getErr().println("Fumewarden failed: " + fault + "\nMaybe run it again with --help, or report this line.");
         return ExitCodes.FAULT;

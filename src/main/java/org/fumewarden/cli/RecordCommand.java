@@ -12,6 +12,7 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.register.InUse;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DutyBook;
 import org.fumewarden.report.upkeep.Paper;
@@ -108,7 +109,7 @@ final class RecordCommand implements Callable<Integer> {
     private Advice advised(Path task, String id, LocalDate day) {
         Bench bench =
                 new Bench(task, Map.of(), Optional.of(id), Optional.of(day), c -> new Advisor(RuleBase.shipped(c)));
-        return InUse.with(bench, store.file()).advise();
+        return InUse.with(bench, () -> Store.read(store.file())).advise();
     }
 
     private int paper(Store open, DutyBook book) {

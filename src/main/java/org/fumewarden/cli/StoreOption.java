@@ -84,6 +84,16 @@ final class StoreOption {
                                 + "; or register the site with code=... once.")));
     }
 
+    /** Says what is wrong with a store and gives the exit code for it. */
+    static int explain(StoreException fault, PrintWriter err) {
+        err.println(fault.text());
+        return switch (fault.reason()) {
+            case REFUSED, MISSING, READ_ONLY -> ExitCodes.BAD_INPUT;
+            case DAMAGED -> ExitCodes.NOT_SETTLED;
+            case FULL, BUSY, FAULT -> ExitCodes.FAULT;
+        };
+    }
+
     /** Runs a command and turns every expected fault into words and an exit code. */
     int guarded(Callable<Integer> work) throws Exception {
         try {
@@ -91,12 +101,7 @@ final class StoreOption {
             out().flush();
             return code;
         } catch (StoreException e) {
-            spec.commandLine().getErr().println(e.text());
-            return switch (e.reason()) {
-                case REFUSED, MISSING, READ_ONLY -> ExitCodes.BAD_INPUT;
-                case DAMAGED -> ExitCodes.NOT_SETTLED;
-                case FULL, BUSY, FAULT -> ExitCodes.FAULT;
-            };
+            return explain(e, spec.commandLine().getErr());
         } catch (InputException e) {
             spec.commandLine().getErr().println(e.getMessage());
             return ExitCodes.BAD_INPUT;

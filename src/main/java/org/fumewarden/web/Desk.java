@@ -29,6 +29,7 @@ final class Desk {
     private static final int LONGEST_ANSWER = 2000;
 
     private final Library library;
+    private final Optional<Workshop> workshop;
     private final Matters matters = new Matters();
     private final Map<String, Answerer> answerers;
 
@@ -37,8 +38,10 @@ final class Desk {
         Reply answer(JsonNode asked);
     }
 
-    Desk(Library library, UpkeepDesk upkeep) {
+    Desk(Library library, Optional<Workshop> workshop) {
         this.library = library;
+        this.workshop = workshop;
+        UpkeepDesk upkeep = new UpkeepDesk(library, workshop);
         WhatIfDesk whatIf = new WhatIfDesk(this);
         this.answerers = Map.ofEntries(
                 Map.entry("/api/words", this::words),
@@ -70,12 +73,14 @@ final class Desk {
         return Optional.ofNullable(answerers.get(path));
     }
 
+    /** The task of a request, with what the register says when there is one. */
     Bench bench(JsonNode asked) {
         return bench(asked, "task");
     }
 
     Bench bench(JsonNode asked, String name) {
-        return Bench.ofText("task", TaskText.of(asked, name), library::advisor);
+        Bench bench = Bench.ofText("task", TaskText.of(asked, name), library::advisor);
+        return workshop.map(shop -> shop.inUse(bench)).orElse(bench);
     }
 
     ShiftTables shiftTables() {

@@ -6,10 +6,12 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.register.InUse;
 import org.fumewarden.report.upkeep.DutyBook;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.StoreException;
+import org.fumewarden.whatif.Bench;
 
 /**
  * The register and log that a server was started with.
@@ -43,11 +45,24 @@ public record Workshop(Path file, Clock clock) {
         return guarded(() -> Store.open(file), work);
     }
 
+    /** The bench with what the register says of the unit, the mask and the wearer of its task. */
+    Bench inUse(Bench bench) {
+        try {
+            return InUse.with(bench, () -> Store.read(file));
+        } catch (StoreException e) {
+            throw problem(e);
+        }
+    }
+
+    private static InputException problem(StoreException fault) {
+        return new InputException(new Problem("store", 0, "", fault.getMessage(), fault.maybe()));
+    }
+
     private static <T> T guarded(java.util.function.Supplier<Store> opening, Work<T> work) {
         try (Store store = opening.get()) {
             return work.on(store);
         } catch (StoreException e) {
-            throw new InputException(new Problem("store", 0, "", e.getMessage(), e.maybe()));
+            throw problem(e);
         }
     }
 

@@ -113,6 +113,11 @@ function questions(advice) {
       ruleWords('p', q.ask, 'says'), q.reasons.map(sentence)))), button, order);
 }
 
+function registered(advice) {
+  return (advice.register ?? []).length === 0 ? null : el('section', {}, el('h3', {}, say('sheet.register')),
+    el('ul', { className: 'plain' }, advice.register.map(note => el('li', {}, ruleWords('span', note.says), el('span', { className: 'cite' }, ` ${note.about}`)))));
+}
+
 function checks(advice) {
   return advice.checks.length === 0 ? null : el('section', {}, el('h3', {}, say('sheet.checks')),
     el('ul', { className: 'plain' }, advice.checks.map(c => el('li', {}, sentence({ ...c, says: c.what }),
@@ -154,7 +159,7 @@ export function drawAdvice(root) {
       el('button', { type: 'button', onclick: () => window.print() }, say('ui.print')),
       el('button', { type: 'button', onclick: () => sheet('html') }, say('ui.sheet.html')),
       el('button', { type: 'button', onclick: () => sheet('pdf') }, say('ui.sheet.pdf'))),
-    ...[section('stops', advice.stops), section('conflicts', advice.conflicts), questions(advice),
+    ...[section('stops', advice.stops), section('conflicts', advice.conflicts), questions(advice), registered(advice),
       best && section('conditions', best.conditions), best && section('chosen', best.reasons),
       section('controls', advice['controls-first']), section('hazards', advice.hazards), section('filters', advice.filters), plots(),
       el('section', {}, el('h3', {}, say('ui.rungs')), ruler(advice)), ...devices(advice), checks(advice),

@@ -56,6 +56,14 @@ class UnitInUseTest {
     }
 
     @Test
+    void aRegisterThatIsNotThereIsSaidSo() {
+        store = folder.resolve("absent.db").toString();
+        assertEquals(2, advise("TH-07"));
+        assertTrue(err.contains("absent.db does not exist."), err);
+        assertTrue(err.contains("Maybe "), err);
+    }
+
+    @Test
     void aUnitThatNobodyRegisteredIsRefusedWithTheNearestNames() {
         assertEquals(2, advise("TH-70"));
         assertTrue(err.contains("kit.unit") && err.contains("TH-07"), err);

@@ -1,4 +1,4 @@
-package org.fumewarden.cli;
+package org.fumewarden.register;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -10,9 +10,14 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.nio.file.Path;
 import java.util.List;
+import org.fumewarden.cli.CommandRun;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Located;
+import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.report.AdviceSchema;
+import org.fumewarden.report.upkeep.DutyBook;
 import org.fumewarden.task.TaskTree;
+import org.fumewarden.upkeep.Store;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,7 +84,10 @@ class WearerInUseTest {
         String kit = mask.isEmpty() ? "" : "\nkit: {mask: " + mask + "}";
         Located task =
                 TaskTree.parse("task", "wearer: {id: W-07" + (wearer.isEmpty() ? "" : ", " + wearer) + "}" + kit);
-        return WearerInUse.of(task, store, code, DAY);
+        DutyBook book = DutyBook.of(CodeBook.read(RuleFolder.shipped(), code), DAY);
+        try (Store open = Store.read(store)) {
+            return WearerInUse.of(task, open, book.duties(), DAY);
+        }
     }
 
     @Test

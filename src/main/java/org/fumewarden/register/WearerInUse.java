@@ -1,6 +1,5 @@
-package org.fumewarden.cli;
+package org.fumewarden.register;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,25 +51,22 @@ final class WearerInUse {
     /**
      * The changes that the register makes to a task.
      *
-     * @param code whose duties say when a test or clearance runs out
+     * @param duties say when a test or clearance runs out
      * @throws org.fumewarden.codes.InputException when the task names a wearer or mask that the register does not hold
      */
-    static InUse.Found of(Located task, Path register, String code, LocalDate day) {
+    static InUse.Found of(Located task, Store store, List<Duty> duties, LocalDate day) {
         Map<String, Located> answers = InUse.answers(task, "wearer");
         Optional<Located> named = InUse.named(answers, "id");
         Optional<Located> worn = InUse.named(InUse.answers(task, "kit"), "mask");
         if (named.isEmpty() && worn.isEmpty()) {
             return new InUse.Found(Map.of(), List.of());
         }
-        try (Store store = Store.read(register)) {
-            Optional<Item.Mask> mask = worn.map(w -> InUse.item(w, store, ItemKind.MASK, Item.Mask.class));
-            if (named.isEmpty()) {
-                return closedMask(mask.orElseThrow(), store);
-            }
-            Item.Wearer wearer = InUse.item(named.get(), store, ItemKind.WEARER, Item.Wearer.class);
-            List<Duty> duties = StoreOption.duties(code, store, day).duties();
-            return new WearerInUse(store, wearer, duties, day, answers).found(mask);
+        Optional<Item.Mask> mask = worn.map(w -> InUse.item(w, store, ItemKind.MASK, Item.Mask.class));
+        if (named.isEmpty()) {
+            return closedMask(mask.orElseThrow(), store);
         }
+        Item.Wearer wearer = InUse.item(named.get(), store, ItemKind.WEARER, Item.Wearer.class);
+        return new WearerInUse(store, wearer, duties, day, answers).found(mask);
     }
 
     /** Without a wearer nothing is known of fit tests, but a mask that is out of use is worn by nobody. */

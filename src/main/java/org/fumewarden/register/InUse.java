@@ -1,17 +1,19 @@
-package org.fumewarden.cli;
+package org.fumewarden.register;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.report.upkeep.DutyBook;
 import org.fumewarden.task.RegisterNote;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
@@ -20,9 +22,9 @@ import org.fumewarden.upkeep.UnitState;
 import org.fumewarden.whatif.Bench;
 
 /** A task with what the register says of the unit, the mask and the wearer that it names. */
-final class InUse {
+public final class InUse {
     /** Where the sentences of the register stand in a task. */
-    static final String REGISTER = "register";
+    private static final String REGISTER = "register";
 
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -35,20 +37,41 @@ final class InUse {
 
     private InUse() {}
 
-    /** The bench with what the register says; the sentences go into the task, so that they are kept and replayed with it. */
-    static Bench with(Bench bench, Path register) {
+    /**
+     * The bench with what the register says; the sentences go into the task, so that they are kept and replayed with it.
+     *
+     * @param register opened only when the task names something of it, and closed again
+     * @throws InputException when the task names what the register does not hold
+     * @throws org.fumewarden.upkeep.StoreException when the register cannot be read
+     */
+    public static Bench with(Bench bench, Supplier<Store> register) {
         Located task = bench.tree(Map.of());
-        Found unit = UnitInUse.of(task, register);
-        Found wearer = WearerInUse.of(
-                task, register, bench.code(), bench.task(bench.code(), Map.of()).on());
-        Map<String, String> changes = new HashMap<>(unit.changes());
-        changes.putAll(wearer.changes());
-        List<RegisterNote> notes =
-                Stream.concat(unit.notes().stream(), wearer.notes().stream()).toList();
+        Map<String, String> changes = new HashMap<>();
+        List<RegisterNote> notes = List.of();
+        if (names(task, "kit", "unit") || names(task, "kit", "mask") || names(task, "wearer", "id")) {
+            try (Store store = register.get()) {
+                Found unit = UnitInUse.of(task, store);
+                Found wearer = wearer(bench, task, store);
+                changes.putAll(unit.changes());
+                changes.putAll(wearer.changes());
+                notes = Stream.concat(unit.notes().stream(), wearer.notes().stream())
+                        .toList();
+            }
+        }
         if (!notes.isEmpty() || task.entries().containsKey(REGISTER)) {
             changes.put(REGISTER, written(notes));
         }
         return bench.with(changes);
+    }
+
+    private static Found wearer(Bench bench, Located task, Store store) {
+        LocalDate day = bench.task(bench.code(), Map.of()).on();
+        DutyBook duties = DutyBook.of(bench.advisor(bench.code()).base().book(), day);
+        return WearerInUse.of(task, store, duties.duties(), day);
+    }
+
+    private static boolean names(Located task, String part, String question) {
+        return named(answers(task, part), question).isPresent();
     }
 
     private static String written(List<RegisterNote> notes) {

@@ -1,6 +1,5 @@
-package org.fumewarden.cli;
+package org.fumewarden.register;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,28 +21,26 @@ final class UnitInUse {
      *
      * @throws org.fumewarden.codes.InputException when the task names a unit that the register does not hold
      */
-    static InUse.Found of(Located task, Path register) {
+    static InUse.Found of(Located task, Store store) {
         Map<String, Located> kit = InUse.answers(task, "kit");
         Optional<Located> named = InUse.named(kit, "unit");
         if (named.isEmpty()) {
             return new InUse.Found(Map.of(), List.of());
         }
-        try (Store store = Store.read(register)) {
-            Item.Unit unit = InUse.item(named.get(), store, ItemKind.UNIT, Item.Unit.class);
-            Map<String, String> changes = new LinkedHashMap<>();
-            List<RegisterNote> notes = new ArrayList<>();
-            withdrawn(unit, store.state(unit.id()), kit, changes, notes);
-            if (kit.containsKey("measured-flow") && !kit.containsKey("minimum-design-flow")) {
-                unit.minimumFlow().ifPresent(flow -> {
-                    changes.put("kit.minimum-design-flow", flow.toPlainString() + " L/min");
-                    notes.add(new RegisterNote(
-                            "kit.minimum-design-flow",
-                            "The maker's minimum flow of " + unit.id() + " is registered as " + flow.toPlainString()
-                                    + " L/min."));
-                });
-            }
-            return new InUse.Found(changes, notes);
+        Item.Unit unit = InUse.item(named.get(), store, ItemKind.UNIT, Item.Unit.class);
+        Map<String, String> changes = new LinkedHashMap<>();
+        List<RegisterNote> notes = new ArrayList<>();
+        withdrawn(unit, store.state(unit.id()), kit, changes, notes);
+        if (kit.containsKey("measured-flow") && !kit.containsKey("minimum-design-flow")) {
+            unit.minimumFlow().ifPresent(flow -> {
+                changes.put("kit.minimum-design-flow", flow.toPlainString() + " L/min");
+                notes.add(new RegisterNote(
+                        "kit.minimum-design-flow",
+                        "The maker's minimum flow of " + unit.id() + " is registered as " + flow.toPlainString()
+                                + " L/min."));
+            });
         }
+        return new InUse.Found(changes, notes);
     }
 
     /** A file that withdraws the unit is stricter than a register that does not. */
