@@ -9,10 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.fumewarden.model.Citation;
 import org.fumewarden.model.Conclusion;
+import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Row;
+import org.fumewarden.trail.Finding;
 import org.fumewarden.trail.Premise;
 
 /** Puts the firings of one decision into words. */
@@ -52,14 +55,33 @@ final class DraftWriter {
                 given.add(inputs.computeIfAbsent(fact, f -> premise((Input) f)));
             }
         }
+        Held conclusion = held.of(firing.conclusion());
         return new Draft(
                 card,
-                sentences.fill(firing.rule().sentence(), firing.conclusion(), firing.bindings()),
-                rows.clause(card.id()).orElse(card.citation()),
-                held.of(firing.conclusion()),
+                finding(firing, (Conclusion) conclusion.fact(), given),
+                conclusion,
                 Part.spelled(firing.conclusion()),
                 List.copyOf(given),
                 List.copyOf(concluded.values()));
+    }
+
+    private Finding finding(Firing firing, Conclusion conclusion, Set<Premise> given) {
+        RuleCard card = firing.rule().card();
+        Citation citation = rows.clause(card.id()).orElse(card.citation());
+        Confidence weakest = citation.confidence();
+        for (Premise premise : given) {
+            if (premise.citation().isPresent()) {
+                weakest = weakest.weaker(premise.citation().get().confidence());
+            }
+        }
+        return new Finding(
+                card.phase().key(),
+                card.id(),
+                card.title(),
+                sentences.fill(firing.rule().sentence(), conclusion, firing.bindings()),
+                citation,
+                conclusion,
+                weakest);
     }
 
     private Premise premise(Input input) {

@@ -3,11 +3,11 @@ package org.fumewarden.engine;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 
@@ -65,20 +65,23 @@ final class StepWriter {
                 .map(Open::draft)
                 .filter(d -> d.card().overrides().isPresent())
                 .toList();
-        int first = steps.size() + 1;
-        List<Optional<String>> lifted = new ArrayList<>();
-        for (int i = 0; i < once.size(); i++) {
-            Draft draft = once.get(i).draft();
-            lifted.add(lifted(draft, lifting));
-            if (lifted.get(i).isEmpty()) {
-                standing.putIfAbsent(draft.held(), "s" + (first + i));
+        int first = steps.size();
+        for (Open open : once) {
+            Draft draft = open.draft();
+            Optional<String> lifted = lifted(draft, lifting);
+            String id = "s" + (steps.size() + 1);
+            if (lifted.isEmpty()) {
+                standing.putIfAbsent(draft.held(), id);
             }
+            steps.add(new Step(id, draft.finding(), open.premises(), lifted));
         }
         for (int i = 0; i < once.size(); i++) {
-            Open open = once.get(i);
             // A rule may read what its own phase concluded, and only now do those conclusions have numbers.
-            List<Premise> premises = open.rereads() ? premises(open.draft()) : open.premises();
-            steps.add(step("s" + (first + i), open.draft(), premises, lifted.get(i)));
+            if (once.get(i).rereads()) {
+                Step step = steps.get(first + i);
+                List<Premise> premises = premises(once.get(i).draft());
+                steps.set(first + i, new Step(step.id(), step.finding(), premises, step.overriddenBy()));
+            }
         }
     }
 
@@ -93,7 +96,9 @@ final class StepWriter {
     private static int byContent(Open some, Open other) {
         int order = byDraft(some.draft, other.draft);
         order = order != 0 ? order : inOrder(some.premises, other.premises);
-        return order != 0 ? order : some.draft.says().compareTo(other.draft.says());
+        return order != 0
+                ? order
+                : some.draft.finding().says().compareTo(other.draft.finding().says());
     }
 
     private static int inOrder(List<Premise> some, List<Premise> others) {
@@ -106,35 +111,21 @@ final class StepWriter {
         return Integer.compare(some.size(), others.size());
     }
 
-    private static Step step(String id, Draft draft, List<Premise> premises, Optional<String> overriddenBy) {
-        RuleCard card = draft.card();
-        return new Step(
-                id,
-                card.phase().key(),
-                card.id(),
-                card.title(),
-                draft.says(),
-                draft.citation(),
-                premises,
-                draft.conclusion(),
-                overriddenBy);
-    }
-
     private List<Premise> premises(Draft draft) {
         if (draft.concluded().isEmpty()) {
             return draft.given();
         }
-        List<Premise> steps = new ArrayList<>(draft.concluded().size());
+        List<Premise> premises = new ArrayList<>(draft.given());
         for (Draft.Earlier earlier : draft.concluded()) {
             String number = standing.getOrDefault(earlier.conclusion(), NO_NUMBER_YET);
-            steps.add(new Premise("step", number, earlier.words(), Optional.empty()));
+            Premise step = new Premise("step", number, earlier.words(), Optional.empty());
+            if (!premises.contains(step)) {
+                premises.add(step);
+            }
         }
-        if (steps.size() > 1) {
-            steps = new ArrayList<>(new TreeSet<>(steps));
-        }
-        // Inputs and rows come before steps in the order of premises too.
-        steps.addAll(0, draft.given());
-        return List.copyOf(steps);
+        // Inputs and rows come before steps in the order of premises too, and are in order.
+        premises.subList(draft.given().size(), premises.size()).sort(Comparator.naturalOrder());
+        return List.copyOf(premises);
     }
 
     /** The rule that lifts a conclusion of the same phase, if one does. */
