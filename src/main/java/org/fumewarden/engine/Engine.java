@@ -35,11 +35,10 @@ public final class Engine {
     public Trail decide(List<Input> inputs, LocalDate day) {
         DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day), held);
         StepWriter steps = new StepWriter();
-        List<Held> given = inputs.stream().map(held::of).toList();
+        List<Held> facts = new ArrayList<>(inputs.size() + StepWriter.EXPECTED);
+        inputs.forEach(input -> facts.add(held.of(input)));
         for (Phase phase : base.phases()) {
-            List<Held> facts = new ArrayList<>(given);
-            facts.addAll(steps.standingConclusions());
-            steps.add(runner(phase, day).run(facts, drafts));
+            facts.addAll(steps.add(runner(phase, day).run(facts, drafts)));
         }
         return new Trail(steps.steps());
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,12 +16,12 @@ final class StepWriter {
     private static final String NO_NUMBER_YET = "?";
 
     /** Conclusions of a task of which little is known. */
-    private static final int EXPECTED = 1_000;
+    static final int EXPECTED = 1_000;
 
-    private final List<Step> steps = new ArrayList<>();
+    private final List<Step> steps = new ArrayList<>(EXPECTED);
 
     /** The conclusions that stand, each with the number of the first step that concludes it. */
-    private final Map<Held, String> standing = new LinkedHashMap<>(EXPECTED);
+    private final Map<Held, String> standing = new HashMap<>(EXPECTED);
 
     /** A draft whose premises have the numbers of the steps of earlier phases. */
     private record Open(Draft draft, List<Premise> premises) {
@@ -39,13 +39,11 @@ final class StepWriter {
         return Collections.unmodifiableList(steps);
     }
 
-    /** The conclusions that stand, each once, in the order of their steps. */
-    Collection<Held> standingConclusions() {
-        return Collections.unmodifiableSet(standing.keySet());
-    }
-
-    /** Takes in the drafts of a phase: sorted by content, numbered, each once, with overrides applied. */
-    void add(Collection<Draft> drafts) {
+    /**
+     * Takes in the drafts of a phase: sorted by content, numbered, each once, with overrides applied. Returns the conclusions
+     * that stand and did not before, in the order of their steps.
+     */
+    List<Held> add(Collection<Draft> drafts) {
         List<Open> sorted = new ArrayList<>(drafts.size());
         for (Draft draft : drafts) {
             sorted.add(new Open(draft, premises(draft)));
@@ -57,21 +55,22 @@ final class StepWriter {
                 once.add(open);
             }
         }
-        number(once);
+        return number(once);
     }
 
-    private void number(List<Open> once) {
+    private List<Held> number(List<Open> once) {
         List<Draft> lifting = once.stream()
                 .map(Open::draft)
                 .filter(d -> d.card().overrides().isPresent())
                 .toList();
+        List<Held> concluded = new ArrayList<>();
         int first = steps.size();
         for (Open open : once) {
             Draft draft = open.draft();
             Optional<String> lifted = lifted(draft, lifting);
             String id = "s" + (steps.size() + 1);
-            if (lifted.isEmpty()) {
-                standing.putIfAbsent(draft.held(), id);
+            if (lifted.isEmpty() && standing.putIfAbsent(draft.held(), id) == null) {
+                concluded.add(draft.held());
             }
             steps.add(new Step(id, draft.finding(), open.premises(), lifted));
         }
@@ -83,6 +82,7 @@ final class StepWriter {
                 steps.set(first + i, new Step(step.id(), step.finding(), premises, step.overriddenBy()));
             }
         }
+        return concluded;
     }
 
     /** The order of drafts as far as it is the same in every task. */
