@@ -107,7 +107,7 @@ final class AdviceWriter {
         }
         Need need = largest.get();
         List<Reason> why = steps.stream()
-                .filter(s -> s.conclusion().equals(need))
+                .filter(s -> s.conclusion() == need)
                 .map(Reason::of)
                 .toList();
         List<ByStatistic> others = new StatisticTable(figures, assessed, trail).of(need);
@@ -182,10 +182,15 @@ final class AdviceWriter {
         Map<String, List<Step>> byTopic = trail.concluding(Ruling.class)
                 .collect(Collectors.groupingBy(s -> s.conclusion().subject(), LinkedHashMap::new, Collectors.toList()));
         return byTopic.values().stream()
-                .filter(steps -> steps.stream().map(Step::conclusion).distinct().count() > 1)
+                .filter(AdviceWriter::differ)
                 .flatMap(List::stream)
                 .map(Reason::of)
                 .toList();
+    }
+
+    /** Rulings on one topic that do not all say the same. */
+    private static boolean differ(List<Step> steps) {
+        return steps.stream().anyMatch(s -> s.conclusion() != steps.get(0).conclusion());
     }
 
     private List<Check> checks() {

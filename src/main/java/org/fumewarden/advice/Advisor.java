@@ -14,10 +14,8 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Engine;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Agent;
-import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
-import org.fumewarden.model.Limit;
 import org.fumewarden.model.Unit;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Trail;
@@ -99,12 +97,7 @@ public final class Advisor {
     }
 
     private static boolean unitsAgree(Exposure exposure, Figures figures) {
-        return figures.all(Limit.class)
-                        .filter(l -> l.agent().equals(exposure.agent()))
-                        .allMatch(l -> l.unit() == exposure.unit())
-                && figures.all(DangerLevel.class)
-                        .filter(d -> d.agent().equals(exposure.agent()))
-                        .allMatch(d -> d.unit() == exposure.unit());
+        return Set.of(exposure.unit()).containsAll(figures.units(exposure.agent()));
     }
 
     private static boolean convertible(Exposure exposure, Figures figures) {

@@ -58,7 +58,8 @@ final class RespiratorWriter {
         Map<String, List<Step>> doubts = by(Doubt.class);
         Map<String, List<Step>> offers = by(Offer.class);
         Map<String, List<Step>> conditions = by(Condition.class);
-        Map<String, BigDecimal> factors = trail.all(FactorInForce.class).stream()
+        Map<String, BigDecimal> factors = trail.concluding(FactorInForce.class)
+                .map(s -> (FactorInForce) s.conclusion())
                 .collect(Collectors.toMap(FactorInForce::deviceClass, FactorInForce::factor, BigDecimal::min));
         Set<String> recommended = trail.all(Ruling.class).stream()
                 .filter(r -> r.topic().equals("recommended"))

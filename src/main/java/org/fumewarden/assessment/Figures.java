@@ -4,15 +4,19 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Concentrations;
+import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Threshold;
@@ -25,10 +29,23 @@ public final class Figures {
 
     private final Map<Class<?>, List<Row>> rows = new HashMap<>();
 
+    private final Map<String, Set<Unit>> units = new HashMap<>();
+
     public Figures(List<Row> rows) {
         for (Row row : rows) {
             this.rows.computeIfAbsent(row.getClass(), kind -> new ArrayList<>()).add(row);
         }
+        all(Limit.class).forEach(l -> unitsOf(l.agent()).add(l.unit()));
+        all(DangerLevel.class).forEach(d -> unitsOf(d.agent()).add(d.unit()));
+    }
+
+    private Set<Unit> unitsOf(String agent) {
+        return units.computeIfAbsent(agent, a -> EnumSet.noneOf(Unit.class));
+    }
+
+    /** The units of all levels that a level of the agent is compared with. */
+    public Set<Unit> units(String agent) {
+        return Collections.unmodifiableSet(units.getOrDefault(agent, Set.of()));
     }
 
     /** The rows of a kind, in the order of tables and rows. */

@@ -31,7 +31,14 @@ public final class LineAdvisor {
     private final Optional<String> code;
     private final Optional<LocalDate> on;
     private final Form form;
-    private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
+    private final Map<String, Desk> desks = new ConcurrentHashMap<>();
+
+    /** Who reads the tasks of a code and who decides them. */
+    private record Desk(TaskReader reader, Advisor advisor) {
+        static Desk of(Advisor advisor) {
+            return new Desk(new TaskReader(advisor.base().book().vocabulary()), advisor);
+        }
+    }
 
     /** How the advice of a line is written: {@code AdviceJson.forMany()::next} with its trail, {@code BriefJson::write} without. */
     public interface Form {
@@ -107,8 +114,8 @@ public final class LineAdvisor {
         String id = code.or(() -> TaskTree.top(tree, "code"))
                 .orElseThrow(() -> new InputException(
                         new Problem(LINE, 0, "code", "is not given.", "add \"code\" to the task, or give --code.")));
-        Advisor advisor = advisors.computeIfAbsent(id, makeAdvisor);
-        return advisor.advise(new TaskReader(advisor.base().book().vocabulary()).read(tree, id, on));
+        Desk desk = desks.computeIfAbsent(id, code -> Desk.of(makeAdvisor.apply(code)));
+        return desk.advisor().advise(desk.reader().read(tree, id, on));
     }
 
     private static Outcome reject(Entry entry, Fate fate, List<Problem> problems) {

@@ -1,8 +1,8 @@
 package org.fumewarden.engine;
 
 import java.util.List;
-import org.fumewarden.model.Citation;
 import org.fumewarden.model.Conclusion;
+import org.fumewarden.trail.Finding;
 import org.fumewarden.trail.Premise;
 
 /**
@@ -13,19 +13,12 @@ import org.fumewarden.trail.Premise;
  * @param given inputs and table rows it rests on, in order
  * @param concluded earlier conclusions it rests on
  */
-record Draft(
-        RuleCard card,
-        String says,
-        Citation citation,
-        Held held,
-        String sortedAs,
-        List<Premise> given,
-        List<Earlier> concluded) {
+record Draft(RuleCard card, Finding finding, Held held, String sortedAs, List<Premise> given, List<Earlier> concluded) {
 
     /** An earlier conclusion with its words. */
     record Earlier(Held conclusion, String words) {}
 
     Conclusion conclusion() {
-        return (Conclusion) held.fact();
+        return finding.conclusion();
     }
 }

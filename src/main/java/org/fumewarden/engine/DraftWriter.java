@@ -9,10 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import org.fumewarden.model.Citation;
 import org.fumewarden.model.Conclusion;
+import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Row;
+import org.fumewarden.trail.Finding;
 import org.fumewarden.trail.Premise;
 
 /** Puts the firings of one decision into words. */
@@ -54,8 +57,7 @@ final class DraftWriter {
         }
         return new Draft(
                 card,
-                sentences.fill(firing.rule().sentence(), firing.conclusion(), firing.bindings()),
-                rows.clause(card.id()).orElse(card.citation()),
+                finding(firing, (Conclusion) conclusion.fact(), given),
                 conclusion,
                 conclusion.spelled(),
                 List.copyOf(given),
@@ -64,6 +66,25 @@ final class DraftWriter {
 
     private Draft.Earlier earlier(Conclusion conclusion) {
         return new Draft.Earlier(held.apply(conclusion), sentences.describe(conclusion));
+    }
+
+    private Finding finding(Firing firing, Conclusion conclusion, Set<Premise> given) {
+        RuleCard card = firing.rule().card();
+        Citation citation = rows.clause(card.id()).orElse(card.citation());
+        Confidence weakest = citation.confidence();
+        for (Premise premise : given) {
+            if (premise.citation().isPresent()) {
+                weakest = weakest.weaker(premise.citation().get().confidence());
+            }
+        }
+        return new Finding(
+                card.phase().key(),
+                card.id(),
+                card.title(),
+                sentences.fill(firing.rule().sentence(), conclusion, firing.bindings()),
+                citation,
+                conclusion,
+                weakest);
     }
 
     private Premise premise(Input input) {

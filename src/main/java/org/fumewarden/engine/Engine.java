@@ -43,12 +43,11 @@ public final class Engine {
         Function<Fact, Held> held = first ? Held::once : met::of;
         DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day), held);
         StepWriter steps = new StepWriter();
-        List<Held> given = inputs.stream().map(held).toList();
+        List<Held> facts = new ArrayList<>(inputs.size() + StepWriter.EXPECTED);
+        inputs.forEach(input -> facts.add(held.apply(input)));
         for (Phase phase : base.phases()) {
-            List<Held> facts = new ArrayList<>(given);
-            facts.addAll(steps.standingConclusions());
             PhaseRunner runner = runner(phase, day);
-            steps.add(once ? runner.runOnce(facts, drafts) : runner.run(facts, drafts));
+            facts.addAll(steps.add(once ? runner.runOnce(facts, drafts) : runner.run(facts, drafts)));
         }
         return new Trail(steps.steps());
     }

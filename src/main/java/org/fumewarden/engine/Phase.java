@@ -17,9 +17,11 @@ public enum Phase {
     DUTY,
     CAUTION;
 
+    private final String key = name().toLowerCase(Locale.ROOT);
+
     /** The name of the rule file of this phase, without its ending. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return key;
     }
 
     /** The phase with a key. */

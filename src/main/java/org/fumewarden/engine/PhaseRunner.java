@@ -3,6 +3,7 @@ package org.fumewarden.engine;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -48,15 +49,17 @@ final class PhaseRunner {
         List<List<Held>> read = now.facts(facts, rules);
         List<List<Draft>> found = new ArrayList<>(read.size());
         BitSet missed = new BitSet();
+        Set<Held> met = new LinkedHashSet<>();
         for (int g = 0; g < read.size(); g++) {
             RuleGroups.Group group = now.all().get(g);
             found.add(group.drafts().get(read.get(g)));
             if (found.get(g) == null) {
                 missed.or(group.rules());
+                met.addAll(read.get(g));
             }
         }
         if (!missed.isEmpty()) {
-            List<Firing> firings = firings(missed, facts);
+            List<Firing> firings = firings(missed, met, facts);
             RuleGroups joined = joined(now, firings);
             if (joined != now) {
                 groups = joined;
@@ -101,27 +104,23 @@ final class PhaseRunner {
         return facts.stream().map(Held::fact).filter(rules.read()::some).toList();
     }
 
-    private List<Fact> readBy(BitSet some, List<Held> facts) {
-        List<Fact> read = new ArrayList<>();
-        for (Held held : facts) {
-            if (held.readers(rules).intersects(some)) {
-                read.add(held.fact());
-            }
-        }
-        return read;
-    }
-
-    /** What some rules conclude. */
-    private List<Firing> firings(BitSet some, List<Held> facts) {
-        // Sessions for a set of rules take a while to make: they pay for a set that comes again and is small.
+    /**
+     * What some rules conclude.
+     *
+     * @param met what they read of the facts
+     */
+    private List<Firing> firings(BitSet some, Set<Held> met, List<Held> facts) {
+        // Sessions for a set of rules take a while to make: they pay for a set that comes again.
         boolean again = asked.get(some) != null;
-        asked.put(some, true);
-        if (!again || 2 * some.cardinality() > rules.spoken().size()) {
+        if (!again) {
+            asked.put(some, true);
+        }
+        if (!again || some.cardinality() == rules.spoken().size()) {
             return whole.run(readBySome(facts)).stream()
                     .filter(f -> some.get(rules.place(f.rule().card())))
                     .toList();
         }
         return parts.of(some, set -> new PhaseSessions(rules, rows, day, Set.of(), set))
-                .run(readBy(some, facts));
+                .run(met.stream().map(Held::fact).toList());
     }
 }

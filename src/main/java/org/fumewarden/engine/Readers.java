@@ -27,8 +27,12 @@ final class Readers {
     private final List<ObjectTypeNode> nodes;
     private final Map<String, Integer> places;
     private final Map<Class<?>, List<ObjectTypeNode>> byType = new ConcurrentHashMap<>();
-    /** By number, since different nodes may call themselves equal. */
-    private final Map<Integer, BitSet> behind = new ConcurrentHashMap<>();
+    private final Map<Class<?>, List<Branch>> branches = new ConcurrentHashMap<>();
+
+    /** The rules right behind a node, and the tests of a fact alone that lead on from it. */
+    private record Branch(BitSet rules, List<Test> tests) {}
+
+    private record Test(AlphaNode asks, Branch behind) {}
 
     /**
      * Readers of a phase.
@@ -56,13 +60,31 @@ final class Readers {
 
     /** The rules that read the fact, by their places; not to be changed. */
     BitSet of(Fact fact) {
-        if (types(fact).isEmpty()) {
+        List<Branch> known = branches.get(fact.getClass());
+        if (known == null) {
+            known = types(fact).stream().map(this::branch).toList();
+            branches.put(fact.getClass(), known);
+        }
+        if (known.isEmpty()) {
             return NONE;
         }
         BitSet rules = new BitSet();
         InternalFactHandle handle = new DefaultFactHandle(1, fact);
-        types(fact).forEach(type -> collect(type, handle, rules));
+        known.forEach(branch -> collect(branch, handle, rules));
         return rules;
+    }
+
+    private Branch branch(ObjectSource node) {
+        BitSet rules = new BitSet();
+        List<Test> tests = new ArrayList<>();
+        for (ObjectSink sink : node.getObjectSinkPropagator().getSinks()) {
+            if (sink instanceof AlphaNode test) {
+                tests.add(new Test(test, branch(test)));
+            } else {
+                rules.or(rules(sink));
+            }
+        }
+        return new Branch(rules, List.copyOf(tests));
     }
 
     private List<ObjectTypeNode> types(Fact fact) {
@@ -89,12 +111,11 @@ final class Readers {
         return false;
     }
 
-    private void collect(ObjectSource node, InternalFactHandle fact, BitSet rules) {
-        for (ObjectSink sink : node.getObjectSinkPropagator().getSinks()) {
-            if (!(sink instanceof AlphaNode test)) {
-                rules.or(behind.computeIfAbsent(sink.getId(), id -> rules(sink)));
-            } else if (allows(test, fact)) {
-                collect(test, fact, rules);
+    private static void collect(Branch branch, InternalFactHandle fact, BitSet rules) {
+        rules.or(branch.rules());
+        for (Test test : branch.tests()) {
+            if (allows(test.asks(), fact)) {
+                collect(test.behind(), fact, rules);
             }
         }
     }

@@ -3,11 +3,12 @@ package org.fumewarden.engine;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import org.fumewarden.trail.Finding;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 
@@ -16,12 +17,12 @@ final class StepWriter {
     private static final String NO_NUMBER_YET = "?";
 
     /** Conclusions of a task of which little is known. */
-    private static final int EXPECTED = 1_000;
+    static final int EXPECTED = 1_000;
 
-    private final List<Step> steps = new ArrayList<>();
+    private final List<Step> steps = new ArrayList<>(EXPECTED);
 
-    /** The conclusions that stand, each with the number of the first step that concludes it. */
-    private final Map<Held, String> standing = new LinkedHashMap<>(EXPECTED);
+    /** The conclusions that stand, each with the first step that concludes it. */
+    private final Map<Held, Step> standing = new HashMap<>(EXPECTED);
 
     /** A draft whose premises have the numbers of the steps of earlier phases. */
     private record Open(Draft draft, List<Premise> premises) {
@@ -39,13 +40,11 @@ final class StepWriter {
         return Collections.unmodifiableList(steps);
     }
 
-    /** The conclusions that stand, each once, in the order of their steps. */
-    Collection<Held> standingConclusions() {
-        return Collections.unmodifiableSet(standing.keySet());
-    }
-
-    /** Takes in the drafts of a phase: sorted by content, numbered, each once, with overrides applied. */
-    void add(Collection<Draft> drafts) {
+    /**
+     * Takes in the drafts of a phase: sorted by content, numbered, each once, with overrides applied. Returns the conclusions
+     * that stand and did not before, in the order of their steps.
+     */
+    List<Held> add(Collection<Draft> drafts) {
         List<Open> sorted = new ArrayList<>(drafts.size());
         for (Draft draft : drafts) {
             sorted.add(new Open(draft, premises(draft)));
@@ -57,29 +56,37 @@ final class StepWriter {
                 once.add(open);
             }
         }
-        number(once);
+        return number(once);
     }
 
-    private void number(List<Open> once) {
+    private List<Held> number(List<Open> once) {
         List<Draft> lifting = once.stream()
                 .map(Open::draft)
                 .filter(d -> d.card().overrides().isPresent())
                 .toList();
-        int first = steps.size() + 1;
-        List<Optional<String>> lifted = new ArrayList<>();
+        List<Held> concluded = new ArrayList<>();
+        int first = steps.size();
+        for (Open open : once) {
+            Draft draft = open.draft();
+            Optional<String> lifted = lifted(draft, lifting);
+            Step before = standing.get(draft.held());
+            Finding finding = before == null ? draft.finding() : draft.finding().concluding(before.conclusion());
+            Step step = new Step("s" + (steps.size() + 1), finding, open.premises(), lifted);
+            if (lifted.isEmpty() && before == null) {
+                standing.put(draft.held(), step);
+                concluded.add(draft.held());
+            }
+            steps.add(step);
+        }
         for (int i = 0; i < once.size(); i++) {
-            Draft draft = once.get(i).draft();
-            lifted.add(lifted(draft, lifting));
-            if (lifted.get(i).isEmpty()) {
-                standing.putIfAbsent(draft.held(), "s" + (first + i));
+            // A rule may read what its own phase concluded, and only now do those conclusions have numbers.
+            if (once.get(i).rereads()) {
+                Step step = steps.get(first + i);
+                List<Premise> premises = premises(once.get(i).draft());
+                steps.set(first + i, new Step(step.id(), step.finding(), premises, step.overriddenBy()));
             }
         }
-        for (int i = 0; i < once.size(); i++) {
-            Open open = once.get(i);
-            // A rule may read what its own phase concluded, and only now do those conclusions have numbers.
-            List<Premise> premises = open.rereads() ? premises(open.draft()) : open.premises();
-            steps.add(step("s" + (first + i), open.draft(), premises, lifted.get(i)));
-        }
+        return concluded;
     }
 
     /** The order of drafts as far as it is the same in every task. */
@@ -93,7 +100,9 @@ final class StepWriter {
     private static int byContent(Open some, Open other) {
         int order = byDraft(some.draft, other.draft);
         order = order != 0 ? order : inOrder(some.premises, other.premises);
-        return order != 0 ? order : some.draft.says().compareTo(other.draft.says());
+        return order != 0
+                ? order
+                : some.draft.finding().says().compareTo(other.draft.finding().says());
     }
 
     private static int inOrder(List<Premise> some, List<Premise> others) {
@@ -106,35 +115,23 @@ final class StepWriter {
         return Integer.compare(some.size(), others.size());
     }
 
-    private static Step step(String id, Draft draft, List<Premise> premises, Optional<String> overriddenBy) {
-        RuleCard card = draft.card();
-        return new Step(
-                id,
-                card.phase().key(),
-                card.id(),
-                card.title(),
-                draft.says(),
-                draft.citation(),
-                premises,
-                draft.conclusion(),
-                overriddenBy);
-    }
-
     private List<Premise> premises(Draft draft) {
         if (draft.concluded().isEmpty()) {
             return draft.given();
         }
-        List<Premise> steps = new ArrayList<>(draft.concluded().size());
+        List<Premise> premises = new ArrayList<>(draft.given());
         for (Draft.Earlier earlier : draft.concluded()) {
-            String number = standing.getOrDefault(earlier.conclusion(), NO_NUMBER_YET);
-            steps.add(new Premise("step", number, earlier.words(), Optional.empty()));
+            Step step = standing.get(earlier.conclusion());
+            String number = step == null ? NO_NUMBER_YET : step.id();
+            Premise premise = new Premise("step", number, earlier.words(), Optional.empty());
+            // Only those without a number can say the same.
+            if (step != null || premises.stream().noneMatch(p -> p.compareTo(premise) == 0)) {
+                premises.add(premise);
+            }
         }
-        if (steps.size() > 1) {
-            steps = new ArrayList<>(new TreeSet<>(steps));
-        }
-        // Inputs and rows come before steps in the order of premises too.
-        steps.addAll(0, draft.given());
-        return List.copyOf(steps);
+        // Inputs and rows come before steps in the order of premises too, and are in order.
+        premises.subList(draft.given().size(), premises.size()).sort(Comparator.naturalOrder());
+        return List.copyOf(premises);
     }
 
     /** The rule that lifts a conclusion of the same phase, if one does. */

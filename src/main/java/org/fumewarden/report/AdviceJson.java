@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.fumewarden.advice.Advice;
@@ -207,7 +208,7 @@ public final class AdviceJson {
         json.writeEndObject();
     }
 
-    static void texts(String name, List<String> texts, JsonGenerator json) throws IOException {
+    static void texts(String name, Collection<String> texts, JsonGenerator json) throws IOException {
         json.writeArrayFieldStart(name);
         for (String text : texts) {
             json.writeString(text);

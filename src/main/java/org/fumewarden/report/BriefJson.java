@@ -2,6 +2,7 @@ package org.fumewarden.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,7 +25,7 @@ public final class BriefJson {
     private final JsonGenerator json;
 
     /** Ids of the rules and checks that rest on memory; known when all the rest is written. */
-    private final Set<String> unverified = new TreeSet<>();
+    private final Set<String> unverified = new HashSet<>();
 
     private BriefJson(JsonGenerator json) {
         this.json = json;
@@ -55,7 +56,7 @@ public final class BriefJson {
         subjects("cautions", advice.cautions());
         texts("questions", advice.questions().stream().map(OpenQuestion::question));
         subjects("conflicts", advice.conflicts());
-        texts("unverified", unverified.stream());
+        texts("unverified", unverified.stream().sorted());
         json.writeStringField("revision", advice.revision());
         json.writeNumberField("steps", advice.trail().steps().size());
         json.writeStringField("decides", Advice.CLOSING);
@@ -82,8 +83,12 @@ public final class BriefJson {
 
     /** The rules of a part, each once. */
     private void rules(String name, List<Reason> reasons) throws IOException {
-        texts(name, reasons.stream().map(Reason::rule).sorted().distinct());
-        reasons.forEach(r -> seen(r.rule(), r.confidence()));
+        Set<String> rules = new TreeSet<>();
+        for (Reason reason : reasons) {
+            rules.add(reason.rule());
+            seen(reason.rule(), reason.confidence());
+        }
+        AdviceJson.texts(name, rules, json);
     }
 
     /** What each rule of a part is about. */

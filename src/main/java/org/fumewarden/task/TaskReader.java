@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,8 +36,22 @@ public final class TaskReader {
 
     private final Vocabulary vocabulary;
 
+    /** The names that a task may hold: those at its top, and those below each of its groups. */
+    private final Set<String> known = new TreeSet<>(TOP);
+
+    private final Map<String, Set<String>> groups = new HashMap<>();
+
     public TaskReader(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
+        for (Question question : vocabulary.questions()) {
+            int dot = question.path().indexOf('.');
+            groups.computeIfAbsent(question.path().substring(0, dot), k -> new TreeSet<>())
+                    .add(question.path().substring(dot + 1));
+        }
+        if (groups.containsKey("kit")) {
+            groups.get("kit").addAll(Set.of(CurveReader.NAME, BreakthroughReader.NAME));
+        }
+        known.addAll(groups.keySet());
     }
 
     /**
@@ -110,18 +123,7 @@ public final class TaskReader {
 
     /** The places of the file that answer questions, by path; complains about every name that nothing asks for. */
     private Map<String, Located> places(Located root) {
-        Set<String> paths = new HashSet<>();
-        Map<String, Set<String>> groups = new LinkedHashMap<>();
-        for (Question question : vocabulary.questions()) {
-            paths.add(question.path());
-            int dot = question.path().indexOf('.');
-            groups.computeIfAbsent(question.path().substring(0, dot), k -> new TreeSet<>())
-                    .add(question.path().substring(dot + 1));
-        }
-        groups.getOrDefault("kit", new TreeSet<>()).addAll(Set.of(CurveReader.NAME, BreakthroughReader.NAME));
         Map<String, Located> places = new LinkedHashMap<>();
-        Set<String> known = new TreeSet<>(TOP);
-        known.addAll(groups.keySet());
         root.entries(known).forEach((name, entry) -> {
             if (groups.containsKey(name) && !entry.isNull()) {
                 entry.entries(groups.get(name)).forEach((below, place) -> places.put(name + "." + below, place));

@@ -10,32 +10,46 @@ import org.fumewarden.model.Confidence;
  * One application of one rule.
  *
  * @param id number of the step, for example {@code s12}
- * @param says the conclusion as a sentence
  * @param overriddenBy id of the rule that lifted the conclusion
  */
-public record Step(
-        String id,
-        String phase,
-        String rule,
-        String title,
-        String says,
-        Citation citation,
-        List<Premise> premises,
-        Conclusion conclusion,
-        Optional<String> overriddenBy) {
+public record Step(String id, Finding finding, List<Premise> premises, Optional<String> overriddenBy) {
     public Step {
         premises = List.copyOf(premises);
     }
 
+    /** Key of the phase. */
+    public String phase() {
+        return finding.phase();
+    }
+
+    /** Id of the rule. */
+    public String rule() {
+        return finding.rule();
+    }
+
+    /** Title of the rule. */
+    public String title() {
+        return finding.title();
+    }
+
+    /** The conclusion as a sentence. */
+    public String says() {
+        return finding.says();
+    }
+
+    /** The clause behind the rule. */
+    public Citation citation() {
+        return finding.citation();
+    }
+
+    /** What was concluded. */
+    public Conclusion conclusion() {
+        return finding.conclusion();
+    }
+
     /** The weakest confidence among the rule and the table rows it read. */
     public Confidence confidence() {
-        Confidence weakest = citation.confidence();
-        for (Premise premise : premises) {
-            if (premise.citation().isPresent()) {
-                weakest = weakest.weaker(premise.citation().get().confidence());
-            }
-        }
-        return weakest;
+        return finding.confidence();
     }
 
     /** True when the conclusion still stands. */

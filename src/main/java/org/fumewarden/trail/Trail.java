@@ -1,14 +1,20 @@
 package org.fumewarden.trail;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.fumewarden.model.Conclusion;
 
-/** All steps of one piece of advice, in the order of phases and rules. */
+/**
+ * All steps of one piece of advice, in the order of phases and rules. Equal conclusions of steps that stand are one
+ * object, so that they are told apart without comparing their parts.
+ */
 public final class Trail {
     private final List<Step> steps;
 
@@ -36,7 +42,12 @@ public final class Trail {
 
     /** The standing conclusions of the given kind, each once. */
     public <C extends Conclusion> List<C> all(Class<C> kind) {
-        return concluding(kind).map(s -> kind.cast(s.conclusion())).distinct().toList();
+        Set<Conclusion> met = Collections.newSetFromMap(new IdentityHashMap<>());
+        return concluding(kind)
+                .map(Step::conclusion)
+                .filter(met::add)
+                .map(kind::cast)
+                .toList();
     }
 
     public Optional<Step> step(String id) {

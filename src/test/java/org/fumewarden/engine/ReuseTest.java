@@ -2,6 +2,7 @@ package org.fumewarden.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -10,8 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -21,6 +24,7 @@ import org.fumewarden.model.Fact;
 import org.fumewarden.task.Task;
 import org.fumewarden.task.TaskReader;
 import org.fumewarden.task.TaskTree;
+import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -85,6 +89,28 @@ final class ReuseTest {
             }
         }
         assertFalse(left == 0, "some facts are left out, or this test shows nothing");
+    }
+
+    /** By which a trail tells conclusions apart; some must come twice, or this shows nothing. */
+    @ParameterizedTest
+    @ValueSource(strings = {"gb", "us", "de", "au-nz"})
+    void equalConclusionsThatStandAreOneObject(String code) {
+        RuleBase base = RuleBase.shipped(code);
+        Engine kept = new Engine(base);
+        int twice = 0;
+        for (Task task : tasks(base, code).stream().limit(40).toList()) {
+            for (Engine engine : List.of(kept, new Engine(base))) {
+                Map<Conclusion, Conclusion> first = new HashMap<>();
+                for (Step step : engine.decide(task.inputs(), task.on()).steps()) {
+                    if (step.stands()) {
+                        Conclusion before = first.putIfAbsent(step.conclusion(), step.conclusion());
+                        twice += before == null ? 0 : 1;
+                        assertSame(before == null ? step.conclusion() : before, step.conclusion(), step.toString());
+                    }
+                }
+            }
+        }
+        assertFalse(twice == 0, "some conclusions come twice");
     }
 
     private static Set<Conclusion> conclusions(List<Firing> firings) {
