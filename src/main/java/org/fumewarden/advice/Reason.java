@@ -1,8 +1,9 @@
 package org.fumewarden.advice;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.trail.Step;
 
@@ -23,11 +24,17 @@ public record Reason(
 
     /** One reason for each sentence of a rule: the first step that says it. */
     static List<Reason> once(List<Step> steps) {
-        Map<List<String>, Reason> reasons = new LinkedHashMap<>();
-        for (Step step : steps) {
-            reasons.computeIfAbsent(List.of(step.rule(), step.says()), said -> of(step));
+        if (steps.size() == 1) {
+            return List.of(of(steps.get(0)));
         }
-        return List.copyOf(reasons.values());
+        Set<List<String>> said = new HashSet<>();
+        List<Reason> reasons = new ArrayList<>(steps.size());
+        for (Step step : steps) {
+            if (said.add(List.of(step.rule(), step.says()))) {
+                reasons.add(of(step));
+            }
+        }
+        return List.copyOf(reasons);
     }
 
     /** The same without the number of its step, which differs between tasks. */

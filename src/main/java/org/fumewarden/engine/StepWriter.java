@@ -27,6 +27,9 @@ final class StepWriter {
     /** A draft whose premises have the numbers of the steps of earlier phases. */
     private record Open(Draft draft, List<Premise> premises) {
         boolean rereads() {
+            if (draft.concluded().isEmpty()) {
+                return false;
+            }
             for (Premise premise : premises) {
                 if (premise.address().equals(NO_NUMBER_YET)) {
                     return true;
@@ -130,7 +133,9 @@ final class StepWriter {
             }
         }
         // Inputs and rows come before steps in the order of premises too, and are in order.
-        premises.subList(draft.given().size(), premises.size()).sort(Comparator.naturalOrder());
+        if (draft.concluded().size() > 1) {
+            premises.subList(draft.given().size(), premises.size()).sort(Comparator.naturalOrder());
+        }
         return List.copyOf(premises);
     }
 
