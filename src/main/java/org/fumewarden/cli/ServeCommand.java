@@ -52,7 +52,9 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--store",
             paramLabel = "FILE",
-            description = "Register and log for the place Upkeep; without it that place stays closed.")
+            description =
+                    "Register and log: opens the place Upkeep, and advice takes from it what it says of the unit, the"
+                            + " mask and the wearer of a task. Without it that place stays closed.")
     private Path store;
 
     @Spec
