@@ -84,7 +84,7 @@ public final class Main implements Callable<Integer> {
     private static CommandLine speaking(CommandLine line) {
         line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
-        line.setExecutionExceptionHandler(Main::explain);
+        line.setExecutionExceptionHandler((fault, command, parsed) -> explain(fault, command));
         line.setParameterExceptionHandler(Main::explainArguments);
         return line;
     }
@@ -101,7 +101,8 @@ public final class Main implements Callable<Integer> {
         return ExitCodes.BAD_INPUT;
     }
 
-    private static int explain(Exception fault, CommandLine line, CommandLine.ParseResult parsed) {
+    /** Says what went wrong, in words alone, and gives the exit code for it. */
+    static int explain(Exception fault, CommandLine line) {
         if (fault instanceof InputException input) {
             line.getErr().println(input.getMessage());
             return ExitCodes.BAD_INPUT;

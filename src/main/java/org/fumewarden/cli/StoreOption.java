@@ -100,11 +100,8 @@ final class StoreOption {
             int code = work.call();
             out().flush();
             return code;
-        } catch (StoreException e) {
-            return explain(e, spec.commandLine().getErr());
-        } catch (InputException e) {
-            spec.commandLine().getErr().println(e.getMessage());
-            return ExitCodes.BAD_INPUT;
+        } catch (StoreException | InputException e) {
+            return Main.explain(e, spec.commandLine());
         }
     }
 }

@@ -29,7 +29,7 @@ final class Desk {
     private static final int LONGEST_ANSWER = 2000;
 
     private final Library library;
-    private final Optional<Workshop> workshop;
+    private final UpkeepDesk upkeep;
     private final Matters matters = new Matters();
     private final Map<String, Answerer> answerers;
 
@@ -38,10 +38,9 @@ final class Desk {
         Reply answer(JsonNode asked);
     }
 
-    Desk(Library library, Optional<Workshop> workshop) {
+    Desk(Library library, UpkeepDesk upkeep) {
         this.library = library;
-        this.workshop = workshop;
-        UpkeepDesk upkeep = new UpkeepDesk(library, workshop);
+        this.upkeep = upkeep;
         WhatIfDesk whatIf = new WhatIfDesk(this);
         this.answerers = Map.ofEntries(
                 Map.entry("/api/words", this::words),
@@ -79,8 +78,7 @@ final class Desk {
     }
 
     Bench bench(JsonNode asked, String name) {
-        Bench bench = Bench.ofText("task", TaskText.of(asked, name), library::advisor);
-        return workshop.map(shop -> shop.inUse(bench)).orElse(bench);
+        return upkeep.inUse(Bench.ofText("task", TaskText.of(asked, name), library::advisor));
     }
 
     ShiftTables shiftTables() {

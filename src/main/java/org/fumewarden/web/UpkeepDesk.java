@@ -20,6 +20,7 @@ import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
+import org.fumewarden.whatif.Bench;
 
 /** Answers what the page asks about units, wearers and their upkeep. */
 final class UpkeepDesk {
@@ -34,6 +35,11 @@ final class UpkeepDesk {
     UpkeepDesk(Library library, Optional<Workshop> workshop) {
         this.library = library;
         this.workshop = workshop;
+    }
+
+    /** The bench with what the register says of its task; without a store the bench alone. */
+    Bench inUse(Bench bench) {
+        return workshop.map(shop -> shop.inUse(bench)).orElse(bench);
     }
 
     /** What is owed, what is registered, and the forms of the log; without a store only that there is none. */

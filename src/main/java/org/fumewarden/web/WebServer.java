@@ -76,7 +76,7 @@ public final class WebServer implements AutoCloseable {
             throws IOException {
         InetSocketAddress loopback = new InetSocketAddress(InetAddress.getLoopbackAddress(), port);
         UpkeepDesk upkeep = new UpkeepDesk(library, workshop);
-        WebServer server = new WebServer(HttpServer.create(loopback, 0), new Desk(library, workshop), upkeep, longest);
+        WebServer server = new WebServer(HttpServer.create(loopback, 0), new Desk(library, upkeep), upkeep, longest);
         server.server.start();
         return server;
     }

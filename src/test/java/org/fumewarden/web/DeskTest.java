@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DeskTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Library LIBRARY = Library.shipped(() -> LocalDate.of(2026, 3, 2));
-    private static final Desk DESK = new Desk(LIBRARY, Optional.empty());
+    private static final Desk DESK = new Desk(LIBRARY, new UpkeepDesk(LIBRARY, Optional.empty()));
 
     static Iterable<String> starts() {
         return Starts.NAMES;

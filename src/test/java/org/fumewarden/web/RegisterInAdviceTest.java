@@ -38,7 +38,7 @@ final class RegisterInAdviceTest {
     }
 
     private Desk beside() {
-        return new Desk(LIBRARY, Optional.of(Yard.in(folder)));
+        return new Desk(LIBRARY, new UpkeepDesk(LIBRARY, Optional.of(Yard.in(folder))));
     }
 
     private static String recommended(JsonNode advice) {
@@ -76,7 +76,7 @@ final class RegisterInAdviceTest {
 
     @Test
     void aTaskThatNamesNothingOfTheRegisterIsAdvisedAsWithoutOne() throws IOException {
-        Desk alone = new Desk(LIBRARY, Optional.empty());
+        Desk alone = new Desk(LIBRARY, new UpkeepDesk(LIBRARY, Optional.empty()));
         Desk beside = beside();
         Files.delete(folder.resolve("yard.db"));
         assertEquals(new String(reply(alone, "")), new String(reply(beside, "")));
