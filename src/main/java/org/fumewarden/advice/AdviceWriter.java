@@ -28,6 +28,7 @@ import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.Owed;
 import org.fumewarden.model.Ruling;
+import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Step;
@@ -35,8 +36,6 @@ import org.fumewarden.trail.Trail;
 
 /** Orders the conclusions of a trail into advice. It adds no judgement of its own. */
 final class AdviceWriter {
-    private static final Set<String> NO_ENTRY = Set.of("immediately-dangerous", "oxygen-deficient", "fire");
-
     private final CodeBook book;
     private final Task task;
     private final Figures figures;
@@ -52,25 +51,22 @@ final class AdviceWriter {
     }
 
     Advice write() {
-        List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
-        List<Reason> conflicts = conflicts();
-        List<OpenQuestion> questions = questions();
         CodeCard card = book.card();
         return new Advice(
                 task.title(),
                 task.code(),
                 task.on(),
-                status(respirators, conflicts, questions),
+                status(),
                 requiredFactor(),
-                respirators,
+                new RespiratorWriter(book, figures, trail).write(),
                 stops(),
                 reasons(Control.class),
                 hazards(),
                 reasons(FilterNeed.class),
                 checks(),
                 cautions(),
-                questions,
-                conflicts,
+                questions(),
+                conflicts(),
                 task.register(),
                 new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks()),
                 book.revision(),
@@ -78,19 +74,12 @@ final class AdviceWriter {
                 trail);
     }
 
-    private Status status(List<Respirator> respirators, List<Reason> conflicts, List<OpenQuestion> questions) {
-        boolean closed = trail.all(Gate.class).stream().anyMatch(g -> NO_ENTRY.contains(g.kind()));
-        boolean nothingServes = respirators.stream().allMatch(r -> r.verdict().equals("barred"));
-        boolean escape = trail.all(Gate.class).stream().anyMatch(g -> g.kind().equals("escape"));
-        if (closed || !trail.all(Stop.class).isEmpty() || nothingServes && !escape) {
-            return Status.DO_NOT_ENTER;
-        }
-        if (!conflicts.isEmpty()) {
-            return Status.CONFLICT;
-        }
-        boolean suitable = respirators.stream()
-                .anyMatch(r -> r.verdict().equals("recommended") || r.verdict().equals("suitable"));
-        return questions.isEmpty() && suitable ? Status.COMPLETE : Status.INCOMPLETE;
+    /** The most serious state that a rule concluded. */
+    private Status status() {
+        return trail.all(Standing.class).stream()
+                .map(s -> Status.of(s.state()))
+                .min(Comparator.naturalOrder())
+                .orElseThrow(() -> new IllegalStateException("no rule concludes how far the advice may be relied on"));
     }
 
     private RequiredFactor requiredFactor() {

@@ -1,5 +1,7 @@
 package org.fumewarden.advice;
 
+import java.util.Arrays;
+
 /** How far an advice may be relied on, most serious first. */
 public enum Status {
     DO_NOT_ENTER("do-not-enter"),
@@ -16,5 +18,13 @@ public enum Status {
     /** The word used in files. */
     public String key() {
         return key;
+    }
+
+    /** The status with a word. */
+    static Status of(String key) {
+        return Arrays.stream(values())
+                .filter(s -> s.key.equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no status is called " + key));
     }
 }

@@ -17,6 +17,7 @@ import org.fumewarden.model.Control;
 import org.fumewarden.model.Doubt;
 import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.Ruling;
+import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
 import org.fumewarden.model.Trait;
 import org.fumewarden.trail.Step;
@@ -34,7 +35,8 @@ final class ConclusionExpectations {
             "conditions", Condition.class,
             "doubts", Doubt.class,
             "open", OpenNeed.class,
-            "settled", Ruling.class);
+            "settled", Ruling.class,
+            "standings", Standing.class);
 
     private final Trail trail;
 
@@ -95,6 +97,8 @@ final class ConclusionExpectations {
                 put.accept(x.deviceClass(), x.question());
             } else if (c instanceof Ruling x) {
                 put.accept(x.topic(), x.value());
+            } else if (c instanceof Standing x) {
+                put.accept(x.because(), x.state());
             } else if (c instanceof OpenNeed x) {
                 put.accept(x.agent(), x.question());
             }

@@ -15,7 +15,8 @@ public enum Phase {
     SELECTION,
     CIRCUMSTANCE,
     DUTY,
-    CAUTION;
+    CAUTION,
+    STATUS;
 
     private final String key = name().toLowerCase(Locale.ROOT);
 

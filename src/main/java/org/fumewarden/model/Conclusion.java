@@ -21,6 +21,7 @@ public sealed interface Conclusion extends Fact
                 Owed,
                 Ratio,
                 Ruling,
+                Standing,
                 Stop,
                 Trait {
 
