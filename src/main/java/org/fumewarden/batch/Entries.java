@@ -43,6 +43,16 @@ public abstract sealed class Entries implements AutoCloseable {
         return new Lines(lines);
     }
 
+    /** Reads one task. */
+    interface Source {
+        Optional<Entry> read() throws IOException;
+    }
+
+    /** Tasks from elsewhere. */
+    static Entries of(Source source) {
+        return new Others(source);
+    }
+
     /** The next task, or nothing at the end. Blank lines are counted and left out. */
     public final Optional<Entry> next() throws IOException {
         Optional<Entry> next = peek();
@@ -62,6 +72,24 @@ public abstract sealed class Entries implements AutoCloseable {
 
     @Override
     public abstract void close() throws IOException;
+
+    private static final class Others extends Entries {
+        private final Source source;
+
+        Others(Source source) {
+            this.source = source;
+        }
+
+        @Override
+        Optional<Entry> read() throws IOException {
+            return source.read();
+        }
+
+        @Override
+        public void close() {
+            // What it reads from is closed by its owner.
+        }
+    }
 
     private static final class Lines extends Entries {
         private final InputStream in;

@@ -2,6 +2,7 @@ package org.fumewarden.batch;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.fumewarden.task.TaskTree;
 
 /** One task of a batch, not yet read. */
 public sealed interface Entry {
@@ -10,6 +11,9 @@ public sealed interface Entry {
 
     /** The name of its file, when it has one of its own. */
     Optional<String> file();
+
+    /** What tells whether the task is the same as in an earlier run. */
+    String digest();
 
     /**
      * A line of a file of lines.
@@ -21,6 +25,11 @@ public sealed interface Entry {
         @Override
         public Optional<String> file() {
             return Optional.empty();
+        }
+
+        @Override
+        public String digest() {
+            return Digest.of(bytes);
         }
 
         boolean isBlank() {
@@ -38,6 +47,29 @@ public sealed interface Entry {
         @Override
         public Optional<String> file() {
             return Optional.of(path.getFileName().toString());
+        }
+
+        @Override
+        public String digest() {
+            return Digest.of(TaskTree.sources(path));
+        }
+    }
+
+    /** A task that an earlier run settled. */
+    record Settled(Outcome outcome) implements Entry {
+        @Override
+        public long number() {
+            return outcome.number();
+        }
+
+        @Override
+        public Optional<String> file() {
+            return Optional.empty();
+        }
+
+        @Override
+        public String digest() {
+            return "";
         }
     }
 }

@@ -74,6 +74,9 @@ public final class LineAdvisor {
 
     /** Advises on an entry of a batch; wrong input becomes a rejected outcome, never an exception. */
     public Outcome answer(Entry entry) {
+        if (entry instanceof Entry.Settled settled) {
+            return settled.outcome();
+        }
         try {
             Advice advice = advise(tree(entry));
             return outcome(entry, Fate.ADVISED, json -> {
@@ -139,12 +142,13 @@ public final class LineAdvisor {
         String text = AdviceJson.text(json -> {
             json.writeStartObject();
             json.writeNumberField(LINE, entry.number());
+            json.writeStringField("input", entry.digest());
             if (entry.file().isPresent()) {
                 json.writeStringField("file", entry.file().get());
             }
             rest.to(json);
             json.writeEndObject();
         });
-        return new Outcome(entry.number(), fate, text);
+        return new Outcome(entry.number(), fate, Digest.sealed(text));
     }
 }

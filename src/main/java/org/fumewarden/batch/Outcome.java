@@ -5,7 +5,8 @@ package org.fumewarden.batch;
  *
  * @param number its place in the input, from 1
  * @param fate whether it was advised on
- * @param json one line: {@code {"line":7,"advice":{...}}}, or {@code {"line":7,"problems":[...]}}; without a line end
+ * @param json one line: {@code {"line":7,"input":"...","advice":{...},"digest":"..."}}, or with {@code "problems":[...]}; without
+ *     a line end. {@code input} is a digest of the task, {@code digest} one of all that stands before it in the line
  */
 public record Outcome(long number, Fate fate, String json) {
     /** The three ends a task can come to. */

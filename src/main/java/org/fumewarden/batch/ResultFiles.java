@@ -3,63 +3,55 @@ package org.fumewarden.batch;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 
-/** The two files of a batch, advice and rejects, each in the order of the input. For one thread. */
+/**
+ * The two files of a batch, advice and rejects, each in the order of the input. For one thread.
+ *
+ * <p>Each begins with a line that marks it as begun here: a file without it is never gone on with.
+ */
 public final class ResultFiles implements Batch.Sink, AutoCloseable {
+    static final byte[] ADVICE = marker("advice");
+    static final byte[] REJECTS = marker("rejects");
+
     private static final int BUFFER = 1 << 16;
 
+    private final Path advicePath;
+    private final Path rejectPath;
     private final FileChannel adviceChannel;
     private final FileChannel rejectChannel;
     private final OutputStream advice;
     private final OutputStream rejects;
 
-    private ResultFiles(FileChannel adviceChannel, FileChannel rejectChannel) {
+    private ResultFiles(Path advicePath, Path rejectPath, FileChannel adviceChannel, FileChannel rejectChannel) {
+        this.advicePath = advicePath;
+        this.rejectPath = rejectPath;
         this.adviceChannel = adviceChannel;
         this.rejectChannel = rejectChannel;
         this.advice = new BufferedOutputStream(Channels.newOutputStream(adviceChannel), BUFFER);
         this.rejects = Channels.newOutputStream(rejectChannel);
     }
 
-    /**
-     * Begins new files.
-     *
-     * @throws InputException when one is there already: the work of hours is not overwritten
-     */
+    private static byte[] marker(String kind) {
+        return ("{\"line\":0,\"batch\":\"" + kind + "\",\"format\":1}\n").getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Begins new files; what may not be overwritten was refused before. */
     public static ResultFiles begin(Path advice, Path rejects) throws IOException {
-        absent(advice);
-        absent(rejects);
-        return open(advice, rejects);
-    }
-
-    private static void absent(Path path) {
-        if (Files.exists(path)) {
-            throw new InputException(new Problem(
-                    path.toString(), 0, "", "is there already.", "add --resume to go on with it, or name another."));
-        }
-    }
-
-    /**
-     * Goes on after the last task that both files have complete, and takes the input to the task after it. What a kill
-     * left beyond that, such as a torn line, is cut off and made again. Files that are not there count as empty.
-     *
-     * @throws InputException when the last finished task would now come out differently: other input, rules or options
-     */
-    public static ResultFiles resume(Path advice, Path rejects, Entries entries, LineAdvisor worker)
-            throws IOException {
         ResultFiles files = open(advice, rejects);
         try {
-            Resumption.Place place = Resumption.find(advice, rejects, entries, worker);
-            files.adviceChannel.truncate(place.adviceEnd()).position(place.adviceEnd());
-            files.rejectChannel.truncate(place.rejectsEnd()).position(place.rejectsEnd());
+            files.cut(0, 0);
             return files;
         } catch (IOException | RuntimeException e) {
             files.close();
@@ -67,10 +59,97 @@ public final class ResultFiles implements Batch.Sink, AutoCloseable {
         }
     }
 
+    /** What a resumed batch is told: what is settled, what has to be made anew. */
+    public interface Told {
+        /**
+         * Hears it once, before the first new line.
+         *
+         * @param advised tasks that have advice from before
+         * @param rejected tasks that were rejected before
+         * @param stale lines that are made anew, since their task or they themselves were changed
+         */
+        void settled(long advised, long rejected, long stale);
+    }
+
+    /** Runs a batch over an input into files. */
+    public interface Run<T> {
+        T over(Entries entries, Batch.Sink sink) throws IOException, InterruptedException;
+    }
+
+    /**
+     * Goes on after the last task that both files have complete. What a kill left beyond that, such as a torn line, is cut off
+     * and made again. A line whose task was changed, or that was edited, is made anew: both files are then written beside and
+     * moved into their places when they are whole.
+     *
+     * @throws InputException when a file was not begun by a batch, or comes from other input, rules or options
+     */
+    public static <T> T resume(Path advice, Path rejects, Path input, LineAdvisor worker, Told told, Run<T> run)
+            throws IOException, InterruptedException {
+        begunHere(advice, ADVICE);
+        begunHere(rejects, REJECTS);
+        try (ResultFiles files = open(advice, rejects)) {
+            try (Entries entries = Entries.open(input)) {
+                Resumption.Place place;
+                try (Resumption walk = new Resumption(advice, rejects, entries)) {
+                    place = walk.find(worker);
+                }
+                if (place.stale() == 0) {
+                    told.settled(place.advised(), place.rejected(), 0);
+                    files.cut(place.adviceEnd(), place.rejectsEnd());
+                    return run.over(entries, files);
+                }
+                told.settled(0, 0, place.stale());
+            }
+            return mend(files, input, run);
+        }
+    }
+
+    /** Looked at before the other file is made, so that a refusal leaves nothing behind. */
+    private static void begunHere(Path path, byte[] marker) throws IOException {
+        if (Files.exists(path)) {
+            WrittenLines.open(path, marker).close();
+        }
+    }
+
+    private static <T> T mend(ResultFiles old, Path input, Run<T> run) throws IOException, InterruptedException {
+        Path advice = OutputFile.beside(old.advicePath);
+        Path rejects = OutputFile.beside(old.rejectPath);
+        try {
+            T result;
+            try (Entries entries = Entries.open(input);
+                    Resumption walk = new Resumption(old.advicePath, old.rejectPath, entries);
+                    ResultFiles fresh = begin(advice, rejects)) {
+                result = run.over(walk.mended(), fresh);
+                fresh.advice.flush();
+                fresh.adviceChannel.force(true);
+                fresh.rejectChannel.force(true);
+            }
+            // Ended between the two moves, a task may stand in both files; only one of the two answers it.
+            Files.move(rejects, old.rejectPath, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(advice, old.advicePath, StandardCopyOption.REPLACE_EXISTING);
+            return result;
+        } finally {
+            Files.deleteIfExists(advice);
+            Files.deleteIfExists(rejects);
+        }
+    }
+
+    private void cut(long adviceEnd, long rejectsEnd) throws IOException {
+        cut(adviceChannel, adviceEnd, ADVICE);
+        cut(rejectChannel, rejectsEnd, REJECTS);
+    }
+
+    private static void cut(FileChannel channel, long end, byte[] marker) throws IOException {
+        channel.truncate(end).position(end);
+        if (end == 0) {
+            channel.write(ByteBuffer.wrap(marker));
+        }
+    }
+
     private static ResultFiles open(Path advice, Path rejects) throws IOException {
         FileChannel first = locked(advice);
         try {
-            return new ResultFiles(first, locked(rejects));
+            return new ResultFiles(advice, rejects, first, locked(rejects));
         } catch (IOException | RuntimeException e) {
             first.close();
             throw e;
@@ -114,7 +193,17 @@ public final class ResultFiles implements Batch.Sink, AutoCloseable {
     public void take(Outcome outcome) throws IOException {
         // Rejects go out at once: a kept-back one would make a resumed batch do again all that came after it.
         OutputStream file = outcome.advised() ? advice : rejects;
-        file.write((outcome.json() + "\n").getBytes(StandardCharsets.UTF_8));
+        try {
+            file.write((outcome.json() + "\n").getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw full(e);
+        }
+    }
+
+    private IOException full(IOException e) {
+        return new IOException(
+                (e.getMessage() + ". The lines written to " + advicePath + " are kept; --resume goes on after them"),
+                e);
     }
 
     @Override
@@ -122,6 +211,8 @@ public final class ResultFiles implements Batch.Sink, AutoCloseable {
         try (adviceChannel;
                 rejectChannel) {
             advice.flush();
+        } catch (IOException e) {
+            throw full(e);
         }
     }
 }

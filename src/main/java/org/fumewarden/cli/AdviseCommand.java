@@ -1,17 +1,17 @@
 package org.fumewarden.cli;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
 import org.fumewarden.audit.Keeper;
 import org.fumewarden.audit.Signatures;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.register.InUse;
@@ -76,6 +76,9 @@ final class AdviseCommand implements Callable<Integer> {
             description = "Writes to a file instead of standard output; a PDF needs one.")
     private Path output;
 
+    @Option(names = "--force", description = "Replaces the file of --output when it is there already.")
+    private boolean force;
+
     @Option(
             names = "--language",
             paramLabel = "TAG",
@@ -109,6 +112,9 @@ final class AdviseCommand implements Callable<Integer> {
             throw new InputException(new Problem(
                     "--format", 0, "", "pdf writes no text to standard output.", "add --output sheet.pdf."));
         }
+        Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
+                .sparing(file, store, key)
+                .admit());
         if (keep != null) {
             Path kept = new Keeper(keep).keep(bench.tree(Map.of()).plain(), AdviceJson.write(advice), Instant.now());
             if (key != null) {
@@ -117,7 +123,8 @@ final class AdviseCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("Kept as " + kept);
         }
         Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
-        write(sheet(bench, advice, vocabulary));
+        byte[] sheet = sheet(bench, advice, vocabulary);
+        place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
         return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
@@ -130,21 +137,8 @@ final class AdviseCommand implements Callable<Integer> {
         };
     }
 
-    private void write(byte[] sheet) {
-        if (output == null) {
-            spec.commandLine().getOut().print(new String(sheet, StandardCharsets.UTF_8));
-            spec.commandLine().getOut().flush();
-            return;
-        }
-        try {
-            Files.write(output, sheet);
-        } catch (IOException e) {
-            throw new InputException(new Problem(
-                    output.toString(),
-                    0,
-                    "",
-                    "cannot be written (" + e.getMessage() + ").",
-                    "name a file in a folder that is there and may be written to."));
-        }
+    private void print(byte[] sheet) {
+        spec.commandLine().getOut().print(new String(sheet, StandardCharsets.UTF_8));
+        spec.commandLine().getOut().flush();
     }
 }

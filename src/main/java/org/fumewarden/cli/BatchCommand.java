@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
@@ -14,9 +16,11 @@ import org.fumewarden.batch.Batch;
 import org.fumewarden.batch.Batch.Tally;
 import org.fumewarden.batch.Entries;
 import org.fumewarden.batch.LineAdvisor;
+import org.fumewarden.batch.Outcome;
 import org.fumewarden.batch.Outcome.Fate;
 import org.fumewarden.batch.ResultFiles;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
@@ -66,6 +70,11 @@ final class BatchCommand implements Callable<Integer> {
     @Option(names = "--resume", description = "Goes on where a run that was ended stopped; needs --out.")
     private boolean resume;
 
+    @Option(
+            names = "--force",
+            description = "Begins anew in the place of files that are there; never of the input or a register.")
+    private boolean force;
+
     @Option(names = "--code", paramLabel = "ID", description = "Code that decides, whatever a task says.")
     private String code;
 
@@ -87,6 +96,9 @@ final class BatchCommand implements Callable<Integer> {
         if (cores < 1) {
             throw wrong("--threads", "is " + cores + ", which decides nothing.", "--threads 2.");
         }
+        if (force && resume) {
+            throw wrong("--force", "begins anew and --resume goes on.", "give one of the two.");
+        }
         if (out == null && (resume || rejects != null)) {
             throw wrong(resume ? "--resume" : "--rejects", "needs a file of advice.", "add --out advice.jsonl.");
         }
@@ -95,44 +107,88 @@ final class BatchCommand implements Callable<Integer> {
                 Optional.ofNullable(code),
                 Optional.ofNullable(on),
                 brief ? BriefJson::write : AdviceJson.forMany()::next);
-        try (Entries entries = Entries.open(input)) {
-            Tally tally = out == null ? toStreams(entries, worker, cores) : toFiles(entries, worker, cores);
-            if (tally.of(Fate.FAULT) > 0) {
-                return ExitCodes.FAULT;
-            }
-            return tally.of(Fate.REJECTED) > 0 ? ExitCodes.BAD_INPUT : ExitCodes.COMPLETE;
+        Tally tally = out == null ? toStreams(worker, cores) : toFiles(worker, cores);
+        if (tally.of(Fate.FAULT) > 0) {
+            return ExitCodes.FAULT;
+        }
+        return tally.of(Fate.REJECTED) > 0 ? ExitCodes.BAD_INPUT : ExitCodes.COMPLETE;
+    }
+
+    private Tally toFiles(LineAdvisor worker, int cores) throws IOException, InterruptedException {
+        Path refused = rejects == null ? out.resolveSibling(out.getFileName() + ".rejects") : rejects;
+        admit("--out", out, refused);
+        admit("--rejects", refused, out);
+        if (resume) {
+            return resumed(refused, worker, cores);
+        }
+        try (Entries entries = Entries.open(input);
+                ResultFiles files = ResultFiles.begin(out, refused)) {
+            return reported(new Batch(worker, cores).run(entries, files, progress()), refused);
         }
     }
 
-    private Tally toFiles(Entries entries, LineAdvisor worker, int cores) throws IOException, InterruptedException {
-        Path refused = rejects == null ? out.resolveSibling(out.getFileName() + ".rejects") : rejects;
-        if (refused.toAbsolutePath().normalize().equals(out.toAbsolutePath().normalize())) {
-            throw wrong("--rejects", "is the file of advice as well.", "name another file.");
+    private Tally resumed(Path refused, LineAdvisor worker, int cores) throws IOException, InterruptedException {
+        Map<Fate, Long> before = new EnumMap<>(Fate.class);
+        Tally added = ResultFiles.resume(
+                out,
+                refused,
+                input,
+                worker,
+                (advised, rejected, stale) -> {
+                    before.put(Fate.ADVISED, advised);
+                    before.put(Fate.REJECTED, rejected);
+                    tell(advised, rejected, stale);
+                },
+                (entries, files) -> new Batch(worker, cores).run(entries, files, progress()));
+        added.counts().forEach((fate, count) -> before.merge(fate, count, Long::sum));
+        return reported(new Tally(before), refused);
+    }
+
+    private void tell(long advised, long rejected, long stale) {
+        PrintWriter err = spec.commandLine().getErr();
+        if (stale > 0) {
+            err.println(stale + " lines were changed since the last run, in " + input + " or in " + out
+                    + ". Their tasks are decided anew, and both files are written again.");
+        } else if (advised + rejected > 0) {
+            err.println("Going on after " + (advised + rejected) + " tasks.");
         }
-        try (ResultFiles files =
-                resume ? ResultFiles.resume(out, refused, entries, worker) : ResultFiles.begin(out, refused)) {
-            Tally tally = new Batch(worker, cores).run(entries, files, progress());
-            report(tally, " See " + refused + ".");
+    }
+
+    private Tally reported(Tally tally, Path refused) {
+        report(tally, " See " + refused + ".");
+        return tally;
+    }
+
+    /** Results take the place of nothing but their own beginning. */
+    private void admit(String option, Path result, Path other) {
+        new OutputFile(option, result, force || resume)
+                .sparing(input, other)
+                .orElse("add --resume to go on with it, name another, or add --force to begin anew in its place.")
+                .admit();
+        String name = result.getFileName().toString();
+        boolean asTask = name.endsWith(".yaml") || name.endsWith(".yml") || name.endsWith(".json");
+        Path folder = result.toAbsolutePath().normalize().getParent();
+        if (asTask && folder.equals(input.toAbsolutePath().normalize())) {
+            throw wrong(option, "lies among the tasks and would be read as one.", "name it .jsonl, or another folder.");
+        }
+    }
+
+    private Tally toStreams(LineAdvisor worker, int cores) throws IOException, InterruptedException {
+        try (Entries entries = Entries.open(input)) {
+            Tally tally = new Batch(worker, cores).run(entries, this::print, seen -> {});
+            report(tally, "");
             return tally;
         }
     }
 
-    private Tally toStreams(Entries entries, LineAdvisor worker, int cores) throws IOException, InterruptedException {
-        PrintWriter lines = spec.commandLine().getOut();
-        PrintWriter refused = spec.commandLine().getErr();
-        Tally tally = new Batch(worker, cores)
-                .run(
-                        entries,
-                        outcome -> {
-                            PrintWriter to = outcome.advised() ? lines : refused;
-                            to.print(outcome.json() + "\n");
-                            if (to.checkError()) {
-                                throw new IOException("the reader of the output has gone");
-                            }
-                        },
-                        tally1 -> {});
-        report(tally, "");
-        return tally;
+    private void print(Outcome outcome) throws IOException {
+        PrintWriter to = outcome.advised()
+                ? spec.commandLine().getOut()
+                : spec.commandLine().getErr();
+        to.print(outcome.json() + "\n");
+        if (to.checkError()) {
+            throw new IOException("the reader of the output has gone");
+        }
     }
 
     private void report(Tally tally, String where) {

@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.DrillText;
 import org.fumewarden.task.TaskTree;
@@ -50,6 +51,9 @@ final class DrillCommand implements Callable<Integer> {
     @Option(names = "--trainee", paramLabel = "NAME", description = "Name on the score sheet.")
     private String trainee = "";
 
+    @Option(names = "--force", description = "Replaces what is there already under the same name.")
+    private boolean force;
+
     @Mixin
     private TaskOptions options;
 
@@ -58,6 +62,9 @@ final class DrillCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (score != null) {
+            scoreFile().admit();
+        }
         PrintWriter out = spec.commandLine().getOut();
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         List<DrillText.Scored> sheet = new ArrayList<>();
@@ -83,7 +90,7 @@ final class DrillCommand implements Callable<Integer> {
         out.println(Advice.CLOSING);
         out.flush();
         if (score != null) {
-            save(DrillText.csv(trainee, sheet));
+            scoreFile().write(DrillText.csv(trainee, sheet).getBytes(StandardCharsets.UTF_8));
         }
         return ExitCodes.COMPLETE;
     }
@@ -116,11 +123,7 @@ final class DrillCommand implements Callable<Integer> {
         }
     }
 
-    private void save(String csv) {
-        try {
-            Files.writeString(score, csv, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private OutputFile scoreFile() {
+        return new OutputFile("--score", score, force).sparing(files().toArray(Path[]::new));
     }
 }

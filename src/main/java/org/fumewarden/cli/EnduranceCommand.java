@@ -1,6 +1,7 @@
 package org.fumewarden.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Demand;
 import org.fumewarden.report.ShiftPlots;
@@ -48,6 +50,9 @@ final class EnduranceCommand implements Callable<Integer> {
     @Option(names = "--svg", paramLabel = "FOLDER", description = "Writes the plots there.")
     private Path folder;
 
+    @Option(names = "--force", description = "Replaces what is there already under the same name.")
+    private boolean force;
+
     @Mixin
     private TaskOptions options;
 
@@ -83,7 +88,10 @@ final class EnduranceCommand implements Callable<Integer> {
         try {
             Files.createDirectories(folder);
             for (Map.Entry<String, String> plot : plots.entrySet()) {
-                Path written = Files.writeString(folder.resolve(plot.getKey()), plot.getValue());
+                Path written = folder.resolve(plot.getKey());
+                new OutputFile("--svg", written, force)
+                        .sparing(file)
+                        .write(plot.getValue().getBytes(StandardCharsets.UTF_8));
                 spec.commandLine().getErr().println("Wrote " + written);
             }
         } catch (IOException e) {

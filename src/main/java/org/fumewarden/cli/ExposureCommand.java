@@ -12,6 +12,7 @@ import org.fumewarden.advice.Advisor;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Figures;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.exposure.NumericsSelfCheck;
 import org.fumewarden.report.ExposureSheet;
@@ -63,6 +64,9 @@ final class ExposureCommand implements Callable<Integer> {
             description = "Measures the error of our own numerics against stored reference values.")
     private boolean numerics;
 
+    @Option(names = "--force", description = "Replaces what is there already under the same name.")
+    private boolean force;
+
     @Mixin
     private TaskOptions options;
 
@@ -113,7 +117,9 @@ final class ExposureCommand implements Callable<Integer> {
             Files.createDirectories(folder);
             for (Map.Entry<String, SamplePlot> plot : plots.entrySet()) {
                 Path target = folder.resolve("exposure-" + plot.getKey() + ".svg");
-                Files.writeString(target, plot.getValue().svg(), StandardCharsets.UTF_8);
+                new OutputFile("--svg", target, force)
+                        .sparing(file)
+                        .write(plot.getValue().svg().getBytes(StandardCharsets.UTF_8));
                 spec.commandLine().getErr().println("Wrote " + target);
             }
         } catch (IOException e) {

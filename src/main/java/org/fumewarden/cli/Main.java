@@ -1,6 +1,8 @@
 package org.fumewarden.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -109,6 +111,13 @@ public final class Main implements Callable<Integer> {
         }
         if (fault instanceof StoreException store) {
             return StoreOption.explain(store, line.getErr());
+        }
+        if (fault instanceof IOException || fault instanceof UncheckedIOException) {
+            Throwable disk = fault.getCause() instanceof IOException inner ? inner : fault;
+            line.getErr()
+                    .println("The disk or the network failed: " + disk.getMessage()
+                            + "\nMaybe free some space, check that the disk is there, then run it again.");
+            return ExitCodes.FAULT;
         }
         line.getErr().println("Fumewarden failed: " + fault + "\nMaybe run it again with --help, or report this line.");
         return ExitCodes.FAULT;

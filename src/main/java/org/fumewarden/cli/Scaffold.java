@@ -18,6 +18,7 @@ import javax.lang.model.SourceVersion;
 import org.apache.commons.text.StringSubstitutor;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.Phase;
@@ -148,7 +149,8 @@ final class Scaffold {
     private static Path save(Path file, String text) {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
-            return Files.writeString(file, text);
+            new OutputFile("", file, true).write(text.getBytes(StandardCharsets.UTF_8));
+            return file;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

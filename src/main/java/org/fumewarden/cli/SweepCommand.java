@@ -1,11 +1,8 @@
 package org.fumewarden.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -13,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Numbers;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.WhatIfText;
 import org.fumewarden.report.plot.LadderChart;
@@ -59,6 +57,9 @@ final class SweepCommand implements Callable<Integer> {
     @Option(names = "--svg", paramLabel = "FILE", description = "Also writes the chart as SVG.")
     private Path svg;
 
+    @Option(names = "--force", description = "Replaces what is there already under the same name.")
+    private boolean force;
+
     @Mixin
     private TaskOptions options;
 
@@ -67,6 +68,9 @@ final class SweepCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (svg != null) {
+            chartFile().admit();
+        }
         Matcher range = RANGE.matcher(vary);
         if (!range.matches() || points < 2 || points > 10_000) {
             throw new InputException(new Problem(
@@ -96,17 +100,13 @@ final class SweepCommand implements Callable<Integer> {
         out.print(WhatIfText.closing(bench.advise()));
         out.flush();
         if (svg != null) {
-            save(LadderChart.svg(path + " " + unit, ladder));
+            chartFile().write(LadderChart.svg(path + " " + unit, ladder).getBytes(StandardCharsets.UTF_8));
         }
         return ExitCodes.COMPLETE;
     }
 
-    private void save(String chart) {
-        try {
-            Files.writeString(svg, chart, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private OutputFile chartFile() {
+        return new OutputFile("--svg", svg, force).sparing(file);
     }
 
     private static BigDecimal number(String text) {

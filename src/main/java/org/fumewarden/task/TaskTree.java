@@ -1,5 +1,7 @@
 package org.fumewarden.task;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +36,30 @@ public final class TaskTree {
         });
         root.settle();
         return root;
+    }
+
+    /** The bytes of a file and of those it extends, as far as they can be read: whoever has the same bytes has the same task. */
+    public static byte[] sources(Path path) {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        Path next = path;
+        for (int depth = 0; depth <= DEEPEST && next != null; depth++) {
+            try {
+                byte[] bytes = YamlFiles.bytes(next);
+                all.writeBytes(bytes);
+                String text = YamlFiles.text(next.toString(), bytes);
+                Path at = next;
+                next = text.contains("extends")
+                        ? top(YamlFiles.parse(next.toString(), text), "extends")
+                                .map(at::resolveSibling)
+                                .orElse(null)
+                        : null;
+            } catch (InputException e) {
+                // What cannot be read is no task; the reader says why.
+                all.writeBytes(e.getMessage().getBytes(StandardCharsets.UTF_8));
+                next = null;
+            }
+        }
+        return all.toByteArray();
     }
 
     private static Located read(Path path, int depth) {

@@ -52,6 +52,13 @@ final class BatchTest {
         return ADVISORS.computeIfAbsent(code, c -> new Advisor(RuleBase.shipped(c)));
     }
 
+    /** The lines after the marker. */
+    private static List<String> results(Path file) throws IOException {
+        List<String> lines = Files.readAllLines(file);
+        assertTrue(lines.get(0).startsWith("{\"line\":0,\"batch\":"), lines.get(0));
+        return lines.subList(1, lines.size());
+    }
+
     private CommandRun batch(String... more) {
         List<String> arguments = new ArrayList<>(List.of("batch", input.toString(), "--out", out.toString()));
         arguments.addAll(List.of(more));
@@ -64,7 +71,7 @@ final class BatchTest {
         Files.write(input, lines);
         assertEquals(2, batch("--threads", "3").exit(), "bad lines are told by the exit code");
         List<Integer> seen = new ArrayList<>();
-        for (String line : Files.readAllLines(out)) {
+        for (String line : results(out)) {
             JsonNode node = MAPPER.readTree(line);
             int number = node.get("line").intValue();
             seen.add(number);
@@ -84,14 +91,16 @@ final class BatchTest {
     void theBriefFormIsTheSameAnswerWithoutSentencesAndTrail() throws IOException {
         Files.write(input, BatchTasks.mixed(60));
         batch();
-        List<String> full = Files.readAllLines(out);
+        List<String> full = results(out);
         Files.delete(out);
         Files.delete(rejects);
         assertEquals(2, batch("--brief").exit());
-        List<String> brief = Files.readAllLines(out);
+        List<String> brief = results(out);
         assertEquals(full.size(), brief.size());
         for (int i = 0; i < full.size(); i++) {
-            assertEquals(shortened(MAPPER.readTree(full.get(i))), MAPPER.readTree(brief.get(i)), "line " + i);
+            ObjectNode written = (ObjectNode) MAPPER.readTree(brief.get(i));
+            written.remove("digest");
+            assertEquals(shortened(MAPPER.readTree(full.get(i))), written, "line " + i);
         }
     }
 
@@ -130,6 +139,7 @@ final class BatchTest {
         advice.set("unverified", MAPPER.valueToTree(unverified));
         advice.put("steps", advice.at("/trail/steps").size());
         advice.remove(List.of("trail", "codes"));
+        ((ObjectNode) line).remove("digest");
         return line;
     }
 
@@ -149,7 +159,7 @@ final class BatchTest {
         Files.write(input, BatchTasks.mixed(29));
         CommandRun run = batch();
         List<JsonNode> refused = new ArrayList<>();
-        for (String line : Files.readAllLines(rejects)) {
+        for (String line : results(rejects)) {
             refused.add(MAPPER.readTree(line));
         }
         assertEquals(
@@ -168,8 +178,8 @@ final class BatchTest {
         String endless = "{\"title\":\"" + "x".repeat((int) YamlFiles.MAX_BYTES) + "\"}";
         Files.write(input, List.of(BatchTasks.task(1), endless, BatchTasks.task(2)));
         assertEquals(2, batch().exit());
-        assertEquals(2, Files.readAllLines(out).size());
-        assertTrue(Files.readString(rejects).startsWith("{\"line\":2,"), "the second line");
+        assertEquals(2, results(out).size());
+        assertTrue(results(rejects).get(0).startsWith("{\"line\":2,"), "the second line");
     }
 
     @Test
@@ -210,7 +220,7 @@ final class BatchTest {
         Files.writeString(out, "the work of hours\n");
         CommandRun run = batch();
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("is there already.\nMaybe add --resume"), run.err());
+        assertTrue(run.err().contains("is there already and is not overwritten.\nMaybe add --resume"), run.err());
         assertEquals("the work of hours\n", Files.readString(out));
     }
 
@@ -223,11 +233,11 @@ final class BatchTest {
         Files.writeString(tasks.resolve("note.txt"), "no task");
         input = tasks;
         assertEquals(2, batch().exit());
-        List<String> lines = Files.readAllLines(out);
+        List<String> lines = results(out);
         assertEquals(2, lines.size());
-        assertTrue(lines.get(0).startsWith("{\"line\":1,\"file\":\"a.yaml\",\"advice\":"), lines.get(0));
+        assertTrue(lines.get(0).contains(",\"file\":\"a.yaml\",\"advice\":"), lines.get(0));
         assertTrue(lines.get(0).contains("\"title\":\"First\""));
-        assertTrue(Files.readString(rejects).startsWith("{\"line\":3,\"file\":\"c.yaml\",\"problems\":"));
+        assertTrue(results(rejects).get(0).contains(",\"file\":\"c.yaml\",\"problems\":"));
     }
 
     @Test

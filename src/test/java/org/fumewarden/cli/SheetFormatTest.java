@@ -58,7 +58,7 @@ class SheetFormatTest {
     void aPlaceThatCannotBeWrittenIsNamed() {
         CommandRun run = CommandRun.of("advise", TOUR, "--format", "html", "--output", "/nowhere/sheet.html");
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("/nowhere/sheet.html cannot be written"), run.err());
+        assertTrue(run.err().contains("/nowhere/sheet.html --output lies in a folder that does not exist"), run.err());
     }
 
     @Test
