@@ -59,6 +59,7 @@ final class AdviceWriter {
                 status(),
                 requiredFactor(),
                 new RespiratorWriter(book, figures, trail).write(),
+                UnitWriter.write(book, task, figures, trail),
                 stops(),
                 reasons(Control.class),
                 hazards(),

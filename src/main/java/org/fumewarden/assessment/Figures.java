@@ -53,6 +53,19 @@ public final class Figures {
         return rows.getOrDefault(kind, List.of()).stream().map(kind::cast);
     }
 
+    /**
+     * A single number of the tables.
+     *
+     * @throws IllegalStateException when no table has it
+     */
+    double value(String threshold) {
+        return all(Threshold.class)
+                .filter(t -> t.id().equals(threshold))
+                .mapToDouble(t -> t.value().doubleValue())
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no table has " + threshold));
+    }
+
     /** The lowest limit of an averaging time that can be told in the unit. */
     public Optional<BigDecimal> lowestLimit(String agent, Averaging averaging, Unit unit) {
         return all(Limit.class)

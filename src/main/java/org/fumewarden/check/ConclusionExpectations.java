@@ -20,6 +20,7 @@ import org.fumewarden.model.Ruling;
 import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
 import org.fumewarden.model.Trait;
+import org.fumewarden.model.UnitFinding;
 import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
 
@@ -36,7 +37,8 @@ final class ConclusionExpectations {
             "doubts", Doubt.class,
             "open", OpenNeed.class,
             "settled", Ruling.class,
-            "standings", Standing.class);
+            "standings", Standing.class,
+            "unit", UnitFinding.class);
 
     private final Trail trail;
 
@@ -101,6 +103,8 @@ final class ConclusionExpectations {
                 put.accept(x.because(), x.state());
             } else if (c instanceof OpenNeed x) {
                 put.accept(x.agent(), x.question());
+            } else if (c instanceof UnitFinding x) {
+                put.accept(x.condition(), x.verdict());
             }
         });
         return found;

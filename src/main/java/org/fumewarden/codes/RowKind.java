@@ -10,6 +10,7 @@ import org.fumewarden.model.Agent;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Band;
+import org.fumewarden.model.BreathingRate;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DeviceClass;
@@ -44,7 +45,8 @@ enum RowKind {
     RANGES("ranges", RowKind::range),
     SHADES("shades", RowKind::shade),
     TERMS("terms", RowKind::term),
-    THRESHOLDS("thresholds", RowKind::threshold);
+    THRESHOLDS("thresholds", RowKind::threshold),
+    WORK_RATES("work-rates", RowKind::workRate);
 
     private final String key;
     private final Function<RowReader, List<Row>> reader;
@@ -223,5 +225,13 @@ enum RowKind {
     private static List<Row> threshold(RowReader row) {
         String id = row.text("id");
         return List.of(new Threshold(row.ref(id), id, row.number("value"), row.text("unit")));
+    }
+
+    /** The metabolic rate, the oxygen and the longest time are for the plan of a shift: no rule reads them. */
+    private static List<Row> workRate(RowReader row) {
+        String id = row.text("id");
+        List.of("metabolic-rate", "oxygen", "at-most-minutes").forEach(row::optionalNumber);
+        return List.of(new BreathingRate(
+                row.ref(id), id, row.amount("minute-volume"), row.amount("peak"), row.amount("peak-speech")));
     }
 }

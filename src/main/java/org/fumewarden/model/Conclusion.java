@@ -23,7 +23,8 @@ public sealed interface Conclusion extends Fact
                 Ruling,
                 Standing,
                 Stop,
-                Trait {
+                Trait,
+                UnitFinding {
 
     /** What the conclusion is about: an agent, a class, a question. Overrides match on it. */
     String subject();

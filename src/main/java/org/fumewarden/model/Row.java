@@ -5,6 +5,7 @@ public sealed interface Row extends Fact
         permits Agent,
                 AssignedFactor,
                 Band,
+                BreathingRate,
                 ClauseFor,
                 DangerLevel,
                 DeviceClass,

@@ -21,6 +21,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
@@ -64,6 +65,7 @@ public final class AdviceReader {
                 named(Status.values(), Status::key, text(node, "status")),
                 factor(node.path("required-factor")),
                 list(node.path("respirators"), AdviceReader::respirator),
+                Optional.of(node.path("unit")).filter(JsonNode::isObject).map(AdviceReader::unit),
                 reasons(node, "stops"),
                 reasons(node, "controls-first"),
                 reasons(node, "hazards"),
@@ -110,6 +112,15 @@ public final class AdviceReader {
                 text(node, "filter"),
                 reasons(node, "reasons"),
                 reasons(node, "conditions"));
+    }
+
+    private static UnitInHand unit(JsonNode node) {
+        return new UnitInHand(
+                text(node, "id"),
+                text(node, "class"),
+                text(node, "condition"),
+                reasons(node, "reasons"),
+                list(node.path("heals"), JsonNode::asText));
     }
 
     private static Check check(JsonNode node) {
