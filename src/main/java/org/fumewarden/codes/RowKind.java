@@ -22,6 +22,7 @@ import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
@@ -42,6 +43,7 @@ enum RowKind {
     LEVERS("levers", RowKind::lever),
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
+    NONE_LISTED("none-listed", RowKind::noneListed),
     RANGES("ranges", RowKind::range),
     SHADES("shades", RowKind::shade),
     TERMS("terms", RowKind::term),
@@ -101,7 +103,8 @@ enum RowKind {
 
     private static List<Row> danger(RowReader row) {
         String agent = row.text("agent");
-        return List.of(new DangerLevel(row.ref(agent), agent, row.amount("value"), row.unit("unit")));
+        return List.of(new DangerLevel(
+                row.ref(agent), agent, row.amount("value"), row.unit("unit"), row.text("basis", "as listed")));
     }
 
     private static List<Row> equipment(RowReader row) {
@@ -196,6 +199,14 @@ enum RowKind {
         String set = row.text("set");
         return row.words("items").stream()
                 .map(item -> (Row) new Member(row.ref(set + "/" + item), set, item))
+                .toList();
+    }
+
+    private static List<Row> noneListed(RowReader row) {
+        String list = row.text("list");
+        String searched = row.text("searched");
+        return row.words("agents").stream()
+                .map(agent -> (Row) new NoneListed(row.ref(list + "/" + agent), list, agent, searched))
                 .toList();
     }
 
