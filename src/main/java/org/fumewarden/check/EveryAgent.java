@@ -25,8 +25,7 @@ final class EveryAgent {
     static List<Problem> check(CodeBook book) {
         List<Problem> problems = new ArrayList<>();
         problems.addAll(list(book, Limit.class, Limit::agent, "limit", Set.of("limits", "limits-not-held")));
-        problems.addAll(
-                list(book, DangerLevel.class, DangerLevel::agent, "danger level", Set.of("danger-levels")));
+        problems.addAll(list(book, DangerLevel.class, DangerLevel::agent, "danger level", Set.of("danger-levels")));
         return problems;
     }
 
@@ -46,7 +45,8 @@ final class EveryAgent {
                             table.file(),
                             dated.line(),
                             a.id(),
-                            "has neither a " + what + " under " + book.card().id() + " nor a row that says there is none.",
+                            "has neither a " + what + " under " + book.card().id()
+                                    + " nor a row that says there is none.",
                             "add the " + what + ", or a row of a none-listed table with the edition searched."));
                 }
                 if (dated.row() instanceof NoneListed n && lists.contains(n.list()) && held.contains(n.agent())) {
