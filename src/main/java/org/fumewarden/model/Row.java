@@ -18,6 +18,7 @@ public sealed interface Row extends Fact
                 Lever,
                 Limit,
                 Member,
+                NoneListed,
                 PublishedHigh,
                 QuantityRange,
                 Term,

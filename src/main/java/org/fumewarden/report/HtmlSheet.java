@@ -103,7 +103,7 @@ public final class HtmlSheet {
         sentences("hazards", advice.hazards());
         sentences("filters", advice.filters());
         new SamplePart(out, words).write(advice.requiredFactor(), samples);
-        classes("suitable", advice.with("suitable"));
+        classes(advice.status() == Status.DO_NOT_ENTER ? "entry" : "suitable", advice.with("suitable"));
         classes("undecided", advice.with("undecided"));
         List<Respirator> barred = advice.with("barred");
         if (!barred.isEmpty()) {

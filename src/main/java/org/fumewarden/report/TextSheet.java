@@ -150,7 +150,11 @@ public final class TextSheet {
     }
 
     private void others(Advice advice) {
-        group("Also suitable", advice.with("suitable"));
+        group(
+                advice.status() == Status.DO_NOT_ENTER
+                        ? "Only if entry cannot be avoided, under a permit"
+                        : "Also suitable",
+                advice.with("suitable"));
         group("Undecided until the questions are answered", advice.with("undecided"));
     }
 
