@@ -66,7 +66,7 @@ final class BorrowedCodesTest {
                         .toList());
     }
 
-    /** EN 529:2005 Table C.1, columns FI, IT and SE, recalled: TH3 200, full mask P3 500, 400, 500, TM3 1000, 400, 1000. */
+    /** EN 529:2005 Table C.1, columns FI, IT and SE, recalled; FI also seen with 100, 400 and 500 for TH3, full mask P3 and TM3: the stricter. */
     @ParameterizedTest
     @CsvSource({"fi, 100, 400, 500, 20", "it, 200, 400, 400, 30", "se, 200, 500, 1000, 20", "de, 100, 400, 500, 30"})
     void theSameClassHasAnotherFactorInEachCountry(
