@@ -117,8 +117,13 @@ public final class LineAdvisor {
         String id = code.or(() -> TaskTree.top(tree, "code"))
                 .orElseThrow(() -> new InputException(
                         new Problem(LINE, 0, "code", "is not given.", "add \"code\" to the task, or give --code.")));
-        Desk desk = desks.computeIfAbsent(id, code -> Desk.of(makeAdvisor.apply(code)));
-        return desk.advisor().advise(desk.reader().read(tree, id, on));
+        String decides = desk(id).advisor().base().book().card().decides(tree);
+        Desk desk = desk(decides);
+        return desk.advisor().advise(desk.reader().read(tree, decides, on));
+    }
+
+    private Desk desk(String id) {
+        return desks.computeIfAbsent(id, code -> Desk.of(makeAdvisor.apply(code)));
     }
 
     private static Outcome reject(Entry entry, Fate fate, List<Problem> problems) {

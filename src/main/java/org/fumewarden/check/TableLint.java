@@ -76,6 +76,7 @@ final class TableLint {
                 if (!source.equals(table.citation().source())) {
                     sources.require(source, table.file(), row.line(), "source", cited);
                 }
+                row.also().forEach(also -> sources.require(also, table.file(), row.line(), "also", cited));
                 lint.row(table, row);
             }
             lint.problems.addAll(cited);

@@ -42,8 +42,8 @@ public final class CodeBook {
      *
      * @throws InputException when the code is not there or its card is wrong
      */
-    public static CodeCard card(RuleFolder folder, String code) {
-        there(folder, code);
+    public static CodeCard card(RuleFolder folder, String named) {
+        String code = current(folder, named);
         Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
         root.settle();
@@ -56,15 +56,22 @@ public final class CodeBook {
         return List.copyOf(folders);
     }
 
-    private static void there(RuleFolder folder, String code) {
-        if (!folder.codes().contains(code)) {
-            throw new InputException(new Problem(
-                    folder.origin(),
-                    0,
-                    "code",
-                    "holds no code \"" + Located.shown(code) + "\".",
-                    Nearest.maybe(code, folder.codes())));
+    /** The id that a code has now; older files name some codes by an id of before. */
+    private static String current(RuleFolder folder, String code) {
+        if (folder.codes().contains(code)) {
+            return code;
         }
+        return folder.codes().stream()
+                .filter(id -> CodeCard.read(id, folder.located(id + "/code.yaml"))
+                        .formerly()
+                        .contains(code))
+                .findFirst()
+                .orElseThrow(() -> new InputException(new Problem(
+                        folder.origin(),
+                        0,
+                        "code",
+                        "holds no code \"" + Located.shown(code) + "\".",
+                        Nearest.maybe(code, folder.codes()))));
     }
 
     /**
@@ -72,8 +79,8 @@ public final class CodeBook {
      *
      * @throws InputException when the code is not there or a table is wrong
      */
-    public static CodeBook read(RuleFolder folder, String code) {
-        there(folder, code);
+    public static CodeBook read(RuleFolder folder, String named) {
+        String code = current(folder, named);
         List<Problem> problems = new ArrayList<>();
         Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);

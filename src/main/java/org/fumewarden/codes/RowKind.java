@@ -90,7 +90,7 @@ enum RowKind {
         String against = row.text("against");
         String provided = row.text("provided", "always");
         String key = device + "/" + against + (provided.equals("always") ? "" : "/" + provided);
-        return List.of(new AssignedFactor(row.ref(key), device, against, row.amount("factor"), provided));
+        return List.of(new AssignedFactor(row.ref(key, "factor"), device, against, row.amount("factor"), provided));
     }
 
     private static List<Row> band(RowReader row) {
@@ -117,7 +117,7 @@ enum RowKind {
     private static List<Row> danger(RowReader row) {
         String agent = row.text("agent");
         return List.of(new DangerLevel(
-                row.ref(agent), agent, row.amount("value"), row.unit("unit"), row.text("basis", "as listed")));
+                row.ref(agent, "value"), agent, row.amount("value"), row.unit("unit"), row.text("basis", "as listed")));
     }
 
     private static List<Row> equipment(RowReader row) {
@@ -194,9 +194,9 @@ enum RowKind {
         String fraction = row.text("fraction", "as listed");
         List<Row> rows = new ArrayList<>();
         for (Averaging averaging : Averaging.values()) {
-            if (row.optionalNumber(averaging.key()).isPresent()) {
+            if (row.has(averaging.key())) {
                 rows.add(new Limit(
-                        row.ref(agent + "/" + averaging.key()),
+                        row.ref(agent + "/" + averaging.key(), averaging.key()),
                         agent,
                         averaging,
                         row.amount(averaging.key()),

@@ -17,7 +17,7 @@ import org.fumewarden.model.Unit;
 final class RowReader {
     /** Cells that a row of any kind may have. */
     private static final Set<String> COMMON =
-            Set.of("note", "from", "until", "clause", "confidence", "source", "edition", "affirmed");
+            Set.of("note", "from", "until", "clause", "confidence", "source", "also", "edition", "affirmed");
 
     private final Located place;
     private final Map<String, Located> cells;
@@ -67,8 +67,16 @@ final class RowReader {
         return found.decimal().orElse(BigDecimal.ONE);
     }
 
-    /** A number above zero that must be there. */
+    /** A number above zero that must be there; of several that documents give the lowest, which protects most. */
     BigDecimal amount(String cell) {
+        Located found = cells.get(cell);
+        if (found != null && found.isList()) {
+            used.add(cell);
+            return candidates(cell).stream().findFirst().orElseGet(() -> {
+                found.complain("must hold the values that documents give.", "write them as [0.005, 0.01].");
+                return BigDecimal.ONE;
+            });
+        }
         BigDecimal number = number(cell);
         if (number.signum() <= 0) {
             cells.get(cell)
@@ -76,6 +84,22 @@ final class RowReader {
             return BigDecimal.ONE;
         }
         return number;
+    }
+
+    private List<BigDecimal> candidates(String cell) {
+        Located found = cells.get(cell);
+        return found == null || !found.isList()
+                ? List.of()
+                : found.items().stream()
+                        .flatMap(item -> item.decimal().stream())
+                        .filter(number -> number.signum() > 0)
+                        .sorted()
+                        .toList();
+    }
+
+    /** True when the row has the cell. */
+    boolean has(String cell) {
+        return cells.containsKey(cell);
     }
 
     Optional<BigDecimal> optionalNumber(String cell) {
@@ -114,6 +138,11 @@ final class RowReader {
 
     /** The address and citation of this row: those of the table unless the row has its own clause, source, edition or confidence. */
     RowRef ref(String key) {
+        return ref(key, "");
+    }
+
+    /** The same for a row whose value stands in a cell that may hold what several documents give. */
+    RowRef ref(String key, String cell) {
         String clause = text("clause", whole.clause());
         Confidence confidence = Optional.ofNullable(cells.get("confidence"))
                 .flatMap(TableReader::confidence)
@@ -123,7 +152,15 @@ final class RowReader {
         Citation own = new Citation(source, clause, edition, confidence);
         List<Affirmation> checks =
                 affirmations.stream().filter(a -> a.covers(key)).toList();
-        return new RowRef(table, key, new Citation(source, clause, edition, Affirmation.confidence(own, checks)));
+        List<String> beside =
+                candidates(cell).stream().skip(1).map(BigDecimal::toPlainString).toList();
+        return new RowRef(
+                table, key, new Citation(source, clause, edition, Affirmation.confidence(own, checks)), beside);
+    }
+
+    /** Other documents that give the same. */
+    List<String> also() {
+        return words("also");
     }
 
     /** The checks of this row by reviewers, in the order in which they were written. */

@@ -15,8 +15,20 @@ import org.fumewarden.model.Row;
 
 /** Reads one table file. */
 final class TableReader {
-    private static final Set<String> HEAD =
-            Set.of("id", "kind", "source", "clause", "edition", "unit", "confidence", "checked-on", "note", "rows");
+    private static final Set<String> HEAD = Set.of(
+            "id",
+            "kind",
+            "source",
+            "clause",
+            "edition",
+            "unit",
+            "confidence",
+            "checked-on",
+            "from",
+            "until",
+            "successor",
+            "note",
+            "rows");
     private static final Map<String, Confidence> CONFIDENCES =
             Arrays.stream(Confidence.values()).collect(Collectors.toMap(Confidence::key, c -> c));
     private static final LocalDate ALWAYS = LocalDate.of(1900, 1, 1);
@@ -43,10 +55,10 @@ final class TableReader {
                         .flatMap(TableReader::confidence)
                         .orElse(Confidence.MEMORY));
         head(head, "confidence");
-        LocalDate checked = Optional.ofNullable(head.get("checked-on"))
-                .flatMap(Located::day)
-                .orElse(ALWAYS);
+        LocalDate checked = day(head, "checked-on").orElse(ALWAYS);
         head(head, "checked-on");
+        LocalDate from = day(head, "from").orElse(ALWAYS);
+        LocalDate until = day(head, "until").orElse(NEVER);
         List<DatedRow> rows = new ArrayList<>();
         List<Question> questions = new ArrayList<>();
         List<Located> items =
@@ -56,7 +68,7 @@ final class TableReader {
             if (kind.equals("questions")) {
                 questions.add(question(item));
             } else if (parser.isPresent()) {
-                row(item, id, parser.get(), citation, rows);
+                rows.addAll(row(item, id, parser.get(), citation, from, until));
             } else if (!FigureKinds.contains(kind)) {
                 root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, RowKind.names()));
             }
@@ -64,22 +76,30 @@ final class TableReader {
         return new TableFile(file, id, kind, citation, checked, List.copyOf(rows), List.copyOf(questions));
     }
 
-    private static void row(Located item, String table, RowKind kind, Citation citation, List<DatedRow> rows) {
+    private static Optional<LocalDate> day(Map<String, Located> head, String name) {
+        return Optional.ofNullable(head.get(name)).flatMap(Located::day);
+    }
+
+    /** The rows of one line; it holds on the days of its table but for those that it names itself. */
+    private static List<DatedRow> row(
+            Located item, String table, RowKind kind, Citation citation, LocalDate first, LocalDate end) {
         RowReader reader = new RowReader(item, table, citation);
         List<Row> read = kind.read(reader);
-        LocalDate from = reader.from().orElse(ALWAYS);
-        LocalDate until = reader.until().orElse(NEVER);
+        LocalDate from = reader.from().orElse(first);
+        LocalDate until = reader.until().orElse(end);
         if (!until.isAfter(from)) {
             item.complain("ends on or before the day it begins.", "until is the first day no longer in force.");
         }
         reader.finish();
         reader.affirmedOf(read.stream().map(r -> r.ref().key()).toList());
+        List<DatedRow> rows = new ArrayList<>();
         for (Row r : read) {
             List<Affirmation> checks = reader.affirmations().stream()
                     .filter(a -> a.covers(r.ref().key()))
                     .toList();
-            rows.add(new DatedRow(r, from, until, item.line(), checks));
+            rows.add(new DatedRow(r, from, until, item.line(), reader.also(), checks));
         }
+        return rows;
     }
 
     private Question question(Located item) {

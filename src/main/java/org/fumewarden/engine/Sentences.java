@@ -8,6 +8,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
+import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.model.Unit;
@@ -82,6 +83,10 @@ final class Sentences {
                 words.append(between).append(part.name()).append(' ').append(plain(value));
                 between = ", ";
             }
+        }
+        if (fact instanceof Row row && !row.ref().beside().isEmpty()) {
+            words.append("; another document gives ")
+                    .append(String.join(" or ", row.ref().beside()));
         }
         return words.toString();
     }

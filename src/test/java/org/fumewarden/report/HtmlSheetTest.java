@@ -161,10 +161,10 @@ class HtmlSheetTest {
     void theSamplesStandInATableByStatisticAndInAPlotThatWordsDescribe() throws Exception {
         Document page = parsed(sheet(bench(tour()), "en"));
         assertEquals(1, page.getElementsByTagName("svg").getLength());
-        assertTrue(page.getElementsByTagName("desc").item(0).getTextContent().contains("limit 0.01 mg/m3"));
+        assertTrue(page.getElementsByTagName("desc").item(0).getTextContent().contains("limit 0.005 mg/m3"));
         String words = words(sheet(bench(tour()), "en"));
-        assertTrue(words.contains("with an assumed spread \u25C0 governs0.04674 4.67357"), words);
-        assertTrue(words.contains("highest sample0.011 1.1"), words);
+        assertTrue(words.contains("with an assumed spread \u25C0 governs0.04674 9.34713"), words);
+        assertTrue(words.contains("highest sample0.011 2.2"), words);
         String german = words(sheet(bench(tour()), "de"));
         assertTrue(german.contains("mit angenommener Streuung \u25C0 maßgebend"), german);
         String bare = sheet(bench(tour().replaceAll("samples: \\[.*?\\], averaging: PT8H", "twa: 0.004 mg/m3")), "en");
