@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;

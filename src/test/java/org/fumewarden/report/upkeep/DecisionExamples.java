@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.duties.Judging;
 import org.fumewarden.upkeep.Days;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;

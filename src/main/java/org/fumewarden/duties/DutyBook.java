@@ -1,4 +1,4 @@
-package org.fumewarden.report.upkeep;
+package org.fumewarden.duties;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
