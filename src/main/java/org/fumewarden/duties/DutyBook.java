@@ -111,6 +111,7 @@ public record DutyBook(
                 half.value(),
                 full.value(),
                 qualitative.map(Threshold::value),
+                Optional.ofNullable(thresholds.get("fit-exercises")).map(Threshold::value),
                 cited(full),
                 cited(qualitative.orElse(full))));
     }
