@@ -5,6 +5,7 @@ public sealed interface Row extends Fact
         permits Agent,
                 AssignedFactor,
                 Band,
+                Benchmark,
                 BreathingRate,
                 ClauseFor,
                 DangerLevel,
@@ -17,6 +18,7 @@ public sealed interface Row extends Fact
                 Lever,
                 Limit,
                 Member,
+                PublishedHigh,
                 QuantityRange,
                 Term,
                 Threshold {
