@@ -60,13 +60,14 @@ final class DutyReach {
         for (TableFile table : book.tables()) {
             for (DatedRow row : table.rows()) {
                 if (row.row() instanceof Duty duty && !seen.contains(duty.id()) && !excused.contains(duty.id())) {
-                    problems.add(new Problem(
-                            table.file(),
-                            row.line(),
-                            duty.id(),
-                            "appears in no scenario.",
-                            "add a scenario with checks: [" + duty.id()
-                                    + "], or list it in rules/shared/tables/circumstance-words.yaml as duty-of-the-register."));
+                    problems.add(
+                            new Problem(
+                                    table.file(),
+                                    row.line(),
+                                    duty.id(),
+                                    "appears in no scenario.",
+                                    "add a scenario with checks: [" + duty.id()
+                                            + "], or list it in rules/shared/tables/circumstance-words.yaml as duty-of-the-register."));
                 }
             }
         }

@@ -81,11 +81,9 @@ public final class DueList {
 
     /** A mask of a wearer that is not registered: nobody knows which fit test it needs, so the question stays open. */
     private void strangers(Item.Wearer wearer, Map<String, Item.Mask> masks) {
-        wearer.masks().stream()
-                .filter(id -> !masks.containsKey(id))
-                .forEach(id -> duties.stream()
-                        .filter(d -> d.appliesTo().contains(Subject.WEARER_MASK))
-                        .forEach(d -> openings.add(wearer.id(), Subject.WEARER_MASK, d, "mask " + id)));
+        wearer.masks().stream().filter(id -> !masks.containsKey(id)).forEach(id -> duties.stream()
+                .filter(d -> d.appliesTo().contains(Subject.WEARER_MASK))
+                .forEach(d -> openings.add(wearer.id(), Subject.WEARER_MASK, d, "mask " + id)));
     }
 
     private UnitState state(Item item) {

@@ -54,9 +54,8 @@ record Exercises(List<Exercise> each) {
     }
 
     Optional<Exercise> lowest() {
-        return each.stream()
-                .filter(e -> e.factor().isPresent())
-                .min(Comparator.comparing(e -> e.factor().orElseThrow()));
+        return each.stream().filter(e -> e.factor().isPresent()).min(Comparator.comparing(e -> e.factor()
+                .orElseThrow()));
     }
 
     Optional<Exercise> failed() {

@@ -55,8 +55,8 @@ public record FitLevels(
             return new Judgement(judged.test(), judged.says() + taken);
         }
         Optional<Exercises.Exercise> lowest = done.lowest();
-        Details.FitTest counted = lowest.map(e -> withFactor(test, e.factor().orElseThrow()))
-                .orElse(test);
+        Details.FitTest counted =
+                lowest.map(e -> withFactor(test, e.factor().orElseThrow())).orElse(test);
         Judgement judged = whole(counted, face);
         String which = lowest.map(e -> " The lowest exercise decides: " + e.name() + ", "
                         + e.factor().orElseThrow().toPlainString() + ".")

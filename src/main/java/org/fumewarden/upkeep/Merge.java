@@ -43,8 +43,12 @@ final class Merge {
         Optional<LocalDate> done = latest.map(Latest::on);
         if (duty.frequency() == Frequency.ONCE) {
             Optional<LocalDate> start = target.item().anchored(Anchor.EXPOSURE_START);
-            Optional<LocalDate> due = start.map(s -> duty.period().map(p -> Days.due(s, p)).orElse(s));
-            return done.isPresent() ? Optional.empty() : Optional.of(new Dated(duty, due, due.isPresent() && duty.period().isPresent() ? "" : undone));
+            Optional<LocalDate> due =
+                    start.map(s -> duty.period().map(p -> Days.due(s, p)).orElse(s));
+            return done.isPresent()
+                    ? Optional.empty()
+                    : Optional.of(new Dated(
+                            duty, due, due.isPresent() && duty.period().isPresent() ? "" : undone));
         }
         if (duty.anchor() == Anchor.MARKED_EXPIRY) {
             Optional<LocalDate> expiry = target.item().anchored(Anchor.MARKED_EXPIRY);
@@ -67,7 +71,8 @@ final class Merge {
     private Optional<LocalDate> firstFitted(Duty duty) {
         return latest.isPresent() || duty.anchor() != Anchor.LAST_DONE
                 ? Optional.empty()
-                : target.item().anchored(Anchor.FIRST_FITTED_DATE).flatMap(d -> duty.period().map(p -> Days.due(d, p)));
+                : target.item().anchored(Anchor.FIRST_FITTED_DATE).flatMap(d -> duty.period()
+                        .map(p -> Days.due(d, p)));
     }
 
     /** A first deed with a day of its own stands for the rolling duties that have none yet. */

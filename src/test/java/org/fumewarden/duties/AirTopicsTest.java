@@ -57,7 +57,8 @@ class AirTopicsTest {
             Judging.Judged failed = judged(store, "C-1", topic, "5.1");
             assertEquals(Result.FAILED, failed.details().result());
             assertTrue(failed.says().contains("carbon monoxide 5.1 ppm is above 5 ppm"), failed.says());
-            assertEquals("carbon monoxide 5.1 ppm is above 5 ppm", failed.details().whyFailed());
+            assertEquals(
+                    "carbon monoxide 5.1 ppm is above 5 ppm", failed.details().whyFailed());
             assertEquals(
                     Result.PASSED, judged(store, "C-1", topic, "5").details().result());
         }
@@ -67,7 +68,12 @@ class AirTopicsTest {
     void theReasonStandsInTheStateOfTheSupply() {
         try (Store store = store()) {
             store.append(
-                    new Draft("C-1", DAY, "Sanna Teller", judged(store, "C-1", "breathing", "500").details()), NOW);
+                    new Draft(
+                            "C-1",
+                            DAY,
+                            "Sanna Teller",
+                            judged(store, "C-1", "breathing", "500").details()),
+                    NOW);
             String because = store.state("C-1").because();
             assertTrue(because.contains("carbon monoxide 500 ppm is above 5 ppm"), because);
         }

@@ -56,7 +56,9 @@ class FitExercisesTest {
         FitLevels.Judgement judged = judged("gb", SIX.formatted("2700"), "5000");
         assertEquals(Result.FAILED, judged.test().result());
         assertTrue(judged.says().contains("Only 6 exercises are given; 7 must be passed"), judged.says());
-        assertTrue(judged.test().whyFailed().contains("exercises: normal breathing"), judged.test().whyFailed());
+        assertTrue(
+                judged.test().whyFailed().contains("exercises: normal breathing"),
+                judged.test().whyFailed());
     }
 
     @Test
@@ -69,11 +71,9 @@ class FitExercisesTest {
     @Test
     void inTheUnitedStatesTheFactorOverAllDecides() {
         assertEquals(
-                Result.PASSED,
-                judged("us", SIX.formatted("450"), "501").test().result());
+                Result.PASSED, judged("us", SIX.formatted("450"), "501").test().result());
         assertEquals(
-                Result.FAILED,
-                judged("us", SIX.formatted("2700"), "499").test().result());
+                Result.FAILED, judged("us", SIX.formatted("2700"), "499").test().result());
     }
 
     @Test

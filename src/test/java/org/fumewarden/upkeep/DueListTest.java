@@ -217,7 +217,8 @@ class DueListTest {
                         Optional.of(Samples.day("2026-01-10")),
                         Map.of("disposable", List.of("false"), "use-mode", List.of("routine")))),
                 Samples.NOW);
-        assertEquals(DueStatus.BEFORE_FIRST_USE, only("2026-02-10", "U-050", MONTHLY).status());
+        assertEquals(
+                DueStatus.BEFORE_FIRST_USE, only("2026-02-10", "U-050", MONTHLY).status());
         Owing over = only("2026-02-11", "U-050", MONTHLY);
         assertEquals(DueStatus.OVERDUE, over.status());
         assertEquals(1, over.daysOver());
@@ -227,18 +228,39 @@ class DueListTest {
     @Test
     void aFirstExamCountsFromTheAssignment() {
         Duty first = new DutyRow(
-                        "first", "first exam", "once", "P30D", "exposure-start", "physician", true, List.of(),
-                        "not stated", "law", "clause", "source", "read", List.of("wearer"), "medical/beryllium", List.of())
+                        "first",
+                        "first exam",
+                        "once",
+                        "P30D",
+                        "exposure-start",
+                        "physician",
+                        true,
+                        List.of(),
+                        "not stated",
+                        "law",
+                        "clause",
+                        "source",
+                        "read",
+                        List.of("wearer"),
+                        "medical/beryllium",
+                        List.of())
                 .duty();
         Duty rolling = Samples.duty("rolling", "P2Y", Subject.WEARER, "medical/beryllium", Force.LAW);
         store.append(
                 Samples.registering(new Item.Wearer(
-                        "W-7", "Odran Pell", "", Optional.of(Samples.day("2026-03-01")), Optional.empty(), List.of(), Map.of())),
+                        "W-7",
+                        "Odran Pell",
+                        "",
+                        Optional.of(Samples.day("2026-03-01")),
+                        Optional.empty(),
+                        List.of(),
+                        Map.of())),
                 Samples.NOW);
         Owing due = only("2026-03-20", "W-7", first, rolling);
         assertEquals(Optional.of(Samples.day("2026-03-31")), due.due());
         assertEquals(DueStatus.IN_TIME, due.status());
-        assertEquals(DueStatus.OVERDUE, only("2026-04-01", "W-7", first, rolling).status());
+        assertEquals(
+                DueStatus.OVERDUE, only("2026-04-01", "W-7", first, rolling).status());
     }
 
     @Test
@@ -251,8 +273,9 @@ class DueListTest {
     }
 
     private Owing only(String today, String item, Duty... duties) {
-        List<Owing> found =
-                due(today, duties).owings().stream().filter(o -> o.item().equals(item)).toList();
+        List<Owing> found = due(today, duties).owings().stream()
+                .filter(o -> o.item().equals(item))
+                .toList();
         assertEquals(1, found.size());
         return found.get(0);
     }
