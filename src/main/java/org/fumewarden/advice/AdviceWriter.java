@@ -186,19 +186,18 @@ final class AdviceWriter {
 
     private List<Check> checks() {
         Map<String, Duty> duties = figures.all(Duty.class).collect(Collectors.toMap(Duty::id, d -> d, (a, b) -> a));
-        Map<String, Step> owed = new LinkedHashMap<>();
-        trail.concluding(Owed.class)
-                .forEach(s -> owed.putIfAbsent(s.conclusion().subject(), s));
+        Map<String, List<Step>> owed = trail.concluding(Owed.class)
+                .collect(Collectors.groupingBy(s -> s.conclusion().subject(), LinkedHashMap::new, Collectors.toList()));
         return owed.entrySet().stream()
                 .map(e -> check(duties.get(e.getKey()), e.getValue()))
                 .sorted(Comparator.comparing(Check::id))
                 .toList();
     }
 
-    private static Check check(Duty duty, Step step) {
+    private static Check check(Duty duty, List<Step> steps) {
         return new Check(
                 duty.id(),
-                duty.what(),
+                what(duty, steps),
                 duty.who(),
                 duty.period().equals("none") ? duty.frequency() : duty.frequency() + " " + duty.period(),
                 duty.recorded(),
@@ -208,6 +207,18 @@ final class AdviceWriter {
                 duty.ref().citation().source(),
                 duty.ref().citation().clause(),
                 duty.ref().citation().confidence(),
-                step.id());
+                steps.get(0).id());
+    }
+
+    /** What is to be done, and what would make it go away where a circumstance is not known. */
+    private static String what(Duty duty, List<Step> steps) {
+        String unless = steps.stream()
+                .map(s -> (Owed) s.conclusion())
+                .filter(o -> !o.certain())
+                .map(Owed::unless)
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", or "));
+        return unless.isEmpty() ? duty.what() : duty.what() + ". Due unless " + unless + ".";
     }
 }

@@ -47,6 +47,7 @@ public final class RuleBaseCheck {
         runs.forEach(run -> problems.addAll(run.problems()));
         Coverage coverage = Coverage.of(rules(folder), runs);
         problems.addAll(coverage.problems());
+        problems.addAll(DutyReach.problems(folder, runs));
         counts.add("scenarios " + runs.size() + " run");
         counts.add(coverage.counts());
         counts.add("findings " + problems.size());

@@ -42,6 +42,17 @@ public record AirLimits(
                 .ifPresent(m -> breaches.add(what + " " + m + " " + unit + " is above " + limit + " " + unit));
     }
 
+    /** The judgement in a sentence; empty when no figure was given. */
+    public String says(Details.AirTest test) {
+        if (!test.hasFigures()) {
+            return "";
+        }
+        List<String> breaches = breaches(test);
+        return breaches.isEmpty()
+                ? "The figures given keep the limits of breathing air [" + clause + "]."
+                : "Failed: " + String.join("; ", breaches) + " [" + clause + "]. Take this air out of use.";
+    }
+
     /** The test with the result that its figures give, never milder than the person who made it. */
     public Details.AirTest judged(Details.AirTest test) {
         List<String> breaches = breaches(test);

@@ -45,6 +45,11 @@ public sealed interface Details
         return Result.DONE;
     }
 
+    /** Why it failed, in words; empty when it did not, or when nothing tells. */
+    default String whyFailed() {
+        return "";
+    }
+
     /** The sequence number of the entry that this one takes the place of. */
     default Optional<Long> corrects() {
         return Optional.empty();
@@ -113,6 +118,18 @@ public sealed interface Details
         @Override
         public String serves() {
             return servesFor(model);
+        }
+
+        @Override
+        public String whyFailed() {
+            if (result != Result.FAILED) {
+                return "";
+            }
+            if (Flows.below(fitFactor, passFactor)) {
+                return "fit factor " + fitFactor.orElseThrow().toPlainString() + " is below "
+                        + passFactor.orElseThrow().toPlainString();
+            }
+            return exercises.isEmpty() ? "" : "exercises: " + exercises;
         }
 
         /** What a fit test in a model serves: a test holds for that model only. */
@@ -202,6 +219,24 @@ public sealed interface Details
         public String serves() {
             return "air-test/" + topic;
         }
+
+        @Override
+        public String whyFailed() {
+            return result == Result.FAILED ? others : "";
+        }
+
+        /** Refuses a topic outside a list: under a slip of the pen no duty would be discharged and nothing judged. */
+        public void topicAmong(List<String> topics) {
+            if (!topics.contains(topic)) {
+                throw StoreException.refused(
+                        "topic cannot be \"" + topic + "\".", "one of " + String.join(", ", topics) + ".");
+            }
+        }
+
+        /** True when at least one figure that breathing air has limits for was given. */
+        boolean hasFigures() {
+            return oxygen.isPresent() || carbonMonoxide.isPresent() || carbonDioxide.isPresent() || oil.isPresent();
+        }
     }
 
     /** A repair. */
@@ -277,6 +312,11 @@ public sealed interface Details
         @Override
         public Result result() {
             return instead.map(Details::result).orElse(Result.VOID);
+        }
+
+        @Override
+        public String whyFailed() {
+            return instead.map(Details::whyFailed).orElse("");
         }
 
         @Override

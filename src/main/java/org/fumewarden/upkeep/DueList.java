@@ -67,6 +67,9 @@ public final class DueList {
             for (Target target : Target.of(item, masks, site)) {
                 owings.addAll(owed(target, state));
             }
+            if (item instanceof Item.Wearer wearer) {
+                strangers(wearer, masks);
+            }
         }
         List<Owing> listed = owings.stream()
                 .filter(o -> until.isEmpty()
@@ -74,6 +77,13 @@ public final class DueList {
                 .sorted(Owing.ORDER)
                 .toList();
         return new DueReport(today, listed, closed, openings.list());
+    }
+
+    /** A mask of a wearer that is not registered: nobody knows which fit test it needs, so the question stays open. */
+    private void strangers(Item.Wearer wearer, Map<String, Item.Mask> masks) {
+        wearer.masks().stream().filter(id -> !masks.containsKey(id)).forEach(id -> duties.stream()
+                .filter(d -> d.appliesTo().contains(Subject.WEARER_MASK))
+                .forEach(d -> openings.add(wearer.id(), Subject.WEARER_MASK, d, "mask " + id)));
     }
 
     private UnitState state(Item item) {
@@ -121,7 +131,7 @@ public final class DueList {
                         target,
                         serves,
                         Optional.empty(),
-                        "failed on " + failed.get().on())
+                        "failed on " + failed.get().on() + Proof.why(store, failed.get()))
                 : new Merge(target, serves, latest, "never done");
     }
 }

@@ -65,7 +65,8 @@ final class Reopening {
         Details held = entry.effective().orElse(entry.details());
         String why = held instanceof Details.Withdrawal withdrawal
                 ? "withdrawn: " + withdrawal.reason()
-                : "failed: " + held.serves().replace('-', ' ');
+                : "failed: " + held.serves().replace('-', ' ')
+                        + (held.whyFailed().isEmpty() ? "" : " (" + held.whyFailed() + ")");
         Optional<LocalDate> since = Optional.of(entry.on());
         Optional<Long> number = Optional.of(entry.sequence());
         if (scrapped) {

@@ -70,7 +70,8 @@ public final class DueSheet {
     }
 
     private static String unsettled(Unsettled open) {
-        return open.fact().replace('-', ' ') + " is not recorded for " + open.items() + " "
+        String fact = open.fact().indexOf(' ') < 0 ? open.fact().replace('-', ' ') : open.fact();
+        return fact + " is not recorded for " + open.items() + " "
                 + open.subject().key().replace('-', ' ') + (open.items() == 1 ? "" : "s") + " (such as "
                 + open.example()
                 + "): may be owed: " + String.join(", ", open.duties());

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;

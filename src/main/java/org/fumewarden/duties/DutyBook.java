@@ -1,4 +1,4 @@
-package org.fumewarden.report.upkeep;
+package org.fumewarden.duties;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -111,6 +111,7 @@ public record DutyBook(
                 half.value(),
                 full.value(),
                 qualitative.map(Threshold::value),
+                Optional.ofNullable(thresholds.get("fit-exercises")).map(Threshold::value),
                 cited(full),
                 cited(qualitative.orElse(full))));
     }

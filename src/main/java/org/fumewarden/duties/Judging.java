@@ -1,11 +1,13 @@
-package org.fumewarden.report.upkeep;
+package org.fumewarden.duties;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.fumewarden.model.Term;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Forms;
@@ -26,6 +28,8 @@ public final class Judging {
      * @param says the judgement in a sentence; empty when there was nothing to judge
      */
     public record Judged(Details details, String says) {}
+
+    private static final Set<String> BREATHED = Set.of("breathing", "certificate");
 
     private final Store store;
     private final Supplier<DutyBook> book;
@@ -59,8 +63,16 @@ public final class Judging {
                     .map(j -> new Judged(j.test(), j.says()))
                     .orElse(new Judged(test, ""));
         }
-        if (details instanceof Details.AirTest test && test.topic().equals("breathing")) {
-            return new Judged(book.get().airLimits().map(l -> l.judged(test)).orElse(test), "");
+        if (details instanceof Details.AirTest test) {
+            test.topicAmong(book.get().catalogue("air-test-topics").stream()
+                    .map(Term::id)
+                    .toList());
+            return breathed(test, item)
+                    ? book.get()
+                            .airLimits()
+                            .map(l -> new Judged(l.judged(test), l.says(test)))
+                            .orElse(new Judged(test, ""))
+                    : new Judged(test, "");
         }
         if (details instanceof Examination examination
                 && examination.cylinderPressure().isPresent()) {
@@ -71,6 +83,12 @@ public final class Judging {
                     .orElse(new Judged(examination, ""));
         }
         return new Judged(details, "");
+    }
+
+    /** Air that somebody breathes from a line or a cylinder, whatever the topic says. */
+    private boolean breathed(Details.AirTest test, String item) {
+        return BREATHED.contains(test.topic())
+                || store.item(item).filter(Item.AirSupply.class::isInstance).isPresent();
     }
 
     private void fill(

@@ -1,4 +1,4 @@
-package org.fumewarden.report.upkeep;
+package org.fumewarden.duties;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
