@@ -13,6 +13,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
+import org.fumewarden.model.Unit;
 import org.fumewarden.model.Unknown;
 
 /** Reads the list of exposures of a task file. */
@@ -38,11 +39,19 @@ final class ExposureReader {
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
 
     private final Set<String> agents;
+    private final Set<String> particles;
     private final List<Input> inputs = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
 
-    ExposureReader(Set<String> agents) {
+    /**
+     * A reader.
+     *
+     * @param agents known ids
+     * @param particles those that are dust or fume
+     */
+    ExposureReader(Set<String> agents, Set<String> particles) {
         this.agents = agents;
+        this.particles = particles;
     }
 
     /** The exposures whose level stands in the file. */
@@ -90,6 +99,7 @@ final class ExposureReader {
                 inputs.add(new Unknown("exposures." + agent + "." + averaging.key(), place.path()));
             } else if (place != null) {
                 Quantities.level(place)
+                        .filter(l -> possible(agent, l.unit(), place))
                         .ifPresent(l -> inputs.add(new Exposure(
                                 agent,
                                 averaging,
@@ -100,6 +110,7 @@ final class ExposureReader {
                                 place.path())));
             }
         }
+        ceilingBelowAverage(agent, cells);
         reckoned(agent, cells);
         judged(agent, cells, inputs);
         BELONGS.forEach((cell, other) -> {
@@ -115,6 +126,36 @@ final class ExposureReader {
         }
     }
 
+    /** Parts of a million parts of air count molecules of a gas; of dust they say nothing. */
+    private boolean possible(String agent, Unit unit, Located place) {
+        if (unit == Unit.PPM && particles.contains(agent)) {
+            place.complain(
+                    "is in parts of gas, and this agent is dust or fume: \"" + Located.shown(place.text()) + "\".",
+                    "the mass that the laboratory found, in mg/m3 or ug/m3.");
+            return false;
+        }
+        return true;
+    }
+
+    /** The highest moment of a shift is never below its average. */
+    private void ceilingBelowAverage(String agent, Map<String, Located> cells) {
+        List<Exposure> own = inputs.stream()
+                .filter(Exposure.class::isInstance)
+                .map(Exposure.class::cast)
+                .filter(e -> e.agent().equals(agent))
+                .toList();
+        for (Exposure ceiling : own) {
+            boolean below = own.stream()
+                    .anyMatch(e -> e.unit() == ceiling.unit() && e.level().compareTo(ceiling.level()) > 0);
+            if (ceiling.averaging() == Averaging.CEILING && below) {
+                cells.get(ceiling.averaging().key())
+                        .complain(
+                                "is below an average of the same agent: a highest value cannot be.",
+                                "check which of the two was written in the wrong place.");
+            }
+        }
+    }
+
     /** Levels that have to be reckoned first: at most one for each averaging time. */
     private void reckoned(String agent, Map<String, Located> cells) {
         List<Reading> found = new ArrayList<>();
@@ -122,10 +163,14 @@ final class ExposureReader {
             Averaging averaging = Optional.ofNullable(cells.get("averaging"))
                     .flatMap(ExposureReader::averaging)
                     .orElse(Averaging.TWA);
-            SampleReader.samples(agent, averaging, cells).ifPresent(found::add);
+            SampleReader.samples(agent, averaging, cells)
+                    .filter(r -> !(r instanceof Reading.Samples s) || possible(agent, s.unit(), cells.get("samples")))
+                    .ifPresent(found::add);
         }
         if (cells.containsKey("periods")) {
-            SampleReader.periods(agent, cells).ifPresent(found::add);
+            SampleReader.periods(agent, cells)
+                    .filter(r -> !(r instanceof Reading.Shift s) || possible(agent, s.unit(), cells.get("periods")))
+                    .ifPresent(found::add);
         }
         Optional.ofNullable(cells.get("estimate")).ifPresent(place -> place.oneOf(Set.of("room-model"))
                 .ifPresent(model -> found.add(new Reading.RoomModel(agent, place.path()))));
