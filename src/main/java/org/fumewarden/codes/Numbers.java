@@ -33,7 +33,8 @@ public final class Numbers {
         List<String> readings;
         if (joined.matches("[+-]?[1-9]\\d{0,2},\\d{3}")) {
             readings = List.of(joined.replace(',', '.'), joined.replace(",", ""));
-        } else if (joined.matches("[+-]?\\d{1,3}(,\\d{3})+(\\.\\d+)?") && joined.chars().filter(c -> c == ',').count() > 1
+        } else if (joined.matches("[+-]?\\d{1,3}(,\\d{3})+(\\.\\d+)?")
+                        && joined.chars().filter(c -> c == ',').count() > 1
                 || point > comma && joined.matches("[+-]?\\d{1,3}(,\\d{3})+\\.\\d+")) {
             readings = List.of(joined.replace(",", ""));
         } else if (joined.matches("[+-]?\\d{1,3}(\\.\\d{3})*,\\d+")) {

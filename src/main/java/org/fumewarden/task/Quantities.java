@@ -17,8 +17,8 @@ import org.fumewarden.model.Unit;
 
 /** Numbers with units, as people write them in a task file. */
 final class Quantities {
-    private static final Pattern NUMBER_UNIT = Pattern.compile(
-            "([+-]?[0-9](?:[0-9.,'\u2019_]|[ \u00a0\u202f](?=[0-9])|[eE][+-]?[0-9])*)\\s*(\\S.*)?");
+    private static final Pattern NUMBER_UNIT =
+            Pattern.compile("([+-]?[0-9](?:[0-9.,'\u2019_]|[ \u00a0\u202f](?=[0-9])|[eE][+-]?[0-9])*)\\s*(\\S.*)?");
 
     /** A million parts of a million, and by mass about what a cubic metre of air weighs: a kilogram. */
     private static final BigDecimal WHOLE_AIR = new BigDecimal("1000000");
@@ -121,9 +121,7 @@ final class Quantities {
     static Optional<Level> level(Located place, String text) {
         Matcher match = NUMBER_UNIT.matcher(text);
         if (!match.matches()) {
-            place.complain(
-                    "must be a concentration but is \"" + Located.shown(text) + "\".",
-                    example("concentration"));
+            place.complain("must be a concentration but is \"" + Located.shown(text) + "\".", example("concentration"));
             return Optional.empty();
         }
         String unit = Optional.ofNullable(match.group(2))
@@ -137,13 +135,14 @@ final class Quantities {
         if (number.isPresent() && !LEVELS.contains(unit)) {
             foreign(place, match.group(1), unit, "concentration", LEVELS);
         }
-        Optional<Level> level = switch (unit) {
-            case "mg/m3" -> number.map(n -> new Level(n, Unit.MG_M3));
-            case "ug/m3" -> number.map(n -> new Level(n.movePointLeft(3), Unit.MG_M3));
-            case "ppm" -> number.map(n -> new Level(n, Unit.PPM));
-            case "ppb" -> number.map(n -> new Level(n.movePointLeft(3), Unit.PPM));
-            default -> Optional.empty();
-        };
+        Optional<Level> level =
+                switch (unit) {
+                    case "mg/m3" -> number.map(n -> new Level(n, Unit.MG_M3));
+                    case "ug/m3" -> number.map(n -> new Level(n.movePointLeft(3), Unit.MG_M3));
+                    case "ppm" -> number.map(n -> new Level(n, Unit.PPM));
+                    case "ppb" -> number.map(n -> new Level(n.movePointLeft(3), Unit.PPM));
+                    default -> Optional.empty();
+                };
         if (level.isPresent() && level.get().value().compareTo(WHOLE_AIR) > 0) {
             place.complain(
                     "is more than the air itself: \"" + Located.shown(place.text()) + "\".",
@@ -168,7 +167,8 @@ final class Quantities {
     private static Optional<BigDecimal> signed(Located place, Optional<BigDecimal> number, boolean negativeAllowed) {
         if (number.isPresent() && number.get().signum() < 0 && !negativeAllowed) {
             place.complain(
-                    "is negative: \"" + Located.shown(place.text()) + "\".", "check the reading, or write \"unknown\".");
+                    "is negative: \"" + Located.shown(place.text()) + "\".",
+                    "check the reading, or write \"unknown\".");
             return Optional.empty();
         }
         return number;

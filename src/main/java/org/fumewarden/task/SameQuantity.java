@@ -27,8 +27,8 @@ final class SameQuantity {
         }
     }
 
-    private static final Foreign PERCENT = new Foreign(
-            "ppm", new BigDecimal("10000"), BigDecimal.ZERO, " when the percentage is by volume");
+    private static final Foreign PERCENT =
+            new Foreign("ppm", new BigDecimal("10000"), BigDecimal.ZERO, " when the percentage is by volume");
 
     /** Definitions of units: the international foot, pound and inch, the atmosphere of pressure in pascal, the kelvin. */
     private static final Map<String, Map<String, Foreign>> FOREIGN = Map.ofEntries(
@@ -95,9 +95,7 @@ final class SameQuantity {
             Map.entry(
                     "mass-flow",
                     Map.ofEntries(
-                            entry("g/h", "kg/h", "0.001"),
-                            entry("g/s", "g/min", "60"),
-                            entry("kg/min", "kg/h", "60"))),
+                            entry("g/h", "kg/h", "0.001"), entry("g/s", "g/min", "60"), entry("kg/min", "kg/h", "60"))),
             Map.entry(
                     "duration",
                     Map.ofEntries(
@@ -136,12 +134,18 @@ final class SameQuantity {
             Map.entry(
                     "area",
                     Map.ofEntries(
-                            entry("mm2", "cm2", "0.01"), entry("in2", "cm2", "6.4516"), entry("ft2", "cm2", "929.0304"))),
-            Map.entry("density", Map.ofEntries(entry("g/l", "g/L", "1"), entry("kg/l", "g/cm3", "1"), entry("g/ml", "g/cm3", "1"))),
+                            entry("mm2", "cm2", "0.01"),
+                            entry("in2", "cm2", "6.4516"),
+                            entry("ft2", "cm2", "929.0304"))),
+            Map.entry(
+                    "density",
+                    Map.ofEntries(entry("g/l", "g/L", "1"), entry("kg/l", "g/cm3", "1"), entry("g/ml", "g/cm3", "1"))),
             Map.entry(
                     "age",
                     Map.ofEntries(entry("y", "years", "1"), entry("yr", "years", "1"), entry("yrs", "years", "1"))),
-            Map.entry("current", Map.ofEntries(entry("mA", "A", "0.001"), entry("kA", "A", "1000"), entry("amps", "A", "1"))));
+            Map.entry(
+                    "current",
+                    Map.ofEntries(entry("mA", "A", "0.001"), entry("kA", "A", "1000"), entry("amps", "A", "1"))));
 
     private SameQuantity() {}
 
@@ -160,9 +164,7 @@ final class SameQuantity {
             return "add the unit, one of " + units + ".";
         }
         Optional<String> converted = written(kind, number, unit, List.of());
-        return converted
-                .map(c -> c + ".")
-                .orElse("convert it to one of these units: " + units + ".");
+        return converted.map(c -> c + ".").orElse("convert it to one of these units: " + units + ".");
     }
 
     /** The end of a "Maybe" line for a number that is not read; empty when it may mean nothing. */
