@@ -59,7 +59,7 @@ public record Appraisal(
     private static Appraisal of(SampleSet set, Question question) {
         Outcome<LognormalFit> fit = LognormalFits.of(set, question.nonDetects());
         List<Estimate> estimates = Arrays.stream(Statistic.values())
-                .map(s -> s == Statistic.HIGHEST_SAMPLE ? Estimate.highest(set) : Estimate.of(s, fit))
+                .map(s -> s == Statistic.HIGHEST_SAMPLE ? Estimate.highest(set) : Estimate.of(s, set, fit))
                 .toList();
         Outcome<ShapiroWilk> shape = ShapiroWilk.ofLogs(set);
         Outcome<WorkerVariance> workers = WorkerVariance.of(set);
@@ -71,7 +71,8 @@ public record Appraisal(
         cautions.addAll(ofTimes(set, question));
         Governing governing =
                 new Governing(plain.statistic(), plain.value(), plain.sentence(), cautions, plain.measureMore());
-        return new Appraisal(estimates, governing, Compliance.test(set, question.limit()), fit, shape, workers);
+        Compliance.Verdict verdict = Compliance.test(set, question.limit()).beside(governing.value(), question.limit());
+        return new Appraisal(estimates, governing, verdict, fit, shape, workers);
     }
 
     private static List<Governing.Caution> ofMethod(SampleSet set, Question question) {

@@ -36,7 +36,19 @@ public final class Compliance {
      *
      * @param status sound, or what stood in the way
      */
-    public record Verdict(Decision decision, Status status, String sentence) {}
+    public record Verdict(Decision decision, Status status, String sentence) {
+
+        /** No pass stands beside a figure above the limit: the stricter of the two counts, and both are said. */
+        Verdict beside(double figure, double limit) {
+            return decision == Decision.COMPLIANT && figure > limit
+                    ? new Verdict(
+                            Decision.NO_DECISION,
+                            Status.TOO_FEW,
+                            sentence + " That alone would pass, yet the figure used here, " + Sentences.number(figure)
+                                    + ", is above the limit, and the stricter one counts. Maybe take more samples.")
+                    : this;
+        }
+    }
 
     /**
      * The upper tolerance test in numbers.
@@ -108,11 +120,20 @@ public final class Compliance {
         if (set.highestDetectionLimit() >= limit) {
             return new Verdict(Decision.NO_DECISION, Status.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
         }
-        Outcome<Tolerance> found = LognormalFits.of(set).then(fit -> tolerance(fit, limit));
+        Outcome<Tolerance> found = fit(set).then(fit -> tolerance(fit, limit));
         if (found instanceof Value<Tolerance> value) {
             return shaped(set, judged(value));
         }
         return new Verdict(Decision.NO_DECISION, found.status(), found.sentence());
+    }
+
+    /**
+     * The fit of the standard: complete samples by mean and deviation of the logarithms, otherwise a straight line through
+     * the detected ones on log-probability axes, and the tolerance factor counts all samples (Annex H, from memory).
+     */
+    static Outcome<LognormalFit> fit(SampleSet set) {
+        return LognormalFits.of(set, NonDetects.REGRESSION_ON_ORDER)
+                .map(f -> new LognormalFit(f.meanLog(), f.sdLog(), f.samples(), f.samples(), f.method()));
     }
 
     private static Verdict shaped(SampleSet set, Verdict verdict) {

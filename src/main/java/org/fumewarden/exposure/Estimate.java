@@ -23,8 +23,8 @@ public record Estimate(Statistic statistic, Optional<Double> value, Status statu
         return new Estimate(Statistic.HIGHEST_SAMPLE, Optional.of(set.highest()), Status.SOUND, sentence);
     }
 
-    static Estimate of(Statistic statistic, Outcome<LognormalFit> fitted) {
-        Outcome<Double> outcome = fitted.then(statistic::of);
+    static Estimate of(Statistic statistic, SampleSet set, Outcome<LognormalFit> fitted) {
+        Outcome<Double> outcome = statistic.of(set, fitted);
         if (outcome instanceof Value<Double> value) {
             String warning = value.sentence().isEmpty() ? "" : " " + value.sentence();
             return new Estimate(
@@ -32,7 +32,8 @@ public record Estimate(Statistic statistic, Optional<Double> value, Status statu
                     outcome.value(),
                     outcome.status(),
                     "The " + statistic.words() + " is " + Sentences.number(value.result()) + ", "
-                            + basis(fitted.value().orElseThrow()) + "." + warning);
+                            + fitted.value().map(Estimate::basis).orElse("from " + set.size() + " of them") + "."
+                            + warning);
         }
         return new Estimate(statistic, Optional.empty(), outcome.status(), outcome.sentence());
     }

@@ -12,11 +12,10 @@ import java.util.Optional;
  * <p>Fails towards more protection:
  *
  * <ul>
- *   <li>fewer than 3 samples: the highest sample, with a caution;
- *   <li>3 to 5: the larger of the highest sample and the 95th percentile, with a caution;
+ *   <li>fewer than 6 samples, or too few detected for a fit: a bound with an assumed spread, with a caution;
  *   <li>6 and more: the larger of the highest sample and the upper tolerance limit 95 %, 70 % confidence;
  *   <li>a geometric standard deviation below 1.2 is raised to 1.2 first;
- *   <li>no fit: the highest result or detection limit, with a caution;
+ *   <li>6 and more, nothing detected: the highest detection limit, with a caution;
  *   <li>a statistic that was asked for counts only when it is higher.
  * </ul>
  *
@@ -27,7 +26,6 @@ import java.util.Optional;
 public record Governing(
         Statistic statistic, double value, String sentence, List<Caution> cautions, boolean measureMore) {
     private static final int FIT_FROM = 3;
-    private static final int TOLERANCE_FROM = 6;
 
     public Governing {
         cautions = List.copyOf(cautions);
@@ -53,12 +51,10 @@ public record Governing(
 
     static Governing of(SampleSet set, Outcome<LognormalFit> fitted, double limit, Optional<Statistic> desired) {
         List<Caution> cautions = new ArrayList<>();
-        boolean more = set.size() < TOLERANCE_FROM;
-        if (more) {
-            cautions.add(new Caution(
-                    Status.TOO_FEW,
-                    "With " + set.size() + (set.size() == 1 ? " sample" : " samples")
-                            + " the spread is poorly known. Maybe take 6 or more."));
+        boolean more = set.size() < FewSamples.ENOUGH;
+        boolean few = FewSamples.few(set, fitted);
+        if (few) {
+            cautions.add(new Caution(Status.TOO_FEW, FewSamples.sentence(set)));
         }
         if (fitted.status() != Status.SOUND && set.size() >= FIT_FROM) {
             cautions.add(new Caution(fitted.status(), fitted.sentence()));
@@ -72,14 +68,13 @@ public record Governing(
                             + ", so that sample proves nothing. Maybe sample longer or with a finer method."));
             more = true;
         }
-        Statistic usual = set.size() >= TOLERANCE_FROM ? Statistic.UPPER_TOLERANCE_70 : Statistic.PERCENTILE_95;
+        Statistic usual = few ? Statistic.ASSUMED_SPREAD : Statistic.UPPER_TOLERANCE_70;
         List<Statistic> candidates = new ArrayList<>(List.of(usual));
         desired.filter(s -> s != Statistic.HIGHEST_SAMPLE && s != usual).ifPresent(candidates::add);
         Statistic chosen = Statistic.HIGHEST_SAMPLE;
         double value = set.highest();
         for (Statistic statistic : candidates) {
-            Outcome<Double> found =
-                    fitted.map(LognormalFit::withPlausibleSpread).then(statistic::of);
+            Outcome<Double> found = statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread));
             if (found.value().isEmpty() && set.size() >= FIT_FROM) {
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }

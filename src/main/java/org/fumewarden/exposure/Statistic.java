@@ -4,6 +4,8 @@ package org.fumewarden.exposure;
 public enum Statistic {
     /** The highest result or detection limit. */
     HIGHEST_SAMPLE("highest sample"),
+    /** With 70 % confidence above 95 % of exposures, the spread assumed since the samples are few. */
+    ASSUMED_SPREAD("upper limit of the 95th percentile with an assumed spread"),
     /** The fitted 95th percentile, without confidence. */
     PERCENTILE_95("95th percentile"),
     /** With 70 % confidence above 95 % of exposures: the test of EN 689:2018. */
@@ -24,14 +26,27 @@ public enum Statistic {
         return words;
     }
 
-    /** The statistic of a fit; the highest sample is not one. */
-    Outcome<Double> of(LognormalFit fit) {
+    /** The statistic of samples and their fit. */
+    Outcome<Double> of(SampleSet set, Outcome<LognormalFit> fitted) {
         return switch (this) {
-            case PERCENTILE_95 -> fit.percentile(Compliance.COVERAGE);
-            case UPPER_TOLERANCE_70 -> fit.tolerance(Compliance.COVERAGE, Compliance.CONFIDENCE);
-            case UPPER_TOLERANCE_95 -> fit.tolerance(Compliance.COVERAGE, 0.95);
-            case UPPER_MEAN -> fit.meanUpper(0.95);
-            case HIGHEST_SAMPLE -> throw new IllegalArgumentException("The highest sample needs the samples.");
+            case HIGHEST_SAMPLE -> Outcome.of(set.highest());
+            case ASSUMED_SPREAD -> FewSamples.bound(set, fitted);
+            case PERCENTILE_95 -> fitted.then(fit -> fit.percentile(Compliance.COVERAGE));
+            case UPPER_TOLERANCE_70 ->
+                fitted.then(fit -> fit.tolerance(Compliance.COVERAGE, Compliance.CONFIDENCE)
+                        .map(limit -> Math.max(limit, standard(set))));
+            case UPPER_TOLERANCE_95 -> fitted.then(fit -> fit.tolerance(Compliance.COVERAGE, 0.95));
+            case UPPER_MEAN -> fitted.then(fit -> fit.meanUpper(0.95));
         };
+    }
+
+    /** The limit by the standard's own treatment of non-detects, so that its test never says less than the figure. */
+    private static double standard(SampleSet set) {
+        return set.complete()
+                ? 0
+                : Compliance.fit(set)
+                        .then(fit -> fit.tolerance(Compliance.COVERAGE, Compliance.CONFIDENCE))
+                        .value()
+                        .orElse(0.0);
     }
 }

@@ -5,6 +5,8 @@ public sealed interface Row extends Fact
         permits Agent,
                 AssignedFactor,
                 Band,
+                Benchmark,
+                BreathingRate,
                 ClauseFor,
                 DangerLevel,
                 DeviceClass,
@@ -16,6 +18,8 @@ public sealed interface Row extends Fact
                 Lever,
                 Limit,
                 Member,
+                NoneListed,
+                PublishedHigh,
                 QuantityRange,
                 Term,
                 Threshold {

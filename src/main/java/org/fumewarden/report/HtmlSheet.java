@@ -13,6 +13,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.html.Citations;
 import org.fumewarden.report.html.Markup;
@@ -102,7 +103,7 @@ public final class HtmlSheet {
         sentences("hazards", advice.hazards());
         sentences("filters", advice.filters());
         new SamplePart(out, words).write(advice.requiredFactor(), samples);
-        classes("suitable", advice.with("suitable"));
+        classes(advice.status() == Status.DO_NOT_ENTER ? "entry" : "suitable", advice.with("suitable"));
         classes("undecided", advice.with("undecided"));
         List<Respirator> barred = advice.with("barred");
         if (!barred.isEmpty()) {
@@ -123,15 +124,31 @@ public final class HtmlSheet {
                 pair("open", words.say("sheet.open.count", advice.questions().size()));
             }
             pair("factor", factor(advice.requiredFactor()) + without(advice.requiredFactor()));
+            advice.unit().filter(u -> !u.reasons().isEmpty()).ifPresent(this::unit);
             pair("wear", advice.recommended().map(this::wear).orElseGet(() -> none(advice)));
             advice.recommended().ifPresent(r -> pair("filter", r.filter()));
         });
         out.own("</section>\n");
     }
 
+    private void unit(UnitInHand unit) {
+        String heals =
+                unit.heals().isEmpty() ? "" : " " + words.say("sheet.unit.heals", String.join("; ", unit.heals()));
+        String why = unit.reasons().stream().map(Reason::says).collect(Collectors.joining(" "));
+        String name = unit.id().isEmpty() ? words.say("sheet.unit.this") : words.say("sheet.unit.named", unit.id());
+        pair(
+                "unit " + unit.condition(),
+                "plate.unit",
+                name + ": " + words.say("sheet.unit." + unit.condition()) + " " + why + heals);
+    }
+
     private void pair(String key, String value) {
-        out.element("div", key, () -> {
-            out.words("dt", "", words.say("plate." + key));
+        pair(key, "plate." + key, value);
+    }
+
+    private void pair(String styles, String label, String value) {
+        out.element("div", styles, () -> {
+            out.words("dt", "", words.say(label));
             out.words("dd", "", value);
         });
     }

@@ -14,6 +14,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Figures;
 import org.fumewarden.task.RegisterNote;
@@ -73,6 +74,7 @@ public final class TextSheet {
             case COMPLETE -> {}
         }
         factor(advice.requiredFactor(), advice.status());
+        advice.unit().ifPresent(this::unit);
         advice.recommended().ifPresent(this::wear);
         List<Respirator> undecided = advice.with("undecided");
         if (advice.recommended().isEmpty() && !undecided.isEmpty()) {
@@ -125,6 +127,19 @@ public final class TextSheet {
                 : "By these figures no respirator is required.";
     }
 
+    /** The unit in hand before its class: what lies ready is what is put on. */
+    private void unit(UnitInHand unit) {
+        if (unit.reasons().isEmpty()) {
+            return;
+        }
+        String name = unit.id().isEmpty() ? "This unit" : "Unit " + unit.id();
+        paragraph(name + ": " + (unit.barred() ? "DO NOT USE IT." : "not shown to be fit for use."), 2);
+        unit.reasons().forEach(this::reason);
+        if (!unit.heals().isEmpty()) {
+            paragraph("What mends this: " + String.join("; ", unit.heals()) + ".", 4);
+        }
+    }
+
     private void wear(Respirator respirator) {
         paragraph(
                 "Wear: " + respirator.name() + ", assigned factor "
@@ -135,7 +150,11 @@ public final class TextSheet {
     }
 
     private void others(Advice advice) {
-        group("Also suitable", advice.with("suitable"));
+        group(
+                advice.status() == Status.DO_NOT_ENTER
+                        ? "Only if entry cannot be avoided, under a permit"
+                        : "Also suitable",
+                advice.with("suitable"));
         group("Undecided until the questions are answered", advice.with("undecided"));
     }
 

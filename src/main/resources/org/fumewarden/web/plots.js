@@ -5,7 +5,8 @@ import { el, ruleWords } from './dom.js';
 import { state } from './state.js';
 import { say } from './words.js';
 
-const STATISTICS = { 'highest sample': 'highest-sample', '95th percentile': 'percentile-95', 'upper tolerance limit 95 %, 70 % confidence': 'upper-tolerance-70',
+const STATISTICS = { 'highest sample': 'highest-sample', 'upper limit of the 95th percentile with an assumed spread': 'assumed-spread',
+  '95th percentile': 'percentile-95', 'upper tolerance limit 95 %, 70 % confidence': 'upper-tolerance-70',
   'upper tolerance limit 95 %, 95 % confidence': 'upper-tolerance-95', 'upper 95 % limit of the mean': 'upper-mean' };
 
 function governs(line, rests) {

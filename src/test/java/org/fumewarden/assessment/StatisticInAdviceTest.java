@@ -68,21 +68,23 @@ final class StatisticInAdviceTest {
     }
 
     @Test
-    void twoSamplesCountByTheHighestAndSayThatTheyAreFew() {
-        // 0.03 / 0.05 = 0.6; no distribution is fitted to 2 samples, EN 689:2018 begins at 3
+    void twoSamplesCountByAnAssumedSpreadAndSayThatTheyAreFew() {
+        // ln mean -4.055864: exp(-4.055864 + (1.644854 + 0.524401 / sqrt 2) ln 2.7) = 0.128246; / 0.05 = 2.56492
         Advice advice = manganese("samples: [0.01 mg/m3, 30 ug/m3]");
-        assertFactor("0.6", advice);
-        assertEquals("highest of 2 samples", advice.requiredFactor().statistic());
+        assertFactor("2.56492", advice);
+        assertEquals(
+                "upper limit of the 95th percentile with an assumed spread, 2 samples",
+                advice.requiredFactor().statistic());
         assertTrue(cautions(advice).contains("With 2 samples the spread is poorly known"), cautions(advice));
     }
 
     @Test
-    void threeSamplesCountByTheir95thPercentile() {
-        // logarithms of 0.01, 0.02, 0.04: mean ln 0.02, deviation ln 2; 0.02 exp(1.6448536 x 0.6931472) = 0.06254
+    void threeSamplesCountByAnAssumedSpread() {
+        // geometric mean 0.02; 0.02 exp((1.644854 + 0.524401 / sqrt 3) ln 2.7) = 0.138408
         Advice advice = manganese("samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]");
-        assertEquals(0.02 * Math.exp(1.6448536269514722 * Math.log(2)), level(advice), 1e-12);
-        assertFactor("1.25087", advice);
-        assertEquals("95th percentile, 3 samples", advice.requiredFactor().statistic());
+        assertEquals(0.138408, level(advice), 5e-7);
+        assertFactor("2.76816", advice);
+        assertTrue(advice.requiredFactor().statistic().endsWith("with an assumed spread, 3 samples"));
     }
 
     @Test
@@ -120,10 +122,11 @@ final class StatisticInAdviceTest {
     @Test
     void nothingDetectedCountsByTheHighestDetectionLimit() {
         // 0.03 / 0.05 = 0.6: no fit from non-detects alone
-        Advice advice = manganese("samples: [\"<0.01 mg/m3\", \"<0.03 mg/m3\", \"< 0.02 mg/m3\"]");
+        Advice advice = manganese("samples: [\"<0.01 mg/m3\", \"<0.03 mg/m3\", \"< 0.02 mg/m3\", \"<0.01 mg/m3\","
+                + " \"<0.01 mg/m3\", \"<0.01 mg/m3\"]");
         assertFactor("0.6", advice);
         assertEquals(
-                "highest of 3 samples, a detection limit",
+                "highest of 6 samples, a detection limit",
                 advice.requiredFactor().statistic());
         assertTrue(advice.trail().steps().stream()
                 .anyMatch(s -> s.rule().equals("SHARED-CAUTION-400") && s.says().contains("detection")));

@@ -29,22 +29,25 @@ class AppraisalTest {
     }
 
     @Test
-    void oneOrTwoSamplesGoByTheHighestWithACaution() {
+    void oneOrTwoSamplesGoByAnAssumedSpreadWithACaution() {
+        // Known deviation ln 2.7 (Buringh and Lanting 1991): 0.4 exp((1.644854 + 0.524401) ln 2.7) = 3.4498;
+        // ln mean of two -1.262864: exp(-1.262864 + (1.644854 + 0.524401 / sqrt 2) ln 2.7) = 2.0942
+        double[] expected = {3.44983, 2.09425};
         for (List<Sample> samples : List.of(found(0.4), found(0.4, 0.2))) {
             Governing governing = governing(samples, 1);
-            assertEquals(Statistic.HIGHEST_SAMPLE, governing.statistic());
-            assertEquals(0.4, governing.value());
+            assertEquals(Statistic.ASSUMED_SPREAD, governing.statistic());
+            assertEquals(expected[samples.size() - 1], governing.value(), 5e-6);
             assertTrue(governing.measureMore());
             assertTrue(warns(governing, Status.TOO_FEW));
         }
     }
 
     @Test
-    void threeToFiveSamplesGoByAtLeastTheHighest() {
+    void threeToFiveSamplesGoByAnAssumedSpreadToo() {
         Governing governing = governing(found(0.2, 0.3, 0.5), 1);
-        // mean of ln = -1.16885, s = 0.45915; exp(-1.16885 + 1.64485 x 0.45915) = 0.6613
-        assertEquals(Statistic.PERCENTILE_95, governing.statistic());
-        assertEquals(0.6613, governing.value(), 5e-5);
+        // mean of ln = -1.168853; exp(-1.168853 + (1.644854 + 0.524401 / sqrt 3) ln 2.7) = 2.15033
+        assertEquals(Statistic.ASSUMED_SPREAD, governing.statistic());
+        assertEquals(2.15033, governing.value(), 5e-6);
         assertTrue(warns(governing, Status.TOO_FEW));
     }
 
@@ -122,8 +125,11 @@ class AppraisalTest {
     void nothingDetectedGoesByTheDetectionLimit() {
         List<Sample> samples = List.of(Sample.below(0.05), Sample.below(0.08), Sample.below(0.05), Sample.below(0.05));
         Governing governing = governing(samples, 1);
-        assertEquals(0.08, governing.value());
+        // each counts at its limit: ln mean -2.878231; exp(-2.878231 + (1.644854 + 0.524401 / 2) ln 2.7) = 0.373798
+        assertEquals(0.373798, governing.value(), 5e-6);
         assertTrue(warns(governing, Status.ALL_CENSORED));
+        List<Sample> six = java.util.Collections.nCopies(6, Sample.below(0.05));
+        assertEquals(0.05, governing(six, 1).value());
         assertTrue(governing.measureMore());
     }
 

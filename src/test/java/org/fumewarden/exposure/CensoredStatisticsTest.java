@@ -164,7 +164,7 @@ class CensoredStatisticsTest {
                         + ", from 8 samples (2 not detected, maximum likelihood) with geometric mean "
                         + Sentences.number(fit.geometricMean()) + " and geometric standard deviation "
                         + Sentences.number(fit.geometricDeviation()) + ".",
-                found.estimates().get(1).sentence());
+                found.estimates().get(Statistic.PERCENTILE_95.ordinal()).sentence());
         Appraisal one = need(Appraisal.of(samples(-3), Appraisal.Question.against(100)));
         assertEquals(
                 "The highest of 1 sample is a detection limit of 3.",

@@ -95,6 +95,53 @@ class ExposurePropertiesTest {
         }
     }
 
+    /** Results with exactly this mean and deviation of logarithms. */
+    private double[] like(int n, double mean, double deviation) {
+        double[] logs = random.doubles(n).map(u -> random.nextGaussian()).toArray();
+        Moments moments = Moments.of(logs);
+        double scale = n == 1 ? 0 : deviation / moments.deviation();
+        return java.util.Arrays.stream(logs)
+                .map(l -> Math.exp(mean + scale * (l - moments.mean())))
+                .toArray();
+    }
+
+    @Test
+    void fewerResultsOfTheSameMeanAndSpreadNeverGiveLess() {
+        for (int i = 0; i < CASES; i++) {
+            double mean = random.nextGaussian();
+            double deviation = i % 10 == 0 ? 0 : 2 * random.nextDouble();
+            double fewer = Double.POSITIVE_INFINITY;
+            for (int n = deviation == 0 ? 1 : 2; n <= 40; n++) {
+                double[] values = like(n, mean, deviation);
+                double highest = java.util.Arrays.stream(values).max().orElseThrow();
+                double figure = governing(values);
+                // A sample above the bound is a fact of its own and counts by itself.
+                assertTrue(figure <= fewer * (1 + 1e-9) || figure == highest, n + " results: " + figure);
+                fewer = Math.min(fewer, figure);
+            }
+        }
+    }
+
+    @Test
+    void manyResultsComeToTheirOwnPercentile() {
+        double figure = governing(like(3000, 0, 0.9));
+        assertTrue(upper(like(3000, 0, 0.9)) / Math.exp(1.6448536 * 0.9) < 1.03 && figure > 1);
+    }
+
+    @Test
+    void noPassStandsBesideAFigureAboveTheLimit() {
+        for (int i = 0; i < 5 * CASES; i++) {
+            List<Sample> samples = new ArrayList<>();
+            for (double value : air(3 + random.nextInt(12))) {
+                samples.add(random.nextInt(4) == 0 ? Sample.below(value) : Sample.found(value));
+            }
+            double limit = 2 + 20 * random.nextDouble();
+            Appraisal found = need(Appraisal.of(samples, Appraisal.Question.against(limit)));
+            assertFalse(found.verdict().decision() == Compliance.Decision.COMPLIANT
+                    && found.governing().value() > limit);
+        }
+    }
+
     @Test
     void theOrderOfSamplesDoesNotMatterBeyondRounding() {
         for (int i = 0; i < CASES; i++) {

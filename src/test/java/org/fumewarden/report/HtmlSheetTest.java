@@ -156,17 +156,17 @@ class HtmlSheetTest {
         }
     }
 
-    /** Factors by hand from the comment of the tour: 0.01554 / 0.01 and 0.011 / 0.01. */
+    /** Factors by hand from the comment of the tour: 0.04674 / 0.01 and 0.011 / 0.01. */
     @Test
     void theSamplesStandInATableByStatisticAndInAPlotThatWordsDescribe() throws Exception {
         Document page = parsed(sheet(bench(tour()), "en"));
         assertEquals(1, page.getElementsByTagName("svg").getLength());
         assertTrue(page.getElementsByTagName("desc").item(0).getTextContent().contains("limit 0.01 mg/m3"));
         String words = words(sheet(bench(tour()), "en"));
-        assertTrue(words.contains("95th percentile \u25C0 governs0.01554 1.55424"), words);
+        assertTrue(words.contains("with an assumed spread \u25C0 governs0.04674 4.67357"), words);
         assertTrue(words.contains("highest sample0.011 1.1"), words);
         String german = words(sheet(bench(tour()), "de"));
-        assertTrue(german.contains("95. Perzentil \u25C0 maßgebend"), german);
+        assertTrue(german.contains("mit angenommener Streuung \u25C0 maßgebend"), german);
         String bare = sheet(bench(tour().replaceAll("samples: \\[.*?\\], averaging: PT8H", "twa: 0.004 mg/m3")), "en");
         assertEquals(0, parsed(bare).getElementsByTagName("svg").getLength());
     }

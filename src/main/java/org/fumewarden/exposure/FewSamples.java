@@ -1,0 +1,56 @@
+package org.fumewarden.exposure;
+
+import java.util.Arrays;
+
+/**
+ * A bound on the 95th percentile for results too few to show their own spread.
+ *
+ * <p>The spread is assumed, so the bound is the one of a normal distribution with known deviation: mean + (z of the
+ * share + z of the confidence / root n) deviations. Fewer results of the same mean and spread of logarithms never give
+ * less: the bound is never below what six of them would give.
+ */
+final class FewSamples {
+    /**
+     * Geometric standard deviation taken for granted with few samples.
+     *
+     * <p>Source: Buringh and Lanting, Am. Ind. Hyg. Assoc. J. 52 (1991) 6-13, abstract: 420 sets of three and more personal
+     * samples; few samples underestimate the spread, "a GSD of 2.7 seems a reasonable estimate" (read in the abstract).
+     */
+    static final double ASSUMED_DEVIATION = 2.7;
+
+    /** From here on the samples show their own spread; EN 689:2018 takes its tolerance test from six. */
+    static final int ENOUGH = 6;
+
+    private static final double CONFIDENT = StandardNormal.quantile(Compliance.CONFIDENCE);
+    private static final double SHARE = StandardNormal.quantile(Compliance.COVERAGE);
+
+    private FewSamples() {}
+
+    /** True when the spread that the samples show is not enough to go by. */
+    static boolean few(SampleSet set, Outcome<LognormalFit> fitted) {
+        return set.size() < ENOUGH || (fitted.value().isEmpty() && set.detected() > 0);
+    }
+
+    /** The bound; a result below its detection limit counts as the limit. */
+    static Outcome<Double> bound(SampleSet set, Outcome<LognormalFit> fitted) {
+        if (!few(set, fitted)) {
+            return Outcome.none(Status.NOT_NEEDED, "These samples show their own spread, or nothing was detected.");
+        }
+        double mean = Arrays.stream(set.logs()).average().orElseThrow();
+        double own = Math.max(
+                set.size() > 1 ? Moments.of(set.logs()).deviation() : 0,
+                fitted.value().map(LognormalFit::sdLog).orElse(0.0));
+        double assumed = (SHARE + CONFIDENT / Math.sqrt(set.size())) * Math.log(ASSUMED_DEVIATION);
+        return ToleranceFactor.of(ENOUGH, Compliance.COVERAGE, Compliance.CONFIDENCE)
+                .then(k -> Outcome.finite(Math.exp(mean + Math.max(assumed, k * own))));
+    }
+
+    /** Why the bound counts, in words. */
+    static String sentence(SampleSet set) {
+        int n = set.size();
+        return "With " + (n < ENOUGH ? n : "only " + set.detected() + " detected of " + n)
+                + (n == 1 ? " sample" : " samples") + " the spread is poorly known: a geometric standard deviation of "
+                + Sentences.number(ASSUMED_DEVIATION) + " is assumed (Buringh and Lanting 1991). Take " + ENOUGH
+                + " or more.";
+    }
+}
