@@ -2,18 +2,20 @@ package org.fumewarden.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.upkeep.Backup;
 import org.fumewarden.upkeep.Head;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.JsonLines;
@@ -34,7 +36,8 @@ import picocli.CommandLine.Spec;
         name = "store",
         mixinStandardHelpOptions = true,
         description =
-                "Verifies, exports, imports and salvages the register and the log, and says what may be discarded.",
+                "Verifies, backs up, restores, exports, imports, merges and salvages the register and the log, and says what"
+                        + " may be discarded.",
         footer = {"", "Example:", "  fumewarden store verify"})
 final class StoreCommand implements Callable<Integer> {
     @Spec
@@ -64,6 +67,7 @@ final class StoreCommand implements Callable<Integer> {
                 store.out()
                         .println("Intact: " + found.head().entries() + " entries.\nHead "
                                 + found.head().word());
+                found.doubts().forEach(d -> store.out().println("Look at " + d));
                 store.out()
                         .println(
                                 "Note the head down elsewhere: with --expect it proves that nothing was cut off the end.");
@@ -86,11 +90,16 @@ final class StoreCommand implements Callable<Integer> {
             footer = {"", "Example:", "  fumewarden store export register.jsonl"})
     int exportTo(@Mixin StoreOption store, @Parameters(paramLabel = "FILE") Path file) throws Exception {
         return store.guarded(() -> {
-            try (Store open = Store.read(store.file());
-                    Writer out = fresh(file)) {
-                Head head = open.snapshot(() -> exported(open, out));
-                store.out().println(head.entries() + " entries written to " + file + ".\nHead " + head.word());
+            OutputFile target = fresh(file, store);
+            Head[] head = new Head[1];
+            try (Store open = Store.read(store.file())) {
+                target.write(out -> {
+                    Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+                    head[0] = open.snapshot(() -> exported(open, text));
+                    text.flush();
+                });
             }
+            store.out().println(head[0].entries() + " entries written to " + file + ".\nHead " + head[0].word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -100,6 +109,64 @@ final class StoreCommand implements Callable<Integer> {
             return JsonLines.export(open, out);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Command(
+            mixinStandardHelpOptions = true,
+            description = "Copies the whole store into a new file, also while others write, and verifies the copy.",
+            footer = {"", "Example:", "  fumewarden store backup register-2026-03-02.db"})
+    int backup(@Mixin StoreOption store, @Parameters(paramLabel = "FILE") Path file) throws Exception {
+        return store.guarded(() -> {
+            Head head = Backup.write(store.file(), file);
+            store.out().println(head.entries() + " entries copied to " + file + ".\nHead " + head.word());
+            return ExitCodes.COMPLETE;
+        });
+    }
+
+    @Command(
+            mixinStandardHelpOptions = true,
+            description = "Verifies a backup and makes a store of it, at a place where none is.",
+            footer = {"", "Example:", "  fumewarden store restore register-2026-03-02.db --store restored.db"})
+    int restore(@Mixin StoreOption store, @Parameters(paramLabel = "BACKUP") Path file) throws Exception {
+        return store.guarded(() -> {
+            Head head = Backup.restore(file, store.file());
+            store.out().println(head.entries() + " entries restored to " + store.file() + ".\nHead " + head.word());
+            return ExitCodes.COMPLETE;
+        });
+    }
+
+    @Command(
+            mixinStandardHelpOptions = true,
+            description =
+                    "Appends the export of another store, such as that of a site that was taken over: all of it or nothing.",
+            footer = {"", "Example:", "  fumewarden store merge slipway.jsonl --store fumewarden.db"})
+    int merge(@Mixin StoreOption store, @Parameters(paramLabel = "EXPORT") Path file) throws Exception {
+        return store.guarded(() -> {
+            Head head = reading(file, in -> {
+                Store.read(store.file()).close();
+                try (Store open = Store.open(store.file())) {
+                    return JsonLines.merge(open, in);
+                }
+            });
+            store.out().println("The store now has " + head.entries() + " entries.\nHead " + head.word());
+            return ExitCodes.COMPLETE;
+        });
+    }
+
+    private interface Reading<T> {
+        T from(BufferedReader in) throws IOException;
+    }
+
+    private static <T> T reading(Path file, Reading<T> work) throws IOException {
+        try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            return work.from(in);
+        } catch (NoSuchFileException e) {
+            throw new InputException(
+                    new Problem(file.toString(), 0, "", "does not exist.", "check the spelling of the path."));
+        } catch (CharacterCodingException | java.io.UncheckedIOException e) {
+            throw new InputException(new Problem(
+                    file.toString(), 0, "", "is not UTF-8 text.", "name a file that \"store export\" wrote."));
         }
     }
 
@@ -115,17 +182,12 @@ final class StoreCommand implements Callable<Integer> {
                     boolean salvaged)
             throws Exception {
         return store.guarded(() -> {
-            try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.UTF_8);
-                    Store open = Store.open(store.file())) {
-                Head head = salvaged ? JsonLines.importSalvaged(open, in) : JsonLines.importInto(open, in);
-                store.out().println(head.entries() + " entries read.\nHead " + head.word());
-            } catch (NoSuchFileException e) {
-                throw new InputException(
-                        new Problem(file.toString(), 0, "", "does not exist.", "check the spelling of the path."));
-            } catch (CharacterCodingException | java.io.UncheckedIOException e) {
-                throw new InputException(new Problem(
-                        file.toString(), 0, "", "is not UTF-8 text.", "name a file that \"store export\" wrote."));
-            }
+            Head head = reading(file, in -> {
+                try (Store open = Store.open(store.file())) {
+                    return salvaged ? JsonLines.importSalvaged(open, in) : JsonLines.importInto(open, in);
+                }
+            });
+            store.out().println(head.entries() + " entries read.\nHead " + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -140,12 +202,25 @@ final class StoreCommand implements Callable<Integer> {
                 throw new InputException(new Problem(
                         store.file().toString(), 0, "", "does not exist.", "name the broken file with --store."));
             }
-            try (Writer out = fresh(file)) {
-                Salvage.Report report = Salvage.export(store.file(), out);
+            OutputFile target = fresh(file, store);
+            StringWriter lines = new StringWriter();
+            Salvage.Report report = Salvage.export(store.file(), lines);
+            if (report.saved() == 0) {
                 store.out()
-                        .println(report.saved() + " entries saved to " + file + "; the highest number is "
-                                + report.highest() + ".");
-                store.out().println(report.lost().isEmpty() ? "No gap among them." : "Lost: " + report.lost() + ".");
+                        .println("Nothing could be saved: no entry in " + store.file()
+                                + " proves itself. No file was written.\nMaybe look for a backup.");
+                return ExitCodes.NOT_SETTLED;
+            }
+            target.write(lines.toString().getBytes(StandardCharsets.UTF_8));
+            store.out()
+                    .println(report.saved() + " entries saved to " + file + "; the highest number is "
+                            + report.highest() + ".");
+            store.out().println(report.lost().isEmpty() ? "No gap among them." : "Lost: " + report.lost() + ".");
+            if (!report.whole()) {
+                store.out()
+                        .println("The file is damaged, and what stood after entry " + report.highest()
+                                + " it cannot tell.\nMaybe compare with a head noted earlier, and with a backup.");
+                return ExitCodes.NOT_SETTLED;
             }
             return ExitCodes.COMPLETE;
         });
@@ -206,16 +281,10 @@ final class StoreCommand implements Callable<Integer> {
         return Optional.of(new Head(Long.parseLong(word.substring(0, colon)), word.substring(colon + 1)));
     }
 
-    private static Writer fresh(Path file) throws IOException {
-        try {
-            return Files.newBufferedWriter(
-                    file, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        } catch (FileAlreadyExistsException e) {
-            throw new InputException(
-                    new Problem(file.toString(), 0, "", "exists and is not overwritten.", "name a new file."));
-        } catch (NoSuchFileException e) {
-            throw new InputException(new Problem(
-                    file.toString(), 0, "", "lies in a folder that does not exist.", "make the folder first."));
-        }
+    private static OutputFile fresh(Path file, StoreOption store) {
+        return new OutputFile("", file, false)
+                .sparing(store.file())
+                .orElse("name a new file.")
+                .admit();
     }
 }

@@ -129,6 +129,11 @@ public final class CodeBook {
                     catalogues
                             .computeIfAbsent("agents", k -> new LinkedHashMap<>())
                             .put(agent.id(), agent.name());
+                    if (agent.form().equals("particle")) {
+                        catalogues
+                                .computeIfAbsent(Vocabulary.PARTICLES, k -> new LinkedHashMap<>())
+                                .put(agent.id(), agent.name());
+                    }
                 }
                 if (dated.row() instanceof DeviceClass device) {
                     catalogues

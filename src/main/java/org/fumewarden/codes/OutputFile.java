@@ -134,6 +134,15 @@ public final class OutputFile {
         }
     }
 
+    /** Puts a whole file that lies beside into the place. */
+    public void take(Path whole) throws IOException {
+        admit();
+        try (FileChannel file = FileChannel.open(whole, StandardOpenOption.WRITE)) {
+            file.force(true);
+        }
+        Files.move(whole, target);
+    }
+
     private void moved(Content content) throws IOException {
         Path place = Files.isSymbolicLink(target) && Files.exists(target) ? target.toRealPath() : target;
         Path beside = beside(place);

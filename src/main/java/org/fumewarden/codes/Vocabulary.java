@@ -9,6 +9,8 @@ import java.util.Set;
 public record Vocabulary(
         List<Question> questions, Map<String, Map<String, String>> catalogues, Map<String, String> names) {
 
+    static final String PARTICLES = "agents-as-particles";
+
     /** The allowed words for a question of kind choice. */
     public Map<String, String> choices(Question question) {
         return question.choicesFrom()
@@ -19,6 +21,11 @@ public record Vocabulary(
     /** Ids of the agents. */
     public Set<String> agents() {
         return catalogues.getOrDefault("agents", Map.of()).keySet();
+    }
+
+    /** Ids of the agents that are dust or fume. */
+    public Set<String> particles() {
+        return catalogues.getOrDefault(PARTICLES, Map.of()).keySet();
     }
 
     /** The question with an id. */

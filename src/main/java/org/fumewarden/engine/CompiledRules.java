@@ -21,6 +21,7 @@ final class CompiledRules {
     private CompiledRules() {}
 
     static Map<Phase, KieBase> load(RuleFolder folder, List<String> codes) {
+        RuleGate.admit(folder, drl(folder, codes));
         Map<Phase, KieBase> bases = new EnumMap<>(Phase.class);
         for (Phase phase : Phase.values()) {
             List<String> files = new ArrayList<>();
@@ -32,6 +33,12 @@ final class CompiledRules {
             }
         }
         return bases;
+    }
+
+    private static List<String> drl(RuleFolder folder, List<String> codes) {
+        return codes.stream()
+                .flatMap(c -> folder.names(c + "/", ".drl").stream())
+                .toList();
     }
 
     private static KieBase compile(RuleFolder folder, Phase phase, List<String> files) {

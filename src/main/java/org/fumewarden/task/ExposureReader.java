@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
+import org.fumewarden.model.Unit;
 import org.fumewarden.model.Unknown;
 
 /** Reads the list of exposures of a task file. */
@@ -42,6 +44,7 @@ final class ExposureReader {
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
 
     private final Set<String> agents;
+    private final Set<String> particles;
     private final Set<String> bases;
     private final LocalDate day;
     private final List<Input> inputs = new ArrayList<>();
@@ -50,11 +53,13 @@ final class ExposureReader {
     /**
      * A reader of one list.
      *
+     * @param vocabulary knows the agents, and which of them are dust or fume
      * @param bases the words that a judgement may rest on
      * @param day the day of the task, after which nothing was judged
      */
-    ExposureReader(Set<String> agents, Set<String> bases, LocalDate day) {
-        this.agents = agents;
+    ExposureReader(Vocabulary vocabulary, Set<String> bases, LocalDate day) {
+        this.agents = vocabulary.agents();
+        this.particles = vocabulary.particles();
         this.bases = bases;
         this.day = day;
     }
@@ -104,6 +109,7 @@ final class ExposureReader {
                 inputs.add(new Unknown("exposures." + agent + "." + averaging.key(), place.path()));
             } else if (place != null) {
                 Quantities.level(place)
+                        .filter(l -> possible(agent, l.unit(), place))
                         .ifPresent(l -> inputs.add(new Exposure(
                                 agent,
                                 averaging,
@@ -114,6 +120,7 @@ final class ExposureReader {
                                 place.path())));
             }
         }
+        ceilingBelowAverage(agent, cells);
         reckoned(agent, cells);
         judged(agent, cells, inputs.size() + readings.size() > before);
         BELONGS.forEach((cell, other) -> {
@@ -129,6 +136,36 @@ final class ExposureReader {
         }
     }
 
+    /** Parts of a million parts of air count molecules of a gas; of dust they say nothing. */
+    private boolean possible(String agent, Unit unit, Located place) {
+        if (unit == Unit.PPM && particles.contains(agent)) {
+            place.complain(
+                    "is in parts of gas, and this agent is dust or fume: \"" + Located.shown(place.text()) + "\".",
+                    "the mass that the laboratory found, in mg/m3 or ug/m3.");
+            return false;
+        }
+        return true;
+    }
+
+    /** The highest moment of a shift is never below its average. */
+    private void ceilingBelowAverage(String agent, Map<String, Located> cells) {
+        List<Exposure> own = inputs.stream()
+                .filter(Exposure.class::isInstance)
+                .map(Exposure.class::cast)
+                .filter(e -> e.agent().equals(agent))
+                .toList();
+        for (Exposure ceiling : own) {
+            boolean below = own.stream()
+                    .anyMatch(e -> e.unit() == ceiling.unit() && e.level().compareTo(ceiling.level()) > 0);
+            if (ceiling.averaging() == Averaging.CEILING && below) {
+                cells.get(ceiling.averaging().key())
+                        .complain(
+                                "is below an average of the same agent: a highest value cannot be.",
+                                "check which of the two was written in the wrong place.");
+            }
+        }
+    }
+
     /** Levels that have to be reckoned first: at most one for each averaging time. */
     private void reckoned(String agent, Map<String, Located> cells) {
         List<Reading> found = new ArrayList<>();
@@ -136,10 +173,14 @@ final class ExposureReader {
             Averaging averaging = Optional.ofNullable(cells.get("averaging"))
                     .flatMap(ExposureReader::averaging)
                     .orElse(Averaging.TWA);
-            SampleReader.samples(agent, averaging, cells).ifPresent(found::add);
+            SampleReader.samples(agent, averaging, cells)
+                    .filter(r -> !(r instanceof Reading.Samples s) || possible(agent, s.unit(), cells.get("samples")))
+                    .ifPresent(found::add);
         }
         if (cells.containsKey("periods")) {
-            SampleReader.periods(agent, cells).ifPresent(found::add);
+            SampleReader.periods(agent, cells)
+                    .filter(r -> !(r instanceof Reading.Shift s) || possible(agent, s.unit(), cells.get("periods")))
+                    .ifPresent(found::add);
         }
         Optional.ofNullable(cells.get("estimate")).ifPresent(place -> place.oneOf(Set.of("room-model"))
                 .ifPresent(model -> found.add(new Reading.RoomModel(agent, place.path()))));

@@ -4,19 +4,26 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.DateTimeException;
 import java.time.Duration;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fumewarden.codes.Located;
-import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.model.Unit;
 
 /** Numbers with units, as people write them in a task file. */
 final class Quantities {
-    private static final Pattern NUMBER_UNIT = Pattern.compile("([+-]?[0-9][0-9.eE+-]*)\\s*(\\S.*)?");
+    private static final Pattern NUMBER_UNIT =
+            Pattern.compile("([+-]?[0-9](?:[0-9.,'\u2019_]|[ \u00a0\u202f](?=[0-9])|[eE][+-]?[0-9])*)\\s*(\\S.*)?");
+
+    /** A million parts of a million, and by mass about what a cubic metre of air weighs: a kilogram. */
+    private static final BigDecimal WHOLE_AIR = new BigDecimal("1000000");
+
+    private static final List<String> LEVELS = List.of("mg/m3", "ug/m3", "ppm", "ppb");
 
     /** Units per kind of question, with the factor to the canonical unit, which is the first. */
     private static final Map<String, Map<String, String>> UNITS = Map.ofEntries(
@@ -88,14 +95,21 @@ final class Quantities {
             return Optional.empty();
         }
         String unit = Optional.ofNullable(match.group(2)).orElse("").strip();
-        if (!units.containsKey(unit)) {
-            String found = unit.isEmpty() ? "has no unit." : "has the unit \"" + Located.shown(unit) + "\".";
-            place.complain(found, unit.isEmpty() ? example(kind) : Nearest.maybe(unit, units.keySet()));
+        Optional<BigDecimal> number = number(place, match.group(1), unit, kind, units.keySet());
+        if (number.isPresent() && !units.containsKey(unit)) {
+            foreign(place, match.group(1), unit, kind, units.keySet());
             return Optional.empty();
         }
-        Optional<BigDecimal> number = number(place, match.group(1), kind)
-                .map(n -> n.multiply(new BigDecimal(units.get(unit)), MathContext.DECIMAL64));
-        return signed(place, number, kind.equals("temperature"));
+        return signed(
+                place,
+                number.map(n -> n.multiply(new BigDecimal(units.get(unit)), MathContext.DECIMAL64)),
+                kind.equals("temperature"));
+    }
+
+    private static void foreign(Located place, String number, String unit, String kind, Collection<String> known) {
+        place.complain(
+                unit.isEmpty() ? "has no unit." : "has the unit \"" + Located.shown(unit) + "\".",
+                SameQuantity.inKnownUnit(kind, number, unit, known));
     }
 
     /** Reads a concentration: mg/m3, ug/m3, ppm or ppb. */
@@ -107,38 +121,45 @@ final class Quantities {
     static Optional<Level> level(Located place, String text) {
         Matcher match = NUMBER_UNIT.matcher(text);
         if (!match.matches()) {
-            place.complain(
-                    "must be a concentration but is \"" + Located.shown(text) + "\".",
-                    "\"0.12 mg/m3\", \"5 ppm\" or \"unknown\".");
+            place.complain("must be a concentration but is \"" + Located.shown(text) + "\".", example("concentration"));
             return Optional.empty();
         }
-        Optional<BigDecimal> number = signed(place, number(place, match.group(1), "concentration"), false);
         String unit = Optional.ofNullable(match.group(2))
                 .orElse("")
                 .strip()
-                .replace('µ', 'u')
-                .replace('μ', 'u')
-                .replace("³", "3");
-        return switch (unit) {
-            case "mg/m3" -> number.map(n -> new Level(n, Unit.MG_M3));
-            case "ug/m3" -> number.map(n -> new Level(n.movePointLeft(3), Unit.MG_M3));
-            case "ppm" -> number.map(n -> new Level(n, Unit.PPM));
-            case "ppb" -> number.map(n -> new Level(n.movePointLeft(3), Unit.PPM));
-            default -> {
-                place.complain(
-                        unit.isEmpty() ? "has no unit." : "has the unit \"" + Located.shown(unit) + "\".",
-                        "\"" + match.group(1) + " mg/m3\" or \"" + match.group(1)
-                                + " ppm\" (also ug/m3 and ppb), as the laboratory reported it.");
-                yield Optional.empty();
-            }
-        };
+                .replace('\u00b5', 'u')
+                .replace('\u03bc', 'u')
+                .replace("\u00b3", "3");
+        Optional<BigDecimal> number =
+                signed(place, number(place, match.group(1), unit, "concentration", LEVELS), false);
+        if (number.isPresent() && !LEVELS.contains(unit)) {
+            foreign(place, match.group(1), unit, "concentration", LEVELS);
+        }
+        Optional<Level> level =
+                switch (unit) {
+                    case "mg/m3" -> number.map(n -> new Level(n, Unit.MG_M3));
+                    case "ug/m3" -> number.map(n -> new Level(n.movePointLeft(3), Unit.MG_M3));
+                    case "ppm" -> number.map(n -> new Level(n, Unit.PPM));
+                    case "ppb" -> number.map(n -> new Level(n.movePointLeft(3), Unit.PPM));
+                    default -> Optional.empty();
+                };
+        if (level.isPresent() && level.get().value().compareTo(WHOLE_AIR) > 0) {
+            place.complain(
+                    "is more than the air itself: \"" + Located.shown(place.text()) + "\".",
+                    "check the number and its unit, or write \"unknown\".");
+            return Optional.empty();
+        }
+        return level;
     }
 
-    private static Optional<BigDecimal> number(Located place, String text, String kind) {
+    private static Optional<BigDecimal> number(
+            Located place, String text, String unit, String kind, Collection<String> known) {
         try {
             return Optional.of(Numbers.decimal(text));
         } catch (NumberFormatException e) {
-            place.complain("has the number \"" + Located.shown(text) + "\", which cannot be read.", example(kind));
+            place.complain(
+                    "has the number \"" + Located.shown(text) + "\", which cannot be read for certain.",
+                    SameQuantity.inPlainDigits(kind, text, unit, known).orElse(example(kind)));
             return Optional.empty();
         }
     }
@@ -146,7 +167,8 @@ final class Quantities {
     private static Optional<BigDecimal> signed(Located place, Optional<BigDecimal> number, boolean negativeAllowed) {
         if (number.isPresent() && number.get().signum() < 0 && !negativeAllowed) {
             place.complain(
-                    "is negative: \"" + Located.shown(place.text()) + "\".", "drop the sign, or write \"unknown\".");
+                    "is negative: \"" + Located.shown(place.text()) + "\".",
+                    "check the reading, or write \"unknown\".");
             return Optional.empty();
         }
         return number;
@@ -165,23 +187,26 @@ final class Quantities {
     }
 
     private static String example(String kind) {
-        return switch (kind) {
-            case "percent" -> "\"20.9 %\" or \"unknown\".";
-            case "length" -> "\"120 m\" or \"unknown\".";
-            case "volume" -> "\"280 m3\" or \"unknown\".";
-            case "flow" -> "\"180 L/min\" or \"unknown\".";
-            case "mass-flow" -> "\"1.5 kg/h\" or \"unknown\".";
-            case "duration" -> "\"PT4H\", \"4 h\", \"45 min\" or \"unknown\".";
-            case "temperature" -> "\"25 C\" or \"unknown\".";
-            case "mass" -> "\"80 g\" or \"unknown\".";
-            case "pressure" -> "\"350 Pa\" or \"unknown\".";
-            case "energy" -> "\"50 Wh\" or \"unknown\".";
-            case "area" -> "\"90 cm2\", \"0.12 m2\" or \"unknown\".";
-            case "density" -> "\"0.45 g/cm3\" or \"unknown\".";
-            case "age" -> "\"1.5 years\", \"18 months\" or \"unknown\".";
-            case "current" -> "\"180 A\" or \"unknown\".";
-            default -> "a number such as 3, or \"unknown\".";
-        };
+        String form =
+                switch (kind) {
+                    case "concentration" -> "0.12 mg/m3 or 5 ppm";
+                    case "percent" -> "20.9 %";
+                    case "length" -> "120 m";
+                    case "volume" -> "280 m3";
+                    case "flow" -> "180 L/min";
+                    case "mass-flow" -> "1.5 kg/h";
+                    case "duration" -> "PT4H, 4 h or 45 min";
+                    case "temperature" -> "25 C";
+                    case "mass" -> "80 g";
+                    case "pressure" -> "350 Pa";
+                    case "energy" -> "50 Wh";
+                    case "area" -> "90 cm2 or 0.12 m2";
+                    case "density" -> "0.45 g/cm3";
+                    case "age" -> "1.5 years or 18 months";
+                    case "current" -> "180 A";
+                    default -> "3";
+                };
+        return "write your own number in the manner of " + form + "; or \"unknown\".";
     }
 
     private static Map<String, String> ordered(String... pairs) {

@@ -90,7 +90,7 @@ final class SampleReader {
         if (level.isPresent() && !positive(level.get().value())) {
             place.complain(
                     "is no result above zero: \"" + Located.shown(text) + "\".",
-                    "nothing was found: write it as below its detection limit, such as \"<0.002 mg/m3\".");
+                    "nothing was found: write < and the detection limit that the laboratory states.");
             return Optional.empty();
         }
         return level.map(l -> new Found(
@@ -123,7 +123,9 @@ final class SampleReader {
         }
         Optional<BigDecimal> percent = Quantities.amount(place, "percent");
         if (percent.isPresent() && percent.get().compareTo(WHOLE) >= 0) {
-            place.complain("is as large as the result itself: \"" + Located.shown(place.text()) + "\".", "23 %.");
+            place.complain(
+                    "is as large as the result itself: \"" + Located.shown(place.text()) + "\".",
+                    "the error that the laboratory states, below 100 %.");
         }
         return percent.stream()
                 .mapToDouble(p -> p.doubleValue() / WHOLE.doubleValue())

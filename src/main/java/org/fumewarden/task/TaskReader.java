@@ -28,6 +28,15 @@ public final class TaskReader {
     private static final Set<String> FLAGS = Set.of("true", "false");
     private static final String UNKNOWN = "unknown";
 
+    /** In degrees Celsius, by the definition of the kelvin. */
+    private static final BigDecimal ABSOLUTE_ZERO = new BigDecimal("-273.15");
+
+    /** In metres; the highest mountain has less. */
+    private static final BigDecimal HIGHEST_PLACE = new BigDecimal("9000");
+
+    private static final BigDecimal DAY = new BigDecimal("1440");
+    private static final BigDecimal WEEK = new BigDecimal("10080");
+
     /**
      * Groups that are asked about only when the file mentions them: a class may be chosen before there is a unit, and an
      * estimate is needed only where nothing was measured.
@@ -85,7 +94,7 @@ public final class TaskReader {
                     return LocalDate.EPOCH;
                 });
         ExposureReader exposures = new ExposureReader(
-                vocabulary.agents(),
+                vocabulary,
                 vocabulary
                         .catalogues()
                         .getOrDefault("judgement-bases", Map.of())
@@ -153,10 +162,31 @@ public final class TaskReader {
 
     private Optional<Input> measure(Question question, Located place, BigDecimal amount) {
         if (question.kind().equals("percent") && amount.compareTo(BigDecimal.valueOf(100)) > 0) {
-            place.complain("is above 100 %: \"" + Located.shown(place.text()) + "\".", "\"20.9 %\" or \"unknown\".");
-            return Optional.empty();
+            return impossible(place, "is above 100 %");
+        }
+        if (question.kind().equals("temperature") && amount.compareTo(ABSOLUTE_ZERO) < 0) {
+            return impossible(place, "is colder than anything can be");
+        }
+        if (question.id().equals("altitude") && amount.compareTo(HIGHEST_PLACE) > 0) {
+            return impossible(place, "is higher than any place on earth");
+        }
+        if (question.kind().equals("duration") && question.group().equals("task")) {
+            boolean week = question.id().equals("week");
+            if (amount.signum() == 0) {
+                return impossible(place, "is no time");
+            }
+            if (amount.compareTo(week ? WEEK : DAY) > 0) {
+                return impossible(place, week ? "is longer than a week" : "is longer than a day");
+            }
         }
         return Optional.of(new Measure(question.id(), amount, Quantities.canonical(question.kind()), question.path()));
+    }
+
+    private static Optional<Input> impossible(Located place, String message) {
+        place.complain(
+                message + ": \"" + Located.shown(place.text()) + "\".",
+                "check the number and its unit, or write \"unknown\".");
+        return Optional.empty();
     }
 
     private Optional<Input> choice(Question question, Located place) {

@@ -1,6 +1,7 @@
 package org.fumewarden.upkeep;
 
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.Optional;
 
 /** Refuses entries that do not fit what the store holds already. */
@@ -11,8 +12,9 @@ final class Admission {
         this.queries = queries;
     }
 
-    void check(Draft draft) throws SQLException {
+    void check(Draft draft, Instant recorded) throws SQLException {
         Optional<Item> known = queries.item(draft.item());
+        Plausible.day(draft, recorded, known);
         if (draft.details() instanceof Details.Registration registration) {
             if (known.isPresent() && known.get().kind() != registration.item().kind()) {
                 throw StoreException.refused(

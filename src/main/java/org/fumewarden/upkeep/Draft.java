@@ -5,7 +5,7 @@ import java.time.LocalDate;
 /** An entry about to be written: it has no number yet. */
 public record Draft(String item, LocalDate on, String by, Details details) {
     public Draft {
-        item = Given.needed("item", item);
+        item = Given.id("item", item);
         Given.present("on", on);
         by = Given.needed("by", by);
         Given.present("details", details);

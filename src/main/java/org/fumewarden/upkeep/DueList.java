@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -16,11 +17,14 @@ import java.util.stream.Collectors;
  * <p>Reads the current registration of each item and, by index, the last deed for each duty; never the whole log.
  */
 public final class DueList {
+    private static final int DOUBTS_SHOWN = 20;
+
     private final Store store;
     private final List<Duty> duties;
     private final LocalDate today;
     private final Period warning;
     private final Openings openings = new Openings();
+    private final TreeSet<String> doubts = new TreeSet<>();
 
     /**
      * A computation over a store.
@@ -76,7 +80,14 @@ public final class DueList {
                         || o.due().map(d -> !d.isAfter(until.get())).orElse(true))
                 .sorted(Owing.ORDER)
                 .toList();
-        return new DueReport(today, listed, closed, openings.list());
+        doubts.addAll(Clocks.backwards(store.lately()));
+        return new DueReport(
+                today,
+                listed,
+                closed,
+                openings.list(),
+                doubts.stream().limit(DOUBTS_SHOWN).toList(),
+                store.origin());
     }
 
     /** A mask of a wearer that is not registered: nobody knows which fit test it needs, so the question stays open. */
@@ -122,9 +133,14 @@ public final class DueList {
     /** A person who failed after having passed no longer fits, is no longer cleared: the pass does not count. */
     private Merge merge(Target target, String serves) {
         String id = target.item().id();
-        Optional<Latest> latest = store.latest(id, serves);
+        store.latest(id, serves)
+                .filter(l -> l.on().isAfter(today))
+                .ifPresent(l -> doubts.add("entry " + l.sequence() + ": " + id + ", " + serves.replace('/', ' ')
+                        + ", is dated " + l.on() + ", after the day of this list. It is not counted."));
+        Optional<Latest> latest = store.latest(id, serves, today);
         Optional<Latest> failed = target.item().kind() == ItemKind.WEARER
-                ? store.failed(id, serves).filter(f -> latest.map(f::after).orElse(true))
+                ? store.failed(id, serves, today)
+                        .filter(f -> latest.map(f::after).orElse(true))
                 : Optional.empty();
         return failed.isPresent()
                 ? new Merge(

@@ -211,7 +211,7 @@ public final class Forms {
                         Keyed.named(Result.class, field.name(), value).key());
             case "words" -> node.set(field.name(), Canon.json().valueToTree(words(value)));
             case "points" -> node.set(field.name(), Canon.json().valueToTree(points(value)));
-            default -> node.put(field.name(), value);
+            default -> node.put(field.name(), Given.composed(value));
         }
     }
 

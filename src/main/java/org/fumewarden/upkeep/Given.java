@@ -1,6 +1,7 @@
 package org.fumewarden.upkeep;
 
 import java.math.BigDecimal;
+import java.text.Normalizer;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.TreeMap;
 /** Constructor checks and fillers: records hold no null. */
 final class Given {
     private static final int LONGEST = 20_000;
+    private static final int LONGEST_ID = 100;
     private static final int DIGITS = 15;
 
     private Given() {}
@@ -22,6 +24,37 @@ final class Given {
             throw StoreException.refused(field + " is missing.", "give " + field + ".");
         }
         return text;
+    }
+
+    /** An id: composed as Unicode composes it (NFC), in one line, not longer than a label on a thing. */
+    static String id(String field, String value) {
+        String id = composed(needed(field, value));
+        if (id.length() > LONGEST_ID) {
+            throw StoreException.refused(
+                    field + " has " + id.length() + " characters; at most " + LONGEST_ID + " are kept.",
+                    "the number or mark that stands on the thing.");
+        }
+        if (id.codePoints().anyMatch(Given::unseen)) {
+            throw StoreException.refused(
+                    field + " holds a character that nobody sees, such as a line break or a mark of direction.",
+                    "type it again.");
+        }
+        return id;
+    }
+
+    /** The same text in the form in which a letter with its accent is one sign: two keyboards then write one id. */
+    static String composed(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC);
+    }
+
+    private static boolean unseen(int c) {
+        int type = Character.getType(c);
+        return type == Character.CONTROL
+                || type == Character.FORMAT
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR
+                || type == Character.PRIVATE_USE
+                || type == Character.UNASSIGNED;
     }
 
     /** A text that may be left out. */

@@ -8,13 +8,17 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** Export and import of a whole store as JSON Lines: one line for the head, one for each entry. */
 public final class JsonLines {
     private static final String FORMAT = "fumewarden-log";
+
+    private static final int SHOWN = 8;
 
     private JsonLines() {}
 
@@ -104,6 +108,65 @@ public final class JsonLines {
         found.keySet().forEach(old -> numbers.put(old, numbers.size() + 1L));
         store.restore(target -> found.values().forEach(e -> target.accept(renumbered(e, numbers))));
         return store.head();
+    }
+
+    /**
+     * Appends the export of another store. Its entries keep their days, persons and moments and get the next numbers here. The
+     * entries about its site are left out when this store has a site of its own.
+     *
+     * @return the head, after as many entries as came in
+     * @throws StoreException when an id means one thing here and another there
+     */
+    public static Head merge(Store store, BufferedReader in) throws IOException {
+        List<Entry> all = new ArrayList<>();
+        try {
+            Head declared = header(in.readLine());
+            chained(in, all::add, declared);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        store.append(() -> foreign(store, all));
+        return store.head();
+    }
+
+    private static List<Entry> foreign(Store store, List<Entry> all) {
+        Map<String, Item> own = store.items().stream().collect(Collectors.toMap(Item::id, i -> i));
+        List<Item.Site> sites = store.items(Item.Site.class);
+        Map<String, Item> theirs = new TreeMap<>();
+        all.forEach(e -> {
+            if (e.details() instanceof Details.Registration registration) {
+                theirs.put(e.item(), registration.item());
+            }
+        });
+        List<String> both = theirs.keySet().stream().filter(own::containsKey).toList();
+        if (!both.isEmpty()) {
+            throw StoreException.refused(
+                    both.size() + " ids are in both stores: "
+                            + both.stream().limit(SHOWN).collect(Collectors.joining(", "))
+                            + (both.size() > SHOWN ? ", ..." : "") + ".",
+                    "register them under other ids in one of the two; one id is one thing.");
+        }
+        if (!sites.isEmpty()) {
+            for (Item site : theirs.values()) {
+                if (site instanceof Item.Site s
+                        && !s.facts().equals(sites.get(0).facts())) {
+                    throw StoreException.refused(
+                            "the two sites \"" + sites.get(0).id() + "\" and \"" + s.id() + "\" have different facts.",
+                            "keep two stores, or register the facts with the items and not with the site.");
+                }
+            }
+        }
+        TreeMap<Long, Long> numbers = new TreeMap<>();
+        long next = store.head().entries();
+        List<Entry> kept = new ArrayList<>();
+        for (Entry entry : all) {
+            boolean site = theirs.get(entry.item()) instanceof Item.Site;
+            if (!site || sites.isEmpty()) {
+                numbers.put(entry.sequence(), ++next);
+                kept.add(renumbered(entry, numbers));
+            }
+        }
+        return kept;
     }
 
     private static Entry renumbered(Entry entry, TreeMap<Long, Long> numbers) {

@@ -34,9 +34,9 @@ public record Proof(boolean stands, Optional<Long> entry, String because) {
             List<Duty> duties,
             Map<String, List<String>> facts,
             LocalDate day) {
-        Optional<Latest> passed = store.latest(item, serves);
-        Optional<Latest> failed =
-                store.failed(item, serves).filter(f -> passed.map(f::after).orElse(true));
+        Optional<Latest> passed = store.latest(item, serves, day).or(() -> store.latest(item, serves));
+        Optional<Latest> failed = store.failed(item, serves, LocalDate.MAX)
+                .filter(f -> passed.map(f::after).orElse(true));
         if (failed.isPresent()) {
             return new Proof(
                     false,

@@ -15,6 +15,9 @@ import java.util.TreeSet;
  */
 final class Reopening {
     private final Set<String> toPass = new TreeSet<>();
+    /** Dated after it was written down: such an entry may close an item and never opens one. */
+    private boolean ahead;
+
     private boolean toRepair;
     private boolean scrapped;
     private Optional<Entry> closing = Optional.empty();
@@ -26,12 +29,13 @@ final class Reopening {
     }
 
     private void read(Entry entry) {
+        ahead = Plausible.ahead(entry);
         Details details = entry.effective().orElse(entry.details());
         if (details instanceof Details.Withdrawal withdrawal) {
             scrapped |= withdrawal.forGood();
             close(entry, "examination", withdrawal.fault());
         } else if (details instanceof Details.Repair || details instanceof Details.Replacement) {
-            toRepair = false;
+            toRepair &= ahead;
         } else if (details instanceof Details.BeforeUseCheck check) {
             judge(entry, check.result(), "examination", false);
         } else if (details instanceof Examination examination) {
@@ -44,7 +48,7 @@ final class Reopening {
     private void judge(Entry entry, Result result, String reopensBy, boolean mayOpen) {
         if (result == Result.FAILED) {
             close(entry, reopensBy, true);
-        } else if (mayOpen && !toRepair) {
+        } else if (mayOpen && !toRepair && !ahead) {
             toPass.remove(reopensBy);
         }
     }

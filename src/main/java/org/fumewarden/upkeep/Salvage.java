@@ -23,9 +23,10 @@ public final class Salvage {
      * What was saved.
      *
      * @param saved number of entries written
-     * @param lost the first few gaps in words; empty when nothing is known to be lost
+     * @param lost the first few gaps in words; empty when there is no gap among what was saved
+     * @param whole whether the file is intact; otherwise nobody can tell what stood after the highest number
      */
-    public record Report(long saved, long highest, String lost) {}
+    public record Report(long saved, long highest, String lost, boolean whole) {}
 
     /** Shorter than any entry with its two hashes, so that no number beyond the file's size is tried in vain. */
     private static final int SMALLEST_ENTRY = 128;
@@ -37,18 +38,17 @@ public final class Salvage {
     /** Writes every entry that proves itself, in the order of their numbers. */
     public static Report export(Path file, Writer out) throws IOException {
         TreeMap<Long, String> found = new TreeMap<>();
+        boolean whole = StoreCheck.verify(file).intact();
         long bound = Files.size(file) / SMALLEST_ENTRY;
         byNumber(file, bound, found);
-        if (found.isEmpty()
-                || found.lastKey() != found.size()
-                || !StoreCheck.verify(file).intact()) {
+        if (!whole || found.isEmpty() || found.lastKey() != found.size()) {
             Carving.search(file, found);
         }
         out.write("{\"fumewarden-salvage\":1,\"entries\":" + found.size() + "}\n");
         for (String line : found.values()) {
             out.write(line);
         }
-        return new Report(found.size(), found.isEmpty() ? 0 : found.lastKey(), gaps(found));
+        return new Report(found.size(), found.isEmpty() ? 0 : found.lastKey(), gaps(found), whole && !found.isEmpty());
     }
 
     private static void byNumber(Path file, long bound, TreeMap<Long, String> found) {

@@ -7,6 +7,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -57,15 +58,20 @@ public final class Store implements AutoCloseable {
         if (Files.isDirectory(file)) {
             throw StoreException.refused(file + " is a folder, not a store.", "name a file inside it.");
         }
-        Connection connection = null;
         try {
-            connection = Sqlite.open(file, readOnly);
+            // A writer was ended inside a commit: what it had not confirmed is undone, in the file or in a copy of it.
+            return opened(file, readOnly ? Interrupted.settled(file) : file, readOnly);
+        } catch (SQLException e) {
+            throw Sqlite.words(file, e);
+        }
+    }
+
+    private static Store opened(Path file, Path at, boolean readOnly) throws SQLException {
+        Connection connection = Sqlite.open(at, readOnly);
+        try {
             Schema.prepare(file, connection, readOnly);
             return new Store(file, connection);
-        } catch (SQLException e) {
-            quietly(connection);
-            throw Sqlite.words(file, e);
-        } catch (StoreException e) {
+        } catch (SQLException | StoreException e) {
             quietly(connection);
             throw e;
         }
@@ -91,7 +97,7 @@ public final class Store implements AutoCloseable {
         return inTransaction(() -> {
             List<Entry> written = new ArrayList<>();
             for (Draft draft : drafts) {
-                new Admission(queries).check(draft);
+                new Admission(queries).check(draft, recorded);
                 Head head = queries.head();
                 Entry entry =
                         new Entry(head.entries() + 1, draft.item(), draft.on(), recorded, draft.by(), draft.details());
@@ -108,15 +114,25 @@ public final class Store implements AutoCloseable {
             if (queries.head().entries() > 0) {
                 throw StoreException.refused(file + " is not empty.", "import into a new file.");
             }
-            entries.accept(entry -> {
-                try {
-                    insert(entry, queries.head());
-                } catch (SQLException e) {
-                    throw Sqlite.words(file, e);
-                }
-            });
+            entries.accept(this::insert);
             return queries.head();
         });
+    }
+
+    /** Appends entries that another store confirmed, with numbers that follow on here: all or none. */
+    void append(Supplier<List<Entry>> entries) {
+        inTransaction(() -> {
+            entries.get().forEach(this::insert);
+            return queries.head();
+        });
+    }
+
+    private void insert(Entry entry) {
+        try {
+            insert(entry, queries.head());
+        } catch (SQLException e) {
+            throw Sqlite.words(file, e);
+        }
     }
 
     private void insert(Entry entry, Head head) throws SQLException {
@@ -226,12 +242,27 @@ public final class Store implements AutoCloseable {
 
     /** The last entry that holds, passed or done, and serves the named purpose. */
     public Optional<Latest> latest(String item, String serves) {
-        return queries.ask(() -> queries.latest(item, serves));
+        return latest(item, serves, LocalDate.MAX);
     }
 
-    /** The last failed attempt at a deed. */
-    Optional<Latest> failed(String item, String serves) {
-        return queries.ask(() -> queries.failed(item, serves));
+    /** The last entry up to a day that holds, passed or done, and serves the named purpose. */
+    Optional<Latest> latest(String item, String serves, LocalDate upTo) {
+        return queries.ask(() -> queries.latest(item, serves, upTo));
+    }
+
+    /** The last failed attempt at a deed up to a day. */
+    Optional<Latest> failed(String item, String serves, LocalDate upTo) {
+        return queries.ask(() -> queries.failed(item, serves, upTo));
+    }
+
+    /** What tells this store from every other: the hash of its first entry; empty while there is none. */
+    public String origin() {
+        return queries.ask(queries::origin);
+    }
+
+    /** The last entries, the earliest of them first. */
+    List<Entry> lately() {
+        return queries.ask(queries::lately);
     }
 
     /** Whether an item is open for use. */

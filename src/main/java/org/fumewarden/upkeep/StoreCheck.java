@@ -1,5 +1,9 @@
 package org.fumewarden.upkeep;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -15,7 +19,14 @@ import java.util.Optional;
 public final class StoreCheck {
     private static final int LISTED = 20;
 
+    /** Of the format of SQLite: a head of 100 bytes, with the number of pages in the four bytes from byte 28. */
+    private static final int HEAD_BYTES = 100;
+
+    private static final int PAGES_AT = 28;
+
     private final List<Verification.Damage> damages = new ArrayList<>();
+    private final List<String> doubts = new ArrayList<>();
+    private Optional<Entry> before = Optional.empty();
     private byte[] running = Canon.origin();
     private long read;
     private Head intact = Head.of(0, Canon.origin());
@@ -39,11 +50,12 @@ public final class StoreCheck {
         try (Store probe = Store.read(file)) {
             probe.head();
         } catch (StoreException e) {
-            if (e.reason() != StoreException.Cause.DAMAGED) {
+            if (e.reason() == StoreException.Cause.MISSING || e.reason() == StoreException.Cause.BUSY) {
                 throw e;
             }
             check.found(0, e.getMessage());
         }
+        check.size(file);
         try (Connection connection = Sqlite.open(file, true)) {
             check.walk(connection);
             check.structure(connection);
@@ -53,7 +65,7 @@ public final class StoreCheck {
         expected.filter(h -> h.entries() > check.read)
                 .ifPresent(h -> check.found(
                         check.read + 1, "is missing: " + h.entries() + " entries were there when the head was noted."));
-        return new Verification(check.intact, check.read, check.damages);
+        return new Verification(check.intact, check.read, check.damages, check.doubts);
     }
 
     private void walk(Connection connection) {
@@ -102,6 +114,7 @@ public final class StoreCheck {
         }
         try {
             Entry entry = Canon.entry(body);
+            doubts(entry);
             boolean same = entry.sequence() == sequence
                     && entry.item().equals(row.getString(5))
                     && entry.details().serves().equals(row.getString(6))
@@ -111,6 +124,41 @@ public final class StoreCheck {
             return same ? Optional.empty() : Optional.of("is indexed under other values than it holds.");
         } catch (StoreException e) {
             return Optional.of("holds what this program cannot read: " + e.getMessage());
+        }
+    }
+
+    private void doubts(Entry entry) {
+        before.flatMap(b -> Clocks.backwards(b, entry)).ifPresent(this::doubt);
+        if (Plausible.ahead(entry)) {
+            doubt("entry " + entry.sequence() + " is dated " + entry.on() + " and was written down at "
+                    + entry.recorded() + ", before that day had come.");
+        }
+        before = Optional.of(entry);
+    }
+
+    private void doubt(String what) {
+        if (doubts.size() < LISTED) {
+            doubts.add(what);
+        }
+    }
+
+    /** The head of the file says how many pages it has; a file that was cut has fewer. */
+    private void size(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] head = in.readNBytes(HEAD_BYTES);
+            if (head.length == HEAD_BYTES) {
+                ByteBuffer fields = ByteBuffer.wrap(head);
+                long pages = fields.getInt(PAGES_AT) & 0xffff_ffffL;
+                long bytes = pages * Sqlite.PAGE_BYTES;
+                long there = Files.size(file);
+                if (there < bytes) {
+                    found(0, "was cut: it says that it has " + bytes + " bytes, and " + there + " are there.");
+                }
+            } else {
+                found(0, head.length == 0 ? "is empty." : "was cut: not even its head is there.");
+            }
+        } catch (IOException e) {
+            found(0, "cannot be read (" + e.getMessage() + ").");
         }
     }
 

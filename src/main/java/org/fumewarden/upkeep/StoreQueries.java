@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,13 +18,18 @@ final class StoreQueries {
 
     private static final String REGISTERED = "SELECT body FROM entry WHERE serves = 'registration' AND sequence IN "
             + "(SELECT max(sequence) FROM entry WHERE serves = 'registration' GROUP BY item) ORDER BY item";
-    private static final String LAST_DONE = "SELECT on_day, sequence FROM entry e"
-            + " WHERE item = ? AND serves = ? AND result = ?" + HOLDS + "ORDER BY on_day DESC, sequence DESC LIMIT 1";
+    private static final String LAST_DONE =
+            "SELECT on_day, sequence FROM entry e" + " WHERE item = ? AND serves = ? AND result = ? AND on_day <= ?"
+                    + HOLDS + "ORDER BY on_day DESC, sequence DESC LIMIT 1";
     private static final String FIRST_CLOSING =
             "SELECT min(on_day) FROM entry e" + " WHERE item = ? AND result IN ('failed', 'withdrawn')" + HOLDS;
 
+    private static final int LATELY = 500;
+
     private final Path file;
     private final PreparedStatement head;
+    private final PreparedStatement origin;
+    private final PreparedStatement lately;
     private final PreparedStatement one;
     private final PreparedStatement registered;
     private final PreparedStatement allRegistered;
@@ -36,6 +42,10 @@ final class StoreQueries {
     StoreQueries(Path file, Connection connection) throws SQLException {
         this.file = file;
         head = connection.prepareStatement("SELECT sequence, hash FROM entry ORDER BY sequence DESC LIMIT 1");
+        origin = connection.prepareStatement("SELECT hash FROM entry ORDER BY sequence LIMIT 1");
+        lately = connection.prepareStatement(
+                "SELECT body FROM entry WHERE sequence > (SELECT max(sequence) FROM entry) - " + LATELY
+                        + " ORDER BY sequence");
         one = connection.prepareStatement("SELECT body FROM entry WHERE sequence = ?");
         registered = connection.prepareStatement(
                 "SELECT body FROM entry WHERE item = ? AND serves = 'registration' ORDER BY sequence DESC LIMIT 1");
@@ -72,14 +82,32 @@ final class StoreQueries {
         }
     }
 
+    /** The hash of the first entry, which tells one store from another; empty in an empty store. */
+    String origin() throws SQLException {
+        try (ResultSet rows = origin.executeQuery()) {
+            return rows.next() ? HexFormat.of().formatHex(rows.getBytes(1)) : "";
+        }
+    }
+
+    /** The last entries as they were written, the earliest of them first; not more than are soon read. */
+    List<Entry> lately() throws SQLException {
+        return all(lately);
+    }
+
     Optional<Entry> entry(long sequence) throws SQLException {
         one.setLong(1, sequence);
         return first(one);
     }
 
+    /** The item with an id, or with the same id in the composed form in which new ids are kept. */
     Optional<Item> item(String id) throws SQLException {
         registered.setString(1, id);
-        return first(registered).map(StoreQueries::registeredItem);
+        Optional<Entry> found = first(registered);
+        if (found.isEmpty()) {
+            registered.setString(1, Given.composed(id));
+            found = first(registered);
+        }
+        return found.map(StoreQueries::registeredItem);
     }
 
     List<Item> items() throws SQLException {
@@ -88,7 +116,12 @@ final class StoreQueries {
 
     List<Entry> entriesOf(String item) throws SQLException {
         ofItem.setString(1, item);
-        return all(ofItem);
+        List<Entry> found = all(ofItem);
+        if (found.isEmpty()) {
+            ofItem.setString(1, Given.composed(item));
+            found = all(ofItem);
+        }
+        return found;
     }
 
     boolean corrected(long sequence) throws SQLException {
@@ -98,23 +131,24 @@ final class StoreQueries {
         }
     }
 
-    Optional<Latest> latest(String item, String serves) throws SQLException {
-        Optional<Latest> passed = latest(item, serves, Result.PASSED);
-        Optional<Latest> done = latest(item, serves, Result.DONE);
+    Optional<Latest> latest(String item, String serves, LocalDate upTo) throws SQLException {
+        Optional<Latest> passed = latest(item, serves, Result.PASSED, upTo);
+        Optional<Latest> done = latest(item, serves, Result.DONE, upTo);
         if (passed.isPresent() && done.isPresent()) {
             return passed.get().on().isBefore(done.get().on()) ? done : passed;
         }
         return passed.or(() -> done);
     }
 
-    Optional<Latest> failed(String item, String serves) throws SQLException {
-        return latest(item, serves, Result.FAILED);
+    Optional<Latest> failed(String item, String serves, LocalDate upTo) throws SQLException {
+        return latest(item, serves, Result.FAILED, upTo);
     }
 
-    private Optional<Latest> latest(String item, String serves, Result result) throws SQLException {
+    private Optional<Latest> latest(String item, String serves, Result result, LocalDate upTo) throws SQLException {
         lastDone.setString(1, item);
         lastDone.setString(2, serves);
         lastDone.setString(3, result.key());
+        lastDone.setLong(4, upTo.toEpochDay());
         try (ResultSet rows = lastDone.executeQuery()) {
             return rows.next()
                     ? Optional.of(new Latest(LocalDate.ofEpochDay(rows.getLong(1)), rows.getLong(2)))
@@ -163,8 +197,8 @@ final class StoreQueries {
     }
 
     void close() {
-        for (PreparedStatement statement :
-                List.of(head, one, registered, allRegistered, ofItem, lastDone, closing, after, correcting)) {
+        for (PreparedStatement statement : List.of(
+                head, origin, lately, one, registered, allRegistered, ofItem, lastDone, closing, after, correcting)) {
             try {
                 statement.close();
             } catch (SQLException e) {

@@ -9,8 +9,9 @@ import java.util.Optional;
  * @param head where the intact part of the chain ends
  * @param read number of entries that could be read
  * @param damages in the order of the entries; at most twenty
+ * @param doubts what breaks nothing but looks wrong, such as days to come; at most twenty
  */
-public record Verification(Head head, long read, List<Damage> damages) {
+public record Verification(Head head, long read, List<Damage> damages, List<String> doubts) {
     /**
      * One fault.
      *
@@ -25,6 +26,7 @@ public record Verification(Head head, long read, List<Damage> damages) {
 
     public Verification {
         damages = Given.list(damages);
+        doubts = Given.list(doubts);
     }
 
     public boolean intact() {

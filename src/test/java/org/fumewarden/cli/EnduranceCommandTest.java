@@ -170,9 +170,9 @@ final class EnduranceCommandTest {
                 "hours: {0: 9, 2: 7}|hours: {full: 9, 2: 7}|kit.endurance.0.hours.full|must be a clogging stage|such as 2",
                 "ends-at: reserve|ends-at: reserv|kit.endurance.0.ends-at|reserv|reserve",
                 "pack: long, |''|kit.endurance.0|needs pack|pack: long",
-                "battery-charge: 80 %|battery-charge: 120 %|kit.battery-charge|above 100 %|20.9",
+                "battery-charge: 80 %|battery-charge: 120 %|kit.battery-charge|above 100 %|check the number",
                 "battery-energy: 40 Wh|battery-energy: 40 volts|kit.battery-energy|volts|Wh",
-                "battery-age: 1 year|battery-age: -1 year|kit.battery-age|negative|drop the sign",
+                "battery-age: 1 year|battery-age: -1 year|kit.battery-age|negative|check the reading",
                 "battery-age: 1 year|batery-age: 1 year|kit.batery-age|is not a name used here|battery-age"
             })
     void aWrongFigureOfTheUnitNamesItsLine(String good, String bad, String path, String found, String maybe)

@@ -152,9 +152,9 @@ final class ExposureCommandTest {
             delimiter = '|',
             value = {
                 "samples: []|9|empty list|twa: unknown",
-                "samples:<br>  - 0.004 mg/m3<br>  - 0 mg/m3|11|no result above zero|<0.002 mg/m3",
-                "samples:<br>  - 0.004 mg/m3<br>  - <0 mg/m3|11|no result above zero|<0.002 mg/m3",
-                "samples:<br>  - -0.004 mg/m3|10|negative|drop the sign",
+                "samples:<br>  - 0.004 mg/m3<br>  - 0 mg/m3|11|no result above zero|the detection limit that the laboratory states",
+                "samples:<br>  - 0.004 mg/m3<br>  - <0 mg/m3|11|no result above zero|the detection limit that the laboratory states",
+                "samples:<br>  - -0.004 mg/m3|10|negative|check the reading",
                 "samples:<br>  - lots|10|lots|mg/m3",
                 "samples:<br>  - 0.004|10|no unit|mg/m3",
                 "samples:<br>  - {duration: 4 h}|10|no level|duration: 4 h",

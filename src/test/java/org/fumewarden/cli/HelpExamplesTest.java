@@ -46,6 +46,9 @@ class HelpExamplesTest {
         for (String name : List.of("store export", "store import", "store salvage", "store retention", "serve")) {
             ORDER.put(name, List.of(0));
         }
+        for (String name : List.of("store backup", "store restore", "store merge")) {
+            ORDER.put(name, List.of(0));
+        }
         // 3 says that something moves, or is owed: what the examples are there to show.
         ORDER.put("diff", List.of(3));
         ORDER.put("due", List.of(0, 3));
@@ -59,6 +62,9 @@ class HelpExamplesTest {
             "fumewarden advise scenarios/tours/stainless-brackets.yaml --keep kept >/dev/null;"
                     + " fumewarden advise scenarios/tours/stainless-brackets.yaml --set wearer.facial-hair=true"
                     + " --keep kept >/dev/null",
+            "store merge",
+            "fumewarden register unit id=V-1 description=\"belt blower\" --store slipway.db"
+                    + " && fumewarden store export slipway.jsonl --store slipway.db",
             "record",
             "fumewarden register wearer id=W-07 name=\"A welder of the yard\"",
             "log",

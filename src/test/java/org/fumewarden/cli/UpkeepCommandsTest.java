@@ -239,7 +239,7 @@ class UpkeepCommandsTest {
         Path file = folder.resolve("all.jsonl");
         assertEquals(0, run(new StoreCommand(), "export", file.toString()), err.toString());
         assertEquals(2, run(new StoreCommand(), "export", file.toString()));
-        assertTrue(err.toString().contains("exists and is not overwritten"));
+        assertTrue(err.toString().contains("is there already and is not overwritten"));
         byte[] before = Files.readAllBytes(file);
         Files.delete(folder.resolve("log.db"));
         assertEquals(0, run(new StoreCommand(), "import", file.toString()), err.toString());
@@ -259,7 +259,7 @@ class UpkeepCommandsTest {
         assertEquals(3, run(new StoreCommand(), "verify"));
         assertTrue(out.toString().startsWith("Broken. First: entry 3: was changed"), out.toString());
         assertEquals(
-                0,
+                3,
                 run(new StoreCommand(), "salvage", folder.resolve("rest.jsonl").toString()),
                 err.toString());
         assertTrue(out.toString().contains("2 entries saved"), out.toString());

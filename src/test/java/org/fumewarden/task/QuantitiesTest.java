@@ -69,4 +69,60 @@ final class QuantitiesTest {
         assertTrue(Quantities.amount(place, kind).isEmpty());
         assertEquals(1, place.problems().size(), place.problems().toString());
     }
+
+    /**
+     * What is suggested for a number or a unit that is not read is the same quantity. The expected values are converted by hand:
+     * definitions of the litre, the bar, the degree Fahrenheit, the inch and the pound; a percent by volume is 10 000 ppm.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "0,12 mg/m3 | concentration | \"0.12 mg/m3\".",
+                "0,125 mg/m3 | concentration | \"0.125 mg/m3\".",
+                "1,5 ppm | concentration | \"1.5 ppm\".",
+                "1,200 mg/m3 | concentration | \"1.200 mg/m3\" when the comma parts decimals, \"1200 mg/m3\" when it parts thousands.",
+                "1,234.5 ug/m3 | concentration | \"1234.5 ug/m3\".",
+                "1.234,5 ug/m3 | concentration | \"1234.5 ug/m3\".",
+                "1.234.567 ug/m3 | concentration | \"1234567 ug/m3\".",
+                "1'200 ppm | concentration | \"1200 ppm\".",
+                "1 200 ppm | concentration | \"1200 ppm\".",
+                "0,5 g/m3 | concentration | \"500 mg/m3\".",
+                "0.5 g/m3 | concentration | \"500 mg/m3\".",
+                "2 mg/l | concentration | \"2000 mg/m3\".",
+                "2 mg/L | concentration | \"2000 mg/m3\".",
+                "3 µg/l | concentration | \"3 mg/m3\".",
+                "700 ng/m3 | concentration | \"0.7 ug/m3\".",
+                "0.5 % | concentration | \"5000 ppm\" when the percentage is by volume.",
+                "0,5 % | concentration | \"5000 ppm\" when the percentage is by volume.",
+                "7 barleycorns | concentration | convert it to one of these units: mg/m3, ug/m3, ppm, ppb.",
+                "7 | concentration | add the unit, one of mg/m3, ug/m3, ppm, ppb.",
+                "1 bar | pressure | \"100 kPa\".",
+                "68 F | temperature | \"20 C\".",
+                "293.15 K | temperature | \"20 C\".",
+                "-4 °F | temperature | \"-20 C\".",
+                "6 in | length | \"152.4 mm\".",
+                "3 l/s | flow | \"180 l/min\".",
+                "2 lb | mass | \"907.18474 g\".",
+                "20,9 % | percent | \"20.9 %\".",
+                "209000 ppm | percent | \"20.9 %\".",
+            })
+    void aSuggestionIsTheSameQuantity(String text, String kind, String maybe) {
+        Located place = YamlFiles.parse("f", "v: \"" + text + "\"").entries().get("v");
+        boolean read = kind.equals("concentration")
+                ? Quantities.level(place).isPresent()
+                : Quantities.amount(place, kind).isPresent();
+        assertTrue(!read && place.problems().size() == 1, place.problems().toString());
+        assertEquals(maybe, place.problems().get(0).maybe());
+    }
+
+    /** Where no quantity can be read, none is suggested: the form is shown and the reader's own number asked for. */
+    @ParameterizedTest
+    @CsvSource({"5;2 mg/m3", "five mg/m3", "'1,2,3 ppm'", "1e99 ppm", "-0.5 mg/m3"})
+    void nothingReadNothingSuggested(String text) {
+        Located place = YamlFiles.parse("f", "v: \"" + text + "\"").entries().get("v");
+        assertTrue(Quantities.level(place).isEmpty());
+        String maybe = place.problems().get(0).maybe();
+        assertTrue(maybe.startsWith("write your own number") || maybe.startsWith("check "), maybe);
+    }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /** A small yard in Tarn Haven. */
 final class Samples {
-    static final Instant NOW = Instant.parse("2026-03-02T09:00:00Z");
+    static final Instant NOW = Instant.parse("2029-01-02T09:00:00Z");
 
     private Samples() {}
 

@@ -53,6 +53,10 @@ public final class DueSheet {
         } else {
             blocks.add(new Sheet.Table(COLUMNS, rows(report)));
         }
+        if (!report.doubts().isEmpty()) {
+            blocks.add(new Sheet.Heading("The log itself looks wrong: correct these entries"));
+            blocks.add(new Sheet.Points(report.doubts()));
+        }
         if (!report.unsettled().isEmpty()) {
             blocks.add(new Sheet.Heading("Cannot be said until it is recorded"));
             blocks.add(new Sheet.Points(

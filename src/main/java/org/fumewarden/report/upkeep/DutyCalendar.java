@@ -3,7 +3,6 @@ package org.fumewarden.report.upkeep;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import net.fortuna.ical4j.model.Calendar;
@@ -50,18 +49,18 @@ public final class DutyCalendar {
         calendar.add(new ProdId("-//Fumewarden//Upkeep//EN"));
         calendar.add(ImmutableVersion.VERSION_2_0);
         for (Owing owing : report.owings()) {
-            calendar.add(todo(owing, report.on(), stamp));
+            calendar.add(todo(owing, report, stamp));
         }
         return Folding.fold(calendar.toString());
     }
 
-    private static VToDo todo(Owing owing, LocalDate on, Instant stamp) {
+    private static VToDo todo(Owing owing, DueReport report, Instant stamp) {
         VToDo todo = new VToDo(false);
-        todo.add(new Uid(identifier(owing)));
+        todo.add(new Uid(identifier(owing, report.origin())));
         todo.add(new DtStamp(stamp));
         todo.add(new Summary(
                 clean(owing.item() + ": " + owing.doneBy().replace('/', ' ') + " (" + owing.label() + ")")));
-        todo.add(new Due<>(owing.due().orElse(on)));
+        todo.add(new Due<>(owing.due().orElse(report.on())));
         todo.add(new Description(clean(description(owing))));
         todo.add(new Categories(owing.kind().key()));
         todo.add(new Priority(
@@ -97,8 +96,9 @@ public final class DutyCalendar {
         return text.replaceAll("[\\p{Cntrl}&&[^\\n]]", " ");
     }
 
-    private static String identifier(Owing owing) {
-        String key = owing.kind().key() + "\n" + owing.item() + "\n" + owing.doneBy();
+    /** The same for the same deed of the same store, and another in every other store: two sites fit into one calendar. */
+    private static String identifier(Owing owing, String origin) {
+        String key = origin + "\n" + owing.kind().key() + "\n" + owing.item() + "\n" + owing.doneBy();
         return UUID.nameUUIDFromBytes(key.getBytes(StandardCharsets.UTF_8)) + "@fumewarden.invalid";
     }
 }
