@@ -17,6 +17,7 @@ public sealed interface Row extends Fact
                 Lever,
                 Limit,
                 Member,
+                PublishedExposure,
                 QuantityRange,
                 Term,
                 Threshold {
