@@ -5,16 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.fumewarden.assessment.PublishedLevels.Joined;
 import org.fumewarden.exposure.Prior;
 import org.fumewarden.exposure.Screening;
 import org.fumewarden.exposure.Spread;
-import org.fumewarden.exposure.TimeWeightedAverage;
-import org.fumewarden.exposure.TwoZoneRoom;
 import org.fumewarden.model.Agent;
-import org.fumewarden.model.Answer;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.PublishedExposure;
 import org.fumewarden.model.QuantityRange;
@@ -30,20 +28,16 @@ import org.fumewarden.task.Task;
  * field studies that give both. Where nothing published is held there is no estimate.
  */
 public final class RoomEstimate {
-    private static final double MINUTES = 60;
-    private static final double PERCENT = 100;
-    private static final double MILLIGRAMS = 1000;
-    private static final double SECONDS = 60;
     private static final String ANY = "any";
 
-    private final Task task;
+    private final Answers answers;
     private final Figures figures;
     private final PublishedLevels published;
     private final List<String> lacks = new ArrayList<>();
     private final List<String> steps = new ArrayList<>();
 
     private RoomEstimate(Task task, Figures figures) {
-        this.task = task;
+        this.answers = new Answers(task);
         this.figures = figures;
         this.published = new PublishedLevels(figures);
     }
@@ -89,7 +83,7 @@ public final class RoomEstimate {
         Optional<Joined> fume = enclosed ? published.enclosedFume(process.get()) : published.fume(process.get());
         Optional<Joined> level = agent.equals(PublishedLevels.FUME)
                 ? fume
-                : published.agent(fume, process.get(), agent, answer("consumable"));
+                : published.agent(fume, process.get(), agent, answers.word("consumable"));
         if (level.isEmpty()) {
             lack(agent, process.get(), fume.isPresent());
             return new Result(Optional.empty(), lacks, unit);
@@ -104,12 +98,12 @@ public final class RoomEstimate {
         } else if (!fume) {
             lacks.add("No estimate is offered for the process " + process
                     + ": no published exposure and no fume rate is held. Measure it.");
-        } else if (answer("consumable").isEmpty()) {
+        } else if (answers.word("consumable").isEmpty()) {
             lacks.add("No published exposure to " + agent + " is held for the process " + process
                     + ". Name the wire or electrode in estimate.consumable, or measure.");
         } else {
             lacks.add("No emission of " + agent + " is held for "
-                    + answer("consumable").orElse("?") + " with the process " + process
+                    + answers.word("consumable").orElse("?") + " with the process " + process
                     + ". Correct estimate.consumable, or measure.");
         }
     }
@@ -119,11 +113,9 @@ public final class RoomEstimate {
         boolean enclosed = place.equals("enclosed");
         boolean gas = gas(agent);
         from(level, agent, process);
-        Spread room = gas ? Spread.exactly(1) : room(place);
-        Spread arc = arc(process);
-        Spread use = gas ? Spread.exactly(1) : use(process);
-        Spread extraction = gas ? Spread.exactly(1) : extraction();
-        Spread all = room.times(arc).times(use).times(extraction);
+        RoomRatio ratio = new RoomRatio(answers, published, steps, lacks);
+        // Field studies of room and extraction are of fume; a gas is moved by the arc time alone.
+        Spread all = gas ? ratio.arc(process) : ratio.all(place, process);
         if (!lacks.isEmpty()) {
             return Optional.empty();
         }
@@ -131,7 +123,7 @@ public final class RoomEstimate {
         double unsure = Math.sqrt(
                 level.variance() + published.variance("study-spread") + all.deviationLog() * all.deviationLog());
         OptionalDouble floor = OptionalDouble.empty();
-        if (enclosed && !gas && amount("air-changes").isEmpty()) {
+        if (enclosed && !gas && answers.amount("air-changes").isEmpty()) {
             double share = agent.equals(PublishedLevels.FUME)
                     ? 1
                     : Math.exp(level.log() - fume.orElse(level).log());
@@ -148,7 +140,7 @@ public final class RoomEstimate {
                 daily,
                 floor,
                 unit.symbol(),
-                provenance(level, all.median()),
+                provenance(level, gas ? Optional.empty() : fume, all.median()),
                 steps));
     }
 
@@ -177,119 +169,25 @@ public final class RoomEstimate {
                 + parts[parts.length - 1];
     }
 
-    private static String provenance(Joined level, double by) {
-        int n = level.studies().size();
-        String from = n == 0
-                ? "From other processes, since no published study of this one is held"
-                : "From " + n + " published " + (n == 1 ? "study" : "studies") + " of this process ("
-                        + new TreeSet<>(level.studies())
-                                .stream().map(RoomEstimate::name).collect(Collectors.joining(", "))
-                        + ")";
+    private static String provenance(Joined level, Optional<Joined> fume, double by) {
+        Set<String> own = level.studies();
+        Set<String> ofFume = fume.map(Joined::studies).orElse(Set.of());
+        String from = !own.isEmpty()
+                ? "From " + studies(own) + " of this process"
+                : !ofFume.isEmpty()
+                        ? "From the fume in " + studies(ofFume) + " of this process and the share of this agent in it"
+                        : "From other processes, since no published study of this one is held";
         return from + ", moved by your room, arc time and extraction (times " + Words.number(by) + ").";
     }
 
-    /** The room of the task over the usual one of such a place, by the air at the arc. */
-    private Spread room(String place) {
-        if (place.equals("outdoors")) {
-            double ratio = published.figure("outdoors-over-indoors");
-            steps.add("Outdoors over indoors: times " + Words.number(ratio) + ".");
-            return Spread.exactly(ratio);
-        }
-        OptionalDouble volume = amount("room-volume");
-        OptionalDouble changes = amount("air-changes");
-        Optional<String> movement = answer("air-movement").filter(m -> !m.equals("unknown"));
-        if (volume.isEmpty() && changes.isEmpty() && movement.isEmpty()) {
-            return Spread.exactly(1);
-        }
-        double usualVolume = middle("volume", place);
-        double usualChanges = middle("air-changes", place);
-        double usual = near(usualVolume, usualChanges, middle("exchange", "unknown"));
-        double here = near(
-                volume.orElse(usualVolume),
-                changes.orElse(usualChanges),
-                middle("exchange", movement.orElse("unknown")));
-        if (!lacks.isEmpty()) {
-            return Spread.exactly(1);
-        }
-        double ratio = Math.max(here / usual, published.figure("least-room-ratio"));
-        steps.add("This room over the usual one: times " + Words.number(ratio) + ".");
-        return Spread.exactly(ratio);
-    }
-
-    /** The average at the arc over the task, for one unit of fume per minute. */
-    private double near(double volume, double changes, double exchange) {
-        double radius = middle("near-radius", ANY);
-        double near = new TwoZoneRoom.HalfSphere(radius, 1).volume();
-        if (!(volume > near) || !(changes >= 0)) {
-            lacks.add("A room of " + Words.number(volume) + " m3 with " + Words.number(changes)
-                    + " air changes an hour is not possible. Correct estimate.room-volume or estimate.air-changes.");
-            return 1;
-        }
-        double minutes = amount("time-on-task").orElse(TimeWeightedAverage.EIGHT_HOURS);
-        return new TwoZoneRoom(1, changes * volume / MINUTES, exchange, near, volume - near)
-                .average(Math.max(minutes, 1), TwoZoneRoom.Fields.CLEAN)
-                .near();
-    }
-
-    private double middle(String quantity, String of) {
-        return published
-                .range(quantity, of, ANY)
-                .map(PublishedLevels::middle)
-                .map(Math::exp)
-                .orElseThrow(() -> new IllegalStateException("No row for " + quantity + " of " + of + "."));
-    }
-
-    private Spread arc(String process) {
-        OptionalDouble given = amount("arc-time");
-        if (given.isEmpty()) {
-            return Spread.exactly(1);
-        }
-        if (given.getAsDouble() <= 0) {
-            lacks.add("The arc burns for 0 % of the time. Leave estimate.arc-time out.");
-            return Spread.exactly(1);
-        }
-        double ratio = given.getAsDouble() / PERCENT / Math.exp(PublishedLevels.middle(published.arc(process)));
-        steps.add("Arc time over the usual one: times " + Words.number(ratio) + ".");
-        return Spread.exactly(ratio);
-    }
-
-    /** The fume of the wire that melts here over the usual rate of the process. */
-    private Spread use(String process) {
-        OptionalDouble rate = amount("consumable-rate");
-        if (rate.isEmpty()) {
-            return Spread.exactly(1);
-        }
-        Optional<QuantityRange> content = answer("consumable").flatMap(c -> published
-                .range("fume-per-consumable", c, answer("process").orElse(process))
-                .or(() -> published.range("fume-per-consumable", c, process)));
-        Optional<QuantityRange> usual = published.range("fume-rate", process, ANY);
-        if (content.isEmpty() || usual.isEmpty()) {
-            lacks.add("The use of consumable is given, but no fume of it is held. Answer estimate.consumable, or leave"
-                    + " estimate.consumable-rate out.");
-            return Spread.exactly(1);
-        }
-        double here = content.get().high().doubleValue() * rate.getAsDouble() * MILLIGRAMS / MINUTES / SECONDS;
-        double ratio = here / Math.exp(PublishedLevels.middle(usual.get()));
-        steps.add("Wire or electrode melted here over the usual fume rate: times " + Words.number(ratio) + ".");
-        return Spread.exactly(ratio);
-    }
-
-    private Spread extraction() {
-        return answer("extraction")
-                .flatMap(word -> published.range("extraction-left", word, ANY))
-                .map(r -> {
-                    Spread left = Spread.between(r.low().doubleValue(), r.high().doubleValue());
-                    steps.add("Extraction leaves " + r.low().toPlainString() + " to "
-                            + r.high().toPlainString() + " in field studies: times " + Words.number(left.median())
-                            + ".");
-                    return left;
-                })
-                .orElse(Spread.exactly(1));
+    private static String studies(Set<String> found) {
+        return found.size() + " published " + (found.size() == 1 ? "study" : "studies") + " ("
+                + new TreeSet<>(found).stream().map(RoomEstimate::name).collect(Collectors.joining(", ")) + ")";
     }
 
     /** The process whose studies stand for this one, where its own are of other metals. */
     private String kin(String process) {
-        Optional<String> metal = answer("base-metal");
+        Optional<String> metal = answers.word("base-metal");
         boolean own = metal.isEmpty()
                 || figures.all(PublishedExposure.class)
                         .anyMatch(r -> r.process().equals(process)
@@ -310,21 +208,10 @@ public final class RoomEstimate {
     }
 
     private Optional<String> needed(String question, String path) {
-        Optional<String> found = answer(question);
+        Optional<String> found = answers.word(question);
         if (found.isEmpty()) {
             lacks.add("Without an answer to " + path + " there is no estimate. Give it, or measure.");
         }
         return found;
-    }
-
-    private Optional<String> answer(String question) {
-        return task.inputs().stream()
-                .filter(i -> i instanceof Answer a && a.question().equals(question))
-                .map(i -> ((Answer) i).value())
-                .findFirst();
-    }
-
-    private OptionalDouble amount(String question) {
-        return ShiftAssessment.amount(task, question);
     }
 }
