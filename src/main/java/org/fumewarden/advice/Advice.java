@@ -21,6 +21,7 @@ public record Advice(
         LocalDate on,
         Status status,
         RequiredFactor requiredFactor,
+        List<AccountLine> accounts,
         List<Respirator> respirators,
         Optional<UnitInHand> unit,
         List<Reason> stops,

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Concentrations;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Limit;
@@ -36,6 +37,7 @@ public final class Figures {
             this.rows.computeIfAbsent(row.getClass(), kind -> new ArrayList<>()).add(row);
         }
         all(Limit.class).forEach(l -> unitsOf(l.agent()).add(l.unit()));
+        all(Benchmark.class).forEach(b -> unitsOf(b.agent()).add(b.unit()));
         all(DangerLevel.class).forEach(d -> unitsOf(d.agent()).add(d.unit()));
     }
 

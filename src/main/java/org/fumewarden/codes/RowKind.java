@@ -10,6 +10,7 @@ import org.fumewarden.model.Agent;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Band;
+import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.BreathingRate;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.DangerLevel;
@@ -23,6 +24,7 @@ import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.PublishedExposure;
+import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
@@ -34,6 +36,7 @@ enum RowKind {
     AGENTS("agents", RowKind::agent),
     FACTORS("factors", RowKind::factor),
     BANDS("bands", RowKind::band),
+    BENCHMARKS("benchmarks", RowKind::benchmark),
     CLAUSES("clauses", RowKind::clause),
     DANGER_LEVELS("danger-levels", RowKind::danger),
     EQUIPMENT("equipment", RowKind::equipment),
@@ -44,6 +47,7 @@ enum RowKind {
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
     PUBLISHED_EXPOSURES("published-exposures", RowKind::published),
+    PUBLISHED_HIGHS("published-highs", RowKind::publishedHigh),
     RANGES("ranges", RowKind::range),
     SHADES("shades", RowKind::shade),
     TERMS("terms", RowKind::term),
@@ -94,6 +98,15 @@ enum RowKind {
         String upTo = row.text("up-to");
         return List.of(new Band(
                 row.ref(band + "/" + upTo), band, row.number("over"), row.number("up-to"), row.number("value")));
+    }
+
+    private static List<Row> benchmark(RowReader row) {
+        String reason = row.text("reason");
+        return limit(row).stream()
+                .map(l -> (Limit) l)
+                .map(l -> (Row)
+                        new Benchmark(l.ref(), l.agent(), l.averaging(), l.value(), l.unit(), l.fraction(), reason))
+                .toList();
     }
 
     private static List<Row> clause(RowReader row) {
@@ -217,6 +230,16 @@ enum RowKind {
                 row.amount("deviation"),
                 row.unit("unit"),
                 row.text("sampler")));
+    }
+
+    private static List<Row> publishedHigh(RowReader row) {
+        String agent = row.text("agent");
+        String process = row.text("process");
+        String metal = row.text("metal", "any");
+        List<String> places = row.words("places");
+        String key = process + "/" + metal + "/" + String.join("+", places) + "/" + agent;
+        return List.of(
+                new PublishedHigh(row.ref(key), agent, process, metal, places, row.amount("high"), row.unit("unit")));
     }
 
     private static List<Row> range(RowReader row) {

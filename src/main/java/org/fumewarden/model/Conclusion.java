@@ -2,10 +2,14 @@ package org.fumewarden.model;
 
 /** Something that a rule has concluded. */
 public sealed interface Conclusion extends Fact
-        permits Bar,
+        permits Account,
+                Bar,
+                Bound,
+                ByChoice,
                 Caution,
                 Condition,
                 Control,
+                Cover,
                 Demand,
                 Doubt,
                 FactorInForce,

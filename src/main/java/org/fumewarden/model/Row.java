@@ -5,6 +5,7 @@ public sealed interface Row extends Fact
         permits Agent,
                 AssignedFactor,
                 Band,
+                Benchmark,
                 BreathingRate,
                 ClauseFor,
                 DangerLevel,
@@ -18,6 +19,7 @@ public sealed interface Row extends Fact
                 Limit,
                 Member,
                 PublishedExposure,
+                PublishedHigh,
                 QuantityRange,
                 Term,
                 Threshold {

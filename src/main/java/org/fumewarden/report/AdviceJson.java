@@ -74,6 +74,7 @@ public final class AdviceJson {
         json.writeStartObject();
         head(FORMAT, advice, json);
         factor(advice.requiredFactor(), json);
+        AccountJson.write(advice, json);
         json.writeArrayFieldStart("respirators");
         for (Respirator respirator : advice.respirators()) {
             respirator(respirator, json);

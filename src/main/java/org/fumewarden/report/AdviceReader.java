@@ -64,6 +64,7 @@ public final class AdviceReader {
                 LocalDate.parse(text(node, "on")),
                 named(Status.values(), Status::key, text(node, "status")),
                 factor(node.path("required-factor")),
+                list(node.path("accounts"), AccountJson::read),
                 list(node.path("respirators"), AdviceReader::respirator),
                 Optional.of(node.path("unit")).filter(JsonNode::isObject).map(AdviceReader::unit),
                 reasons(node, "stops"),
@@ -153,7 +154,7 @@ public final class AdviceReader {
                         confidence(r)));
     }
 
-    private static Confidence confidence(JsonNode node) {
+    static Confidence confidence(JsonNode node) {
         return named(Confidence.values(), Confidence::key, text(node, "confidence"));
     }
 
