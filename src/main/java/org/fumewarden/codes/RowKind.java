@@ -24,6 +24,7 @@ import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.NoneListed;
+import org.fumewarden.model.PublishedExposure;
 import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
@@ -46,6 +47,7 @@ enum RowKind {
     LEVERS("levers", RowKind::lever),
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
+    PUBLISHED_EXPOSURES("published-exposures", RowKind::published),
     PUBLISHED_HIGHS("published-highs", RowKind::publishedHigh),
     NONE_LISTED("none-listed", RowKind::noneListed),
     RANGES("ranges", RowKind::range),
@@ -213,6 +215,24 @@ enum RowKind {
         return row.words("items").stream()
                 .map(item -> (Row) new Member(row.ref(set + "/" + item), set, item))
                 .toList();
+    }
+
+    private static List<Row> published(RowReader row) {
+        String id = row.text("id");
+        return List.of(new PublishedExposure(
+                row.ref(id),
+                id,
+                row.text("study"),
+                row.text("process"),
+                row.text("metal"),
+                row.text("place"),
+                row.text("extraction"),
+                row.text("agent"),
+                row.text("consumable", "none"),
+                row.amount("centre"),
+                row.amount("deviation"),
+                row.unit("unit"),
+                row.text("sampler")));
     }
 
     private static List<Row> publishedHigh(RowReader row) {

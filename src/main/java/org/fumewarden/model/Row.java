@@ -19,6 +19,7 @@ public sealed interface Row extends Fact
                 Limit,
                 Member,
                 NoneListed,
+                PublishedExposure,
                 PublishedHigh,
                 QuantityRange,
                 Term,
