@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.fumewarden.report.AdviceTree;
 
 /** Compares kept advice with the advice that the rules give now. */
 public final class Replay {
@@ -90,7 +91,7 @@ public final class Replay {
 
     private static Map<String, String> sentences(JsonNode advice) {
         Map<String, String> rules = new TreeMap<>();
-        for (JsonNode step : advice.path("trail").path("steps")) {
+        for (JsonNode step : AdviceTree.opened(advice).path("trail").path("steps")) {
             rules.merge(
                     step.path("rule").asText(),
                     step.path("says").asText(),
@@ -101,7 +102,7 @@ public final class Replay {
 
     private static Map<String, String> rows(JsonNode advice) {
         Map<String, String> rows = new TreeMap<>();
-        for (JsonNode step : advice.path("trail").path("steps")) {
+        for (JsonNode step : AdviceTree.opened(advice).path("trail").path("steps")) {
             Iterator<JsonNode> premises = step.path("premises").elements();
             while (premises.hasNext()) {
                 JsonNode premise = premises.next();

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Row;
@@ -16,15 +17,22 @@ public final class CodeBook {
     private final CodeCard card;
     private final List<TableFile> tables;
     private final Vocabulary vocabulary;
+    private final Map<String, Document> documents;
     private final String revision;
     private final List<String> folders;
 
     private CodeBook(
-            CodeCard card, List<String> folders, List<TableFile> tables, Vocabulary vocabulary, String revision) {
+            CodeCard card,
+            List<String> folders,
+            List<TableFile> tables,
+            Vocabulary vocabulary,
+            Map<String, Document> documents,
+            String revision) {
         this.card = card;
         this.folders = folders;
         this.tables = tables;
         this.vocabulary = vocabulary;
+        this.documents = documents;
         this.revision = revision;
     }
 
@@ -88,7 +96,9 @@ public final class CodeBook {
         problems.addAll(root.problems());
         List<String> folders = folders(card);
         List<TableFile> tables = new ArrayList<>();
+        Map<String, Document> documents = new TreeMap<>();
         for (String part : folders) {
+            documents.putAll(Document.listed(folder, part));
             for (String name : folder.names(part + "/tables/", ".yaml")) {
                 Located table = folder.located(name);
                 tables.add(new TableReader(folder.origin() + "/" + name, table).read());
@@ -98,7 +108,8 @@ public final class CodeBook {
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
-        return new CodeBook(card, folders, List.copyOf(tables), vocabulary(tables), folder.revision(folders));
+        return new CodeBook(
+                card, folders, List.copyOf(tables), vocabulary(tables), documents, folder.revision(folders));
     }
 
     /** Complains about a borrowed folder that is not there: it would look like a code without rules and limits. */
@@ -173,6 +184,16 @@ public final class CodeBook {
 
     public Vocabulary vocabulary() {
         return vocabulary;
+    }
+
+    /** The documents that rules and tables cite, by id. */
+    public Map<String, Document> documents() {
+        return documents;
+    }
+
+    /** The edition of a document as the list of documents has it. */
+    public String edition(String source) {
+        return documents.containsKey(source) ? documents.get(source).edition() : "not stated";
     }
 
     /** The revision of the files behind this book. */

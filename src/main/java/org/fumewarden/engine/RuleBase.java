@@ -86,7 +86,7 @@ public final class RuleBase {
 
     /** The rows in force on a day, with what the engine knows of them. */
     RowsInForce rows(LocalDate day) {
-        return rows.of(day, d -> new RowsInForce(book.rows(d)));
+        return rows.of(day, d -> new RowsInForce(book.rows(d), book::edition));
     }
 
     /** Words for facts in the vocabulary of the code. */
@@ -98,7 +98,10 @@ public final class RuleBase {
     public Map<String, RuleCard> cards() {
         Map<String, RuleCard> cards = new TreeMap<>();
         for (Phase phase : phases()) {
-            rules(phase).spoken().values().forEach(rule -> cards.put(rule.card().id(), rule.card()));
+            rules(phase)
+                    .spoken()
+                    .values()
+                    .forEach(rule -> cards.put(rule.card().id(), rule.card().withEdition(book::edition)));
         }
         return cards;
     }

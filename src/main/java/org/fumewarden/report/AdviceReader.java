@@ -42,13 +42,14 @@ public final class AdviceReader {
         try {
             JsonNode root = MAPPER.readTree(YamlFiles.bytes(file, LARGEST));
             JsonNode advice = root.has("advice") ? root.get("advice") : root;
-            if (advice.path("format").asText().equals(AdviceJson.FORMAT)) {
-                return advice(advice);
+            if (AdviceTree.readable(advice)) {
+                return advice(AdviceTree.opened(advice));
             }
         } catch (IOException e) {
             throw problem(file, "is not JSON.");
         }
-        throw problem(file, "holds no advice in the format " + AdviceJson.FORMAT + ".");
+        throw problem(
+                file, "holds no advice in the format " + AdviceJson.FORMAT + " or " + AdviceTree.SPELLED_OUT + ".");
     }
 
     private static InputException problem(Path file, String message) {

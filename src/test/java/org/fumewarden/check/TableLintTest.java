@@ -72,7 +72,7 @@ final class TableLintTest {
     }
 
     private static List<Problem> lint(Path rules) {
-        return RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("docs/sources.yaml"));
+        return RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("rules/shared/sources.yaml"));
     }
 
     private static String text(List<Problem> problems) {

@@ -150,7 +150,7 @@ final class EngineTest {
     }
 
     private static String withoutRevision(String json) {
-        return json.replaceAll("\"revision\" : \"[0-9a-f]+\"", "");
+        return json.replaceAll("\"revision\":\"[0-9a-f]+\"", "");
     }
 
     private static List<String> fired(Advice advice) {

@@ -13,7 +13,7 @@ import org.fumewarden.model.Confidence;
 /** Writes sentences of rules with the rule, clause and edition behind them, and the mark of what was not verified. */
 public final class Citations {
     private static final int MANY = 3;
-    private static final String UNSTATED = "see docs/sources.yaml";
+    private static final String UNSTATED = "not stated";
 
     private final Markup out;
     private final Words words;
