@@ -37,7 +37,6 @@ public record Reason(
         return List.copyOf(reasons);
     }
 
-
     /** The reason that a step gives. */
     public static Reason of(Step step) {
         return new Reason(

@@ -42,7 +42,11 @@ record Absence(List<Missing> missing) {
             if (group.isNot()) {
                 List<Missing> missing = new ArrayList<>();
                 patterns(group, missing);
-                into.add(new Absence(List.copyOf(missing)));
+                // That one of several is there is compiled as that not all of them are missing: nothing is missing
+                // then.
+                if (!missing.isEmpty()) {
+                    into.add(new Absence(List.copyOf(missing)));
+                }
             } else {
                 group.getChildren().forEach(child -> find(child, into));
             }

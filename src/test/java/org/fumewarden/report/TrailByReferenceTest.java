@@ -62,7 +62,8 @@ final class TrailByReferenceTest {
 
     @Test
     void halfOfTheToursAreTypicalAndNoneIsLarge() {
-        List<Integer> sizes = TOURS.values().stream().map(TrailByReferenceTest::size).sorted().toList();
+        List<Integer> sizes =
+                TOURS.values().stream().map(TrailByReferenceTest::size).sorted().toList();
         assertTrue(sizes.get(sizes.size() / 2) <= TYPICAL, "sizes: " + sizes);
         assertTrue(sizes.get(sizes.size() - 1) <= LARGEST, "sizes: " + sizes);
     }
@@ -96,15 +97,21 @@ final class TrailByReferenceTest {
                 assertEquals(step.says(), opened.path("says").asText());
                 assertEquals(step.phase(), opened.path("phase").asText());
                 assertEquals(
-                        step.confidence().key(), opened.path("overall-confidence").asText(), step.id());
+                        step.confidence().key(),
+                        opened.path("overall-confidence").asText(),
+                        step.id());
                 assertEquals(step.citation().edition(), opened.path("edition").asText());
                 assertEquals(
-                        step.premises().stream().map(p -> p.kind() + " " + p.address()).toList(), addresses(opened));
+                        step.premises().stream()
+                                .map(p -> p.kind() + " " + p.address())
+                                .toList(),
+                        addresses(opened));
             }
             Set<String> facts = new HashSet<>();
             for (JsonNode group : written.path("trail").path("facts")) {
-                group.path("facts").forEach(f -> assertTrue(
-                        facts.add(group.path("kind") + " " + group.path("table") + " " + f), f.toString()));
+                group.path("facts")
+                        .forEach(f -> assertTrue(
+                                facts.add(group.path("kind") + " " + group.path("table") + " " + f), f.toString()));
             }
         }
     }
@@ -166,7 +173,8 @@ final class TrailByReferenceTest {
                 assertFalse(step.citation().edition().startsWith("see "), step.rule());
                 assertFalse(step.citation().edition().isEmpty(), step.rule());
                 for (Premise premise : step.premises()) {
-                    assertFalse(premise.words().matches(".*\\b[a-z]+[A-Z].*=.*|[A-Z][a-z]+[A-Z]\\w*: .*"), premise.words());
+                    assertFalse(
+                            premise.words().matches(".*\\b[a-z]+[A-Z].*=.*|[A-Z][a-z]+[A-Z]\\w*: .*"), premise.words());
                     assertFalse(
                             !premise.kind().equals("step") && premise.words().contains("{"), premise.words());
                 }
