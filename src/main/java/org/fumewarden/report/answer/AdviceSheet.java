@@ -6,9 +6,14 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.AdviceJson;
@@ -38,33 +43,55 @@ public final class AdviceSheet {
      */
     public static Sheet of(Bench bench, Advice advice, Words words, boolean detail) {
         RuleBase base = bench.advisor(bench.code()).base();
-        List<Row> rows = base.rowsOn(advice.on());
-        Spoken spoken = new Spoken(base.book().vocabulary(), words);
+        if (words.ofRuleBase()) {
+            Spoken spoken = new Spoken(base.book().vocabulary(), words, Set.of());
+            return sheet(bench, advice, advice, spoken, detail);
+        }
+        Tongue tongue = base.book().tongue(words.language());
+        RuleBase speaking = base.speaking(tongue, words.names());
+        Advice said = new Advisor(speaking).advise(bench.task(bench.code(), Map.of()));
+        Spoken spoken = new Spoken(
+                speaking.book().vocabulary(), words, tongue.sentences().keySet());
+        return sheet(bench, advice, said, spoken, detail);
+    }
+
+    /** Says at the top how many sentences are not in the language of the sheet. */
+    private static Sheet sheet(Bench bench, Advice advice, Advice said, Spoken spoken, boolean detail) {
+        List<Row> rows = bench.advisor(bench.code()).base().rowsOn(advice.on());
+        List<Part> page = parts(said, number(advice), rows, spoken);
+        List<Part> annex = detail
+                ? new Annex(said, rows, spoken).write(SamplePart.of(bench, advice, spoken.words()))
+                : List.of();
+        long foreign = Stream.concat(page.stream(), annex.stream())
+                .flatMap(p -> p.lines().stream())
+                .filter(l -> l instanceof Line.Says says && !says.language().isEmpty())
+                .count();
+        String under = spoken.say(
+                "sheet.under",
+                spoken.say("sheet.kind"),
+                advice.codeUsed().id(),
+                spoken.words().sayOr("code." + advice.codeUsed().id(), advice.codeUsed().name()),
+                spoken.day(advice.on()));
         return new Sheet(
-                words.say("sheet.kind"),
+                spoken.say("sheet.kind"),
                 advice.title(),
-                words.say(
-                        "sheet.under",
-                        words.say("sheet.kind"),
-                        advice.codeUsed().id(),
-                        advice.codeUsed().name(),
-                        spoken.day(advice.on())),
+                under + (foreign == 0 ? "" : ". " + spoken.say("sheet.untranslated.some", foreign)),
                 advice.status().key(),
-                parts(advice, rows, spoken),
-                detail ? new Annex(advice, rows, spoken).write(SamplePart.of(bench, advice, words)) : List.of(),
-                words.say("closing"),
-                words.language());
+                page,
+                annex,
+                spoken.say("closing"),
+                spoken.words().language());
     }
 
     /** The parts in the order of the page. Those that must not be cut take their room first; the others share what is left. */
-    private static List<Part> parts(Advice advice, List<Row> rows, Spoken spoken) {
+    private static List<Part> parts(Advice advice, String number, List<Row> rows, Spoken spoken) {
         ActsPart acts = new ActsPart(advice, rows, spoken);
         Part state = new StatePart(advice, spoken).write();
         Part wear = new WearPart(advice, spoken).write();
         Optional<Part> now = acts.write("do-now", Sign.ACT);
         Optional<Part> leave = acts.write("leave", Sign.LEAVE);
         Optional<Part> open = new OpenPart(advice, spoken).write();
-        Part issue = new IssuePart(advice, number(advice), spoken).write();
+        Part issue = new IssuePart(advice, number, spoken).write();
         int room = ROOM - TextForm.height(state) - TextForm.height(wear) - TextForm.height(issue);
         for (Optional<Part> kept : List.of(now, leave, open)) {
             room -= kept.map(TextForm::height).orElse(0);

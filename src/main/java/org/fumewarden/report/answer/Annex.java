@@ -76,7 +76,7 @@ final class Annex {
         List<Line> lines = new ArrayList<>();
         byRule.values().forEach(same -> {
             if (same.size() < MANY) {
-                same.forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r.says(), notes.of(r))));
+                same.forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, notes.of(r))));
                 return;
             }
             String others = same.stream()
@@ -85,8 +85,9 @@ final class Annex {
                     .distinct()
                     .collect(Collectors.joining(", "));
             Reason first = same.get(0);
-            lines.add(spoken.sentence(
-                    Sign.ITEM, first.says() + " " + spoken.say("sheet.likewise", others), notes.of(first)));
+            Line.Says one = spoken.sentence(Sign.ITEM, first, notes.of(first));
+            String likewise = one.says() + " " + spoken.say("sheet.likewise", others);
+            lines.add(new Line.Says(one.sign(), "", likewise, one.notes(), one.language()));
         });
         add(key, lines);
     }
@@ -103,7 +104,7 @@ final class Annex {
                     .add(List.of(
                             spoken.device(r.deviceClass(), r.name()),
                             r.factor().map(Spoken::figure).orElse("-") + spoken.mark(r.reasons()),
-                            r.filter()));
+                            r.filter().equals(Respirator.SUPPLIED_AIR) ? "-" : r.filter()));
         }
         List<List<String>> cells = new ArrayList<>();
         byFamily.values().forEach(cells::addAll);
@@ -122,7 +123,7 @@ final class Annex {
                 String key = reason.rule() + " " + reason.says();
                 if (!letters.containsKey(key)) {
                     letters.put(key, letter(letters.size()));
-                    Line.Says says = spoken.sentence(Sign.NONE, reason.says(), notes.of(reason));
+                    Line.Says says = spoken.sentence(Sign.NONE, reason, notes.of(reason));
                     said.add(new Line.Says(
                             says.sign(), letters.get(key) + ".", says.says(), says.notes(), says.language()));
                 }
@@ -158,9 +159,11 @@ final class Annex {
                 check.source() + ", " + check.clause(),
                 check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()),
                 check.confidence().unverified());
-        Line.Says what =
-                spoken.sentence(Sign.ITEM, check.what() + " (" + spoken.who(check.who()) + ")." + record, note);
-        return what;
+        String own = spoken.words().sayOr("duty." + check.id(), check.what());
+        String says = own + " (" + spoken.who(check.who()) + ")." + record;
+        return own.equals(check.what())
+                ? spoken.foreign(Sign.ITEM, "", says, note)
+                : new Line.Says(Sign.ITEM, "", says, note, "");
     }
 
     private List<Line> basis() {

@@ -10,10 +10,12 @@ import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Reason;
+import org.fumewarden.advice.Respirator;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Measure;
@@ -21,10 +23,16 @@ import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Sign;
 
-/** Names, figures and days as a sheet says them in its language. */
-record Spoken(Vocabulary vocabulary, Words words) {
+/**
+ * Names, figures and days as a sheet says them in its language.
+ *
+ * @param translated ids of the rules whose sentences are in that language
+ */
+record Spoken(Vocabulary vocabulary, Words words, Set<String> translated) {
     /** The mark of a value or clause that nobody compared with its text. */
     static final String UNVERIFIED = "*";
+
+    private static final String ENGLISH = "en";
 
     private static final Pattern SPAN = Pattern.compile("(\\+ )?P(\\d+)([YM])");
     private static final MathContext TWO = new MathContext(2, RoundingMode.CEILING);
@@ -55,15 +63,26 @@ record Spoken(Vocabulary vocabulary, Words words) {
                 .format(day);
     }
 
-    /** A sentence of a rule, marked when it is in another language than the sheet. */
-    Line.Says sentence(Sign sign, String says, String notes) {
-        return new Line.Says(sign, "", says, notes, words.ofRuleBase() ? "" : "en");
+    /** The sentence of a rule, marked when it is in another language than the sheet. */
+    Line.Says sentence(Sign sign, Reason reason, String notes) {
+        boolean own = words.ofRuleBase() || translated.contains(reason.rule());
+        return new Line.Says(sign, "", reason.says(), notes, own ? "" : ENGLISH);
+    }
+
+    /** A sentence that has no translation. */
+    Line.Says foreign(Sign sign, String lead, String says, String notes) {
+        return new Line.Says(sign, lead, says, notes, words.ofRuleBase() ? "" : ENGLISH);
+    }
+
+    String filter(Respirator respirator) {
+        boolean none = respirator.filter().isEmpty() || respirator.filter().equals(Respirator.SUPPLIED_AIR);
+        return none ? say("wear.no-filter") : say("wear.filter", respirator.filter());
     }
 
     /** A sentence of a table in the language of the sheet, or else marked as it stands. */
     Line.Says translated(Sign sign, String key, String says) {
         String own = words.sayOr(key, says);
-        return new Line.Says(sign, "", own, "", words.ofRuleBase() || !own.equals(says) ? "" : "en");
+        return new Line.Says(sign, "", own, "", words.ofRuleBase() || !own.equals(says) ? "" : ENGLISH);
     }
 
     /** A duty by what is done. */

@@ -1,7 +1,7 @@
 package org.fumewarden.report.answer;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.fumewarden.advice.Advice;
@@ -42,30 +42,34 @@ record StatePart(Advice advice, Spoken spoken) {
         lines.add(new Line.State(
                 spoken.say("state." + key + ".word"),
                 spoken.say("state." + key, advice.questions().size())));
-        why().forEach(s -> lines.add(spoken.sentence(Sign.ITEM, s, "")));
+        why().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         told("told.of-job", TOLD, lines);
         told("told.of-wearer", OF_WEARER, lines);
         told("told.of-kit", OF_UNIT, lines);
         advice.register().stream()
                 .map(RegisterNote::says)
                 .distinct()
-                .forEach(s -> lines.add(new Line.Says(Sign.NONE, spoken.say("told.register") + ":", s)));
+                .forEach(s -> lines.add(spoken.foreign(Sign.NONE, spoken.say("told.register") + ":", s, "")));
         return new Part("state", spoken.say("page.state"), lines);
     }
 
     /** What stands in the way of the work, or contradicts itself. */
-    private Set<String> why() {
-        Set<String> why = new LinkedHashSet<>();
+    private List<Reason> why() {
+        List<Reason> why = new ArrayList<>();
         if (advice.status() == Status.DO_NOT_ENTER) {
-            advice.stops().forEach(r -> why.add(r.says()));
-            if (why.isEmpty()) {
-                why.addAll(advice.barringAll());
+            why.addAll(advice.stops());
+            if (why.isEmpty() && !advice.respirators().isEmpty()) {
+                List<String> common = advice.barringAll();
+                advice.respirators().get(0).reasons().stream()
+                        .filter(r -> common.contains(r.says()))
+                        .forEach(why::add);
             }
         }
         if (advice.status() == Status.CONFLICT) {
-            advice.conflicts().stream().map(Reason::says).forEach(why::add);
+            why.addAll(advice.conflicts());
         }
-        return why;
+        Set<String> said = new HashSet<>();
+        return why.stream().filter(r -> said.add(r.says())).toList();
     }
 
     private void told(String key, List<String> questions, List<Line> lines) {

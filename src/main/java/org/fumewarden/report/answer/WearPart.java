@@ -1,6 +1,5 @@
 package org.fumewarden.report.answer;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -14,7 +13,7 @@ import org.fumewarden.report.sheet.Sign;
 
 /** What to wear, or to stay out. */
 record WearPart(Advice advice, Spoken spoken) {
-    private static final int FEW = 4;
+    private static final int FEW = 2;
 
     Part write() {
         List<Line> lines = new ArrayList<>();
@@ -26,18 +25,18 @@ record WearPart(Advice advice, Spoken spoken) {
         advice.recommended()
                 .map(Respirator::conditions)
                 .orElse(List.of())
-                .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c.says(), "")));
+                .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
         return new Part("wear", spoken.say("page.wear"), lines);
     }
 
     private void wear(Respirator respirator, List<Line> lines) {
         String name = Spoken.sentenceCase(spoken.device(respirator.deviceClass(), respirator.name()));
-        String filter = respirator.filter().isEmpty() ? spoken.say("wear.no-filter") : respirator.filter();
+        String filter = spoken.filter(respirator);
         if (advice.status() == Status.DO_NOT_ENTER) {
             lines.add(new Line.Says(
-                    Sign.NONE, spoken.say("wear.only-if") + ":", name + ". " + spoken.say("wear.filter", filter)));
+                    Sign.NONE, spoken.say("wear.only-if") + ":", name + ". " + filter));
         } else {
-            lines.add(new Line.Says(Sign.NONE, name + ".", spoken.say("wear.filter", filter)));
+            lines.add(new Line.Says(Sign.NONE, name + ".", filter));
         }
     }
 
@@ -78,13 +77,6 @@ record WearPart(Advice advice, Spoken spoken) {
                             + open));
         } else if (advice.status() != Status.DO_NOT_ENTER) {
             lines.add(new Line.Says(Sign.NONE, none(factor)));
-        }
-        if (!factor.withoutLimit().isEmpty() && factor.value().compareTo(BigDecimal.ZERO) >= 0) {
-            lines.add(new Line.Says(
-                    Sign.NONE,
-                    spoken.say(
-                            "factor.without",
-                            factor.withoutLimit().stream().map(spoken::agent).collect(Collectors.joining("; ")))));
         }
     }
 
