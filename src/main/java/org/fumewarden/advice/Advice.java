@@ -12,6 +12,7 @@ import org.fumewarden.trail.Trail;
 /**
  * What the rules conclude about a task. The same task and revision give the same advice, byte for byte.
  *
+ * @param unit the unit that the task speaks of; its class is judged apart
  * @param register what the register said of answers of the task; it explains and decides nothing
  */
 public record Advice(
@@ -20,7 +21,9 @@ public record Advice(
         LocalDate on,
         Status status,
         RequiredFactor requiredFactor,
+        List<AccountLine> accounts,
         List<Respirator> respirators,
+        Optional<UnitInHand> unit,
         List<Reason> stops,
         List<Reason> controlsFirst,
         List<Reason> hazards,

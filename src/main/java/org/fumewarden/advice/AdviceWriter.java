@@ -14,6 +14,7 @@ import org.fumewarden.assessment.Figures;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
+import org.fumewarden.model.Account;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Conclusion;
@@ -25,7 +26,6 @@ import org.fumewarden.model.Gate;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
-import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.Owed;
 import org.fumewarden.model.Ruling;
 import org.fumewarden.model.Standing;
@@ -58,7 +58,9 @@ final class AdviceWriter {
                 task.on(),
                 status(),
                 requiredFactor(),
+                new AccountWriter(book.vocabulary(), figures, trail).write(),
                 new RespiratorWriter(book, figures, trail).write(),
+                UnitWriter.write(book, task, figures, trail),
                 stops(),
                 reasons(Control.class),
                 hazards(),
@@ -84,7 +86,7 @@ final class AdviceWriter {
 
     private RequiredFactor requiredFactor() {
         List<Step> steps = trail.concluding(Need.class).toList();
-        boolean open = !trail.all(OpenNeed.class).isEmpty();
+        boolean open = trail.all(Account.class).stream().anyMatch(Account::open);
         Set<String> reckoned = steps.stream().map(x -> x.conclusion().subject()).collect(Collectors.toSet());
         List<String> without = trail.all(NoLimit.class).stream()
                 .map(NoLimit::agent)

@@ -55,9 +55,12 @@ public final class Advisor {
      */
     public Advice advise(Task task) {
         Figures figures = figures(task.on());
-        List<Assessment> assessed = new Assessor(task, figures).assess();
-        Task whole =
-                task.with(assessed.stream().flatMap(a -> a.inputs().stream()).toList());
+        Assessor assessor = new Assessor(task, figures);
+        List<Assessment> assessed = assessor.assess();
+        List<Input> more = new ArrayList<>(
+                assessed.stream().flatMap(a -> a.inputs().stream()).toList());
+        more.add(assessor.breath());
+        Task whole = task.with(more);
         comparable(whole, figures);
         Trail trail = engine.decide(whole.inputs(), whole.on());
         return new AdviceWriter(base.book(), whole, figures, assessed, trail).write();

@@ -34,7 +34,8 @@ final class RespiratorWriter {
     private final Figures figures;
     private final Trail trail;
     private final String gas;
-    private final String marked;
+    private final String marks;
+    private final Map<String, String> known;
     private final FilterWords words;
 
     RespiratorWriter(CodeBook book, Figures figures, Trail trail) {
@@ -42,10 +43,10 @@ final class RespiratorWriter {
         this.figures = figures;
         this.trail = trail;
         List<FilterNeed> needs = trail.all(FilterNeed.class);
-        Map<String, String> marks = book.vocabulary().catalogues().getOrDefault("particle-marks", Map.of());
-        List<String> gases = types(needs, marks, t -> !marks.containsKey(t) && !NO_TYPES.contains(t));
+        this.known = book.vocabulary().catalogues().getOrDefault("particle-marks", Map.of());
+        List<String> gases = types(needs, t -> !known.containsKey(t) && !NO_TYPES.contains(t));
         this.gas = String.join(" + ", gases);
-        this.marked = String.join(", ", types(needs, marks, marks::containsKey));
+        this.marks = String.join("+", types(needs, known::containsKey));
         this.words = new FilterWords(gases);
     }
 
@@ -109,22 +110,23 @@ final class RespiratorWriter {
         if (!device.filters()) {
             return Respirator.SUPPLIED_AIR;
         }
-        String particle =
-                device.particle().equals("none") ? "" : book.vocabulary().name(device.particle());
-        if (!particle.isEmpty() && !marked.isEmpty()) {
-            particle = particle + " (" + marked + ")";
-        }
+        String particle = device.particle().equals("none") ? "" : particle(device);
         if (device.gas().equals("none") || gas.isEmpty()) {
             return particle.isEmpty() ? gas : particle;
         }
         return words.combined(device.particle(), particle).orElse(particle.isEmpty() ? gas : gas + " with " + particle);
     }
 
-    private static List<String> types(List<FilterNeed> needs, Map<String, String> marks, Predicate<String> wanted) {
+    /** The marks that the filter must bear, where the code words them; else the class of the device. */
+    private String particle(DeviceClass device) {
+        String key = device.pressure().equals("powered") ? "powered-" + marks : marks;
+        return known.getOrDefault(key, book.vocabulary().name(device.particle()));
+    }
+
+    private static List<String> types(List<FilterNeed> needs, Predicate<String> wanted) {
         return needs.stream()
                 .map(FilterNeed::type)
                 .filter(wanted)
-                .map(t -> marks.getOrDefault(t, t))
                 .distinct()
                 .sorted()
                 .toList();

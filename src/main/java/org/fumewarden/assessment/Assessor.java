@@ -1,8 +1,20 @@
 package org.fumewarden.assessment;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.fumewarden.endurance.BreathDemand;
+import org.fumewarden.endurance.StandardAtmosphere;
+import org.fumewarden.endurance.WorkRate;
 import org.fumewarden.exposure.Status;
+import org.fumewarden.model.Answer;
+import org.fumewarden.model.Breath;
+import org.fumewarden.model.BreathingRate;
+import org.fumewarden.model.Measure;
 import org.fumewarden.model.SampleNote;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.task.Reading;
@@ -30,6 +42,45 @@ public final class Assessor {
      */
     public List<Assessment> assess() {
         return task.readings().stream().map(this::assess).toList();
+    }
+
+    /** The air that the wearer draws at the peak of a breath. */
+    public Breath breath() {
+        Map<String, WorkRate> rates = figures.all(BreathingRate.class)
+                .collect(Collectors.toMap(
+                        BreathingRate::id,
+                        r -> new WorkRate(
+                                r.id(),
+                                r.minuteVolume().doubleValue(),
+                                r.peak().doubleValue(),
+                                r.peakSpeech().doubleValue(),
+                                OptionalDouble.empty())));
+        StandardAtmosphere air = new StandardAtmosphere(
+                figures.value("sea-level-pressure"),
+                figures.value("sea-level-temperature"),
+                figures.value("lapse-rate"),
+                figures.value("exponent"),
+                figures.value("highest-altitude"));
+        BreathDemand demand = BreathDemand.of(rates::get, air, word("work-rate"), word("speech"), altitude());
+        return new Breath(demand.work().id(), BigDecimal.valueOf(demand.peak()), "task.work-rate");
+    }
+
+    private Optional<String> word(String question) {
+        return task.inputs().stream()
+                .filter(Answer.class::isInstance)
+                .map(Answer.class::cast)
+                .filter(a -> a.question().equals(question))
+                .map(Answer::value)
+                .findFirst();
+    }
+
+    private OptionalDouble altitude() {
+        return task.inputs().stream()
+                .filter(Measure.class::isInstance)
+                .map(Measure.class::cast)
+                .filter(m -> m.question().equals("altitude"))
+                .mapToDouble(m -> m.value().doubleValue())
+                .findFirst();
     }
 
     private Assessment assess(Reading reading) {

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Concentrations;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Limit;
@@ -36,6 +37,7 @@ public final class Figures {
             this.rows.computeIfAbsent(row.getClass(), kind -> new ArrayList<>()).add(row);
         }
         all(Limit.class).forEach(l -> unitsOf(l.agent()).add(l.unit()));
+        all(Benchmark.class).forEach(b -> unitsOf(b.agent()).add(b.unit()));
         all(DangerLevel.class).forEach(d -> unitsOf(d.agent()).add(d.unit()));
     }
 
@@ -51,6 +53,19 @@ public final class Figures {
     /** The rows of a kind, in the order of tables and rows. */
     public <R extends Row> Stream<R> all(Class<R> kind) {
         return rows.getOrDefault(kind, List.of()).stream().map(kind::cast);
+    }
+
+    /**
+     * A single number of the tables.
+     *
+     * @throws IllegalStateException when no table has it
+     */
+    double value(String threshold) {
+        return all(Threshold.class)
+                .filter(t -> t.id().equals(threshold))
+                .mapToDouble(t -> t.value().doubleValue())
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no table has " + threshold));
     }
 
     /** The lowest limit of an averaging time that can be told in the unit. */

@@ -10,16 +10,17 @@ import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
+import org.fumewarden.model.Account;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Condition;
 import org.fumewarden.model.Control;
 import org.fumewarden.model.Doubt;
-import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.Ruling;
 import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
 import org.fumewarden.model.Trait;
+import org.fumewarden.model.UnitFinding;
 import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
 
@@ -34,9 +35,10 @@ final class ConclusionExpectations {
             "circumstances", Trait.class,
             "conditions", Condition.class,
             "doubts", Doubt.class,
-            "open", OpenNeed.class,
+            "open", Account.class,
             "settled", Ruling.class,
-            "standings", Standing.class);
+            "standings", Standing.class,
+            "unit", UnitFinding.class);
 
     private final Trail trail;
 
@@ -99,8 +101,10 @@ final class ConclusionExpectations {
                 put.accept(x.topic(), x.value());
             } else if (c instanceof Standing x) {
                 put.accept(x.because(), x.state());
-            } else if (c instanceof OpenNeed x) {
-                put.accept(x.agent(), x.question());
+            } else if (c instanceof Account x && x.open()) {
+                put.accept(x.agent(), x.by());
+            } else if (c instanceof UnitFinding x) {
+                put.accept(x.condition(), x.verdict());
             }
         });
         return found;

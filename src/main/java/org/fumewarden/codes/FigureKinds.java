@@ -19,9 +19,7 @@ final class FigureKinds {
             "pack-behaviour",
             "pack-cold",
             "powered-unit-flows",
-            "service-life-rules",
-            "standard-atmosphere",
-            "work-rates");
+            "service-life-rules");
 
     private FigureKinds() {}
 

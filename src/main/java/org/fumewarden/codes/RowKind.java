@@ -11,6 +11,8 @@ import org.fumewarden.model.Agent;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Band;
+import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.BreathingRate;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DeviceClass;
@@ -22,6 +24,7 @@ import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
+import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
@@ -34,6 +37,7 @@ enum RowKind {
     AGENTS("agents", RowKind::agent),
     FACTORS("factors", RowKind::factor),
     BANDS("bands", RowKind::band),
+    BENCHMARKS("benchmarks", RowKind::benchmark),
     CLAUSES("clauses", RowKind::clause),
     DANGER_LEVELS("danger-levels", RowKind::danger),
     EQUIPMENT("equipment", RowKind::equipment),
@@ -43,10 +47,12 @@ enum RowKind {
     LEVERS("levers", RowKind::lever),
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
+    PUBLISHED_HIGHS("published-highs", RowKind::publishedHigh),
     RANGES("ranges", RowKind::range),
     SHADES("shades", RowKind::shade),
     TERMS("terms", RowKind::term),
-    THRESHOLDS("thresholds", RowKind::threshold);
+    THRESHOLDS("thresholds", RowKind::threshold),
+    WORK_RATES("work-rates", RowKind::workRate);
 
     private final String key;
     private final Function<RowReader, List<Row>> reader;
@@ -97,6 +103,15 @@ enum RowKind {
         String upTo = row.text("up-to");
         return List.of(new Band(
                 row.ref(band + "/" + upTo), band, row.number("over"), row.number("up-to"), row.number("value")));
+    }
+
+    private static List<Row> benchmark(RowReader row) {
+        String reason = row.text("reason");
+        return limit(row).stream()
+                .map(l -> (Limit) l)
+                .map(l -> (Row)
+                        new Benchmark(l.ref(), l.agent(), l.averaging(), l.value(), l.unit(), l.fraction(), reason))
+                .toList();
     }
 
     private static List<Row> clause(RowReader row) {
@@ -204,6 +219,16 @@ enum RowKind {
                 .toList();
     }
 
+    private static List<Row> publishedHigh(RowReader row) {
+        String agent = row.text("agent");
+        String process = row.text("process");
+        String metal = row.text("metal", "any");
+        List<String> places = row.words("places");
+        String key = process + "/" + metal + "/" + String.join("+", places) + "/" + agent;
+        return List.of(
+                new PublishedHigh(row.ref(key), agent, process, metal, places, row.amount("high"), row.unit("unit")));
+    }
+
     private static List<Row> range(RowReader row) {
         String quantity = row.text("quantity");
         String of = row.text("of");
@@ -230,5 +255,13 @@ enum RowKind {
     private static List<Row> threshold(RowReader row) {
         String id = row.text("id");
         return List.of(new Threshold(row.ref(id), id, row.number("value"), row.text("unit")));
+    }
+
+    /** The metabolic rate, the oxygen and the longest time are for the plan of a shift: no rule reads them. */
+    private static List<Row> workRate(RowReader row) {
+        String id = row.text("id");
+        List.of("metabolic-rate", "oxygen", "at-most-minutes").forEach(row::optionalNumber);
+        return List.of(new BreathingRate(
+                row.ref(id), id, row.amount("minute-volume"), row.amount("peak"), row.amount("peak-speech")));
     }
 }

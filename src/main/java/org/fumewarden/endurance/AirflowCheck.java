@@ -46,8 +46,9 @@ public final class AirflowCheck {
     }
 
     private static Reckoning<AirflowVerdict> verdict(double supply, WorkRate work, boolean speech, double factor) {
-        double peak = (speech ? work.peakSpeech() : work.peak()) * factor;
-        double mean = work.minuteVolume() * factor;
+        BreathDemand demand = new BreathDemand(work, speech, factor);
+        double peak = demand.peak();
+        double mean = demand.mean();
         AirflowVerdict.Adequacy adequacy = supply >= peak
                 ? AirflowVerdict.Adequacy.COVERS_PEAKS
                 : supply >= mean
@@ -67,11 +68,11 @@ public final class AirflowCheck {
         return switch (adequacy) {
             case COVERS_PEAKS -> "The supply covers the breathing: " + figures;
             case PEAKS_ABOVE_SUPPLY ->
-                "Warning, the peaks of the breath may draw in outside air: " + figures
-                        + " Work slower, take more breaks, or use a unit with more flow.";
+                "Not enough air from this unit, the peaks of the breath may draw in outside air: " + figures
+                        + " Lower the work rate, use a unit with more flow, or use an airline.";
             case MEAN_ABOVE_SUPPLY ->
-                "Warning, the wearer breathes more than the unit delivers: " + figures
-                        + " Use a unit with more flow or breathing apparatus.";
+                "Not enough air from this unit, the wearer breathes more than it delivers: " + figures
+                        + " Lower the work rate, use a unit with more flow, or use an airline.";
         };
     }
 }

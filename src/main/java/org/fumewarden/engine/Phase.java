@@ -10,6 +10,7 @@ public enum Phase {
     ATMOSPHERE,
     MEASURE,
     NEED,
+    ACCOUNT,
     FILTER,
     EXCLUSION,
     SELECTION,

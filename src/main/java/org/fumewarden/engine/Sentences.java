@@ -11,6 +11,7 @@ import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.RowRef;
+import org.fumewarden.model.Settlement;
 import org.fumewarden.model.Unit;
 
 /** Words for facts: fills the sentence of a rule and describes premises. */
@@ -71,6 +72,9 @@ final class Sentences {
         }
         if (value instanceof Averaging averaging) {
             return averaging.words();
+        }
+        if (value instanceof Settlement settlement) {
+            return settlement.key();
         }
         if (value instanceof Unit unit) {
             return unit.symbol();

@@ -2,10 +2,14 @@ package org.fumewarden.model;
 
 /** Something that a rule has concluded. */
 public sealed interface Conclusion extends Fact
-        permits Bar,
+        permits Account,
+                Bar,
+                Bound,
+                ByChoice,
                 Caution,
                 Condition,
                 Control,
+                Cover,
                 Demand,
                 Doubt,
                 FactorInForce,
@@ -23,7 +27,8 @@ public sealed interface Conclusion extends Fact
                 Ruling,
                 Standing,
                 Stop,
-                Trait {
+                Trait,
+                UnitFinding {
 
     /** What the conclusion is about: an agent, a class, a question. Overrides match on it. */
     String subject();

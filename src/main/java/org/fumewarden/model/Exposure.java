@@ -22,4 +22,9 @@ public record Exposure(
         Checks.notNegative("level", level);
         Checks.text("statistic", statistic);
     }
+
+    /** The question of a task file that this level answers. */
+    public String question() {
+        return "exposures." + agent + "." + averaging.key();
+    }
 }

@@ -9,6 +9,11 @@ public record Limit(RowRef ref, String agent, Averaging averaging, BigDecimal va
         Checks.positive("value", value);
     }
 
+    /** The question of a task file that asks for the level of this limit. */
+    public String question() {
+        return "exposures." + agent + "." + averaging.key();
+    }
+
     /** True when the limit stands in the table with the id, for rules that hold for one list only. */
     public boolean listedIn(String table) {
         return ref.table().equals(table);

@@ -3,6 +3,8 @@ package org.fumewarden.model;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A required protection factor, kept as level and limit so that nothing is rounded before it is compared.
@@ -27,11 +29,12 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
         return new Need(subject, "floor", factor, BigDecimal.ONE, "policy floor");
     }
 
-    /** The need of agents with like effect: the sum of their ratios. */
+    /** The need of agents with like effect: the sum of their ratios, of each agent the highest. */
     public static Need mixture(String effect, List<Ratio> ratios) {
-        BigDecimal sum = ratios.stream()
-                .map(r -> r.level().divide(r.limit(), MathContext.DECIMAL128))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        Map<String, BigDecimal> highest = new TreeMap<>();
+        ratios.forEach(
+                r -> highest.merge(r.agent(), r.level().divide(r.limit(), MathContext.DECIMAL128), BigDecimal::max));
+        BigDecimal sum = highest.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         return new Need(effect, "mixture", sum, BigDecimal.ONE, "sum of ratios");
     }
 

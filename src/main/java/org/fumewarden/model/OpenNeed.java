@@ -2,6 +2,11 @@ package org.fumewarden.model;
 
 /** A required factor that cannot be worked out until a question is answered. */
 public record OpenNeed(String agent, String question) implements Conclusion {
+    /** The shift average of an agent is not known. */
+    public static OpenNeed shift(String agent) {
+        return new OpenNeed(agent, "exposures." + agent + "." + Averaging.TWA.key());
+    }
+
     @Override
     public String subject() {
         return agent;

@@ -7,7 +7,7 @@ import java.math.RoundingMode;
  * One exposure against one limit, both in the unit of the limit. Nothing is rounded.
  *
  * @param statistic how the level was obtained
- * @param basis {@code measured}, {@code estimated}, {@code judged} or {@code assumed}
+ * @param basis {@code measured}, {@code benchmark}, {@code estimated}, {@code judged} or {@code assumed}
  */
 public record Ratio(
         String agent,
@@ -97,6 +97,55 @@ public record Ratio(
                 "judged at or below the limit",
                 "judged",
                 limit.ref().address());
+    }
+
+    /** The ratio against a benchmark, where the code has no limit of its own. */
+    public static Ratio benchmark(Exposure exposure, Benchmark benchmark, Agent agent, Threshold molarVolume) {
+        return of(exposure, benchmark.asLimit(), agent, molarVolume).asBenchmark(exposure);
+    }
+
+    /** The ratio against a multiple of the benchmark of another averaging time. */
+    public static Ratio benchmark(
+            Exposure exposure, Benchmark benchmark, Threshold multiple, Agent agent, Threshold molarVolume) {
+        return against(exposure, benchmark.asLimit(), multiple, agent, molarVolume)
+                .asBenchmark(exposure);
+    }
+
+    private Ratio asBenchmark(Exposure exposure) {
+        return new Ratio(
+                agent,
+                averaging,
+                level,
+                limit,
+                unit,
+                statistic,
+                exposure.estimated() ? "estimated" : "benchmark",
+                limitRow);
+    }
+
+    /** The question of a task file that this level answers. */
+    public String question() {
+        return "exposures." + agent + "." + averaging.key();
+    }
+
+    /** How this settles its hazard. */
+    public Settlement settlement() {
+        return switch (basis) {
+            case "benchmark" -> Settlement.BENCHMARKED;
+            case "estimated" -> Settlement.ESTIMATED;
+            case "judged" -> Settlement.JUDGED;
+            default -> Settlement.COMPARED;
+        };
+    }
+
+    /** True when this one speaks for the agent and averaging time rather than the other: the higher, then by its row. */
+    public boolean speaksBefore(Ratio other) {
+        int higher = level.multiply(other.limit).compareTo(other.level.multiply(limit));
+        if (higher != 0) {
+            return higher > 0;
+        }
+        int byRow = limitRow.compareTo(other.limitRow);
+        return byRow < 0 || byRow == 0 && basis.compareTo(other.basis) < 0;
     }
 
     /** True when the level lies above the limit. */

@@ -6,6 +6,8 @@ public sealed interface Row extends Fact
                 Agent,
                 AssignedFactor,
                 Band,
+                Benchmark,
+                BreathingRate,
                 ClauseFor,
                 DangerLevel,
                 DeviceClass,
@@ -17,6 +19,7 @@ public sealed interface Row extends Fact
                 Lever,
                 Limit,
                 Member,
+                PublishedHigh,
                 QuantityRange,
                 Term,
                 Threshold {

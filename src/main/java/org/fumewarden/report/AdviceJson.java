@@ -18,6 +18,7 @@ import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Step;
 
@@ -73,11 +74,15 @@ public final class AdviceJson {
         json.writeStartObject();
         head(FORMAT, advice, json);
         factor(advice.requiredFactor(), json);
+        AccountJson.write(advice, json);
         json.writeArrayFieldStart("respirators");
         for (Respirator respirator : advice.respirators()) {
             respirator(respirator, json);
         }
         json.writeEndArray();
+        if (advice.unit().isPresent()) {
+            unit(advice.unit().get(), json);
+        }
         steps.reasons("stops", advice.stops(), json);
         steps.reasons("controls-first", advice.controlsFirst(), json);
         steps.reasons("hazards", advice.hazards(), json);
@@ -187,6 +192,16 @@ public final class AdviceJson {
         json.writeStringField("filter", respirator.filter());
         steps.reasons("reasons", respirator.reasons(), json);
         steps.reasons("conditions", respirator.conditions(), json);
+        json.writeEndObject();
+    }
+
+    private void unit(UnitInHand unit, JsonGenerator json) throws IOException {
+        json.writeObjectFieldStart("unit");
+        json.writeStringField("id", unit.id());
+        json.writeStringField("class", unit.deviceClass());
+        json.writeStringField("condition", unit.condition());
+        steps.reasons("reasons", unit.reasons(), json);
+        texts("heals", unit.heals(), json);
         json.writeEndObject();
     }
 

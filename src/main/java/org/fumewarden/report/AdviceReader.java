@@ -21,6 +21,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
@@ -63,7 +64,9 @@ public final class AdviceReader {
                 LocalDate.parse(text(node, "on")),
                 named(Status.values(), Status::key, text(node, "status")),
                 factor(node.path("required-factor")),
+                list(node.path("accounts"), AccountJson::read),
                 list(node.path("respirators"), AdviceReader::respirator),
+                Optional.of(node.path("unit")).filter(JsonNode::isObject).map(AdviceReader::unit),
                 reasons(node, "stops"),
                 reasons(node, "controls-first"),
                 reasons(node, "hazards"),
@@ -112,6 +115,15 @@ public final class AdviceReader {
                 reasons(node, "conditions"));
     }
 
+    private static UnitInHand unit(JsonNode node) {
+        return new UnitInHand(
+                text(node, "id"),
+                text(node, "class"),
+                text(node, "condition"),
+                reasons(node, "reasons"),
+                list(node.path("heals"), JsonNode::asText));
+    }
+
     private static Check check(JsonNode node) {
         return new Check(
                 text(node, "id"),
@@ -142,7 +154,7 @@ public final class AdviceReader {
                         confidence(r)));
     }
 
-    private static Confidence confidence(JsonNode node) {
+    static Confidence confidence(JsonNode node) {
         return named(Confidence.values(), Confidence::key, text(node, "confidence"));
     }
 

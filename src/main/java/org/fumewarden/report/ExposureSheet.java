@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.assessment.Assessment;
@@ -18,11 +19,11 @@ import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Outcome;
 import org.fumewarden.exposure.ShiftAdjustment;
+import org.fumewarden.model.Account;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
-import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.SampleNote;
 import org.fumewarden.model.Unit;
 import org.fumewarden.report.plot.SamplePlot;
@@ -157,8 +158,10 @@ public final class ExposureSheet {
                 .noneMatch(i -> i instanceof Exposure x && x.agent().equals(FUME))) {
             agents.add(FUME);
         }
-        advice.trail().all(OpenNeed.class).stream()
-                .map(OpenNeed::subject)
+        advice.accounts().stream()
+                .map(AccountLine::account)
+                .filter(Account::open)
+                .map(Account::agent)
                 .filter(agent -> figures.all(Limit.class)
                         .anyMatch(l ->
                                 l.agent().equals(agent) && l.averaging() == Averaging.TWA && l.unit() == Unit.MG_M3))

@@ -8,6 +8,7 @@ import org.apache.commons.text.WordUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.endurance.Bound;
 import org.fumewarden.endurance.ChangeTime;
 import org.fumewarden.endurance.FilterCadence;
@@ -71,6 +72,11 @@ public final class ShiftText {
                     + advice.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
                     + ": nothing here clears anybody to start. Settle it first with fumewarden advise.");
         }
+        advice.unit().filter(UnitInHand::barred).ifPresent(unit -> {
+            lines.add((unit.id().isEmpty() ? "This unit" : "Unit " + unit.id()) + ": do not use it.");
+            unit.reasons().forEach(r -> lines.add(r.says()));
+            lines.add("What mends this: " + String.join("; ", unit.heals()) + ".");
+        });
         for (Respirator best : advice.with("recommended")) {
             lines.add("Recommended for this task: " + best.name() + ". Where that is another unit than the one reckoned"
                     + " here, the advice goes first.");

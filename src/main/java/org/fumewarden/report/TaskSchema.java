@@ -203,7 +203,10 @@ public final class TaskSchema {
         ArrayNode estimated = cells.putObject("estimated").putArray("enum");
         estimated.add(true).add(false).add("true").add("false");
         cells.putObject("judged").putArray("enum").add("below-limit");
-        text(cells, "because", "What the judgement rests on");
+        text(cells, "because", "What the judgement rests on, in words");
+        text(cells, "by", "Who judged");
+        text(cells, "basis", "What the judgement rests on: objective-data, like-task or calculation");
+        text(cells, "on", "The day of the judgement");
         return list;
     }
 }

@@ -180,8 +180,8 @@ final class GasFilters {
     private Reckoning<FilterFlow> flow() {
         int filters = Math.max(1, given.count("filters-fitted").orElse(1));
         if (given.word("blower").filter("false"::equals).isPresent()) {
-            return Reckoning.of(FilterFlow.ofBreathing(
-                    Breathing.rate(given, tables).minuteVolume() * Breathing.factor(given, tables), filters));
+            return Reckoning.of(
+                    FilterFlow.ofBreathing(Breathing.demand(given, tables).mean(), filters));
         }
         return given.number("measured-flow").isPresent()
                 ? Reckoning.of(FilterFlow.ofBlower(given.number("measured-flow").getAsDouble(), filters))

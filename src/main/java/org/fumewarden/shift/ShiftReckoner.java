@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.fumewarden.endurance.AirflowCheck;
 import org.fumewarden.endurance.AirflowVerdict;
+import org.fumewarden.endurance.BreathDemand;
 import org.fumewarden.endurance.ChangeTime;
 import org.fumewarden.endurance.DustLoad;
 import org.fumewarden.endurance.FilterCadence;
@@ -102,18 +103,18 @@ public final class ShiftReckoner {
                     "atmosphere.altitude is not given: sea level is reckoned; higher up the wearer needs more air.");
         }
         thinAir();
-        boolean speech = given.word("speech").map("true"::equals).orElse(true);
+        BreathDemand demand = Breathing.demand(given, tables);
         return given.<AirflowVerdict>missing("The air flow", "kit.minimum-design-flow")
                 .orElseGet(() -> AirflowCheck.compare(
                         given.number("measured-flow"),
                         given.number("minimum-design-flow").getAsDouble(),
-                        Breathing.rate(given, tables),
-                        speech,
-                        Breathing.factor(given, tables)));
+                        demand.work(),
+                        demand.speech(),
+                        demand.factor()));
     }
 
     private void thinAir() {
-        long more = Math.round((Breathing.factor(given, tables) - 1) * PERCENT);
+        long more = Math.round((Breathing.demand(given, tables).factor() - 1) * PERCENT);
         if (more >= 1) {
             remarks.add(
                     "At this height the wearer needs " + more + " % more air, and that is reckoned. What the thinner"

@@ -46,7 +46,9 @@ public record ShiftSheet(
     /** True when there is a plan, it lasts the shift, and nothing that bears on safety was refused. */
     public boolean settled() {
         return plan.value().filter(ShiftPlan::lasts).isPresent()
-                && air.value().isPresent()
+                && air.value()
+                        .filter(a -> a.adequacy() == AirflowVerdict.Adequacy.COVERS_PEAKS)
+                        .isPresent()
                 && gases.stream().allMatch(gas -> gas.time().value().isPresent());
     }
 }

@@ -1,5 +1,6 @@
 package org.fumewarden.task;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -32,17 +33,30 @@ final class ExposureReader {
             "estimate",
             "estimated",
             "judged",
-            "because");
+            "because",
+            "by",
+            "basis",
+            "on");
     /** Cells that mean nothing without another one. */
     private static final Map<String, String> BELONGS =
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
 
     private final Set<String> agents;
+    private final Set<String> bases;
+    private final LocalDate day;
     private final List<Input> inputs = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
 
-    ExposureReader(Set<String> agents) {
+    /**
+     * A reader of one list.
+     *
+     * @param bases the words that a judgement may rest on
+     * @param day the day of the task, after which nothing was judged
+     */
+    ExposureReader(Set<String> agents, Set<String> bases, LocalDate day) {
         this.agents = agents;
+        this.bases = bases;
+        this.day = day;
     }
 
     /** The exposures whose level stands in the file. */
@@ -101,7 +115,7 @@ final class ExposureReader {
             }
         }
         reckoned(agent, cells);
-        judged(agent, cells, inputs);
+        judged(agent, cells, inputs.size() + readings.size() > before);
         BELONGS.forEach((cell, other) -> {
             if (cells.containsKey(cell) && !cells.containsKey(other)) {
                 cells.get(cell).complain("stands without " + other + ".", "add " + other + ":, or drop it.");
@@ -111,7 +125,7 @@ final class ExposureReader {
             cells.get("error").complain("stands without samples or periods.", "add the results it belongs to.");
         }
         if (inputs.size() + readings.size() == before && item.problems().isEmpty()) {
-            item.complain("gives no level.", "add twa: \"0.12 mg/m3\", samples, judged: below-limit, or twa: unknown.");
+            item.complain("gives no level.", "add twa: \"0.12 mg/m3\", samples, a judgement, or twa: unknown.");
         }
     }
 
@@ -157,17 +171,36 @@ final class ExposureReader {
         };
     }
 
-    private static void judged(String agent, Map<String, Located> cells, List<Input> inputs) {
+    /** A judgement counts with a person, a basis and a date; without one of them the level is as unknown as before. */
+    private void judged(String agent, Map<String, Located> cells, boolean stated) {
         Located place = cells.get("judged");
         if (place == null) {
             return;
         }
         place.oneOf(Set.of("below-limit"));
-        Located because = cells.get("because");
-        if (because == null) {
-            place.complain("gives no reason.", "add because: with what the judgement rests on.");
-            return;
+        Optional<String> by = said(cells.get("by"));
+        Optional<String> basis = said(cells.get("basis"))
+                .filter(b -> cells.get("basis").oneOf(bases).isPresent());
+        Optional<LocalDate> on =
+                said(cells.get("on")).flatMap(d -> cells.get("on").day());
+        if (on.isPresent() && on.get().isAfter(day)) {
+            cells.get("on")
+                    .complain(
+                            "is after the day of the task, " + day + ".",
+                            "give the day on which the judgement was made.");
         }
-        inputs.add(new Judged(agent, Located.shown(because.text()), place.path()));
+        if (by.isPresent() && basis.isPresent() && on.isPresent()) {
+            String because = said(cells.get("because")).orElse(basis.get());
+            inputs.add(
+                    new Judged(agent, because, by.get(), basis.get(), on.get().toString(), place.path()));
+        } else if (!stated) {
+            inputs.add(new Unknown("exposures." + agent + ".judged", place.path()));
+        }
+    }
+
+    private static Optional<String> said(Located cell) {
+        return Optional.ofNullable(cell)
+                .map(c -> Located.shown(c.text()))
+                .filter(t -> !t.isBlank() && !t.equals("unknown"));
     }
 }

@@ -77,9 +77,6 @@ public final class TaskReader {
             }
         }
         Map<String, Located> top = root.entries();
-        ExposureReader exposures = new ExposureReader(vocabulary.agents());
-        Optional.ofNullable(top.get("exposures")).ifPresent(exposures::read);
-        inputs.addAll(exposures.inputs());
         String title = Optional.ofNullable(top.get("title")).map(Located::text).orElse("Task without a title");
         LocalDate day = on.or(() -> Optional.ofNullable(top.get("on")).flatMap(Located::day))
                 .orElseGet(() -> {
@@ -87,6 +84,15 @@ public final class TaskReader {
                             "lacks \"on\", the day whose rules hold.", "add a line \"on: 2026-03-02\", or give --on.");
                     return LocalDate.EPOCH;
                 });
+        ExposureReader exposures = new ExposureReader(
+                vocabulary.agents(),
+                vocabulary
+                        .catalogues()
+                        .getOrDefault("judgement-bases", Map.of())
+                        .keySet(),
+                day);
+        Optional.ofNullable(top.get("exposures")).ifPresent(exposures::read);
+        inputs.addAll(exposures.inputs());
         List<EnduranceCurve> curves = Optional.ofNullable(places.get(CurveReader.PATH))
                 .map(CurveReader::read)
                 .orElse(List.of());

@@ -15,6 +15,7 @@ import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.UnitInHand;
 
 /** What moved between two pieces of advice, and which rules began or ceased to hold. */
 public final class Differences {
@@ -55,6 +56,12 @@ public final class Differences {
                 recommended(after),
                 before.recommended().map(Respirator::reasons).orElse(List.of()),
                 after.recommended().map(Respirator::reasons).orElse(List.of()));
+        move(
+                "unit",
+                before.unit().map(UnitInHand::condition).orElse("none"),
+                after.unit().map(UnitInHand::condition).orElse("none"),
+                before.unit().map(UnitInHand::reasons).orElse(List.of()),
+                after.unit().map(UnitInHand::reasons).orElse(List.of()));
         respirators();
         questions();
         checks();

@@ -113,7 +113,7 @@ final class WrongInputTest {
                 "exposures: [{twa: 1 mg/m3}]\ncode: gb\non: 2026-03-02",
                 "exposures: [{agent: ozone, samples: []}]\ncode: gb\non: 2026-03-02",
                 "exposures: [{agent: ozone, samples: [1 ppm, 2 mg/m3]}]\ncode: gb\non: 2026-03-02",
-                "exposures: [{agent: ozone, judged: below-limit}]\ncode: gb\non: 2026-03-02",
+                "exposures: [{agent: ozone, judged: below-limit, by: A, basis: hearsay, on: 2026-03-01}]\ncode: gb\non: 2026-03-02",
                 "exposures: [{agent: ozone, twa: 1 ppm}, {agent: ozone, twa: 2 ppm}]\ncode: gb\non: 2026-03-02",
                 "task: [process]\ncode: gb\non: 2026-03-02",
                 "? {a: b}\n: c\ncode: gb\non: 2026-03-02",

@@ -104,10 +104,10 @@ class AirflowCheckTest {
     @ParameterizedTest
     @CsvSource({
         "150, 'The supply covers the breathing: 150 L/min supplied, peaks of about 150 L/min at x work.'",
-        "148, 'Warning, the peaks of the breath may draw in outside air: 148 L/min supplied, peaks of about 150 L/min at"
-                + " x work. Work slower, take more breaks, or use a unit with more flow.'",
-        "49, 'Warning, the wearer breathes more than the unit delivers: 49 L/min supplied, peaks of about 150 L/min at x"
-                + " work. Use a unit with more flow or breathing apparatus.'"
+        "148, 'Not enough air from this unit, the peaks of the breath may draw in outside air: 148 L/min supplied, peaks of"
+                + " about 150 L/min at x work. Lower the work rate, use a unit with more flow, or use an airline.'",
+        "49, 'Not enough air from this unit, the wearer breathes more than it delivers: 49 L/min supplied, peaks of about"
+                + " 150 L/min at x work. Lower the work rate, use a unit with more flow, or use an airline.'"
     })
     void verdictIsPutInWordsAndSoIsTheTimeItCanBeKeptUp(double supply, String words) {
         WorkRate work = new WorkRate("x", 50, 149.2, 300, OptionalDouble.of(15));

@@ -1,0 +1,69 @@
+package org.fumewarden.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.fumewarden.assessment.Figures;
+import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Account;
+import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.Hazard;
+import org.fumewarden.model.Limit;
+import org.fumewarden.trail.Step;
+import org.fumewarden.trail.Trail;
+
+/** Gathers how each hazard of a task is settled. */
+final class AccountWriter {
+    private final Vocabulary vocabulary;
+    private final Trail trail;
+    private final Map<String, String> rows = new LinkedHashMap<>();
+
+    AccountWriter(Vocabulary vocabulary, Figures figures, Trail trail) {
+        this.vocabulary = vocabulary;
+        this.trail = trail;
+        figures.all(Limit.class).forEach(l -> rows.put(l.ref().address(), "limit"));
+        figures.all(Benchmark.class).forEach(b -> rows.put(b.ref().address(), "benchmark, not law"));
+    }
+
+    /**
+     * One line for each account, the largest factor first, what is open before all.
+     *
+     * @throws IllegalStateException when a principal hazard has no account: a fault of the rules
+     */
+    List<AccountLine> write() {
+        Map<Account, Step> accounts = new LinkedHashMap<>();
+        trail.concluding(Account.class).forEach(s -> accounts.putIfAbsent((Account) s.conclusion(), s));
+        Set<String> settled = accounts.keySet().stream().map(Account::agent).collect(Collectors.toSet());
+        Set<String> without = trail.all(Hazard.class).stream()
+                .filter(h -> h.rank().equals("principal"))
+                .map(Hazard::agent)
+                .filter(agent -> !settled.contains(agent))
+                .collect(Collectors.toCollection(TreeSet::new));
+        if (!without.isEmpty()) {
+            throw new IllegalStateException("no rule settles the hazards " + without);
+        }
+        List<AccountLine> lines = new ArrayList<>();
+        accounts.forEach((account, step) -> lines.add(
+                new AccountLine(account, vocabulary.name(account.agent()), heldAgainst(account), Reason.of(step))));
+        lines.sort(Comparator.comparing((AccountLine l) -> !l.account().open())
+                .thenComparing(l -> l.account().factor().isEmpty())
+                .thenComparing(l -> l.account().factor().orElse(java.math.BigDecimal.ZERO), Comparator.reverseOrder())
+                .thenComparing(l -> l.account().agent())
+                .thenComparing(l -> l.account().averaging()));
+        return List.copyOf(lines);
+    }
+
+    private String heldAgainst(Account account) {
+        return switch (account.kind()) {
+            case COMPARED, BENCHMARKED, ESTIMATED -> rows.getOrDefault(account.by(), "limit");
+            case JUDGED -> rows.containsKey(account.by()) ? "limit, by judgement" : "judgement of " + account.by();
+            case FLOORED, BOUNDED -> "bounded by " + vocabulary.name(account.by());
+            case OPEN -> "not settled";
+        };
+    }
+}

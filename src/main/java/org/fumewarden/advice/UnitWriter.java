@@ -1,0 +1,60 @@
+package org.fumewarden.advice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.assessment.Figures;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.model.Answer;
+import org.fumewarden.model.Measure;
+import org.fumewarden.model.Member;
+import org.fumewarden.model.UnitFinding;
+import org.fumewarden.task.Task;
+import org.fumewarden.trail.Step;
+import org.fumewarden.trail.Trail;
+
+/** Gathers what the trail says of the unit in hand. */
+final class UnitWriter {
+    private static final String NOT_FOR_USE = "not-for-use";
+
+    private UnitWriter() {}
+
+    /** The unit; empty when the task tells nothing of one. */
+    static Optional<UnitInHand> write(CodeBook book, Task task, Figures figures, Trail trail) {
+        List<Step> found = trail.concluding(UnitFinding.class).toList();
+        String id = word(task, "unit");
+        String deviceClass = word(task, "class-in-hand");
+        if (found.isEmpty() && id.isEmpty() && deviceClass.isEmpty() && !told(task)) {
+            return Optional.empty();
+        }
+        Set<String> against = found.stream()
+                .map(s -> (UnitFinding) s.conclusion())
+                .filter(f -> f.verdict().equals(NOT_FOR_USE))
+                .map(UnitFinding::condition)
+                .collect(Collectors.toSet());
+        String condition = against.isEmpty() ? found.isEmpty() ? "nothing-found" : "open" : NOT_FOR_USE;
+        List<String> heals = figures.all(Member.class)
+                .filter(m ->
+                        m.set().startsWith("heals-") && against.contains(m.set().substring("heals-".length())))
+                .map(m -> book.vocabulary().name(m.item()))
+                .distinct()
+                .toList();
+        return Optional.of(new UnitInHand(id, deviceClass, condition, Reason.once(found), heals));
+    }
+
+    private static String word(Task task, String question) {
+        return task.inputs().stream()
+                .filter(Answer.class::isInstance)
+                .map(Answer.class::cast)
+                .filter(a -> a.question().equals(question))
+                .map(Answer::value)
+                .findFirst()
+                .orElse("");
+    }
+
+    private static boolean told(Task task) {
+        return task.inputs().stream()
+                .anyMatch(i -> i instanceof Measure m && m.question().equals("measured-flow"));
+    }
+}

@@ -1,0 +1,110 @@
+package org.fumewarden.model;
+
+import java.math.BigDecimal;
+
+/**
+ * A level that nobody stated and that cannot matter, since something bounds it below what would ask for more protection.
+ *
+ * @param question the question that need not be asked
+ * @param kind {@code FLOORED} when a floor of the code covers it, {@code BOUNDED} when another figure does
+ * @param by what bounds it: an agent, an averaging time or a floor
+ * @param level the most that the air can hold, in {@code unit}
+ * @param limit what it was held against: the limit, times the factor that is worn in any case
+ */
+public record Bound(
+        String agent, String question, Settlement kind, String by, BigDecimal level, BigDecimal limit, String unit)
+        implements Conclusion {
+    public Bound {
+        Checks.text("agent", agent);
+        Checks.text("question", question);
+        Checks.text("by", by);
+        Checks.notNegative("level", level);
+        Checks.positive("limit", limit);
+    }
+
+    /** A bound by a stated level: so many times that level, against the limit times what is worn in any case. */
+    public static Bound by(
+            OpenNeed open,
+            Exposure stated,
+            Threshold times,
+            Limit limit,
+            Cover worn,
+            Agent agent,
+            Threshold molarVolume) {
+        return new Bound(
+                open.agent(),
+                open.question(),
+                Settlement.BOUNDED,
+                stated.agent().equals(open.agent()) ? stated.averaging().words() : stated.agent(),
+                Cover.most(stated, times, limit, agent, molarVolume),
+                limit.value().multiply(worn.factor()),
+                limit.unit().symbol());
+    }
+
+    /** A bound by a stated level, against a benchmark. */
+    public static Bound by(
+            OpenNeed open,
+            Exposure stated,
+            Threshold times,
+            Benchmark benchmark,
+            Cover worn,
+            Agent agent,
+            Threshold molarVolume) {
+        return by(open, stated, times, benchmark.asLimit(), worn, agent, molarVolume);
+    }
+
+    /** A floor that covers the highest published level, against the limit times the floor. */
+    public static Bound floored(OpenNeed open, PublishedHigh published, Limit limit, Cover floor) {
+        return new Bound(
+                open.agent(),
+                open.question(),
+                Settlement.FLOORED,
+                floor.by(),
+                published.value(),
+                limit.value().multiply(floor.factor()),
+                limit.unit().symbol());
+    }
+
+    /** A floor that covers the highest published level, against a benchmark times the floor. */
+    public static Bound floored(OpenNeed open, PublishedHigh published, Benchmark benchmark, Cover floor) {
+        return floored(open, published, benchmark.asLimit(), floor);
+    }
+
+    /** The limit of another fraction, whose account stands for the agent. */
+    public static Bound fraction(OpenNeed open, Limit other) {
+        return new Bound(
+                open.agent(),
+                open.question(),
+                Settlement.BOUNDED,
+                other.agent(),
+                other.value(),
+                other.value(),
+                other.unit().symbol());
+    }
+
+    /** What the code's own guidance settles for controlled work, at its benchmark. */
+    public static Bound byGuidance(OpenNeed open, String by, Benchmark benchmark) {
+        return new Bound(
+                open.agent(),
+                open.question(),
+                Settlement.FLOORED,
+                by,
+                benchmark.value(),
+                benchmark.value(),
+                benchmark.unit().symbol());
+    }
+
+    /** True when this one is told before the other: floors first, then by what bounds. */
+    public boolean toldBefore(Bound other) {
+        if (kind != other.kind) {
+            return kind.compareTo(other.kind) < 0;
+        }
+        int byName = by.compareTo(other.by);
+        return byName < 0 || byName == 0 && limit.compareTo(other.limit) > 0;
+    }
+
+    @Override
+    public String subject() {
+        return agent;
+    }
+}

@@ -1,0 +1,67 @@
+package org.fumewarden.model;
+
+import java.math.BigDecimal;
+
+/**
+ * A factor that is worn in any case, so that a level below that many times its limit need not be asked for.
+ *
+ * @param form the form of agent that it covers, or {@code any}
+ * @param factor 1 for no respirator at all
+ * @param by the floor that orders it, or {@code nothing}
+ */
+public record Cover(String form, BigDecimal factor, String by) implements Conclusion {
+    private static final String ANY = "any";
+
+    public Cover {
+        Checks.positive("factor", factor);
+    }
+
+    /** Nothing is worn. */
+    public static Cover none() {
+        return new Cover(ANY, BigDecimal.ONE, "nothing");
+    }
+
+    /** A floor is worn, which holds particles. */
+    public static Cover floor(Need floor) {
+        return new Cover("particle", floor.level(), floor.subject());
+    }
+
+    /** True when it covers agents of the form. */
+    public boolean covers(String other) {
+        return form.equals(ANY) || form.equals(other);
+    }
+
+    /** True when so many times the level is at or below the limit, times this factor. */
+    public boolean holds(Exposure exposure, Threshold times, Limit limit, Agent agent, Threshold molarVolume) {
+        return most(exposure, times, limit, agent, molarVolume)
+                        .compareTo(limit.value().multiply(factor))
+                <= 0;
+    }
+
+    /** True when so many times the level is at or below the benchmark, times this factor. */
+    public boolean holds(Exposure exposure, Threshold times, Benchmark benchmark, Agent agent, Threshold molarVolume) {
+        return holds(exposure, times, benchmark.asLimit(), agent, molarVolume);
+    }
+
+    /** True when a published level is at or below the limit, times this factor. */
+    public boolean holds(PublishedHigh published, Limit limit) {
+        return published.unit() == limit.unit()
+                && published.value().compareTo(limit.value().multiply(factor)) <= 0;
+    }
+
+    /** True when a published level is at or below the benchmark, times this factor. */
+    public boolean holds(PublishedHigh published, Benchmark benchmark) {
+        return holds(published, benchmark.asLimit());
+    }
+
+    /** So many times the level, in the unit of the limit. */
+    static BigDecimal most(Exposure exposure, Threshold times, Limit limit, Agent agent, Threshold molarVolume) {
+        return Concentrations.convert(exposure.level(), exposure.unit(), limit.unit(), agent, molarVolume)
+                .multiply(times.value());
+    }
+
+    @Override
+    public String subject() {
+        return by;
+    }
+}
