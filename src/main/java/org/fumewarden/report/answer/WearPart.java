@@ -7,6 +7,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
@@ -22,6 +23,7 @@ record WearPart(Advice advice, Spoken spoken) {
         }
         advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
         factor(lines);
+        advice.unit().filter(u -> !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
         advice.recommended()
                 .map(Respirator::conditions)
                 .orElse(List.of())
@@ -38,6 +40,14 @@ record WearPart(Advice advice, Spoken spoken) {
         } else {
             lines.add(new Line.Says(Sign.NONE, name + ".", filter));
         }
+    }
+
+    /** The unit in hand: what lies ready is what is put on. */
+    private void unit(UnitInHand unit, List<Line> lines) {
+        String name = unit.id().isEmpty() ? spoken.say("wear.this-unit") : spoken.say("wear.unit", unit.id());
+        String heals = unit.heals().isEmpty() ? "" : " " + spoken.say("wear.heals", String.join("; ", unit.heals()));
+        lines.add(new Line.Says(Sign.NONE, name + ":", spoken.say("wear." + unit.condition()) + heals));
+        unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
     }
 
     private void undecided(List<Line> lines) {
