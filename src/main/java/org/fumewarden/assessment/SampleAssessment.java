@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Governing;
 import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.Sample;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
@@ -45,6 +46,9 @@ final class SampleAssessment {
         }
         inputs.add(new Exposure(group.agent(), group.averaging(), level, group.unit(), name, false, group.path()));
         raised.ifPresent(r -> inputs.add(r.note()));
+        if (group.samples().stream().noneMatch(Sample::detected)) {
+            inputs.add(Assessor.note(group, "none-detected", "Every result lies below its detection limit."));
+        }
         governing.cautions().forEach(c -> inputs.add(Assessor.note(group, c.status(), c.sentence())));
         notUsed(group, found.value().get()).ifPresent(inputs::add);
         return new Assessment(group, limit, inputs, found.value(), Optional.empty());

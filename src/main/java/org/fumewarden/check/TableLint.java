@@ -26,6 +26,7 @@ import org.fumewarden.model.EyeShade;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
@@ -80,6 +81,7 @@ final class TableLint {
             lint.problems.addAll(cited);
         }
         lint.overlaps();
+        lint.problems.addAll(EveryAgent.check(book));
         return lint.problems;
     }
 
@@ -106,6 +108,11 @@ final class TableLint {
             known(table, line, "agent", limit.agent(), agents);
         } else if (row instanceof DangerLevel danger) {
             known(table, line, "agent", danger.agent(), agents);
+        } else if (row instanceof NoneListed none) {
+            known(table, line, "list", none.list(), EveryAgent.LISTS);
+            if (!none.agent().equals(NoneListed.EVERY_OTHER)) {
+                known(table, line, "agents", none.agent(), agents);
+            }
         } else if (row instanceof FilterMatch filter) {
             known(table, line, "agent", filter.agent(), agents);
         } else if (row instanceof Emitter emitter) {

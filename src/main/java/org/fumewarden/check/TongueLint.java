@@ -45,7 +45,11 @@ final class TongueLint {
                 DrlRule rule = own.get(id);
                 if (rule == null) {
                     problems.add(new Problem(
-                            folder.origin() + "/" + name, 0, id, "is no rule of this folder.", Nearest.maybe(id, own.keySet())));
+                            folder.origin() + "/" + name,
+                            0,
+                            id,
+                            "is no rule of this folder.",
+                            Nearest.maybe(id, own.keySet())));
                 } else if (!places(says).equals(places(said(rule)))) {
                     problems.add(new Problem(
                             folder.origin() + "/" + name,

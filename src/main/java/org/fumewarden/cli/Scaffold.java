@@ -30,6 +30,7 @@ final class Scaffold {
             "code.yaml",
             "tables/factors.yaml",
             "tables/limits.yaml",
+            "tables/limits-none.yaml",
             "tables/thresholds.yaml",
             "tables/systems.yaml",
             "tables/not-covered.yaml",

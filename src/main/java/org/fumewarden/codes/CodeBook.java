@@ -98,8 +98,7 @@ public final class CodeBook {
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
-        return new CodeBook(
-                folder, card, folders, List.copyOf(tables), vocabulary(tables), folder.revision(folders));
+        return new CodeBook(folder, card, folders, List.copyOf(tables), vocabulary(tables), folder.revision(folders));
     }
 
     /** Complains about a borrowed folder that is not there: it would look like a code without rules and limits. */

@@ -24,6 +24,7 @@ import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
@@ -48,6 +49,7 @@ enum RowKind {
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
     PUBLISHED_HIGHS("published-highs", RowKind::publishedHigh),
+    NONE_LISTED("none-listed", RowKind::noneListed),
     RANGES("ranges", RowKind::range),
     SHADES("shades", RowKind::shade),
     TERMS("terms", RowKind::term),
@@ -121,7 +123,8 @@ enum RowKind {
 
     private static List<Row> danger(RowReader row) {
         String agent = row.text("agent");
-        return List.of(new DangerLevel(row.ref(agent), agent, row.amount("value"), row.unit("unit")));
+        return List.of(new DangerLevel(
+                row.ref(agent), agent, row.amount("value"), row.unit("unit"), row.text("basis", "as listed")));
     }
 
     private static List<Row> equipment(RowReader row) {
@@ -227,6 +230,14 @@ enum RowKind {
         String key = process + "/" + metal + "/" + String.join("+", places) + "/" + agent;
         return List.of(
                 new PublishedHigh(row.ref(key), agent, process, metal, places, row.amount("high"), row.unit("unit")));
+    }
+
+    private static List<Row> noneListed(RowReader row) {
+        String list = row.text("list");
+        String searched = row.text("searched");
+        return row.words("agents").stream()
+                .map(agent -> (Row) new NoneListed(row.ref(list + "/" + agent), list, agent, searched))
+                .toList();
     }
 
     private static List<Row> range(RowReader row) {

@@ -44,7 +44,8 @@ public record Tongue(String language, boolean complete, Map<String, String> sent
             for (String name : rules.names(file(folder, language), "")) {
                 Located root = rules.located(name);
                 Map<String, Located> parts = root.entries(Set.of("complete", "confidence", "rules", "words"));
-                complete &= parts.containsKey("complete") && parts.get("complete").text().equals("true");
+                complete &= parts.containsKey("complete")
+                        && parts.get("complete").text().equals("true");
                 texts(parts.get("rules"), sentences);
                 texts(parts.get("words"), words);
                 problems.addAll(root.problems());

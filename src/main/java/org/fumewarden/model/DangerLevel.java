@@ -2,8 +2,12 @@ package org.fumewarden.model;
 
 import java.math.BigDecimal;
 
-/** The level of an agent that is immediately dangerous to life or health. */
-public record DangerLevel(RowRef ref, String agent, BigDecimal value, Unit unit) implements Row {
+/**
+ * The level of an agent that is immediately dangerous to life or health.
+ *
+ * @param basis what the figure is counted as, such as {@code as V} or {@code respirable}
+ */
+public record DangerLevel(RowRef ref, String agent, BigDecimal value, Unit unit, String basis) implements Row {
     public DangerLevel {
         Checks.positive("value", value);
     }

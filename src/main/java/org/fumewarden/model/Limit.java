@@ -18,4 +18,10 @@ public record Limit(RowRef ref, String agent, Averaging averaging, BigDecimal va
     public boolean listedIn(String table) {
         return ref.table().equals(table);
     }
+
+    /** True when the exposure, in whatever unit it was given, is above this limit times the multiple. */
+    public boolean passedBy(Exposure exposure, Threshold multiple, Agent about, Threshold molarVolume) {
+        BigDecimal level = Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume);
+        return level.compareTo(value.multiply(multiple.value())) > 0;
+    }
 }

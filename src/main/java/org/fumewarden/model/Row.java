@@ -19,6 +19,7 @@ public sealed interface Row extends Fact
                 Lever,
                 Limit,
                 Member,
+                NoneListed,
                 PublishedHigh,
                 QuantityRange,
                 Term,

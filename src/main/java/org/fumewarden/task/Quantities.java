@@ -29,7 +29,7 @@ final class Quantities {
             Map.entry("duration", ordered("min", "1", "h", "60", "s", "0.0166666666666666667")),
             Map.entry("temperature", ordered("C", "1", "degC", "1")),
             Map.entry("mass", ordered("g", "1", "mg", "0.001", "kg", "1000")),
-            Map.entry("pressure", ordered("Pa", "1", "hPa", "100", "mbar", "100", "kPa", "1000")),
+            Map.entry("pressure", ordered("Pa", "1", "hPa", "100", "mbar", "100", "kPa", "1000", "bar", "100000")),
             Map.entry("energy", ordered("Wh", "1", "kWh", "1000", "kJ", "0.2777777777777778")),
             Map.entry("area", ordered("cm2", "1", "m2", "10000")),
             Map.entry("density", ordered("g/cm3", "1", "kg/m3", "0.001", "g/L", "0.001")),

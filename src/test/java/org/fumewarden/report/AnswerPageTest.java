@@ -121,7 +121,8 @@ final class AnswerPageTest {
 
     @Test
     void aTranslatedSentenceOfARuleIsPrintedInGerman() {
-        String page = TextForm.write(sheet(TOURS.resolve("bearded-welder.yaml"), "de", false)).replaceAll("\\s+", " ");
+        String page = TextForm.write(sheet(TOURS.resolve("bearded-welder.yaml"), "de", false))
+                .replaceAll("\\s+", " ");
         assertTrue(page.contains("Die Arbeit braucht ein weites Sichtfeld"), page);
         assertFalse(page.contains("wide field of view"), page);
     }

@@ -59,9 +59,8 @@ public final class AdviceSheet {
     private static Sheet sheet(Bench bench, Advice advice, Advice said, Spoken spoken, boolean detail) {
         List<Row> rows = bench.advisor(bench.code()).base().rowsOn(advice.on());
         List<Part> page = parts(said, number(advice), rows, spoken);
-        List<Part> annex = detail
-                ? new Annex(said, rows, spoken).write(SamplePart.of(bench, advice, spoken.words()))
-                : List.of();
+        List<Part> annex =
+                detail ? new Annex(said, rows, spoken).write(SamplePart.of(bench, advice, spoken.words())) : List.of();
         long foreign = Stream.concat(page.stream(), annex.stream())
                 .flatMap(p -> p.lines().stream())
                 .filter(l -> l instanceof Line.Says says && !says.language().isEmpty())
@@ -70,7 +69,10 @@ public final class AdviceSheet {
                 "sheet.under",
                 spoken.say("sheet.kind"),
                 advice.codeUsed().id(),
-                spoken.words().sayOr("code." + advice.codeUsed().id(), advice.codeUsed().name()),
+                spoken.words()
+                        .sayOr(
+                                "code." + advice.codeUsed().id(),
+                                advice.codeUsed().name()),
                 spoken.day(advice.on()));
         return new Sheet(
                 spoken.say("sheet.kind"),

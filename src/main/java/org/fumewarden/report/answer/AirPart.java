@@ -37,7 +37,11 @@ record AirPart(Advice advice, Spoken spoken) {
         }
         told("air.small", l -> byFigures(l.account()) && !matters(l), lines);
         told("air.judged", l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account()), lines);
-        told("air.bounded", l -> Set.of(Settlement.FLOORED, Settlement.BOUNDED).contains(l.account().kind()), lines);
+        told(
+                "air.bounded",
+                l -> Set.of(Settlement.FLOORED, Settlement.BOUNDED)
+                        .contains(l.account().kind()),
+                lines);
         Set<String> compared = advice.accounts().stream()
                 .map(AccountLine::account)
                 .filter(AirPart::byFigures)

@@ -35,8 +35,7 @@ record WearPart(Advice advice, Spoken spoken) {
         String name = Spoken.sentenceCase(spoken.device(respirator.deviceClass(), respirator.name()));
         String filter = spoken.filter(respirator);
         if (advice.status() == Status.DO_NOT_ENTER) {
-            lines.add(new Line.Says(
-                    Sign.NONE, spoken.say("wear.only-if") + ":", name + ". " + filter));
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.only-if") + ":", name + ". " + filter));
         } else {
             lines.add(new Line.Says(Sign.NONE, name + ".", filter));
         }
