@@ -51,7 +51,7 @@ final class Annex {
         add("samples", samples);
         sentences("filters", advice.filters());
         sentences("chosen", advice.recommended().map(Respirator::reasons).orElse(List.of()));
-        add("suitable", classes(advice.with("suitable")));
+        add(advice.status() == Status.DO_NOT_ENTER ? "entry" : "suitable", classes(advice.with("suitable")));
         add("undecided", classes(advice.with("undecided")));
         add("undecided-why", reasons(advice.with("undecided")));
         add("barred", reasons(advice.with("barred")));
