@@ -28,6 +28,7 @@ final class Lint {
                 problems.addAll(cited);
             }
         }
+        problems.addAll(TongueLint.check(folder, rules));
         List<CodeBook> books = books(folder, problems);
         problems.addAll(
                 RulePhases.check(rules, books.stream().map(CodeBook::folders).toList()));

@@ -13,13 +13,14 @@ import org.fumewarden.audit.Signatures;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.register.InUse;
 import org.fumewarden.report.AdviceJson;
-import org.fumewarden.report.HtmlSheet;
 import org.fumewarden.report.PdfSheet;
-import org.fumewarden.report.TextSheet;
+import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.report.sheet.HtmlForm;
+import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
@@ -80,9 +81,14 @@ final class AdviseCommand implements Callable<Integer> {
     private boolean force;
 
     @Option(
+            names = "--detail",
+            description = "Adds all that the page rests on: every reason, class, duty, caution and clause.")
+    private boolean detail;
+
+    @Option(
             names = "--language",
             paramLabel = "TAG",
-            description = "Language of the headings in html and pdf: en or de; ${DEFAULT-VALUE} when not given.",
+            description = "Language of the sheet: en or de; ${DEFAULT-VALUE} when not given.",
             defaultValue = "en")
     private String language;
 
@@ -122,19 +128,22 @@ final class AdviseCommand implements Callable<Integer> {
             }
             spec.commandLine().getErr().println("Kept as " + kept);
         }
-        Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
-        byte[] sheet = sheet(bench, advice, vocabulary);
+        byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
         return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
-    private byte[] sheet(Bench bench, Advice advice, Vocabulary vocabulary) {
+    private byte[] sheet(Bench bench, Advice advice) {
         return switch (format) {
-            case text -> TextSheet.write(advice, vocabulary).getBytes(StandardCharsets.UTF_8);
             case json -> AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8);
-            case html -> HtmlSheet.write(bench, advice, Words.in(language)).getBytes(StandardCharsets.UTF_8);
-            case pdf -> PdfSheet.write(HtmlSheet.write(bench, advice, Words.in(language)));
+            case text -> TextForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
+            case html -> HtmlForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
+            case pdf -> PdfSheet.write(HtmlForm.write(paper(bench, advice)));
         };
+    }
+
+    private Sheet paper(Bench bench, Advice advice) {
+        return AdviceSheet.of(bench, advice, Words.in(language), detail);
     }
 
     private void print(byte[] sheet) {

@@ -14,6 +14,7 @@ import org.fumewarden.model.Term;
 
 /** The tables that hold under one code: the shared ones, its own and those it borrows. */
 public final class CodeBook {
+    private final RuleFolder rules;
     private final CodeCard card;
     private final List<TableFile> tables;
     private final Vocabulary vocabulary;
@@ -22,12 +23,14 @@ public final class CodeBook {
     private final List<String> folders;
 
     private CodeBook(
+            RuleFolder rules,
             CodeCard card,
             List<String> folders,
             List<TableFile> tables,
             Vocabulary vocabulary,
             Map<String, Document> documents,
             String revision) {
+        this.rules = rules;
         this.card = card;
         this.folders = folders;
         this.tables = tables;
@@ -109,7 +112,7 @@ public final class CodeBook {
             throw new InputException(problems);
         }
         return new CodeBook(
-                card, folders, List.copyOf(tables), vocabulary(tables), documents, folder.revision(folders));
+                folder, card, folders, List.copyOf(tables), vocabulary(tables), documents, folder.revision(folders));
     }
 
     /** Complains about a borrowed folder that is not there: it would look like a code without rules and limits. */
@@ -199,6 +202,23 @@ public final class CodeBook {
     /** The revision of the files behind this book. */
     public String revision() {
         return revision;
+    }
+
+    /**
+     * The sentences of its rules in another language.
+     *
+     * @throws InputException when they cannot be read
+     */
+    public Tongue tongue(String language) {
+        return Tongue.read(rules, folders, language);
+    }
+
+    /** The same book with other names of some ids. */
+    public CodeBook named(Map<String, String> names) {
+        Map<String, String> all = new LinkedHashMap<>(vocabulary.names());
+        all.putAll(names);
+        Vocabulary spoken = new Vocabulary(vocabulary.questions(), vocabulary.catalogues(), all);
+        return new CodeBook(rules, card, folders, tables, spoken, documents, revision);
     }
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */

@@ -16,7 +16,7 @@ final class Revision {
     static String of(Map<String, byte[]> files, List<String> parts) {
         MessageDigest digest = sha256();
         files.forEach((name, bytes) -> {
-            if (parts.contains(StringUtils.substringBefore(name, "/"))) {
+            if (parts.contains(StringUtils.substringBefore(name, "/")) && !Tongue.holds(name)) {
                 digest.update((name + "\n" + bytes.length + "\n").getBytes(StandardCharsets.UTF_8));
                 digest.update(bytes);
             }

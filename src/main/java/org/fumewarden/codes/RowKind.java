@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.fumewarden.model.Act;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Averaging;
@@ -34,6 +35,7 @@ import org.fumewarden.model.Threshold;
 
 /** The kinds of table, and how a row of each becomes facts. */
 enum RowKind {
+    ACTS("acts", RowKind::act),
     AGENTS("agents", RowKind::agent),
     FACTORS("factors", RowKind::factor),
     BANDS("bands", RowKind::band),
@@ -74,6 +76,11 @@ enum RowKind {
 
     List<Row> read(RowReader row) {
         return reader.apply(row);
+    }
+
+    private static List<Row> act(RowReader row) {
+        String id = row.text("id");
+        return List.of(new Act(row.ref(id), id, row.text("part"), row.words("for"), row.text("says")));
     }
 
     private static List<Row> agent(RowReader row) {

@@ -90,6 +90,9 @@ public final class RuleFolder {
         }
         String part = name.substring(0, name.indexOf('/'));
         Node node = parsed.computeIfAbsent(part, ShippedRuleBase::parsed).get(name);
+        if (node == null) {
+            return YamlFiles.parse(origin + "/" + name, text(name));
+        }
         return new Located(origin + "/" + name, "", node, new ArrayList<>());
     }
 

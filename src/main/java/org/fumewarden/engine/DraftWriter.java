@@ -83,7 +83,7 @@ final class DraftWriter {
                 card.phase().key(),
                 card.id(),
                 card.title(),
-                sentences.fill(firing.rule().sentence(), conclusion, firing.bindings()),
+                sentences.fill(firing.rule(), conclusion, firing.bindings()),
                 citation,
                 conclusion,
                 weakest);

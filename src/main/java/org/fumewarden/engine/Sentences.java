@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import org.fumewarden.codes.Tongue;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Conclusion;
@@ -23,9 +24,26 @@ final class Sentences {
     private final AbsenceWords absences;
     private final Map<Class<?>, Template> spoken = new ConcurrentHashMap<>();
 
+    /** Sentences in another language, by id of the rule, and words that stand in their places. */
+    private final Map<String, Template> own;
+
+    private final Map<String, String> words;
+
     Sentences(Vocabulary vocabulary) {
+        this(vocabulary, new Tongue("", false, Map.of(), Map.of()));
+    }
+
+    Sentences(Vocabulary vocabulary, Tongue tongue) {
         this.vocabulary = vocabulary;
         this.absences = new AbsenceWords(vocabulary);
+        this.words = tongue.words();
+        this.own = tongue.sentences().entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, e -> Template.of(e.getValue())));
+    }
+
+    /** The sentence of a rule, filled. */
+    String fill(SpokenRule rule, Conclusion conclusion, Map<String, Object> bindings) {
+        return fill(own.getOrDefault(rule.card().id(), rule.sentence()), conclusion, bindings);
     }
 
     /** Fills {name} from the conclusion's parts or else the rule's bindings, and {binding.part} from a bound fact. */
@@ -42,7 +60,8 @@ final class Sentences {
         for (Template.Piece piece : template.pieces()) {
             filled.append(piece.before());
             if (!piece.name().isEmpty()) {
-                filled.append(words(value(piece, fact, bindings)));
+                String place = words(value(piece, fact, bindings));
+                filled.append(words.getOrDefault(place, place));
             }
         }
         return filled.toString();

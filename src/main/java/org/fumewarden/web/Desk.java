@@ -15,9 +15,10 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.DrillText;
-import org.fumewarden.report.HtmlSheet;
 import org.fumewarden.report.PdfSheet;
+import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.whatif.Bench;
@@ -153,7 +154,8 @@ final class Desk {
 
     private String html(JsonNode asked) {
         Bench bench = bench(asked);
-        return HtmlSheet.write(bench, bench.advise(), language(asked));
+        boolean detail = asked.path("detail").asBoolean(true);
+        return HtmlForm.write(AdviceSheet.of(bench, bench.advise(), language(asked), detail));
     }
 
     /** Decides the task anew and compares the bytes with advice that was given before. */
