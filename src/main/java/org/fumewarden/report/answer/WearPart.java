@@ -89,7 +89,7 @@ record WearPart(Advice advice, Spoken spoken) {
                                     Spoken.figure(factor.value()) + spoken.mark(factor.reasons()),
                                     spoken.agent(factor.agent()))
                             + open));
-        } else if (advice.status() != Status.DO_NOT_ENTER && advice.byChoice().isEmpty()) {
+        } else if (advice.status() != Status.DO_NOT_ENTER && (advice.byChoice().isEmpty() || factor.restsOnNothing())) {
             lines.add(new Line.Says(Sign.NONE, none(factor)));
         }
     }
