@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
@@ -44,6 +45,7 @@ final class Lint {
                     .collect(Collectors.toCollection(TreeSet::new));
             problems.addAll(TableLint.check(book, ids, sources));
         }
+        problems.addAll(Affirmations.voided(folder, books));
         return List.copyOf(problems);
     }
 

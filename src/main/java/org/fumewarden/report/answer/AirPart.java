@@ -95,17 +95,16 @@ record AirPart(Advice advice, Spoken spoken) {
                 "",
                 "",
                 Spoken.figure(need.value()),
-                spoken.say("air.basis." + need.basis()) + (step.confidence().unverified() ? Spoken.UNVERIFIED : ""));
+                spoken.say("air.basis." + need.basis()));
     }
 
     private List<String> row(AccountLine line) {
         Account account = line.account();
-        String mark = line.reason().confidence().unverified() ? Spoken.UNVERIFIED : "";
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
                 account.level().map(Spoken::level).orElse("") + " " + account.unit(),
-                account.against().map(Spoken::level).orElse("") + mark,
+                account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
                 spoken.say("air.kind." + account.kind().key()));
     }

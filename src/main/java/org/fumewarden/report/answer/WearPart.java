@@ -86,7 +86,7 @@ record WearPart(Advice advice, Spoken spoken) {
                     assigned
                             + spoken.say(
                                     "factor.required",
-                                    Spoken.figure(factor.value()) + spoken.mark(factor.reasons()),
+                                    Spoken.figure(factor.value()),
                                     spoken.agent(factor.agent()))
                             + open));
         } else if (advice.status() != Status.DO_NOT_ENTER && (advice.byChoice().isEmpty() || factor.restsOnNothing())) {
