@@ -22,6 +22,8 @@ public record Advice(
         Status status,
         RequiredFactor requiredFactor,
         List<AccountLine> accounts,
+        List<Reason> interim,
+        List<Reason> byChoice,
         List<Respirator> respirators,
         Optional<UnitInHand> unit,
         List<Reason> stops,

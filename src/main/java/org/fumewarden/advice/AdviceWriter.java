@@ -16,6 +16,7 @@ import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.ByChoice;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Control;
@@ -24,6 +25,7 @@ import org.fumewarden.model.FilterNeed;
 import org.fumewarden.model.Gap;
 import org.fumewarden.model.Gate;
 import org.fumewarden.model.Hazard;
+import org.fumewarden.model.Interim;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.Owed;
@@ -59,6 +61,8 @@ final class AdviceWriter {
                 status(),
                 requiredFactor(),
                 new AccountWriter(book.vocabulary(), figures, trail).write(),
+                interim(),
+                reasons(ByChoice.class),
                 new RespiratorWriter(book, figures, trail).write(),
                 UnitWriter.write(book, task, figures, trail),
                 stops(),
@@ -124,6 +128,16 @@ final class AdviceWriter {
                 .toList());
         byAgent.values().forEach(s -> hazards.add(Reason.of(s)));
         return hazards;
+    }
+
+    /** What is safe until every question is answered: to stay out, before any class. */
+    private List<Reason> interim() {
+        List<Step> orders = trail.concluding(Interim.class).toList();
+        Optional<Step> out = orders.stream()
+                .filter(s -> s.conclusion().subject().equals("stay-out"))
+                .findFirst();
+        return out.map(step -> List.of(Reason.of(step)))
+                .orElseGet(() -> Reason.once(orders).stream().limit(1).toList());
     }
 
     private List<Reason> cautions() {

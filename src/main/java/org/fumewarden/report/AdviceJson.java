@@ -63,6 +63,8 @@ public final class AdviceJson {
         if (advice.unit().isPresent()) {
             unit(advice.unit().get(), json);
         }
+        StepJson.reasons("interim", advice.interim(), json);
+        StepJson.reasons("by-choice", advice.byChoice(), json);
         StepJson.reasons("stops", advice.stops(), json);
         StepJson.reasons("controls-first", advice.controlsFirst(), json);
         StepJson.reasons("hazards", advice.hazards(), json);

@@ -66,6 +66,8 @@ public final class AdviceReader {
                 named(Status.values(), Status::key, text(node, "status")),
                 factor(node.path("required-factor")),
                 list(node.path("accounts"), AccountJson::read),
+                reasons(node, "interim"),
+                reasons(node, "by-choice"),
                 list(node.path("respirators"), AdviceReader::respirator),
                 Optional.of(node.path("unit")).filter(JsonNode::isObject).map(AdviceReader::unit),
                 reasons(node, "stops"),

@@ -17,8 +17,17 @@ public final class AdviceTree {
     /** The format in which every step spelled its premises out. */
     public static final String SPELLED_OUT = "fumewarden-advice/1";
 
-    private static final Set<String> REASONS =
-            Set.of("reasons", "conditions", "stops", "controls-first", "hazards", "filters", "cautions", "conflicts");
+    private static final Set<String> REASONS = Set.of(
+            "reasons",
+            "conditions",
+            "interim",
+            "by-choice",
+            "stops",
+            "controls-first",
+            "hazards",
+            "filters",
+            "cautions",
+            "conflicts");
 
     private final Map<String, ObjectNode> facts = new HashMap<>();
     private final Map<String, ObjectNode> steps = new HashMap<>();

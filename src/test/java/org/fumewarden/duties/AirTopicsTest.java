@@ -46,7 +46,7 @@ class AirTopicsTest {
     void aTopicOutsideTheListIsRefused(String topic) {
         try (Store store = store()) {
             StoreException refused = assertThrows(StoreException.class, () -> judged(store, "C-1", topic, "500"));
-            assertTrue(refused.getMessage().contains("breathing, certificate, workplace"), refused.getMessage());
+            assertTrue(refused.text().contains("breathing, certificate, workplace"), refused.text());
         }
     }
 

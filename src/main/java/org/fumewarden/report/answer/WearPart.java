@@ -51,9 +51,14 @@ record WearPart(Advice advice, Spoken spoken) {
 
     private void undecided(List<Line> lines) {
         List<Respirator> undecided = advice.with("undecided");
+        if (!advice.byChoice().isEmpty()) {
+            advice.byChoice().forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
+            return;
+        }
         if (advice.status() != Status.DO_NOT_ENTER) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared")));
         }
+        advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
         if (!undecided.isEmpty()) {
             String names = undecided.stream()
                     .limit(FEW)
@@ -84,7 +89,7 @@ record WearPart(Advice advice, Spoken spoken) {
                                     Spoken.figure(factor.value()) + spoken.mark(factor.reasons()),
                                     spoken.agent(factor.agent()))
                             + open));
-        } else if (advice.status() != Status.DO_NOT_ENTER) {
+        } else if (advice.status() != Status.DO_NOT_ENTER && advice.byChoice().isEmpty()) {
             lines.add(new Line.Says(Sign.NONE, none(factor)));
         }
     }
