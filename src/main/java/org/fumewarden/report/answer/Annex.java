@@ -47,6 +47,7 @@ final class Annex {
         if (advice.status() != Status.DO_NOT_ENTER) {
             sentences("stops", advice.stops());
         }
+        add("accounts", new AirPart(advice, spoken).all());
         sentences("hazards", advice.hazards());
         add("samples", samples);
         sentences("filters", advice.filters());
