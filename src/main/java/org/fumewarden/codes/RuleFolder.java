@@ -61,6 +61,13 @@ public final class RuleFolder {
         return rules;
     }
 
+    /** A rule base of files that were read already. */
+    public static RuleFolder of(String origin, Map<String, byte[]> files) {
+        RuleFolder rules = new RuleFolder(origin, false, List.copyOf(new TreeMap<>(files).keySet()));
+        rules.read.putAll(files);
+        return rules;
+    }
+
     private static boolean belongs(Path path) {
         String name = path.toString();
         return Files.isRegularFile(path) && (name.endsWith(".yaml") || name.endsWith(".drl"));
