@@ -1,8 +1,8 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;

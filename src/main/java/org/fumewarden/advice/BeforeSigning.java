@@ -64,12 +64,7 @@ final class BeforeSigning {
     /** The steps that read a row, by the address of the row, nearest to the row first. */
     private final Map<String, List<Step>> readers = new LinkedHashMap<>();
 
-    BeforeSigning(
-            Figures figures,
-            CodeBook book,
-            Trail trail,
-            RequiredFactor required,
-            List<Respirator> respirators) {
+    BeforeSigning(Figures figures, CodeBook book, Trail trail, RequiredFactor required, List<Respirator> respirators) {
         this.figures = figures;
         this.vocabulary = book.vocabulary();
         this.documents = book.documents();
@@ -108,7 +103,8 @@ final class BeforeSigning {
     private boolean turns(Row row) {
         return !(row instanceof AssignedFactor factor)
                 || offered.stream()
-                        .anyMatch(r -> r.verdict().equals("recommended") && r.deviceClass().equals(factor.deviceClass()))
+                        .anyMatch(r -> r.verdict().equals("recommended")
+                                && r.deviceClass().equals(factor.deviceClass()))
                 || lower(factor).map(f -> f.compareTo(required.value()) < 0).orElse(false);
     }
 
@@ -243,7 +239,10 @@ final class BeforeSigning {
         }
         return up
                 ? near.stream().filter(n -> n.compareTo(value) > 0).findFirst().orElseThrow()
-                : near.stream().filter(n -> n.compareTo(value) < 0).reduce((a, b) -> b).orElseThrow();
+                : near.stream()
+                        .filter(n -> n.compareTo(value) < 0)
+                        .reduce((a, b) -> b)
+                        .orElseThrow();
     }
 
     private String factor(AssignedFactor factor) {

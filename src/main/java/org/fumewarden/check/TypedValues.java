@@ -69,17 +69,16 @@ public final class TypedValues {
     }
 
     private static List<Typed> read(Reader in) throws IOException {
-        CSVFormat format =
-                CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         List<Typed> typed = new ArrayList<>();
         try (var records = format.parse(in)) {
             for (CSVRecord line : records) {
                 typed.add(new Typed(
-                        line.get("table"),
-                        line.get("row"),
-                        line.get("cell"),
-                        line.get("value"),
-                        line.get("source")));
+                        line.get("table"), line.get("row"), line.get("cell"), line.get("value"), line.get("source")));
             }
         }
         return typed;
@@ -92,11 +91,13 @@ public final class TypedValues {
     /** What differs between a rule base and what was typed: changed and lost values, values nobody typed, lost rules. */
     public static List<Problem> check(RuleFolder folder) {
         TypedValues typed = new TypedValues();
-        Set<String> known = typed.values.values().stream().map(Typed::table).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> known =
+                typed.values.values().stream().map(Typed::table).collect(Collectors.toCollection(TreeSet::new));
         List<Problem> problems = typed.own(folder);
         Map<String, WrittenCell> cells = new LinkedHashMap<>();
         WrittenCell.all(folder).forEach(cell -> cells.put(cell.key(), cell));
-        Map<String, List<WrittenCell>> whenever = cells.values().stream().collect(Collectors.groupingBy(WrittenCell::undated));
+        Map<String, List<WrittenCell>> whenever =
+                cells.values().stream().collect(Collectors.groupingBy(WrittenCell::undated));
         Set<String> tables = cells.values().stream().map(WrittenCell::table).collect(Collectors.toSet());
         for (Typed value : typed.values.values()) {
             WrittenCell cell = cells.get(value.key());
@@ -127,7 +128,8 @@ public final class TypedValues {
                     && known.contains(cell.table())
                     && !typed.values.containsKey(cell.key())) {
                 boolean same = typed.values.values().stream()
-                        .anyMatch(t -> WrittenCell.undated(t.key()).equals(cell.undated()) && same(t.value(), cell.value()));
+                        .anyMatch(t ->
+                                WrittenCell.undated(t.key()).equals(cell.undated()) && same(t.value(), cell.value()));
                 if (!same) {
                     problems.add(new Problem(
                             cell.file(),
@@ -169,7 +171,8 @@ public final class TypedValues {
                                 0,
                                 id,
                                 "is a rule of the program that this rule base has not.",
-                                "restore it, or close it with @until; to withdraw it for good add the line " + RULES + ","
+                                "restore it, or close it with @until; to withdraw it for good add the line " + RULES
+                                        + ","
                                         + id + "," + WITHDRAWN + ",DATE,REASON to " + RuleFolder.TYPED
                                         + " beside the rules."))
                         .toList();

@@ -17,7 +17,18 @@ import org.fumewarden.codes.RuleFolder;
 /** A cell of a table as it is written, under the name by which it was typed a second time. */
 record WrittenCell(String file, int line, String table, String kind, String row, String cell, String value) {
     private static final Set<String> NO_KEY = Set.of(
-            "note", "clause", "confidence", "source", "edition", "fraction", "unit", "name", "cas", "colour", "text", "do");
+            "note",
+            "clause",
+            "confidence",
+            "source",
+            "edition",
+            "fraction",
+            "unit",
+            "name",
+            "cas",
+            "colour",
+            "text",
+            "do");
     private static final Set<String> DAYS = Set.of("from", "until");
     private static final Set<String> INTERVALS = Set.of("period", "keep");
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
@@ -61,7 +72,8 @@ record WrittenCell(String file, int line, String table, String kind, String row,
             return;
         }
         List<String> words = rows.stream().map(WrittenCell::words).toList();
-        Map<String, Long> often = words.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        Map<String, Long> often =
+                words.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         Map<String, Integer> seen = new HashMap<>();
         for (int i = 0; i < rows.size(); i++) {
             Located row = rows.get(i);

@@ -72,9 +72,7 @@ final class EnduranceCommand implements Callable<Integer> {
                 .map(Demand::agent)
                 .collect(Collectors.toSet());
         List<Row> rows = advisor.base().rowsOn(task.on());
-        ShiftSheet sheet = new ShiftReckoner(
-                        task, rows, ShiftTables.of(rows), demanded)
-                .reckon();
+        ShiftSheet sheet = new ShiftReckoner(task, rows, ShiftTables.of(rows), demanded).reckon();
         spec.commandLine().getOut().print(ShiftText.write(sheet, advice));
         spec.commandLine().getOut().flush();
         if (folder != null) {

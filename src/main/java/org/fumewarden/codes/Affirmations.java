@@ -51,7 +51,8 @@ public final class Affirmations {
         Map<String, Located> cells = item.entries(CELLS);
         for (String cell : CELLS) {
             if (!cells.containsKey(cell)) {
-                item.complain("lacks \"" + cell + "\".", "say row, value, by, on, document and place; rules --affirm does.");
+                item.complain(
+                        "lacks \"" + cell + "\".", "say row, value, by, on, document and place; rules --affirm does.");
             }
         }
         return new Affirmation(
@@ -73,7 +74,8 @@ public final class Affirmations {
                 ? List.of()
                 : entries.stream()
                         .map(Entry::says)
-                        .filter(a -> a.row().equals(row.ref().address()) && a.value().equals(CellHash.of(row)))
+                        .filter(a ->
+                                a.row().equals(row.ref().address()) && a.value().equals(CellHash.of(row)))
                         .toList();
     }
 
@@ -96,7 +98,9 @@ public final class Affirmations {
                         rows.isEmpty()
                                 ? Nearest.maybe(
                                         says.row(),
-                                        rows(books).map(r -> r.ref().address()).collect(TreeSet::new, Set::add, Set::addAll))
+                                        rows(books)
+                                                .map(r -> r.ref().address())
+                                                .collect(TreeSet::new, Set::add, Set::addAll))
                                 : "compare the value with its document again, then rules --affirm " + says.row()
                                         + "; remove this entry."));
             }

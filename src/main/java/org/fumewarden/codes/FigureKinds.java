@@ -12,9 +12,42 @@ import org.fumewarden.model.Row;
 final class FigureKinds {
     /** Units that tables of figures, thresholds and ranges use. */
     static final Set<String> UNITS = Set.of(
-            "%", "1/h", "1/s", "C", "K", "K/m", "L/min", "L/mol", "Pa", "W", "as published", "cal/mol/K", "cm3/g",
-            "cycles", "exercises", "factor", "ft/min", "ft3/min", "g/kg", "h", "m", "m3", "m3/min", "mg/m3", "mg/s", "min",
-            "min cm3/mol", "mm", "mmHg", "month", "ppm", "ratio", "s/cm", "share", "times", "times the limit");
+            "%",
+            "1/h",
+            "1/s",
+            "C",
+            "K",
+            "K/m",
+            "L/min",
+            "L/mol",
+            "Pa",
+            "W",
+            "as published",
+            "cal/mol/K",
+            "cm3/g",
+            "cycles",
+            "exercises",
+            "factor",
+            "ft/min",
+            "ft3/min",
+            "g/kg",
+            "h",
+            "m",
+            "m3",
+            "m3/min",
+            "mg/m3",
+            "mg/s",
+            "min",
+            "min cm3/mol",
+            "mm",
+            "mmHg",
+            "month",
+            "ppm",
+            "ratio",
+            "s/cm",
+            "share",
+            "times",
+            "times the limit");
 
     /**
      * The cells of one kind.
@@ -54,7 +87,11 @@ final class FigureKinds {
             Map.entry(
                     "blower-model",
                     new Cells(
-                            List.of("id"), List.of("low", "likely", "high"), List.of(), List.of("id"), List.of("unit"))),
+                            List.of("id"),
+                            List.of("low", "likely", "high"),
+                            List.of(),
+                            List.of("id"),
+                            List.of("unit"))),
             Map.entry("breathing-peaks", VALUES),
             Map.entry(
                     "cartridge-limits",

@@ -14,8 +14,9 @@ import org.fumewarden.model.Row;
 
 /** Writes somebody's comparison of a row with its document into the file beside the rules, and changes no table. */
 public final class RowAffirmer {
-    private static final String HEAD = "# Values of the rules beside this file that people of this house compared with their"
-            + " documents.\n# Each holds for the value it was made for; fumewarden check names those that are void.\naffirmations:\n";
+    private static final String HEAD =
+            "# Values of the rules beside this file that people of this house compared with their"
+                    + " documents.\n# Each holds for the value it was made for; fumewarden check names those that are void.\naffirmations:\n";
 
     /**
      * What was written.

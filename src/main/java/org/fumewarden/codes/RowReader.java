@@ -139,7 +139,10 @@ final class RowReader {
     String measure(String cell) {
         String unit = text(cell);
         if (!FigureKinds.UNITS.contains(unit)) {
-            cells.get(cell).complain("is no unit used here: \"" + Located.shown(unit) + "\".", Nearest.maybe(unit, FigureKinds.UNITS));
+            cells.get(cell)
+                    .complain(
+                            "is no unit used here: \"" + Located.shown(unit) + "\".",
+                            Nearest.maybe(unit, FigureKinds.UNITS));
         }
         return unit;
     }

@@ -103,8 +103,7 @@ public final class RuleFolder {
 
     /** A file that an organisation keeps beside the folder of rules; empty when there is none, or no folder. */
     Optional<Located> beside(String name) {
-        return Optional.ofNullable(besides.get(name))
-                .map(bytes -> YamlFiles.parse(name, YamlFiles.text(name, bytes)));
+        return Optional.ofNullable(besides.get(name)).map(bytes -> YamlFiles.parse(name, YamlFiles.text(name, bytes)));
     }
 
     /** The bytes of a file beside the folder of rules. */

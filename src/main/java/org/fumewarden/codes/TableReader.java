@@ -94,9 +94,7 @@ final class TableReader {
 
     private static Optional<Function<RowReader, List<Row>>> parser(String kind) {
         Optional<Function<RowReader, List<Row>>> facts = RowKind.named(kind).map(found -> found::read);
-        return facts.isEmpty() && FigureKinds.contains(kind)
-                ? Optional.of(row -> FigureKinds.read(kind, row))
-                : facts;
+        return facts.isEmpty() && FigureKinds.contains(kind) ? Optional.of(row -> FigureKinds.read(kind, row)) : facts;
     }
 
     private static Set<String> kinds() {
@@ -133,7 +131,12 @@ final class TableReader {
         List<Row> known = checks.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, checks));
         return known.stream()
                 .map(r -> new DatedRow(
-                        r, from, until, item.line(), also, checks.getOrDefault(r.ref().key(), List.of())))
+                        r,
+                        from,
+                        until,
+                        item.line(),
+                        also,
+                        checks.getOrDefault(r.ref().key(), List.of())))
                 .toList();
     }
 

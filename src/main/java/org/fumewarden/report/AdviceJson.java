@@ -15,8 +15,8 @@ import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
-import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.advice.ToCompare;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.task.RegisterNote;
 
 /** The advice as JSON: stable names, stable order, one format number. */

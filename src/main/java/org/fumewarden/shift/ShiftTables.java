@@ -78,9 +78,7 @@ public record ShiftTables(
         return new ShiftTables(
                 tests(FigureTable.of(rows, "gas-filter-tests")),
                 tests(FigureTable.of(rows, "cartridge-tests")),
-                FigureTable.of(rows, "adsorbed-vapours")
-                        .map(row -> Map.entry(row.text("cas"), vapour(row)))
-                        .stream()
+                FigureTable.of(rows, "adsorbed-vapours").map(row -> Map.entry(row.text("cas"), vapour(row))).stream()
                         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
                 model(FigureTable.of(rows, "adsorption-model")),
                 thumb(FigureTable.of(rows, "service-life-rules")),
@@ -91,10 +89,8 @@ public record ShiftTables(
                         .map(row ->
                                 new ClassLimits.Row(row.text("type"), (int) row.number("class"), row.number("ppm")))),
                 times
-                        .map(row -> new CodeCap(
-                                row.optional("minutes").orElse(Double.NaN),
-                                row.text("id"),
-                                row.document()))
+                        .map(row ->
+                                new CodeCap(row.optional("minutes").orElse(Double.NaN), row.text("id"), row.document()))
                         .stream()
                         .collect(Collectors.toMap(CodeCap::says, Function.identity())),
                 (int) times.row("opened-months").number("months"),

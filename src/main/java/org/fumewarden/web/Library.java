@@ -21,7 +21,6 @@ public final class Library {
     private final Map<String, CodeCard> cards = new ConcurrentHashMap<>();
     private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
 
-
     private Library(RuleFolder folder, boolean compiledNow, Supplier<LocalDate> today) {
         this.folder = folder;
         this.compiledNow = compiledNow;

@@ -32,8 +32,11 @@ final class DatedKindsTest {
     static Stream<TableFile> kinds() {
         Map<String, TableFile> kinds = new TreeMap<>();
         for (String code : List.of("gb", "us")) {
-            for (TableFile table : CodeBook.read(RuleFolder.at(Path.of(RULES)), code).tables()) {
-                if (!table.rows().isEmpty() && !table.kind().equals("questions") && first(table).startsWith("  - {")) {
+            for (TableFile table :
+                    CodeBook.read(RuleFolder.at(Path.of(RULES)), code).tables()) {
+                if (!table.rows().isEmpty()
+                        && !table.kind().equals("questions")
+                        && first(table).startsWith("  - {")) {
                     kinds.putIfAbsent(table.kind(), table);
                 }
             }
@@ -71,8 +74,9 @@ final class DatedKindsTest {
         int line = renewed(table, ", untill: 1");
         InputException fault = Assertions.assertThrows(InputException.class, () -> book(table));
         assertTrue(
-                fault.problems().stream().anyMatch(p -> p.line() == line + 1
-                        && p.text().contains("is not a cell of this kind of table")),
+                fault.problems().stream()
+                        .anyMatch(
+                                p -> p.line() == line + 1 && p.text().contains("is not a cell of this kind of table")),
                 fault.getMessage());
     }
 

@@ -28,7 +28,9 @@ final class TypedValuesTest {
     }
 
     private List<String> problems() {
-        return TypedValues.check(RuleFolder.at(rules)).stream().map(Problem::text).toList();
+        return TypedValues.check(RuleFolder.at(rules)).stream()
+                .map(Problem::text)
+                .toList();
     }
 
     private void named(String words) {
@@ -64,7 +66,10 @@ final class TypedValuesTest {
     @Test
     void aRowClosedOnADayIsNoLoss() {
         EditedRules.edit(
-                rules, LIMITS, "agent: tin, unit: mg/m3, twa: 2,", "agent: tin, until: 2030-01-01, unit: mg/m3, twa: 2,");
+                rules,
+                LIMITS,
+                "agent: tin, unit: mg/m3, twa: 2,",
+                "agent: tin, until: 2030-01-01, unit: mg/m3, twa: 2,");
         assertEquals(List.of(), problems());
     }
 
@@ -72,7 +77,10 @@ final class TypedValuesTest {
     void aNewValueIsAcceptedOnceItIsTypedASecondTimeBesideTheRules() throws IOException {
         EditedRules.append(rules, LIMITS, "  - {agent: tin, unit: mg/m3, twa: 1, from: 2030-01-01}\n");
         EditedRules.edit(
-                rules, LIMITS, "agent: tin, unit: mg/m3, twa: 2,", "agent: tin, until: 2030-01-01, unit: mg/m3, twa: 2,");
+                rules,
+                LIMITS,
+                "agent: tin, unit: mg/m3, twa: 2,",
+                "agent: tin, until: 2030-01-01, unit: mg/m3, twa: 2,");
         named("was typed once only");
         Files.writeString(
                 folder.resolve("typed-apart.csv"),
@@ -80,6 +88,7 @@ final class TypedValuesTest {
                         + "gb-limits,tin from 2030-01-01,twa,1,our list\nrules,GB-NEED-010,withdrawn,2030-01-01,replaced\n");
         Files.delete(rules.resolve("gb/need.drl"));
         List<String> problems = problems();
-        assertTrue(problems.stream().noneMatch(p -> p.contains("tin") || p.contains("GB-NEED-010")), problems.toString());
+        assertTrue(
+                problems.stream().noneMatch(p -> p.contains("tin") || p.contains("GB-NEED-010")), problems.toString());
     }
 }

@@ -69,11 +69,9 @@ final class AffirmTest {
         EditedRules.edit(rules, "gb/tables/limits.yaml", "twa: 10, stel: 20", "twa: 11, stel: 20");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
         assertTrue(page.out().contains("gb-limits#molybdenum/twa ("), page.out());
-        assertTrue(
-                RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("docs/sources.yaml")).stream()
-                        .anyMatch(p -> p.text().contains("it is void")
-                                && p.file().endsWith("affirmations.yaml")
-                                && p.line() > 0));
+        assertTrue(RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("docs/sources.yaml")).stream()
+                .anyMatch(p ->
+                        p.text().contains("it is void") && p.file().endsWith("affirmations.yaml") && p.line() > 0));
     }
 
     @Test
@@ -99,7 +97,8 @@ final class AffirmTest {
 
     @Test
     void theShippedRulesAreNotChanged() {
-        CommandRun run = CommandRun.of("rules", "--affirm", "gb-limits#lead/twa", "--by", "x", "--document", "y", "--place", "z");
+        CommandRun run = CommandRun.of(
+                "rules", "--affirm", "gb-limits#lead/twa", "--by", "x", "--document", "y", "--place", "z");
         assertEquals(2, run.exit());
         assertTrue(run.err().contains("Maybe name your folder of rules"), run.err());
     }

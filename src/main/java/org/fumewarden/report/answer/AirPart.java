@@ -45,7 +45,8 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** Every account that rests on figures, for the annex. */
     List<Line> all() {
-        return table(advice.accounts().stream().filter(l -> byFigures(l.account())).toList());
+        return table(
+                advice.accounts().stream().filter(l -> byFigures(l.account())).toList());
     }
 
     private Optional<Part> part(String key, List<AccountLine> shown) {

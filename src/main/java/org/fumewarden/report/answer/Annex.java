@@ -171,10 +171,7 @@ final class Annex {
     private List<Line> compare() {
         return advice.compareBeforeSigning().stream()
                 .map(v -> (Line) spoken.foreign(
-                        Sign.ITEM,
-                        v.value() + ".",
-                        v.document() + ", " + v.place() + ". " + v.matters(),
-                        ""))
+                        Sign.ITEM, v.value() + ".", v.document() + ", " + v.place() + ". " + v.matters(), ""))
                 .toList();
     }
 

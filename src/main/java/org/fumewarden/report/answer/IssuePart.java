@@ -15,7 +15,8 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line.Says(Sign.NONE, known()));
         lines.add(new Line.Says(Sign.NONE, spoken.say("issue.valid")));
-        advice.endsSoon().ifPresent(last -> lines.add(new Line.Says(Sign.NONE, spoken.say("issue.until", spoken.day(last)))));
+        advice.endsSoon()
+                .ifPresent(last -> lines.add(new Line.Says(Sign.NONE, spoken.say("issue.until", spoken.day(last)))));
         lines.add(new Line.Blanks(
                 List.of(spoken.say("issue.by"), spoken.say("issue.on"), spoken.say("issue.signature"))));
         lines.add(new Line.Says(

@@ -20,9 +20,7 @@ final class Notes {
     /** The number of the place behind a sentence. */
     String of(Reason reason) {
         String edition = reason.edition().isEmpty() || reason.edition().equals(UNSTATED) ? "" : ", " + reason.edition();
-        return of(
-                reason.source() + ", " + reason.clause() + edition,
-                reason.rule());
+        return of(reason.source() + ", " + reason.clause() + edition, reason.rule());
     }
 
     /**
