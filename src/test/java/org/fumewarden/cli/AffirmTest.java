@@ -33,7 +33,7 @@ final class AffirmTest {
     void oneLineChangesAndTheRowCountsAsRead() throws IOException {
         Path table = rules.resolve("gb/tables/limits.yaml");
         List<String> before = Files.readAllLines(table);
-        CommandRun run = affirm("gb-limits#lead/twa", REVIEWER, "the regulations, \"reg 2\"", "2026-03-02");
+        CommandRun run = affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the regulations, \"reg 2\"", "2026-03-02");
         assertEquals(0, run.exit(), run.err());
         assertTrue(run.out().contains("was memory, counts as read now"), run.out());
         List<String> after = Files.readAllLines(table);
@@ -51,22 +51,24 @@ final class AffirmTest {
 
     @Test
     void theConfidencePageNamesWhoWhenAndAgainstWhat() {
-        affirm("gb-limits#lead/twa", REVIEWER, "the regulations", "2026-03-02");
+        affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the regulations", "2026-03-02");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
         assertTrue(
                 page.out()
-                        .contains("gb-limits#lead/twa read, affirmed by " + REVIEWER
+                        .contains("gb-limits#magnesium-oxide/twa read, affirmed by " + REVIEWER
                                 + " on 2026-03-02 against the regulations"),
                 page.out());
-        assertTrue(page.out().lines().noneMatch(l -> l.contains("gb-limits#lead/twa (")), page.out());
+        assertTrue(page.out().lines().noneMatch(l -> l.contains("gb-limits#magnesium-oxide/twa (")), page.out());
     }
 
     @Test
     void aSecondDocumentMakesItCrossCheckedAndTheSameOneDoesNot() {
-        affirm("gb-limits#lead/twa", REVIEWER, "the regulations", "2026-03-02");
-        CommandRun same = affirm("gb-limits#lead/twa", "reviewer B of Tarn Haven", "The regulations ", "2026-03-03");
+        affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the regulations", "2026-03-02");
+        CommandRun same =
+                affirm("gb-limits#magnesium-oxide/twa", "reviewer B of Tarn Haven", "The regulations ", "2026-03-03");
         assertTrue(same.out().contains("was read, counts as read now"), same.out());
-        CommandRun other = affirm("gb-limits#lead/twa", "reviewer B of Tarn Haven", "the union's table", "2026-03-03");
+        CommandRun other =
+                affirm("gb-limits#magnesium-oxide/twa", "reviewer B of Tarn Haven", "the union's table", "2026-03-03");
         assertTrue(other.out().contains("was read, counts as cross-checked now"), other.out());
     }
 
@@ -103,7 +105,7 @@ final class AffirmTest {
             delimiter = '|',
             value = {
                 "gb-limits#led/twa|2026-03-02|names no row|gb-limits#lead/twa",
-                "gb-limits#lead/twa|2126-03-02|is a day to come|on which the row was compared",
+                "gb-limits#magnesium-oxide/twa|2126-03-02|is a day to come|on which the row was compared",
             })
     void whatCannotBeAffirmedIsNamed(String row, String day, String message, String maybe) {
         CommandRun run = affirm(row, REVIEWER, "the list", day);
@@ -113,7 +115,8 @@ final class AffirmTest {
 
     @Test
     void theShippedRulesAreNotChanged() {
-        CommandRun run = CommandRun.of("rules", "--affirm", "gb-limits#lead/twa", "--by", "x", "--source", "y");
+        CommandRun run =
+                CommandRun.of("rules", "--affirm", "gb-limits#magnesium-oxide/twa", "--by", "x", "--source", "y");
         assertEquals(2, run.exit());
         assertTrue(run.err().contains("Maybe name the rules folder of a source checkout"), run.err());
     }
