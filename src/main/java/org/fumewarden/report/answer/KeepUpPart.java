@@ -36,7 +36,7 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
         byWhen(advice, rows, spoken).forEach((when, checks) -> {
             Map<String, Set<String>> deeds = new LinkedHashMap<>();
             checks.forEach(
-                    c -> deeds.computeIfAbsent(spoken.deed(duties.get(c.id()).doneBy()), d -> new LinkedHashSet<>())
+                    c -> deeds.computeIfAbsent(spoken.deed(duties.get(c.id())), d -> new LinkedHashSet<>())
                             .add(spoken.who(c.who())));
             lines.add(new Line.Says(Sign.NONE, when + ":", deeds(deeds)));
         });

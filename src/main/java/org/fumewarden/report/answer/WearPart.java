@@ -19,7 +19,7 @@ record WearPart(Advice advice, Spoken spoken) {
     Part write() {
         List<Line> lines = new ArrayList<>();
         if (advice.status() == Status.DO_NOT_ENTER) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out")));
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out"), ""));
         }
         advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
         factor(lines);
@@ -56,7 +56,7 @@ record WearPart(Advice advice, Spoken spoken) {
             return;
         }
         if (advice.status() != Status.DO_NOT_ENTER) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared")));
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared"), ""));
         }
         advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
         if (!undecided.isEmpty()) {
@@ -67,8 +67,7 @@ record WearPart(Advice advice, Spoken spoken) {
             int more = undecided.size() - FEW;
             lines.add(new Line.Says(
                     Sign.NONE,
-                    spoken.say("wear.may-do") + ":",
-                    names + (more > 0 ? "; " + spoken.say("wear.more", more) : "") + "."));
+                    spoken.say("wear.may-do") + ": " + names + (more > 0 ? "; " + spoken.say("wear.more", more) : "") + "."));
         }
     }
 
