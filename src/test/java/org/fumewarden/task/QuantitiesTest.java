@@ -124,7 +124,9 @@ final class QuantitiesTest {
         assertTrue(Quantities.level(place).isEmpty());
         String maybe = place.problems().get(0).maybe();
         assertTrue(
-                maybe.startsWith("write your own number") || maybe.startsWith("check ") || maybe.startsWith("convert it"),
+                maybe.startsWith("write your own number")
+                        || maybe.startsWith("check ")
+                        || maybe.startsWith("convert it"),
                 maybe);
     }
 }
