@@ -224,6 +224,12 @@ final class Oracle {
         return wearer(device);
     }
 
+    /** Where nothing is required the wearer stops nothing. */
+    private boolean calledFor() {
+        return compared().stream().anyMatch(c -> c.above(BigDecimal.ONE))
+                || mixtures().values().stream().anyMatch(m -> m.compareTo(BigDecimal.ONE) > 0);
+    }
+
     private Optional<String> wearer(DeviceClass device) {
         boolean tight = device.seal().equals("tight");
         if (answer("explosive").filter("false"::equals).isEmpty()) {
@@ -235,10 +241,11 @@ final class Oracle {
         if (tight && answer("fit-tested").filter("true"::equals).isEmpty()) {
             return Optional.of("not fit-tested or not known");
         }
-        if (answer("trained").filter("true"::equals).isEmpty()) {
+        if (calledFor() && answer("trained").filter("true"::equals).isEmpty()) {
             return Optional.of("not trained or not known");
         }
-        if (answer("medically-cleared").filter("true"::equals).isEmpty()
+        if (calledFor()
+                && answer("medically-cleared").filter("true"::equals).isEmpty()
                 && !(answer("medically-cleared").filter("powered-only"::equals).isPresent()
                         && !device.pressure().equals("negative")
                         && !device.pressure().equals("demand"))) {
