@@ -17,8 +17,8 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.cli.CommandRun;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.DueList;
@@ -112,7 +112,10 @@ class UnitOfOneMindTest {
                     "kit.spark-arrestor=true");
             assertEquals(
                     unit.barred(),
-                    run.out().toLowerCase(java.util.Locale.ROOT).contains("unit u-1: do not use it"),
+                    run.out()
+                            .toLowerCase(java.util.Locale.ROOT)
+                            .replaceAll("\\s+", " ")
+                            .contains("unit u-1: do not use it"),
                     command + " on " + unit + "\n" + run.out() + run.err());
         }
     }
