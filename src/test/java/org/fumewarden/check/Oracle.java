@@ -192,7 +192,28 @@ final class Oracle {
                 .findFirst();
         return proven.or(() ->
                         rows.stream().filter(f -> f.provided().equals("always")).findFirst())
-                .map(AssignedFactor::factor);
+                .map(AssignedFactor::factor)
+                .map(factor -> capped(deviceClass, factor));
+    }
+
+    /** 29 CFR 1910.134(f)(6): a taste or smell test serves an unpowered full facepiece up to ten times the limit only. */
+    private BigDecimal capped(String deviceClass, BigDecimal factor) {
+        boolean unpoweredFull = all(DeviceClass.class).stream()
+                .anyMatch(d -> d.id().equals(deviceClass)
+                        && d.seal().equals("tight")
+                        && d.supply().equals("filter")
+                        && d.pressure().equals("negative")
+                        && d.covers().equals("face"));
+        boolean bySense =
+                answer("fit-test-method").filter("qualitative"::equals).isPresent();
+        return unpoweredFull && bySense
+                ? all(Threshold.class).stream()
+                        .filter(t -> t.id().equals("fit-qualitative-full")
+                                && t.value().signum() > 0)
+                        .map(t -> t.value().min(factor))
+                        .findFirst()
+                        .orElse(factor)
+                : factor;
     }
 
     boolean immediatelyDangerous() {

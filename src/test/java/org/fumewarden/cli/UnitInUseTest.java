@@ -41,7 +41,7 @@ class UnitInUseTest {
     @Test
     void aUnitThatTheLogKnowsLittleOfIsAskedAbout() {
         assertEquals(3, advise("TH-07"), () -> err);
-        assertTrue(out.contains("Unit TH-07: Not shown to be fit for use."), out);
+        assertTrue(out.contains("Unit TH-07: DO NOT USE IT."), out);
         assertTrue(out.contains("WEAR        Powered hood"), out);
     }
 
