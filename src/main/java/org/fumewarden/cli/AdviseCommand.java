@@ -2,6 +2,7 @@ package org.fumewarden.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.PrivateKey;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
@@ -9,7 +10,10 @@ import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
 import org.fumewarden.audit.Keeper;
+import org.fumewarden.audit.KeptAdvice;
 import org.fumewarden.audit.Signatures;
+import org.fumewarden.audit.Witness;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
@@ -72,6 +76,13 @@ final class AdviseCommand implements Callable<Integer> {
     private Path key;
 
     @Option(
+            names = "--witness",
+            paramLabel = "FILE",
+            description =
+                    "Notes the new last hash there, signed; keep it in another place. Needs --keep and --sign-with.")
+    private Path witness;
+
+    @Option(
             names = "--output",
             paramLabel = "FILE",
             description = "Writes to a file instead of standard output; a PDF needs one.")
@@ -122,15 +133,35 @@ final class AdviseCommand implements Callable<Integer> {
                 .sparing(file, store, key)
                 .admit());
         if (keep != null) {
-            Path kept = new Keeper(keep).keep(bench.tree(Map.of()).plain(), AdviceJson.write(advice), Instant.now());
-            if (key != null) {
-                Signatures.sign(kept, key);
-            }
-            spec.commandLine().getErr().println("Kept as " + kept);
+            keep(bench, advice);
         }
         byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
         return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    private void keep(Bench bench, Advice advice) {
+        if (witness != null && key == null) {
+            throw new InputException(new Problem(
+                    "--witness",
+                    0,
+                    "",
+                    "is a signed list, and no key was given to sign with.",
+                    "add --sign-with PEM."));
+        }
+        Optional<PrivateKey> secret = Optional.ofNullable(key).map(Signatures::secret);
+        CodeBook book = bench.advisor(bench.code()).base().book();
+        Path kept = new Keeper(keep)
+                .keep(
+                        bench.tree(Map.of()).plain(),
+                        AdviceJson.write(advice),
+                        Instant.now(),
+                        new Keeper.Source(Main.VERSION, options.folder(), book.folders()),
+                        secret);
+        if (witness != null) {
+            new Witness(witness).saw(KeptAdvice.read(kept), secret.orElseThrow());
+        }
+        spec.commandLine().getErr().println("Kept as " + kept);
     }
 
     private byte[] sheet(Bench bench, Advice advice) {

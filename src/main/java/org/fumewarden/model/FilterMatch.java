@@ -13,14 +13,14 @@ import java.util.Optional;
 public record FilterMatch(RowRef ref, String agent, String system, String type, Optional<BigDecimal> highest)
         implements Row {
 
-    /** True when the standard or law caps its use. */
+    /** True when the standard or the law caps the use of the filter. */
     public boolean capped() {
         return highest.isPresent();
     }
 
     /** True when the exposure is above the highest use concentration. */
     public boolean exceededBy(Exposure exposure, Agent about, Threshold molarVolume) {
-        return capped()
+        return highest.isPresent()
                 && Concentrations.convert(exposure.level(), exposure.unit(), Unit.PPM, about, molarVolume)
                                 .compareTo(highest.get())
                         > 0;

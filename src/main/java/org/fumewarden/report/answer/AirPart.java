@@ -14,11 +14,11 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
+import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
-import org.fumewarden.trail.Step;
 
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
 record AirPart(Advice advice, Spoken spoken) {
@@ -44,7 +44,8 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** Every account that rests on figures, for the annex. */
     List<Line> all() {
-        return table(advice.accounts().stream().filter(l -> byFigures(l.account())).toList());
+        return table(
+                advice.accounts().stream().filter(l -> byFigures(l.account())).toList());
     }
 
     private Optional<Part> part(List<AccountLine> shown) {
@@ -108,30 +109,39 @@ record AirPart(Advice advice, Spoken spoken) {
         return advice.trail()
                 .concluding(Need.class)
                 .filter(s -> Set.of("floor", "mixture").contains(((Need) s.conclusion()).basis()))
-                .map(s -> floor(s, (Need) s.conclusion()))
+                .map(s -> floor((Need) s.conclusion()))
                 .distinct()
                 .toList();
     }
 
-    private List<String> floor(Step step, Need need) {
+    private List<String> floor(Need need) {
         return List.of(
                 Spoken.sentenceCase(spoken.agent(need.subject())),
                 "",
                 "",
                 "",
                 Spoken.figure(need.value()),
-                spoken.say("air.basis." + need.basis()) + (step.confidence().unverified() ? Spoken.UNVERIFIED : ""));
+                spoken.say("air.basis." + need.basis()));
     }
 
     private List<String> row(AccountLine line) {
         Account account = line.account();
-        String mark = line.reason().confidence().unverified() ? Spoken.UNVERIFIED : "";
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
                 account.level().map(Spoken::level).orElse("") + " " + account.unit(),
-                account.against().map(Spoken::level).orElse("") + mark,
+                account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
-                spoken.say("air.kind." + account.kind().key()));
+                known(account));
+    }
+
+    /** How the level is known; one that the code tells people to assume is no measurement. */
+    private String known(Account account) {
+        boolean assumed = advice.trail().all(Ratio.class).stream()
+                .anyMatch(r -> r.basis().equals("assumed")
+                        && r.agent().equals(account.agent())
+                        && r.averaging().key().equals(account.averaging())
+                        && account.level().filter(l -> l.compareTo(r.level()) == 0).isPresent());
+        return spoken.say("air.kind." + (assumed ? "assumed" : account.kind().key()));
     }
 }
