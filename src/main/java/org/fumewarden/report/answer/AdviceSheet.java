@@ -60,9 +60,10 @@ public final class AdviceSheet {
         RuleBase base = bench.advisor(bench.code()).base();
         List<Row> rows = base.rowsOn(advice.on());
         List<Part> page = parts(said, number(advice), rows, spoken);
-        List<Part> annex =
-                detail ? new Annex(said, rows, base.book().documents(), spoken)
-                        .write(SamplePart.of(bench, advice, spoken.words())) : List.of();
+        List<Part> annex = detail
+                ? new Annex(said, rows, base.book().documents(), spoken)
+                        .write(SamplePart.of(bench, advice, spoken.words()))
+                : List.of();
         long foreign = Stream.concat(page.stream(), annex.stream())
                 .flatMap(p -> p.lines().stream())
                 .filter(l -> l instanceof Line.Says says && !says.language().isEmpty())

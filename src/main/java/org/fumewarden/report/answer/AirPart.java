@@ -35,11 +35,10 @@ record AirPart(Advice advice, Spoken spoken) {
     /** The part with one row for each agent, that of its highest ratio, where the page lacks the room for all. */
     Optional<Part> brief() {
         Set<String> met = new HashSet<>();
-        return part(
-                advice.accounts().stream()
-                        .filter(this::matters)
-                        .filter(l -> met.add(l.account().agent()))
-                        .toList());
+        return part(advice.accounts().stream()
+                .filter(this::matters)
+                .filter(l -> met.add(l.account().agent()))
+                .toList());
     }
 
     /** Every account that rests on figures, for the annex. */
@@ -141,7 +140,9 @@ record AirPart(Advice advice, Spoken spoken) {
                 .anyMatch(r -> r.basis().equals("assumed")
                         && r.agent().equals(account.agent())
                         && r.averaging().key().equals(account.averaging())
-                        && account.level().filter(l -> l.compareTo(r.level()) == 0).isPresent());
+                        && account.level()
+                                .filter(l -> l.compareTo(r.level()) == 0)
+                                .isPresent());
         return spoken.say("air.kind." + (assumed ? "assumed" : account.kind().key()));
     }
 }

@@ -67,7 +67,8 @@ record WearPart(Advice advice, Spoken spoken) {
             int more = undecided.size() - FEW;
             lines.add(new Line.Says(
                     Sign.NONE,
-                    spoken.say("wear.may-do") + ": " + names + (more > 0 ? "; " + spoken.say("wear.more", more) : "") + "."));
+                    spoken.say("wear.may-do") + ": " + names + (more > 0 ? "; " + spoken.say("wear.more", more) : "")
+                            + "."));
         }
     }
 
