@@ -45,7 +45,8 @@ record WearPart(Advice advice, Spoken spoken) {
     private void unit(UnitInHand unit, List<Line> lines) {
         String name = unit.id().isEmpty() ? spoken.say("wear.this-unit") : spoken.say("wear.unit", unit.id());
         String heals = unit.heals().isEmpty() ? "" : " " + spoken.say("wear.heals", String.join("; ", unit.heals()));
-        lines.add(new Line.Says(Sign.NONE, name + ":", spoken.say("wear." + unit.condition()) + heals));
+        Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
+        lines.add(new Line.Says(sign, name + ":", spoken.say("wear." + unit.condition()) + heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
     }
 
