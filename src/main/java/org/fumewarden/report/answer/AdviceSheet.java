@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Row;
@@ -32,7 +33,7 @@ public final class AdviceSheet {
     private static final int ROOM = 60 - 2 - 3;
 
     /** Lines that the duties get even where the air takes the rest. */
-    private static final int LEAST = 7;
+    private static final int LEAST = 5;
 
     private AdviceSheet() {}
 
@@ -93,8 +94,8 @@ public final class AdviceSheet {
         ActsPart acts = new ActsPart(advice, rows, spoken);
         Part state = new StatePart(advice, spoken).write();
         Part wear = new WearPart(advice, spoken).write();
-        Optional<Part> now = acts.write("do-now", Sign.ACT);
-        Optional<Part> leave = acts.write("leave", Sign.LEAVE);
+        Optional<Part> now = acts.write(advice.status() == Status.DO_NOT_ENTER ? "stop" : "do-now", "do-now", Sign.ACT);
+        Optional<Part> leave = acts.write("leave", "leave", Sign.LEAVE);
         Optional<Part> open = new OpenPart(advice, spoken).write();
         Part issue = new IssuePart(advice, number, spoken).write();
         int room = ROOM - TextForm.height(state) - TextForm.height(wear) - TextForm.height(issue);
