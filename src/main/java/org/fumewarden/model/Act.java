@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A short sentence for the page that is read, shown when the rules concluded what calls for it. It adds no judgement.
  *
- * @param part {@code do-now} or {@code leave}
+ * @param part {@code do-now}, {@code stop} where the work must not start, or {@code leave}
  * @param calledFor conclusions that call for it, such as {@code caution:low-flow} or {@code trait:air-delivery=powered}; an
  *     asterisk at the end stands for any ending
  * @param says the sentence

@@ -108,6 +108,16 @@ class HtmlSheetTest {
     }
 
     @Test
+    void whatWasNotComparedWithItsTextIsCountedOnThePageAndListedBehindIt() throws Exception {
+        Advice advice = bench(tour()).advise();
+        String words = words(sheet(bench(tour()), "en"));
+        long unseen = advice.compareBeforeSigning().size() - advice.disputed();
+        assertEquals(unseen == 0, words.contains("Every value behind this answer was compared with a text."), words);
+        advice.compareBeforeSigning()
+                .forEach(v -> assertTrue(words.contains(v.document() + ", " + v.place()), v.value()));
+    }
+
+    @Test
     void itNeedsNoScriptAndNoNetwork() throws Exception {
         String html = sheet(bench(tour()), "en");
         Document page = parsed(html);

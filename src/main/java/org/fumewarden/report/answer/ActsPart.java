@@ -12,10 +12,10 @@ import org.fumewarden.report.sheet.Sign;
 /** What to do before the arc is struck, and when to leave. */
 record ActsPart(Advice advice, List<Row> rows, Spoken spoken) {
 
-    Optional<Part> write(String part, Sign sign) {
+    Optional<Part> write(String part, String key, Sign sign) {
         List<Line> lines = Acts.of(part, advice.trail(), rows).stream()
                 .map(act -> (Line) spoken.translated(sign, "act." + act.id(), act.says()))
                 .toList();
-        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part(part, spoken.say("page." + part), lines));
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part(key, spoken.say("page." + key), lines));
     }
 }

@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Row;
@@ -28,11 +29,16 @@ import org.fumewarden.whatif.Bench;
 
 /** The sheet of advice: one page that is read, and behind it, when asked for, all that it rests on. */
 public final class AdviceSheet {
-    /** Lines of text that fit the page: title, line below it, closing line and its gap taken off. */
-    private static final int ROOM = 60 - 2 - 3;
+    /** Lines of text of the page, and what title, line below it, closing line and its gap take of them. */
+    private static final int LINES = 60;
+
+    private static final int FRAME = 5;
+
+    /** Further lines for a language with longer words; the paper holds them. */
+    private static final int LONGER_WORDS = 6;
 
     /** Lines that the duties get even where the air takes the rest. */
-    private static final int LEAST = 7;
+    private static final int LEAST = 5;
 
     private AdviceSheet() {}
 
@@ -93,11 +99,16 @@ public final class AdviceSheet {
         ActsPart acts = new ActsPart(advice, rows, spoken);
         Part state = new StatePart(advice, spoken).write();
         Part wear = new WearPart(advice, spoken).write();
-        Optional<Part> now = acts.write("do-now", Sign.ACT);
-        Optional<Part> leave = acts.write("leave", Sign.LEAVE);
+        Optional<Part> now = acts.write(advice.status() == Status.DO_NOT_ENTER ? "stop" : "do-now", "do-now", Sign.ACT);
+        Optional<Part> leave = acts.write("leave", "leave", Sign.LEAVE);
         Optional<Part> open = new OpenPart(advice, spoken).write();
         Part issue = new IssuePart(advice, number, spoken).write();
-        int room = ROOM - TextForm.height(state) - TextForm.height(wear) - TextForm.height(issue);
+        int room = LINES
+                + (spoken.words().ofRuleBase() ? 0 : LONGER_WORDS)
+                - FRAME
+                - TextForm.height(state)
+                - TextForm.height(wear)
+                - TextForm.height(issue);
         for (Optional<Part> kept : List.of(now, leave, open)) {
             room -= kept.map(TextForm::height).orElse(0);
         }

@@ -14,11 +14,11 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
+import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
-import org.fumewarden.trail.Step;
 
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
 record AirPart(Advice advice, Spoken spoken) {
@@ -108,12 +108,12 @@ record AirPart(Advice advice, Spoken spoken) {
         return advice.trail()
                 .concluding(Need.class)
                 .filter(s -> Set.of("floor", "mixture").contains(((Need) s.conclusion()).basis()))
-                .map(s -> floor(s, (Need) s.conclusion()))
+                .map(s -> floor((Need) s.conclusion()))
                 .distinct()
                 .toList();
     }
 
-    private List<String> floor(Step step, Need need) {
+    private List<String> floor(Need need) {
         return List.of(
                 Spoken.sentenceCase(spoken.agent(need.subject())),
                 "",
@@ -131,6 +131,18 @@ record AirPart(Advice advice, Spoken spoken) {
                 account.level().map(Spoken::level).orElse("") + " " + account.unit(),
                 account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
-                spoken.say("air.kind." + account.kind().key()));
+                known(account));
+    }
+
+    /** How the level is known; one that the code tells people to assume is no measurement. */
+    private String known(Account account) {
+        boolean assumed = advice.trail().all(Ratio.class).stream()
+                .anyMatch(r -> r.basis().equals("assumed")
+                        && r.agent().equals(account.agent())
+                        && r.averaging().key().equals(account.averaging())
+                        && account.level()
+                                .filter(l -> l.compareTo(r.level()) == 0)
+                                .isPresent());
+        return spoken.say("air.kind." + (assumed ? "assumed" : account.kind().key()));
     }
 }

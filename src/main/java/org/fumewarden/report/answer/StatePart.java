@@ -69,7 +69,7 @@ record StatePart(Advice advice, Spoken spoken) {
             why.addAll(advice.conflicts());
         }
         Set<String> said = new HashSet<>();
-        return why.stream().filter(r -> said.add(r.says())).toList();
+        return why.stream().filter(r -> said.add(r.rule() + " " + r.subject())).toList();
     }
 
     private void told(String key, List<String> questions, List<Line> lines) {

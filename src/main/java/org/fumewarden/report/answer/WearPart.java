@@ -60,16 +60,21 @@ record WearPart(Advice advice, Spoken spoken) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared"), ""));
         }
         advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
-        if (!undecided.isEmpty()) {
-            String names = undecided.stream()
+        if (advice.status() == Status.DO_NOT_ENTER) {
+            names("wear.only-if", advice.with("suitable"), lines);
+        }
+        names("wear.may-do", undecided, lines);
+    }
+
+    private void names(String key, List<Respirator> respirators, List<Line> lines) {
+        if (!respirators.isEmpty()) {
+            String names = respirators.stream()
                     .limit(FEW)
                     .map(r -> spoken.device(r.deviceClass(), r.name()))
                     .collect(Collectors.joining("; "));
-            int more = undecided.size() - FEW;
-            lines.add(new Line.Says(
-                    Sign.NONE,
-                    spoken.say("wear.may-do") + ": " + names + (more > 0 ? "; " + spoken.say("wear.more", more) : "")
-                            + "."));
+            int more = respirators.size() - FEW;
+            String others = more > 0 ? "; " + spoken.say("wear.more", more) : "";
+            lines.add(new Line.Says(Sign.NONE, spoken.say(key) + ": " + names + others + "."));
         }
     }
 

@@ -6,7 +6,7 @@ public enum Sign {
     NONE("", ""),
     /** An act, to tick when it is done. */
     ACT("[ ]", "\u2610"),
-    /** Leave at once. */
+    /** Danger: leave at once, or do not use it. */
     LEAVE("!", "!"),
     /** Still to be answered. */
     OPEN("?", "?"),
