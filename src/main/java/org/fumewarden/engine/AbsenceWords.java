@@ -17,6 +17,7 @@ final class AbsenceWords {
     private static final Pattern COMPARED =
             Pattern.compile("(\\w+)\\s*(==|!=|<=|>=|<|>|not in\\b|in\\b|memberOf\\b|contains\\b)\\s*(.+)");
     private static final Pattern VALUE = Pattern.compile("\"([^\"]*)\"|Averaging\\.(\\w+)|(-?[0-9][0-9.]*)");
+    private static final Pattern BOUND = Pattern.compile("\\$(\\w+)(\\.\\w+\\(\\))?");
     private static final String SAME = "==";
 
     private final Vocabulary vocabulary;
@@ -67,6 +68,39 @@ final class AbsenceWords {
                 .filter(c -> !c.isEmpty())
                 .collect(Collectors.joining(", "));
         return kind(missing.kind()) + (conditions.isEmpty() ? "" : ": " + conditions);
+    }
+
+    /** Facts that a rule looks for together, whatever match it is in. */
+    String together(Absence absence) {
+        return absence.missing().stream().map(this::present).collect(Collectors.joining(", and "));
+    }
+
+    /** A fact that a rule looks for, whatever match it is in. */
+    String present(Absence.Missing pattern) {
+        Absence.Missing any = new Absence.Missing(
+                pattern.kind(),
+                pattern.conditions().stream()
+                        .map(c -> BOUND.matcher(c).replaceAll(m -> "\"that " + spaced(m.group(1)) + "\""))
+                        .toList());
+        String asked = asked(any, "question");
+        String set = asked(any, "set");
+        String values = any.conditions().stream()
+                .filter(c -> !asks(c, "question") && !asks(c, "set"))
+                .map(this::condition)
+                .filter(c -> !c.isEmpty())
+                .collect(Collectors.joining(", "));
+        if (any.kind().equals("Unknown")) {
+            return asked.isEmpty() ? "a question is open" : "open: " + asked;
+        }
+        if (!asked.isEmpty()) {
+            return asked + (values.isEmpty() ? " is told" : ": " + values);
+        }
+        if (!set.isEmpty()) {
+            return (values.isEmpty() ? "something" : values) + " is among: " + set;
+        }
+        String kind = kind(any.kind());
+        String article = "aeiou".indexOf(kind.charAt(0)) < 0 ? "a " : "an ";
+        return article + kind + (values.isEmpty() ? "" : ": " + values);
     }
 
     private String kind(String type) {
