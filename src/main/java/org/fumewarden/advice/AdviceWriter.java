@@ -1,11 +1,13 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -53,17 +55,19 @@ final class AdviceWriter {
     }
 
     Advice write() {
+        RequiredFactor required = requiredFactor();
+        List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
         CodeCard card = book.card();
         return new Advice(
                 task.title(),
                 task.code(),
                 task.on(),
                 status(),
-                requiredFactor(),
+                required,
                 new AccountWriter(book.vocabulary(), figures, trail).write(),
                 interim(),
                 reasons(ByChoice.class),
-                new RespiratorWriter(book, figures, trail).write(),
+                respirators,
                 UnitWriter.write(book, task, figures, trail),
                 stops(),
                 reasons(Control.class),
@@ -73,8 +77,9 @@ final class AdviceWriter {
                 cautions(),
                 questions(),
                 conflicts(),
+                new BeforeSigning(figures, book, trail, required, respirators).write(),
                 task.register(),
-                new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks()),
+                new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks(), valuesUntil()),
                 book.revision(),
                 task.inputs(),
                 trail);
@@ -86,6 +91,20 @@ final class AdviceWriter {
                 .map(s -> Status.of(s.state()))
                 .min(Comparator.naturalOrder())
                 .orElseThrow(() -> new IllegalStateException("no rule concludes how far the advice may be relied on"));
+    }
+
+    /** The last day of the row that ends first among those that the trail rests on. */
+    private Optional<LocalDate> valuesUntil() {
+        Map<String, LocalDate> ends = book.ends(task.on());
+        return ends.isEmpty()
+                ? Optional.empty()
+                : trail.steps().stream()
+                        .flatMap(step -> step.premises().stream())
+                        .filter(premise -> premise.kind().equals("row"))
+                        .map(premise -> ends.get(premise.address()))
+                        .filter(Objects::nonNull)
+                        .min(Comparator.naturalOrder())
+                        .map(day -> day.minusDays(1));
     }
 
     private RequiredFactor requiredFactor() {

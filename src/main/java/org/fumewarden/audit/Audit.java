@@ -32,8 +32,7 @@ public final class Audit {
      * @param rules a folder of rules that the user names
      * @param key checks signatures
      */
-    public Audit(
-            KeptAdvice kept, Function<String, RuleBase> program, Optional<Path> rules, Optional<PublicKey> key) {
+    public Audit(KeptAdvice kept, Function<String, RuleBase> program, Optional<Path> rules, Optional<PublicKey> key) {
         this.kept = kept;
         this.program = program;
         this.rules = rules;
@@ -54,7 +53,10 @@ public final class Audit {
                 "DAMAGED: the bytes do not match the hash.");
         if (key.isPresent()) {
             Optional<String> fault = Signatures.fault(kept.file(), key.get());
-            say(fault.isEmpty(), "Signed: the signature fits the key.", "NOT SIGNED by this key: " + fault.orElse("") + ".");
+            say(
+                    fault.isEmpty(),
+                    "Signed: the signature fits the key.",
+                    "NOT SIGNED by this key: " + fault.orElse("") + ".");
         }
         if (kept.review().isPresent()) {
             lines.add(kept.review().get().says());
@@ -92,8 +94,10 @@ public final class Audit {
                     "Replayed: the same advice, byte for byte, on " + revision + ".",
                     "Replays on unvouched rules: the same advice, but no signature vouches for these rules. This proves nothing.");
         } else if (replay.sameInOldForm()) {
-            say(source.get().vouched(), "Replayed: the same answer from the same steps, in the old form of advice, on "
-                    + revision + ".", "Replays on unvouched rules: no signature vouches for these rules. This proves nothing.");
+            say(
+                    source.get().vouched(),
+                    "Replayed: the same answer from the same steps, in the old form of advice, on " + revision + ".",
+                    "Replays on unvouched rules: no signature vouches for these rules. This proves nothing.");
         } else {
             say(
                     false,
@@ -123,8 +127,9 @@ public final class Audit {
             say(
                     false,
                     "",
-                    "CANNOT BE REPLAYED HERE: this program has revision " + own.book().revision() + ", the advice names "
-                            + kept.revision() + ", and no rules of that name lie beside it.");
+                    "CANNOT BE REPLAYED HERE: this program has revision "
+                            + own.book().revision() + ", the advice names " + kept.revision()
+                            + ", and no rules of that name lie beside it.");
             return Optional.empty();
         }
         Path archive = KeptRules.of(chain, kept.revision());
@@ -135,18 +140,14 @@ public final class Audit {
         RuleBase base = RuleBase.compiled(KeptRules.read(archive, kept.code(), kept.revision()), kept.code());
         return Optional.of(new Source(
                 base,
-                fault.map(f -> "kept beside the advice; " + f)
-                        .orElse("kept beside the advice, signed with this key"),
+                fault.map(f -> "kept beside the advice; " + f).orElse("kept beside the advice, signed with this key"),
                 fault.isEmpty()));
     }
 
     private Advice advise(RuleBase base) {
         return new Advisor(base)
                 .advise(new TaskReader(base.book().vocabulary())
-                        .read(
-                                YamlFiles.parse(kept.file().toString(), kept.task()),
-                                kept.code(),
-                                Optional.of(day())));
+                        .read(YamlFiles.parse(kept.file().toString(), kept.task()), kept.code(), Optional.of(day())));
     }
 
     private LocalDate day() {

@@ -109,7 +109,8 @@ public final class Keeper {
         KeptAdvice last = files.isEmpty() ? null : KeptAdvice.read(files.get(files.size() - 1));
         if (last != null && last.keptAt().orElse(Instant.MIN).isAfter(at)) {
             throw refused(
-                    "has a last entry of " + last.keptAt().get() + ", and this clock says " + at + ". Nothing is added.",
+                    "has a last entry of " + last.keptAt().get() + ", and this clock says " + at
+                            + ". Nothing is added.",
                     "set the clock right.");
         }
         long sequence = last == null ? 1 : last.sequence() + 1;

@@ -36,7 +36,8 @@ public final class Replay {
     public boolean sameInOldForm() {
         return kept.path("format").asText().equals(AdviceTree.SPELLED_OUT)
                 && sameRevision()
-                && Canonical.text(answer(kept).toString()).equals(Canonical.text(answer(now).toString()));
+                && Canonical.text(answer(kept).toString())
+                        .equals(Canonical.text(answer(now).toString()));
     }
 
     private static JsonNode answer(JsonNode advice) {

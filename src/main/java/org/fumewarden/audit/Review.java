@@ -57,7 +57,8 @@ public record Review(
         Optional<Respirator> chosen = advice.respirators().stream()
                 .filter(r -> r.deviceClass().equals(deviceClass))
                 .findFirst();
-        if (chosen.isEmpty() || !List.of("recommended", "suitable").contains(chosen.get().verdict())) {
+        if (chosen.isEmpty()
+                || !List.of("recommended", "suitable").contains(chosen.get().verdict())) {
             return false;
         }
         Optional<BigDecimal> recommended = advice.respirators().stream()
@@ -66,7 +67,9 @@ public record Review(
                 .flatMap(Respirator::factor);
         BigDecimal decided = factor.or(() -> chosen.get().factor()).orElse(BigDecimal.ZERO);
         BigDecimal worn = chosen.get().factor().orElse(BigDecimal.ZERO);
-        BigDecimal least = recommended.orElse(advice.requiredFactor().value()).max(advice.requiredFactor().value());
+        BigDecimal least = recommended
+                .orElse(advice.requiredFactor().value())
+                .max(advice.requiredFactor().value());
         return decided.compareTo(least) >= 0
                 && worn.compareTo(decided) >= 0
                 && (decided.compareTo(advice.requiredFactor().value()) > 0 || worn.compareTo(least) > 0);
@@ -90,7 +93,9 @@ public record Review(
                 node.path("of").asText(),
                 Verdict.named(node.path("verdict").asText()).orElse(Verdict.DISAGREED),
                 node.path("class").asText(),
-                node.has("factor") ? Optional.of(new BigDecimal(node.path("factor").asText())) : Optional.empty(),
+                node.has("factor")
+                        ? Optional.of(new BigDecimal(node.path("factor").asText()))
+                        : Optional.empty(),
                 node.path("reason").asText(),
                 node.path("by").asText(),
                 node.path("capacity").asText());

@@ -39,7 +39,8 @@ public final class Witness {
 
     /** The first thing that this witness says against a chain, in words. */
     public Optional<String> against(List<KeptAdvice> entries, PublicKey key) {
-        List<String> lines = YamlFiles.text(file.toString(), YamlFiles.bytes(file)).lines().toList();
+        List<String> lines =
+                YamlFiles.text(file.toString(), YamlFiles.bytes(file)).lines().toList();
         if (lines.isEmpty()) {
             throw new InputException(new Problem(
                     file.toString(), 0, "", "holds no lines.", "the file that --witness of advise or review wrote."));
@@ -57,8 +58,8 @@ public final class Witness {
             }
             int number = Integer.parseInt(parts[0]);
             if (number > entries.size()) {
-                return Optional.of(
-                        place + " saw " + number + " entries, and " + entries.size() + " are left: the end was cut off");
+                return Optional.of(place + " saw " + number + " entries, and " + entries.size()
+                        + " are left: the end was cut off");
             }
             if (!entries.get(number - 1).hash().equals(parts[1])) {
                 return Optional.of(place + " saw another entry " + number + ": the chain was written anew");

@@ -37,6 +37,7 @@ public final class RuleBaseCheck {
      */
     public static Report run(RuleFolder folder, Function<String, RuleBase> bases, Path scenarios, Path sources) {
         Set<Problem> problems = new LinkedHashSet<>(lint(folder, sources));
+        problems.addAll(TypedValues.check(folder));
         List<String> counts = new ArrayList<>();
         List<ScenarioRun> runs = List.of();
         try {

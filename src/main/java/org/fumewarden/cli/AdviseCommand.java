@@ -78,7 +78,8 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(
             names = "--witness",
             paramLabel = "FILE",
-            description = "Notes the new last hash there, signed; keep it in another place. Needs --keep and --sign-with.")
+            description =
+                    "Notes the new last hash there, signed; keep it in another place. Needs --keep and --sign-with.")
     private Path witness;
 
     @Option(
@@ -142,7 +143,11 @@ final class AdviseCommand implements Callable<Integer> {
     private void keep(Bench bench, Advice advice) {
         if (witness != null && key == null) {
             throw new InputException(new Problem(
-                    "--witness", 0, "", "is a signed list, and no key was given to sign with.", "add --sign-with PEM."));
+                    "--witness",
+                    0,
+                    "",
+                    "is a signed list, and no key was given to sign with.",
+                    "add --sign-with PEM."));
         }
         Optional<PrivateKey> secret = Optional.ofNullable(key).map(Signatures::secret);
         CodeBook book = bench.advisor(bench.code()).base().book();

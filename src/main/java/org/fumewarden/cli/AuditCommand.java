@@ -57,7 +57,8 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--rules",
             paramLabel = "DIR",
-            description = "Replays on the rules of this folder, which then vouch for nothing unless they are this program's.")
+            description =
+                    "Replays on the rules of this folder, which then vouch for nothing unless they are this program's.")
     private Path rules;
 
     @Option(
@@ -80,7 +81,8 @@ final class AuditCommand implements Callable<Integer> {
 
     @Option(
             names = "--format",
-            description = "${COMPLETION-CANDIDATES}; html and pdf write out the whole advice, step by step, for a reader without this program.",
+            description =
+                    "${COMPLETION-CANDIDATES}; html and pdf write out the whole advice, step by step, for a reader without this program.",
             defaultValue = "text")
     private Format format;
 
@@ -107,8 +109,9 @@ final class AuditCommand implements Callable<Integer> {
         if (format == Format.pdf && output == null) {
             throw wrong("--format", "pdf writes no text to standard output.", "add --output report.pdf.");
         }
-        Optional<OutputFile> place =
-                Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force).sparing(file, publicKey, witness).admit());
+        Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
+                .sparing(file, publicKey, witness)
+                .admit());
         Optional<PublicKey> key = Optional.ofNullable(publicKey).map(Signatures::open);
         List<String> lines = new ArrayList<>();
         boolean good = chain == null || chain(key, lines);
@@ -165,8 +168,10 @@ final class AuditCommand implements Callable<Integer> {
         if (expect != null) {
             Optional<KeptAdvice> found =
                     entries.stream().filter(e -> e.hash().equals(expect)).findFirst();
-            lines.add(found.map(e -> "Expected: entry " + e.sequence() + " has the hash that was noted.")
-                    .orElse("MISSING: no entry has the hash that was noted. The end was cut off, or the chain was written anew."));
+            lines.add(
+                    found.map(e -> "Expected: entry " + e.sequence() + " has the hash that was noted.")
+                            .orElse(
+                                    "MISSING: no entry has the hash that was noted. The end was cut off, or the chain was written anew."));
             good &= found.isPresent();
         }
         if (witness != null) {

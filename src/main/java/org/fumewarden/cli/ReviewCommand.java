@@ -53,7 +53,11 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--by", required = true, paramLabel = "NAME", description = "Who.")
     private String by;
 
-    @Option(names = "--capacity", required = true, paramLabel = "TEXT", description = "As what, such as safety officer.")
+    @Option(
+            names = "--capacity",
+            required = true,
+            paramLabel = "TEXT",
+            description = "As what, such as safety officer.")
     private String capacity;
 
     @Option(names = "--sign-with", paramLabel = "PEM", description = "Signs the entry with this Ed25519 private key.")
@@ -82,11 +86,17 @@ final class ReviewCommand implements Callable<Integer> {
         }
         Advice advice = AdviceReader.read(file);
         Review said = new Review(
-                kept.hash(), verdict(), deviceClass, Optional.ofNullable(factor), filled("--reason", reason), filled("--by", by),
+                kept.hash(),
+                verdict(),
+                deviceClass,
+                Optional.ofNullable(factor),
+                filled("--reason", reason),
+                filled("--by", by),
                 filled("--capacity", capacity));
         if (!deviceClass.isEmpty()
                 && advice.respirators().stream().noneMatch(r -> r.deviceClass().equals(deviceClass))) {
-            throw wrong("--class", "\"" + deviceClass + "\" is no class of this advice.", "take an id from the advice.");
+            throw wrong(
+                    "--class", "\"" + deviceClass + "\" is no class of this advice.", "take an id from the advice.");
         }
         if (said.verdict() == Review.Verdict.STRICTER && deviceClass.isEmpty()) {
             throw wrong("--verdict", "is stricter, and no class is named.", "add --class ID, and --factor.");
@@ -102,7 +112,8 @@ final class ReviewCommand implements Callable<Integer> {
         if (!taken) {
             spec.commandLine()
                     .getOut()
-                    .println("This is not stricter than the advice, so it is kept as a disagreement and the advice stands.");
+                    .println(
+                            "This is not stricter than the advice, so it is kept as a disagreement and the advice stands.");
         }
         spec.commandLine().getOut().println(Advice.CLOSING);
         spec.commandLine().getErr().println("Kept as " + entry);
@@ -111,7 +122,8 @@ final class ReviewCommand implements Callable<Integer> {
 
     private Review.Verdict verdict() {
         return Review.Verdict.named(verdict)
-                .orElseThrow(() -> wrong("--verdict", "\"" + verdict + "\" is no verdict.", "agreed, disagreed or stricter."));
+                .orElseThrow(() ->
+                        wrong("--verdict", "\"" + verdict + "\" is no verdict.", "agreed, disagreed or stricter."));
     }
 
     private static String filled(String option, String text) {

@@ -17,6 +17,7 @@ public final class CodeBook {
     private final RuleFolder rules;
     private final CodeCard card;
     private final List<TableFile> tables;
+    private final List<DatedRow> ending;
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
     private final String revision;
@@ -34,6 +35,10 @@ public final class CodeBook {
         this.card = card;
         this.folders = folders;
         this.tables = tables;
+        this.ending = tables.stream()
+                .flatMap(t -> t.rows().stream())
+                .filter(r -> r.until().isBefore(CodeSummary.NEVER))
+                .toList();
         this.vocabulary = vocabulary;
         this.documents = documents;
         this.revision = revision;
@@ -100,11 +105,12 @@ public final class CodeBook {
         List<String> folders = folders(card);
         List<TableFile> tables = new ArrayList<>();
         Map<String, Document> documents = new TreeMap<>();
+        Affirmations affirmations = Affirmations.beside(folder);
         for (String part : folders) {
             documents.putAll(Document.listed(folder, part));
             for (String name : folder.names(part + "/tables/", ".yaml")) {
                 Located table = folder.located(name);
-                tables.add(new TableReader(folder.origin() + "/" + name, table).read());
+                tables.add(new TableReader(folder.origin() + "/" + name, table, affirmations).read());
                 problems.addAll(table.problems());
             }
         }
@@ -113,6 +119,18 @@ public final class CodeBook {
         }
         return new CodeBook(
                 folder, card, folders, List.copyOf(tables), vocabulary(tables), documents, folder.revision(folders));
+    }
+
+    /**
+     * One table, read without a code.
+     *
+     * @throws InputException when the table is wrong
+     */
+    public static TableFile table(RuleFolder folder, String name) {
+        Located root = folder.located(name);
+        TableFile table = new TableReader(folder.origin() + "/" + name, root).read();
+        root.settle();
+        return table;
     }
 
     /** Complains about a borrowed folder that is not there: it would look like a code without rules and limits. */
@@ -219,6 +237,15 @@ public final class CodeBook {
         all.putAll(names);
         Vocabulary spoken = new Vocabulary(vocabulary.questions(), vocabulary.catalogues(), all);
         return new CodeBook(rules, card, folders, tables, spoken, documents, revision);
+    }
+
+    /** First days no longer in force of the rows that are in force on a day and end, by address. */
+    public Map<String, LocalDate> ends(LocalDate day) {
+        Map<String, LocalDate> ends = new LinkedHashMap<>();
+        ending.stream()
+                .filter(r -> r.inForce(day))
+                .forEach(r -> ends.put(r.row().ref().address(), r.until()));
+        return ends;
     }
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */

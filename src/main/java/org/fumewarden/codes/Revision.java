@@ -24,6 +24,11 @@ final class Revision {
         return HexFormat.of().formatHex(digest.digest());
     }
 
+    /** The SHA-256 of bytes in hexadecimal digits. */
+    static String sha256(byte[] bytes) {
+        return HexFormat.of().formatHex(sha256().digest(bytes));
+    }
+
     private static MessageDigest sha256() {
         try {
             return MessageDigest.getInstance("SHA-256");

@@ -266,7 +266,7 @@ enum RowKind {
         String with = row.text("with", "any");
         String key = quantity + "/" + of + (with.equals("any") ? "" : "/" + with);
         return List.of(new QuantityRange(
-                row.ref(key), quantity, of, with, row.amount("low"), row.amount("high"), row.text("unit")));
+                row.ref(key), quantity, of, with, row.amount("low"), row.amount("high"), row.measure("unit")));
     }
 
     private static List<Row> shade(RowReader row) {
@@ -285,14 +285,15 @@ enum RowKind {
 
     private static List<Row> threshold(RowReader row) {
         String id = row.text("id");
-        return List.of(new Threshold(row.ref(id), id, row.number("value"), row.text("unit")));
+        return List.of(new Threshold(row.ref(id), id, row.number("value"), row.measure("unit")));
     }
 
     /** The metabolic rate, the oxygen and the longest time are for the plan of a shift: no rule reads them. */
     private static List<Row> workRate(RowReader row) {
         String id = row.text("id");
-        List.of("metabolic-rate", "oxygen", "at-most-minutes").forEach(row::optionalNumber);
-        return List.of(new BreathingRate(
+        List<Row> rows = new ArrayList<>(FigureKinds.read("work-rates", row));
+        rows.add(new BreathingRate(
                 row.ref(id), id, row.amount("minute-volume"), row.amount("peak"), row.amount("peak-speech")));
+        return rows;
     }
 }

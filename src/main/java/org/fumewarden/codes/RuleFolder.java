@@ -8,16 +8,21 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.yaml.snakeyaml.nodes.Node;
 
 /** The files of a rule base, from a folder on disk or from inside the program. For one thread at a time. */
 public final class RuleFolder {
+    /** Name of the file in which an organisation types its own values a second time. */
+    public static final String TYPED = "typed-apart.csv";
+
     private final String origin;
     private final boolean shipped;
     private final List<String> names;
     private final Map<String, byte[]> read = new TreeMap<>();
+    private final Map<String, byte[]> besides = new TreeMap<>();
     private final Map<String, Map<String, Node>> parsed = new HashMap<>();
 
     private RuleFolder(String origin, boolean shipped, List<String> names) {
@@ -47,6 +52,12 @@ public final class RuleFolder {
         }
         RuleFolder rules = new RuleFolder(folder.toString(), false, List.copyOf(files.keySet()));
         rules.read.putAll(files);
+        for (String name : List.of(Affirmations.FILE, TYPED)) {
+            Path file = folder.toAbsolutePath().normalize().resolveSibling(name);
+            if (Files.isRegularFile(file)) {
+                rules.besides.put(name, YamlFiles.bytes(file));
+            }
+        }
         return rules;
     }
 
@@ -90,6 +101,16 @@ public final class RuleFolder {
         return YamlFiles.text(origin + "/" + name, bytes(name));
     }
 
+    /** A file that an organisation keeps beside the folder of rules; empty when there is none, or no folder. */
+    Optional<Located> beside(String name) {
+        return Optional.ofNullable(besides.get(name)).map(bytes -> YamlFiles.parse(name, YamlFiles.text(name, bytes)));
+    }
+
+    /** The bytes of a file beside the folder of rules. */
+    public Optional<byte[]> bytesBeside(String name) {
+        return Optional.ofNullable(besides.get(name));
+    }
+
     /** A YAML file, parsed. */
     public Located located(String name) {
         if (!shipped) {
@@ -105,9 +126,16 @@ public final class RuleFolder {
 
     /** The revision of the files that decide advice under one code: those of the given folders. */
     String revision(List<String> parts) {
-        return shipped
-                ? ShippedRuleBase.revision(parts).orElseGet(() -> Revision.of(files(), parts))
-                : Revision.of(files(), parts);
+        if (shipped) {
+            return ShippedRuleBase.revision(parts).orElseGet(() -> Revision.of(files(), parts));
+        }
+        Map<String, byte[]> files = files();
+        List<String> all = new ArrayList<>(parts);
+        bytesBeside(Affirmations.FILE).ifPresent(bytes -> {
+            files.put(Affirmations.FILE, bytes);
+            all.add(Affirmations.FILE);
+        });
+        return Revision.of(files, all);
     }
 
     /** The folders of this rule base: shared, the codes, and those that codes borrow. */

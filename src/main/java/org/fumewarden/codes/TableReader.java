@@ -3,11 +3,14 @@ package org.fumewarden.codes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
@@ -34,10 +37,18 @@ final class TableReader {
     private static final LocalDate ALWAYS = LocalDate.of(1900, 1, 1);
     private static final LocalDate NEVER = LocalDate.of(9999, 12, 31);
 
+    private static final String QUESTIONS = "questions";
+
     private final Located root;
     private final String file;
+    private final Affirmations affirmations;
 
     TableReader(String file, Located root) {
+        this(file, root, Affirmations.none());
+    }
+
+    TableReader(String file, Located root, Affirmations affirmations) {
+        this.affirmations = affirmations;
         this.file = file;
         this.root = root;
     }
@@ -63,14 +74,15 @@ final class TableReader {
         List<Question> questions = new ArrayList<>();
         List<Located> items =
                 Optional.ofNullable(head.get("rows")).map(Located::items).orElse(List.of());
-        Optional<RowKind> parser = RowKind.named(kind);
+        Optional<Function<RowReader, List<Row>>> parser = parser(kind);
+        if (parser.isEmpty() && !kind.equals(QUESTIONS)) {
+            root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, kinds()));
+        }
         for (Located item : items) {
-            if (kind.equals("questions")) {
+            if (kind.equals(QUESTIONS)) {
                 questions.add(question(item));
-            } else if (parser.isPresent()) {
-                rows.addAll(row(item, id, parser.get(), citation, from, until));
-            } else if (!FigureKinds.contains(kind)) {
-                root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, RowKind.names()));
+            } else {
+                parser.ifPresent(reading -> rows.addAll(row(item, id, reading, citation, from, until)));
             }
         }
         return new TableFile(file, id, kind, citation, checked, List.copyOf(rows), List.copyOf(questions));
@@ -80,26 +92,52 @@ final class TableReader {
         return Optional.ofNullable(head.get(name)).flatMap(Located::day);
     }
 
+    private static Optional<Function<RowReader, List<Row>>> parser(String kind) {
+        Optional<Function<RowReader, List<Row>>> facts = RowKind.named(kind).map(found -> found::read);
+        return facts.isEmpty() && FigureKinds.contains(kind) ? Optional.of(row -> FigureKinds.read(kind, row)) : facts;
+    }
+
+    private static Set<String> kinds() {
+        Set<String> kinds = new TreeSet<>(RowKind.names());
+        kinds.addAll(FigureKinds.names());
+        kinds.add(QUESTIONS);
+        return kinds;
+    }
+
     /** The rows of one line; it holds on the days of its table but for those that it names itself. */
-    private static List<DatedRow> row(
-            Located item, String table, RowKind kind, Citation citation, LocalDate first, LocalDate end) {
+    private List<DatedRow> row(
+            Located item,
+            String table,
+            Function<RowReader, List<Row>> kind,
+            Citation citation,
+            LocalDate first,
+            LocalDate end) {
         RowReader reader = new RowReader(item, table, citation);
-        List<Row> read = kind.read(reader);
+        List<Row> read = kind.apply(reader);
         LocalDate from = reader.from().orElse(first);
         LocalDate until = reader.until().orElse(end);
         if (!until.isAfter(from)) {
             item.complain("ends on or before the day it begins.", "until is the first day no longer in force.");
         }
+        List<String> also = reader.also();
         reader.finish();
-        reader.affirmedOf(read.stream().map(r -> r.ref().key()).toList());
-        List<DatedRow> rows = new ArrayList<>();
+        Map<String, List<Affirmation>> checks = new HashMap<>();
         for (Row r : read) {
-            List<Affirmation> checks = reader.affirmations().stream()
-                    .filter(a -> a.covers(r.ref().key()))
-                    .toList();
-            rows.add(new DatedRow(r, from, until, item.line(), reader.also(), checks));
+            List<Affirmation> found = affirmations.of(r);
+            if (!found.isEmpty()) {
+                checks.put(r.ref().key(), found);
+            }
         }
-        return rows;
+        List<Row> known = checks.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, checks));
+        return known.stream()
+                .map(r -> new DatedRow(
+                        r,
+                        from,
+                        until,
+                        item.line(),
+                        also,
+                        checks.getOrDefault(r.ref().key(), List.of())))
+                .toList();
     }
 
     private Question question(Located item) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.fumewarden.model.Term;
+import org.fumewarden.upkeep.AirTest;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Forms;
@@ -63,7 +64,7 @@ public final class Judging {
                     .map(j -> new Judged(j.test(), j.says()))
                     .orElse(new Judged(test, ""));
         }
-        if (details instanceof Details.AirTest test) {
+        if (details instanceof AirTest test) {
             test.topicAmong(book.get().catalogue("air-test-topics").stream()
                     .map(Term::id)
                     .toList());
@@ -86,7 +87,7 @@ public final class Judging {
     }
 
     /** Air that somebody breathes from a line or a cylinder, whatever the topic says. */
-    private boolean breathed(Details.AirTest test, String item) {
+    private boolean breathed(AirTest test, String item) {
         return BREATHED.contains(test.topic())
                 || store.item(item).filter(Item.AirSupply.class::isInstance).isPresent();
     }

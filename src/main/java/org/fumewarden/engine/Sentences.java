@@ -130,6 +130,9 @@ final class Sentences {
             words.append("; another document gives ")
                     .append(String.join(" or ", row.ref().beside()));
         }
+        if (fact instanceof Row row && !row.ref().affirmed().isEmpty()) {
+            words.append("; affirmed by ").append(row.ref().affirmed());
+        }
         return words.toString();
     }
 

@@ -15,6 +15,7 @@ public sealed interface Row extends Fact
                 DutyCondition,
                 Emitter,
                 EyeShade,
+                Figure,
                 FilterMatch,
                 Lever,
                 Limit,

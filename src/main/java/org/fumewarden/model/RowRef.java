@@ -8,8 +8,9 @@ import java.util.List;
  * @param table id of the table
  * @param key key of the row, unique in its table and period
  * @param beside the milder values that other documents give, as printed; empty when the documents agree
+ * @param affirmed who compared the value with its document, in words; empty when nobody did
  */
-public record RowRef(String table, String key, Citation citation, List<String> beside) {
+public record RowRef(String table, String key, Citation citation, List<String> beside, String affirmed) {
     public RowRef {
         Checks.text("table", table);
         Checks.text("key", key);
@@ -19,7 +20,7 @@ public record RowRef(String table, String key, Citation citation, List<String> b
 
     /** A row for which one value is known. */
     public RowRef(String table, String key, Citation citation) {
-        this(table, key, citation, List.of());
+        this(table, key, citation, List.of(), "");
     }
 
     /** The address as printed, for example {@code gb-limits#cadmium/twa}. */

@@ -15,6 +15,7 @@ import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.ToCompare;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.task.RegisterNote;
 
@@ -85,6 +86,7 @@ public final class AdviceJson {
         }
         json.writeEndArray();
         StepJson.reasons("conflicts", advice.conflicts(), json);
+        compare(advice.compareBeforeSigning(), json);
         register(advice.register(), json);
         json.writeArrayFieldStart("codes");
         code(advice.codeUsed(), json);
@@ -114,6 +116,20 @@ public final class AdviceJson {
         texts("without-limit", factor.withoutLimit(), json);
     }
 
+    private static void compare(List<ToCompare> values, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("compare-before-signing");
+        for (ToCompare value : values) {
+            json.writeStartObject();
+            json.writeStringField("row", value.row());
+            json.writeStringField("value", value.value());
+            json.writeStringField("document", value.document());
+            json.writeStringField("place", value.place());
+            json.writeStringField("matters", value.matters());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
     /** Left out where no register was asked, so that advice kept before there was one replays byte for byte. */
     private static void register(List<RegisterNote> notes, JsonGenerator json) throws IOException {
         if (notes.isEmpty()) {
@@ -136,6 +152,9 @@ public final class AdviceJson {
         json.writeStringField("edition", code.edition());
         json.writeStringField("checked-on", code.checkedOn());
         texts("lacks", code.lacks(), json);
+        if (code.valuesUntil().isPresent()) {
+            json.writeStringField("values-until", code.valuesUntil().get().toString());
+        }
         json.writeEndObject();
     }
 

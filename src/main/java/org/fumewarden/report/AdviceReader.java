@@ -21,6 +21,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.ToCompare;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
@@ -80,13 +81,24 @@ public final class AdviceReader {
                         node.path("questions"),
                         q -> new OpenQuestion(text(q, "question"), text(q, "ask"), reasons(q, "reasons"))),
                 reasons(node, "conflicts"),
+                list(
+                        node.path("compare-before-signing"),
+                        v -> new ToCompare(
+                                text(v, "row"),
+                                text(v, "value"),
+                                text(v, "document"),
+                                text(v, "place"),
+                                text(v, "matters"))),
                 list(node.path("register"), n -> new RegisterNote(text(n, "about"), text(n, "says"))),
                 new CodeUsed(
                         text(code, "id"),
                         text(code, "name"),
                         text(code, "edition"),
                         text(code, "checked-on"),
-                        list(code.path("lacks"), JsonNode::asText)),
+                        list(code.path("lacks"), JsonNode::asText),
+                        Optional.of(text(code, "values-until"))
+                                .filter(day -> !day.isEmpty())
+                                .map(LocalDate::parse)),
                 text(node, "revision"),
                 List.of(),
                 new Trail(List.of()));

@@ -40,7 +40,7 @@ final class Reopening {
             judge(entry, check.result(), "examination", false);
         } else if (details instanceof Examination examination) {
             judge(entry, examination.result(), "examination", true);
-        } else if (details instanceof Details.AirTest test) {
+        } else if (details instanceof AirTest test) {
             judge(entry, test.result(), test.serves(), true);
         }
     }

@@ -19,7 +19,6 @@ import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
-import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.whatif.Bench;
 import org.fumewarden.whatif.Drill;
@@ -80,10 +79,6 @@ final class Desk {
 
     Bench bench(JsonNode asked, String name) {
         return upkeep.inUse(Bench.ofText("task", TaskText.of(asked, name), library::advisor));
-    }
-
-    ShiftTables shiftTables() {
-        return library.shiftTables();
     }
 
     private Reply words(JsonNode asked) {

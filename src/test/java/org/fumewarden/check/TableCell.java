@@ -36,6 +36,7 @@ record TableCell(String file, String table, String kind, String row, String cell
             "source",
             "edition",
             "fraction",
+            "basis",
             "unit",
             "name",
             "cas",

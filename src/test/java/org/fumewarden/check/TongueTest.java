@@ -47,7 +47,7 @@ final class TongueTest {
                 .flatMap(f -> f.rules().stream())
                 .toList();
         assertEquals(2, read.size());
-        return TongueLint.check(folder, read).stream().map(Problem::toString).toList();
+        return TongueLint.check(folder, read).stream().map(Problem::text).toList();
     }
 
     @Test

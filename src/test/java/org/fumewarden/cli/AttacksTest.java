@@ -63,8 +63,14 @@ final class AttacksTest {
 
     private static CommandRun keep(Path at, String task) {
         return CommandRun.of(
-                "advise", task, "--keep", at.resolve("kept").toString(), "--sign-with", at.resolve("own.pem").toString(),
-                "--witness", at.resolve("witness.txt").toString());
+                "advise",
+                task,
+                "--keep",
+                at.resolve("kept").toString(),
+                "--sign-with",
+                at.resolve("own.pem").toString(),
+                "--witness",
+                at.resolve("witness.txt").toString());
     }
 
     @BeforeEach
@@ -108,7 +114,12 @@ final class AttacksTest {
         attacks.put("regrown", () -> {
             List.of(1, 2, 3).forEach(i -> delete(entry(i)));
             for (int i = 0; i < 3; i++) {
-                CommandRun.of("advise", OTHER_TASK, "--keep", place.resolve("kept").toString(), "--sign-with",
+                CommandRun.of(
+                        "advise",
+                        OTHER_TASK,
+                        "--keep",
+                        place.resolve("kept").toString(),
+                        "--sign-with",
                         place.resolve("own.pem").toString());
             }
             return witnessed();
@@ -128,17 +139,21 @@ final class AttacksTest {
         attacks.put("swapped-rules", () -> audit(forgedRules()));
         attacks.put("swapped-rules-signed", () -> {
             Path forged = forgedRules();
-            sign(place.resolve("kept/rules/" + json(forged).path("advice").path("revision").asText() + ".zip"), "stranger");
-            return CommandRun.of("audit", forged.toString(), "--public-key", place.resolve("own.pub").toString());
+            sign(
+                    place.resolve("kept/rules/"
+                            + json(forged).path("advice").path("revision").asText() + ".zip"),
+                    "stranger");
+            return CommandRun.of(
+                    "audit",
+                    forged.toString(),
+                    "--public-key",
+                    place.resolve("own.pub").toString());
         });
         attacks.put("rules-with-a-program", () -> {
             Path entry = forgedRules();
             String revision = json(entry).path("advice").path("revision").asText();
             Path mark = place.resolve("ran");
-            EditedRules.append(
-                    place.resolve("rules"),
-                    "gb/caution.drl",
-                    """
+            EditedRules.append(place.resolve("rules"), "gb/caution.drl", """
 
                     rule "GB-CAUTION-990 a rule that runs a program"
                     @source("fumewarden") @clause("none") @confidence("practice")
@@ -148,8 +163,7 @@ final class AttacksTest {
                       java.nio.file.Files.createFile(java.nio.file.Path.of("%s"));
                       insert( new Caution( "none" ) );
                     end
-                    """
-                            .formatted(mark));
+                    """.formatted(mark));
             RuleFolder rules = RuleFolder.at(place.resolve("rules"));
             String other = CodeBook.read(rules, "gb").revision();
             zip(rules, place.resolve("kept/rules/" + other + ".zip"));
@@ -161,7 +175,11 @@ final class AttacksTest {
         });
         attacks.put("named-rules", () -> {
             Path forged = forgedRules();
-            return CommandRun.of("audit", forged.toString(), "--rules", place.resolve("rules").toString());
+            return CommandRun.of(
+                    "audit",
+                    forged.toString(),
+                    "--rules",
+                    place.resolve("rules").toString());
         });
         attacks.put("clock-back", () -> {
             reseal(entry(3), e -> e.put("kept-at", "2020-01-01T00:00:00Z"));
@@ -211,13 +229,16 @@ final class AttacksTest {
                 .filter(l -> l.matches("\\| [a-z].*"))
                 .map(l -> l.split("\\s*\\|\\s*"))
                 .toList();
-        assertEquals(attacks.keySet().stream().sorted().toList(), rows.stream().map(r -> r[1]).sorted().toList());
-        return rows.stream().map(row -> DynamicTest.dynamicTest(row[1], () -> {
-            lay();
-            CommandRun run = attacks.get(row[1]).get();
-            assertEquals(Integer.parseInt(row[4]), run.exit(), run.out() + run.err());
-            assertTrue((run.out() + run.err()).contains(row[5]), run.out() + run.err());
-        }));
+        assertEquals(
+                attacks.keySet().stream().sorted().toList(),
+                rows.stream().map(r -> r[1]).sorted().toList());
+        return rows.stream()
+                .map(row -> DynamicTest.dynamicTest(row[1], () -> {
+                    lay();
+                    CommandRun run = attacks.get(row[1]).get();
+                    assertEquals(Integer.parseInt(row[4]), run.exit(), run.out() + run.err());
+                    assertTrue((run.out() + run.err()).contains(row[5]), run.out() + run.err());
+                }));
     }
 
     @Test
@@ -233,9 +254,16 @@ final class AttacksTest {
     void rulesKeptBesideTheChainReplayOnTheirOwnWhenTheKeyVouchesForThem() {
         lay();
         Path entry = forgedRules();
-        sign(place.resolve("kept/rules/" + json(entry).path("advice").path("revision").asText() + ".zip"), "own");
+        sign(
+                place.resolve("kept/rules/"
+                        + json(entry).path("advice").path("revision").asText() + ".zip"),
+                "own");
         sign(entry, "own");
-        CommandRun run = CommandRun.of("audit", entry.toString(), "--public-key", place.resolve("own.pub").toString());
+        CommandRun run = CommandRun.of(
+                "audit",
+                entry.toString(),
+                "--public-key",
+                place.resolve("own.pub").toString());
         assertEquals(0, run.exit(), run.out() + run.err());
         assertTrue(run.out().contains("kept beside the advice, signed with this key"), run.out());
     }
@@ -245,16 +273,29 @@ final class AttacksTest {
         lay();
         CommandRun run = review("stricter", "tm3");
         assertEquals(0, run.exit(), run.out() + run.err());
-        assertTrue(run.out().contains("Decided stricter by R. Tarn (safety officer): class tm3, factor 40."), run.out());
+        assertTrue(
+                run.out().contains("Decided stricter by R. Tarn (safety officer): class tm3, factor 40."), run.out());
         assertEquals(0, chain().exit());
-        String report = CommandRun.of("audit", entry(1).toString(), "--format", "html").out();
+        String report =
+                CommandRun.of("audit", entry(1).toString(), "--format", "html").out();
         assertTrue(report.contains("<strong>Decided stricter by R. Tarn"), "the report says so");
     }
 
     private CommandRun review(String verdict, String deviceClass) {
         return CommandRun.of(
-                "review", entry(1).toString(), "--verdict", verdict, "--class", deviceClass, "--factor",
-                deviceClass.equals("tm3") ? "40" : "20", "--reason", "long shift", "--by", "R. Tarn", "--capacity",
+                "review",
+                entry(1).toString(),
+                "--verdict",
+                verdict,
+                "--class",
+                deviceClass,
+                "--factor",
+                deviceClass.equals("tm3") ? "40" : "20",
+                "--reason",
+                "long shift",
+                "--by",
+                "R. Tarn",
+                "--capacity",
                 "safety officer");
     }
 
@@ -289,7 +330,8 @@ final class AttacksTest {
 
     private CommandRun chain(String... more) {
         String[] arguments = {"audit", "--chain", place.resolve("kept").toString()};
-        return CommandRun.of(Stream.concat(Arrays.stream(arguments), Arrays.stream(more)).toArray(String[]::new));
+        return CommandRun.of(
+                Stream.concat(Arrays.stream(arguments), Arrays.stream(more)).toArray(String[]::new));
     }
 
     private CommandRun signed() {
@@ -298,7 +340,10 @@ final class AttacksTest {
 
     private CommandRun witnessed() {
         return chain(
-                "--public-key", place.resolve("own.pub").toString(), "--witness", place.resolve("witness.txt").toString());
+                "--public-key",
+                place.resolve("own.pub").toString(),
+                "--witness",
+                place.resolve("witness.txt").toString());
     }
 
     /** Advice on rules in which the factor of the floor is lower, with these rules beside it: all as the program would keep it. */
@@ -308,13 +353,17 @@ final class AttacksTest {
             Path table = rules.resolve("gb/tables/gb-policy.yaml");
             Path edited = Files.exists(table) ? table : find(rules, "welding-fume-floor");
             Files.writeString(
-                    edited,
-                    Files.readString(edited)
-                            .replaceFirst("(id: welding-fume-floor, value: )20", "$14"));
+                    edited, Files.readString(edited).replaceFirst("(id: welding-fume-floor, value: )20", "$14"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        CommandRun.of("advise", TASK, "--rules", rules.toString(), "--keep", place.resolve("kept").toString());
+        CommandRun.of(
+                "advise",
+                TASK,
+                "--rules",
+                rules.toString(),
+                "--keep",
+                place.resolve("kept").toString());
         return entry(4);
     }
 
@@ -362,7 +411,10 @@ final class AttacksTest {
             edit.accept(entry);
             entry.remove("hash");
             byte[] canonical = new JsonCanonicalizer(entry.toString()).getEncodedUTF8();
-            entry.put("hash", HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(canonical)));
+            entry.put(
+                    "hash",
+                    HexFormat.of()
+                            .formatHex(MessageDigest.getInstance("SHA-256").digest(canonical)));
             Files.writeString(file, new JsonCanonicalizer(entry.toString()).getEncodedString() + "\n");
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.upkeep.AirLimits;
-import org.fumewarden.upkeep.Details;
+import org.fumewarden.upkeep.AirTest;
 import org.fumewarden.upkeep.Result;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,7 +48,7 @@ class AirLimitsTest {
     })
     void figuresDecide(String code, String oxygen, String monoxide, String dioxide, String oil, Result result)
             throws IOException {
-        Details.AirTest test = new Details.AirTest(
+        AirTest test = new AirTest(
                 Result.PASSED,
                 "breathing",
                 "compressor house",

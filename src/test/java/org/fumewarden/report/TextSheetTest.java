@@ -34,8 +34,8 @@ final class TextSheetTest {
 
     @Test
     void whatNoFigureCountsStandsBesideTheFactor() {
-        String said = sheet(SCENARIOS.resolve("us/SHARED-MEASURE-060-judged-not.yaml"));
-        assertTrue(said.contains("Not counted, since this code has no limit for it: isocyanates (as NCO)"), said);
+        String said = sheet(SCENARIOS.resolve("us/SHARED-MEASURE-080-judged-not.yaml"));
+        assertTrue(said.contains("No limit in this code, which is no sign of safety: isocyanates (as NCO)"), said);
     }
 
     @Test

@@ -100,7 +100,12 @@ public final class AdviceSheet {
         }
         Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write();
         int least = keepUp.map(p -> Math.min(TextForm.height(p), LEAST)).orElse(0);
-        Optional<Part> air = new AirPart(advice, spoken).write().map(cut(room - least, spoken));
+        int forAir = room - least;
+        AirPart told = new AirPart(advice, spoken);
+        Optional<Part> air = told.write()
+                .filter(p -> TextForm.height(p) <= forAir)
+                .or(told::brief)
+                .map(cut(forAir, spoken));
         room -= air.map(TextForm::height).orElse(0);
         Optional<Part> upkeep = keepUp.map(cut(room, spoken));
         List<Part> parts = new ArrayList<>(List.of(state, wear));

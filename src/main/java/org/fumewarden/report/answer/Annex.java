@@ -47,6 +47,7 @@ final class Annex {
         if (advice.status() != Status.DO_NOT_ENTER) {
             sentences("stops", advice.stops());
         }
+        add("accounts", new AirPart(advice, spoken).all());
         sentences("hazards", advice.hazards());
         add("samples", samples);
         sentences("filters", advice.filters());
@@ -57,6 +58,7 @@ final class Annex {
         add("barred", reasons(advice.with("barred")));
         add("checks", checks());
         sentences("cautions", advice.cautions());
+        add("compare", compare());
         add("basis", basis());
         add("notes", notes.lines());
         return parts;
@@ -103,7 +105,7 @@ final class Annex {
             byFamily.computeIfAbsent(families.get(r.deviceClass()), f -> new ArrayList<>())
                     .add(List.of(
                             spoken.device(r.deviceClass(), r.name()),
-                            r.factor().map(Spoken::figure).orElse("-") + spoken.mark(r.reasons()),
+                            r.factor().map(Spoken::figure).orElse("-"),
                             r.filter().equals(Respirator.SUPPLIED_AIR) ? "-" : r.filter()));
         }
         List<List<String>> cells = new ArrayList<>();
@@ -157,13 +159,20 @@ final class Annex {
         String record = check.recorded() ? " " + spoken.say("checks.record", spoken.keep(check.keep())) : "";
         String note = notes.of(
                 check.source() + ", " + check.clause(),
-                check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()),
-                check.confidence().unverified());
+                check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()));
         String own = spoken.words().sayOr("duty." + check.id(), check.what());
         String says = own + " (" + spoken.who(check.who()) + ")." + record;
         return own.equals(check.what())
                 ? spoken.foreign(Sign.ITEM, "", says, note)
                 : new Line.Says(Sign.ITEM, "", says, note, "");
+    }
+
+    /** The values to compare with their text before anybody signs. */
+    private List<Line> compare() {
+        return advice.compareBeforeSigning().stream()
+                .map(v -> (Line) spoken.foreign(
+                        Sign.ITEM, v.value() + ".", v.document() + ", " + v.place() + ". " + v.matters(), ""))
+                .toList();
     }
 
     private List<Line> basis() {
@@ -186,7 +195,6 @@ final class Annex {
                         "sheet.revision",
                         advice.revision(),
                         advice.trail().steps().size())));
-        lines.add(new Line.Says(Sign.NONE, spoken.say("annex.unverified", Spoken.UNVERIFIED)));
         return lines;
     }
 }

@@ -16,10 +16,22 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
         lines.add(new Line.Scan(
                 number + " " + advice.revision(),
                 spoken.say("issue.revision", advice.revision().substring(0, SHOWN), number.substring(0, SHOWN))));
-        lines.add(new Line.Says(Sign.NONE, spoken.say("issue.compare", Spoken.UNVERIFIED)));
+        lines.add(new Line.Says(Sign.NONE, known()));
         lines.add(new Line.Says(Sign.NONE, spoken.say("issue.valid")));
+        advice.endsSoon()
+                .ifPresent(last -> lines.add(new Line.Says(Sign.NONE, spoken.say("issue.until", spoken.day(last)))));
         lines.add(new Line.Blanks(
                 List.of(spoken.say("issue.by"), spoken.say("issue.on"), spoken.say("issue.signature"))));
         return new Part("issue", spoken.say("page.issue"), lines);
+    }
+
+    /** How far the values behind the answer are known, in one line. */
+    private String known() {
+        long disputed = advice.disputed();
+        long unseen = advice.compareBeforeSigning().size() - disputed;
+        String first = unseen == 0
+                ? spoken.say("issue.known")
+                : unseen == 1 ? spoken.say("issue.unknown.one") : spoken.say("issue.unknown", unseen);
+        return disputed == 0 ? first : first + " " + spoken.say("issue.disputed", disputed);
     }
 }

@@ -17,13 +17,10 @@ final class Notes {
     private final Map<String, Set<String>> rules = new LinkedHashMap<>();
     private final List<String> places = new ArrayList<>();
 
-    /** The number of the place behind a sentence, with the mark of what was not compared with its text. */
+    /** The number of the place behind a sentence. */
     String of(Reason reason) {
         String edition = reason.edition().isEmpty() || reason.edition().equals(UNSTATED) ? "" : ", " + reason.edition();
-        return of(
-                reason.source() + ", " + reason.clause() + edition,
-                reason.rule(),
-                reason.confidence().unverified());
+        return of(reason.source() + ", " + reason.clause() + edition, reason.rule());
     }
 
     /**
@@ -31,13 +28,13 @@ final class Notes {
      *
      * @param rule what cites it
      */
-    String of(String place, String rule, boolean unverified) {
+    String of(String place, String rule) {
         rules.computeIfAbsent(place, p -> {
                     places.add(p);
                     return new TreeSet<>();
                 })
                 .add(rule);
-        return (places.indexOf(place) + 1) + (unverified ? Spoken.UNVERIFIED : "");
+        return String.valueOf(places.indexOf(place) + 1);
     }
 
     List<Line> lines() {

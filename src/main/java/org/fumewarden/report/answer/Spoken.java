@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -29,9 +28,6 @@ import org.fumewarden.report.sheet.Sign;
  * @param translated ids of the rules whose sentences are in that language
  */
 record Spoken(Vocabulary vocabulary, Words words, Set<String> translated) {
-    /** The mark of a value or clause that nobody compared with its text. */
-    static final String UNVERIFIED = "*";
-
     private static final String ENGLISH = "en";
 
     private static final Pattern SPAN = Pattern.compile("(\\+ )?P(\\d+)([YM])");
@@ -114,10 +110,6 @@ record Spoken(Vocabulary vocabulary, Words words, Set<String> translated) {
                     default -> period.getYears();
                 };
         return count == 1 ? say("when.each." + key) : say("when.every." + key, count);
-    }
-
-    String mark(List<Reason> reasons) {
-        return reasons.stream().anyMatch(r -> r.confidence().unverified()) ? UNVERIFIED : "";
     }
 
     /** Two figures, rounded up so that print never understates; whole numbers stay whole. */

@@ -84,12 +84,9 @@ record WearPart(Advice advice, Spoken spoken) {
             lines.add(new Line.Says(
                     Sign.NONE,
                     assigned
-                            + spoken.say(
-                                    "factor.required",
-                                    Spoken.figure(factor.value()) + spoken.mark(factor.reasons()),
-                                    spoken.agent(factor.agent()))
+                            + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
                             + open));
-        } else if (advice.status() != Status.DO_NOT_ENTER && advice.byChoice().isEmpty()) {
+        } else if (advice.status() != Status.DO_NOT_ENTER && (advice.byChoice().isEmpty() || factor.restsOnNothing())) {
             lines.add(new Line.Says(Sign.NONE, none(factor)));
         }
     }

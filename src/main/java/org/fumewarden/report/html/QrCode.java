@@ -16,11 +16,16 @@ public final class QrCode {
         for (int y = 0; y < code.size; y++) {
             for (int x = 0; x < code.size; x++) {
                 if (code.getModule(x, y)) {
-                    path.append('M').append(x + QUIET).append(' ').append(y + QUIET).append("h1v1h-1z");
+                    path.append('M')
+                            .append(x + QUIET)
+                            .append(' ')
+                            .append(y + QUIET)
+                            .append("h1v1h-1z");
                 }
             }
         }
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"110\" height=\"110\" aria-hidden=\"true\" viewBox=\"0 0 " + side + " " + side + "\"><rect width=\"" + side + "\" height=\"" + side
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"110\" height=\"110\" aria-hidden=\"true\""
+                + " viewBox=\"0 0 " + side + " " + side + "\"><rect width=\"" + side + "\" height=\"" + side
                 + "\" fill=\"#ffffff\"/><path fill=\"#000000\" d=\"" + path + "\"/></svg>";
     }
 }

@@ -106,9 +106,8 @@ public final class DueSheet {
                 note);
     }
 
-    /** The clause with its force, and a flag when nobody has compared it with its text. */
+    /** The clause with its force. */
     static String clause(Duty duty) {
-        return duty.clause() + " (" + duty.force().words() + (duty.confidence().equals("memory") ? ", unverified" : "")
-                + ")";
+        return duty.clause() + " (" + duty.force().words() + ")";
     }
 }
