@@ -111,6 +111,9 @@ record Absence(List<Missing> missing) {
         if (value instanceof Collection<?> many) {
             return many.stream().map(Absence::spelled).collect(Collectors.joining(", "));
         }
+        if (value instanceof Record) {
+            return "\"that\"";
+        }
         return value instanceof String ? "\"" + value + "\"" : String.valueOf(value);
     }
 }
