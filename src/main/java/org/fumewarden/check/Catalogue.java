@@ -19,7 +19,6 @@ import org.fumewarden.engine.RuleCard;
 import org.fumewarden.engine.RuleInWords;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
-import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 
 /** The rules of all codes, how well each value is known, and what the scenarios show of each rule. */

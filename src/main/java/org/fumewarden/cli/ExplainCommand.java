@@ -115,7 +115,8 @@ final class ExplainCommand implements Callable<Integer> {
         }
         advice.trail().all(Doubt.class).stream()
                 .filter(d -> d.deviceClass().equals(asked.whyNot))
-                .flatMap(d -> advice.questions().stream().filter(q -> q.question().equals(d.question())))
+                .flatMap(d ->
+                        advice.questions().stream().filter(q -> q.question().equals(d.question())))
                 .map(OpenQuestion::ask)
                 .distinct()
                 .forEach(ask -> out.println("  An answer that decides it: " + ask));

@@ -115,10 +115,9 @@ public final class RuleBase {
         Map<String, RuleInWords> rules = new TreeMap<>();
         for (Phase phase : phases()) {
             PhaseRules of = rules(phase);
-            of.base()
-                    .getKiePackages()
-                    .forEach(p -> p.getRules().forEach(rule -> rules.put(
-                            of.spoken().get(rule.getName()).card().id(), RuleInWords.of(rule, words))));
+            of.base().getKiePackages().forEach(p -> p.getRules()
+                    .forEach(rule ->
+                            rules.put(of.spoken().get(rule.getName()).card().id(), RuleInWords.of(rule, words))));
         }
         return rules;
     }

@@ -52,7 +52,8 @@ public final class RuleSheet {
     /** The sentence of a rule; what differs from task to task stands in brackets. */
     private static String then(RuleCard card) {
         return PLACE.matcher(card.says())
-                .replaceAll(m -> "(" + m.group(2).replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT) + ")");
+                .replaceAll(m ->
+                        "(" + m.group(2).replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT) + ")");
     }
 
     private static String inForce(RuleCard card) {
@@ -61,7 +62,9 @@ public final class RuleSheet {
         if (always && open) {
             return "on every day";
         }
-        return (always ? "" : "from " + card.from()) + (always || open ? "" : " ") + (open ? "" : "until " + card.until());
+        return (always ? "" : "from " + card.from())
+                + (always || open ? "" : " ")
+                + (open ? "" : "until " + card.until());
     }
 
     private static List<String> liftedBy(RuleCard card, Catalogue catalogue) {
@@ -116,10 +119,13 @@ public final class RuleSheet {
         StringBuilder entry = new StringBuilder("\n**" + card.id() + "** " + card.title() + "\n\n");
         entry.append("- When ").append(String.join("; ", words.when())).append(".\n");
         if (!words.unless().isEmpty()) {
-            entry.append("- Unless ").append(String.join("; or ", words.unless())).append(".\n");
+            entry.append("- Unless ")
+                    .append(String.join("; or ", words.unless()))
+                    .append(".\n");
         }
         entry.append("- Then: ").append(then(card)).append('\n');
-        liftedBy(card, catalogue).forEach(l -> entry.append("- Lifted by ").append(l).append(".\n"));
+        liftedBy(card, catalogue)
+                .forEach(l -> entry.append("- Lifted by ").append(l).append(".\n"));
         if (!inForce(card).equals("on every day")) {
             entry.append("- In force ").append(inForce(card)).append(".\n");
         }
