@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.report.AdviceTree;
-import org.fumewarden.report.QrCode;
 import org.fumewarden.report.html.Markup;
+import org.fumewarden.report.html.QrCode;
 
 /** Kept advice for somebody who reads no code: the task as told, the answer, each step with its clause, and what proves it. */
 public final class CourtReport {
@@ -211,7 +211,7 @@ public final class CourtReport {
             fact("Hash of this entry", kept.hash());
             fact("Hash of the entry before", kept.previous());
         });
-        out.own(QrCode.svg(kept.hash() + " " + kept.revision(), "Hash of this entry and revision of its rules"));
+        out.own(QrCode.svg(kept.hash() + " " + kept.revision()));
         out.words(
                 "p",
                 "cite",

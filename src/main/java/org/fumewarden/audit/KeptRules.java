@@ -66,7 +66,7 @@ final class KeptRules {
                 if (total > LARGEST || files.size() > MOST_FILES) {
                     throw damaged(archive, "is larger than any archive of rules.");
                 }
-                if (entry.getName().matches("[a-z0-9-]+(/[a-z0-9-]+)*\\.(yaml|drl)")) {
+                if (entry.getName().matches("[a-z0-9_-]+(/[a-z0-9_-]+)*\\.(yaml|drl)")) {
                     files.put(entry.getName(), bytes);
                 } else {
                     throw damaged(archive, "holds \"" + entry.getName() + "\", which is no file of rules.");

@@ -16,14 +16,15 @@ import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.TableFile;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.engine.RuleCard;
+import org.fumewarden.engine.RuleInWords;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
-import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 
 /** The rules of all codes, how well each value is known, and what the scenarios show of each rule. */
 public final class Catalogue {
     private final Map<String, RuleCard> cards = new TreeMap<>();
+    private final Map<String, RuleInWords> inWords = new TreeMap<>();
     private final Map<String, CodeBook> books = new TreeMap<>();
 
     /** Reads the rules of some codes. */
@@ -32,7 +33,13 @@ public final class Catalogue {
             RuleBase base = bases.apply(code);
             books.put(code, base.book());
             cards.putAll(base.cards());
+            inWords.putAll(base.inWords());
         }
+    }
+
+    /** What each rule asks, in words, by its id. */
+    public Map<String, RuleInWords> inWords() {
+        return inWords;
     }
 
     /** Every rule by id. */
@@ -44,7 +51,7 @@ public final class Catalogue {
      * What the scenarios show of a rule.
      *
      * @param scenarios files in which it fires
-     * @param rows addresses of the table rows it read there
+     * @param rows the table rows it read there, address and words
      */
     public record Use(Set<String> scenarios, Set<String> rows) {}
 
@@ -62,7 +69,7 @@ public final class Catalogue {
             steps.stream()
                     .flatMap(s -> s.premises().stream())
                     .filter(p -> p.kind().equals("row"))
-                    .map(Premise::address)
+                    .map(p -> p.address() + ": " + p.words())
                     .forEach(use.rows()::add);
         }
         return use;

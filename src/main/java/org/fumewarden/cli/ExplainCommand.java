@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.model.Doubt;
 import org.fumewarden.model.Lever;
 import org.fumewarden.report.WhatIfText;
 import org.fumewarden.trail.Step;
@@ -111,11 +113,18 @@ final class ExplainCommand implements Callable<Integer> {
         if (respirator.verdict().equals("recommended") || respirator.verdict().equals("suitable")) {
             return;
         }
+        advice.trail().all(Doubt.class).stream()
+                .filter(d -> d.deviceClass().equals(asked.whyNot))
+                .flatMap(d ->
+                        advice.questions().stream().filter(q -> q.question().equals(d.question())))
+                .map(OpenQuestion::ask)
+                .distinct()
+                .forEach(ask -> out.println("  An answer that decides it: " + ask));
         out.println();
         List<List<Lever>> remedies = new Remedies(bench).forClass(asked.whyNot);
         if (remedies.isEmpty()) {
-            out.println("No set of up to " + Remedies.LARGEST + " changes on site would make it suitable. "
-                    + "Only another level of exposure, another class or another task would.");
+            out.println("No set of up to " + Remedies.LARGEST + " changes on the list of levers makes it suitable. "
+                    + "Another exposure or a larger set was not tried; choose another class.");
             return;
         }
         out.println(

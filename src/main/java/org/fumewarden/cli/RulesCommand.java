@@ -99,6 +99,6 @@ final class RulesCommand implements Callable<Integer> {
                     "holds no rule \"" + Located.shown(id) + "\".",
                     Nearest.maybe(id, catalogue.cards().keySet())));
         }
-        return RuleSheet.one(card, catalogue.use(id, bases, scenarios));
+        return RuleSheet.one(card, catalogue, catalogue.use(id, bases, scenarios));
     }
 }

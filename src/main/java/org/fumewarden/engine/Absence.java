@@ -57,11 +57,16 @@ record Absence(List<Missing> missing) {
     private static void patterns(GroupElement group, List<Missing> into) {
         for (RuleConditionElement child : group.getChildren()) {
             if (child instanceof org.drools.base.rule.Pattern pattern) {
-                into.add(new Missing(kind(pattern), conditions(pattern)));
+                into.add(missing(pattern));
             } else if (child instanceof GroupElement inner && !inner.isNot()) {
                 patterns(inner, into);
             }
         }
+    }
+
+    /** What a pattern asks for, as the rule writes it. */
+    static Missing missing(org.drools.base.rule.Pattern pattern) {
+        return new Missing(kind(pattern), conditions(pattern));
     }
 
     private static String kind(org.drools.base.rule.Pattern pattern) {
@@ -105,6 +110,9 @@ record Absence(List<Missing> missing) {
         }
         if (value instanceof Collection<?> many) {
             return many.stream().map(Absence::spelled).collect(Collectors.joining(", "));
+        }
+        if (value instanceof Record) {
+            return "\"that\"";
         }
         return value instanceof String ? "\"" + value + "\"" : String.valueOf(value);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -17,7 +18,9 @@ final class AbsenceWords {
     private static final Pattern COMPARED =
             Pattern.compile("(\\w+)\\s*(==|!=|<=|>=|<|>|not in\\b|in\\b|memberOf\\b|contains\\b)\\s*(.+)");
     private static final Pattern VALUE = Pattern.compile("\"([^\"]*)\"|Averaging\\.(\\w+)|(-?[0-9][0-9.]*)");
+    private static final Pattern BOUND = Pattern.compile("\\$(\\w+)(\\.\\w+\\(\\))?");
     private static final String SAME = "==";
+    private static final Set<String> ANSWERS = Set.of("Answer", "Unknown", "Measure");
 
     private final Vocabulary vocabulary;
 
@@ -35,27 +38,27 @@ final class AbsenceWords {
     }
 
     private String address(Absence.Missing missing) {
-        Optional<Question> question = question(missing);
-        return question.isPresent()
-                ? question.get().path()
+        Optional<Question> asked = known(missing);
+        return asked.isPresent()
+                ? asked.get().path()
                 : kebab(missing.kind())
                         + missing.conditions().stream().map(c -> "/" + raw(c)).collect(Collectors.joining());
     }
 
     private String words(Absence absence, String subject) {
         Absence.Missing first = absence.missing().get(0);
-        String asked = asked(first, "question");
-        String set = asked(first, "set");
+        String asked = question(first);
+        String set = set(first);
         if (absence.missing().size() > 1 || asked.isEmpty() && set.isEmpty()) {
             return "no "
                     + absence.missing().stream().map(m -> missing(m, subject)).collect(Collectors.joining(" with "));
         }
         String values = first.conditions().stream()
-                .filter(c -> !asks(c, "question") && !asks(c, "set"))
+                .filter(c -> !asks(c, "question") && !asks(c, "set") && !raw(c).equals(subject))
                 .map(this::condition)
                 .collect(Collectors.joining(", "));
         if (!set.isEmpty()) {
-            return values.isEmpty() ? "there is no list: " + set : values + " is not among: " + set;
+            return values.isEmpty() ? "not among: " + set : values + " is not among: " + set;
         }
         return asked + ": " + (values.isEmpty() ? "no answer" : "not " + values);
     }
@@ -69,16 +72,60 @@ final class AbsenceWords {
         return kind(missing.kind()) + (conditions.isEmpty() ? "" : ": " + conditions);
     }
 
+    /** Facts that a rule looks for together, whatever match it is in. */
+    String together(Absence absence) {
+        return absence.missing().stream().map(this::present).collect(Collectors.joining(", and "));
+    }
+
+    /** A fact that a rule looks for, whatever match it is in. */
+    String present(Absence.Missing pattern) {
+        Absence.Missing any = new Absence.Missing(
+                pattern.kind(),
+                pattern.conditions().stream()
+                        .map(c -> BOUND.matcher(c).replaceAll(m -> "\"that " + spaced(m.group(1)) + "\""))
+                        .toList());
+        String asked = question(any);
+        String set = set(any);
+        String values = any.conditions().stream()
+                .filter(c -> asked.isEmpty() || !asks(c, "question"))
+                .filter(c -> set.isEmpty() || !asks(c, "set"))
+                .map(this::condition)
+                .filter(c -> !c.isEmpty())
+                .collect(Collectors.joining(", "));
+        if (any.kind().equals("Unknown")) {
+            return asked.isEmpty() ? "a question is open" : "open: " + asked;
+        }
+        if (!asked.isEmpty()) {
+            return asked + (values.isEmpty() ? " is told" : ": " + values);
+        }
+        if (!set.isEmpty()) {
+            return (values.isEmpty() ? "something" : values) + " is among: " + set;
+        }
+        String kind = kind(any.kind());
+        String article = "aeiou".indexOf(kind.charAt(0)) < 0 ? "a " : "an ";
+        return article + kind + (values.isEmpty() ? "" : ": " + values);
+    }
+
     private String kind(String type) {
         String id = "kind-" + kebab(type);
         return vocabulary.names().getOrDefault(id, kebab(type).replace('-', ' '));
     }
 
-    private Optional<Question> question(Absence.Missing missing) {
+    private Optional<Question> known(Absence.Missing missing) {
         return missing.conditions().stream()
                 .filter(c -> asks(c, "question"))
                 .flatMap(c -> vocabulary.question(raw(c)).stream())
                 .findFirst();
+    }
+
+    /** The question that a fact answers or leaves open, in words; empty for other facts. */
+    private String question(Absence.Missing missing) {
+        return ANSWERS.contains(missing.kind()) ? asked(missing, "question") : "";
+    }
+
+    /** The list that a fact is an entry of, in words; empty for other facts. */
+    private String set(Absence.Missing missing) {
+        return missing.kind().equals("Member") ? asked(missing, "set") : "";
     }
 
     private String asked(Absence.Missing missing, String part) {

@@ -109,6 +109,19 @@ public final class RuleBase {
         return sentences;
     }
 
+    /** What each rule asks, in words, by its id. */
+    public Map<String, RuleInWords> inWords() {
+        AbsenceWords words = new AbsenceWords(book.vocabulary());
+        Map<String, RuleInWords> rules = new TreeMap<>();
+        for (Phase phase : phases()) {
+            PhaseRules of = rules(phase);
+            of.base().getKiePackages().forEach(p -> p.getRules()
+                    .forEach(rule ->
+                            rules.put(of.spoken().get(rule.getName()).card().id(), RuleInWords.of(rule, words))));
+        }
+        return rules;
+    }
+
     /** Every rule by id. */
     public Map<String, RuleCard> cards() {
         Map<String, RuleCard> cards = new TreeMap<>();

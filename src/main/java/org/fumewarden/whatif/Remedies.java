@@ -15,7 +15,10 @@ import org.fumewarden.model.Row;
 /** The smallest sets of changes within the user's power that would make a class suitable. Every set is decided by the engine. */
 public final class Remedies {
     /** Largest set that is tried. */
-    public static final int LARGEST = 3;
+    public static final int LARGEST = 4;
+
+    /** Largest set that is tried with every lever; in larger ones each lever has to move something for the class by itself. */
+    private static final int WHOLE = 3;
 
     private final Bench bench;
 
@@ -47,7 +50,7 @@ public final class Remedies {
         List<Lever> levers = levers();
         List<List<Lever>> found = new ArrayList<>();
         for (int size = 1; size <= LARGEST; size++) {
-            for (List<Lever> set : subsets(levers, size)) {
+            for (List<Lever> set : subsets(size > WHOLE ? moving(levers, deviceClass) : levers, size)) {
                 boolean smaller = found.stream().anyMatch(set::containsAll);
                 if (!smaller && onePerPath(set) && serves(set, deviceClass)) {
                     found.add(set);
@@ -56,6 +59,22 @@ public final class Remedies {
         }
         found.sort(Comparator.comparingInt(List::size));
         return found;
+    }
+
+    /** The levers of which each alone changes what is said of the class. */
+    private List<Lever> moving(List<Lever> levers, String deviceClass) {
+        List<String> now = said(Map.of(), deviceClass);
+        return levers.stream()
+                .filter(l -> !said(Map.of(l.path(), l.value()), deviceClass).equals(now))
+                .toList();
+    }
+
+    private List<String> said(Map<String, String> changes, String deviceClass) {
+        return bench.advise(changes).respirators().stream()
+                .filter(r -> r.deviceClass().equals(deviceClass))
+                .flatMap(r -> r.reasons().stream())
+                .map(r -> r.rule() + " " + r.says())
+                .toList();
     }
 
     /** True when the class is suitable once the levers are pulled. */

@@ -30,7 +30,7 @@ final class CheckAndRulesTest {
     void oneRuleIsShownWithItsScenariosAndRows() {
         CommandRun run = CommandRun.of("rules", "SHARED-NEED-010", "--scenarios", "scenarios/tours");
         assertEquals(0, run.exit(), run.err());
-        assertTrue(run.out().contains("Fires in ("), run.out());
+        assertTrue(run.out().contains("Shown in ("), run.out());
         assertTrue(run.out().contains("scenarios/tours/"), run.out());
     }
 

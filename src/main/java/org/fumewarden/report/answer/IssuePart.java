@@ -13,15 +13,15 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
 
     Part write() {
         List<Line> lines = new ArrayList<>();
+        lines.add(new Line.Scan(
+                number + " " + advice.revision(),
+                spoken.say("issue.revision", advice.revision().substring(0, SHOWN), number.substring(0, SHOWN))));
         lines.add(new Line.Says(Sign.NONE, known()));
         lines.add(new Line.Says(Sign.NONE, spoken.say("issue.valid")));
         advice.endsSoon()
                 .ifPresent(last -> lines.add(new Line.Says(Sign.NONE, spoken.say("issue.until", spoken.day(last)))));
         lines.add(new Line.Blanks(
                 List.of(spoken.say("issue.by"), spoken.say("issue.on"), spoken.say("issue.signature"))));
-        lines.add(new Line.Says(
-                Sign.NONE,
-                spoken.say("issue.revision", advice.revision().substring(0, SHOWN), number.substring(0, SHOWN))));
         return new Part("issue", spoken.say("page.issue"), lines);
     }
 

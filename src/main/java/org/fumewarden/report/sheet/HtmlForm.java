@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.fumewarden.report.html.Markup;
+import org.fumewarden.report.html.QrCode;
 
 /** A sheet as one HTML file that needs nothing else: no script, no network. It is well-formed XML as well. */
 public final class HtmlForm {
@@ -95,6 +96,9 @@ public final class HtmlForm {
                     "blanks",
                     () -> out.element("tr", () -> blanks.names()
                             .forEach(n -> out.words("td", "name", n).words("td", "blank", "\u00A0"))));
+        } else if (line instanceof Line.Scan scan) {
+            out.element("div", "scan", () -> out.own(QrCode.svg(scan.held())));
+            out.words("p", "scanned", scan.words());
         } else if (line instanceof Line.Drawing drawing) {
             out.element("figure", "plot", () -> {
                 out.own(drawing.svg());

@@ -49,6 +49,13 @@ public sealed interface Line {
     }
 
     /**
+     * A code for a machine, beside its words; text has only the words.
+     *
+     * @param held what the code holds
+     */
+    record Scan(String held, String words) implements Line {}
+
+    /**
      * A drawing; text has only its words.
      *
      * @param svg markup of our own

@@ -72,6 +72,9 @@ public final class TextForm {
         if (line instanceof Line.Blanks blanks) {
             return blanks(blanks, width);
         }
+        if (line instanceof Line.Scan scan) {
+            return wrapped(scan.words(), width);
+        }
         return wrapped(((Line.Drawing) line).words(), width);
     }
 

@@ -1,4 +1,4 @@
-package org.fumewarden.report;
+package org.fumewarden.report.html;
 
 import io.nayuki.qrcodegen.QrCode.Ecc;
 
@@ -8,12 +8,8 @@ public final class QrCode {
 
     private QrCode() {}
 
-    /**
-     * The code as SVG.
-     *
-     * @param name says what it holds, for those who hear the page
-     */
-    public static String svg(String text, String name) {
+    /** The code as SVG; what it holds stands in words beside it. */
+    public static String svg(String text) {
         io.nayuki.qrcodegen.QrCode code = io.nayuki.qrcodegen.QrCode.encodeText(text, Ecc.MEDIUM);
         int side = code.size + 2 * QUIET;
         StringBuilder path = new StringBuilder();
@@ -28,9 +24,8 @@ public final class QrCode {
                 }
             }
         }
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"110\" height=\"110\" role=\"img\" aria-label=\""
-                + name
-                + "\" viewBox=\"0 0 " + side + " " + side + "\"><rect width=\"" + side + "\" height=\"" + side
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"110\" height=\"110\" aria-hidden=\"true\""
+                + " viewBox=\"0 0 " + side + " " + side + "\"><rect width=\"" + side + "\" height=\"" + side
                 + "\" fill=\"#ffffff\"/><path fill=\"#000000\" d=\"" + path + "\"/></svg>";
     }
 }
