@@ -13,6 +13,7 @@ import org.fumewarden.trail.Trail;
  * What the rules conclude about a task. The same task and revision give the same advice, byte for byte.
  *
  * @param unit the unit that the task speaks of; its class is judged apart
+ * @param compareBeforeSigning values behind the answer that nobody compared with their text
  * @param register what the register said of answers of the task; it explains and decides nothing
  */
 public record Advice(
@@ -22,6 +23,8 @@ public record Advice(
         Status status,
         RequiredFactor requiredFactor,
         List<AccountLine> accounts,
+        List<Reason> interim,
+        List<Reason> byChoice,
         List<Respirator> respirators,
         Optional<UnitInHand> unit,
         List<Reason> stops,
@@ -32,6 +35,7 @@ public record Advice(
         List<Reason> cautions,
         List<OpenQuestion> questions,
         List<Reason> conflicts,
+        List<ToCompare> compareBeforeSigning,
         List<RegisterNote> register,
         CodeUsed codeUsed,
         String revision,
@@ -66,5 +70,15 @@ public record Advice(
 
     private static List<String> sentences(Respirator respirator) {
         return respirator.reasons().stream().map(Reason::says).toList();
+    }
+
+    /** How many of the values to compare were compared, and documents differ about them. */
+    public long disputed() {
+        return compareBeforeSigning.stream().filter(ToCompare::disputed).count();
+    }
+
+    /** Until when the values hold, when that is within a year of the day of the task. */
+    public Optional<LocalDate> endsSoon() {
+        return codeUsed.valuesUntil().filter(last -> last.isBefore(on.plusYears(1)));
     }
 }

@@ -1,11 +1,13 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,6 +18,7 @@ import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.ByChoice;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Control;
@@ -24,6 +27,7 @@ import org.fumewarden.model.FilterNeed;
 import org.fumewarden.model.Gap;
 import org.fumewarden.model.Gate;
 import org.fumewarden.model.Hazard;
+import org.fumewarden.model.Interim;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.Owed;
@@ -51,15 +55,19 @@ final class AdviceWriter {
     }
 
     Advice write() {
+        RequiredFactor required = requiredFactor();
+        List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
         CodeCard card = book.card();
         return new Advice(
                 task.title(),
                 task.code(),
                 task.on(),
                 status(),
-                requiredFactor(),
+                required,
                 new AccountWriter(book.vocabulary(), figures, trail).write(),
-                new RespiratorWriter(book, figures, trail).write(),
+                interim(),
+                reasons(ByChoice.class),
+                respirators,
                 UnitWriter.write(book, task, figures, trail),
                 stops(),
                 reasons(Control.class),
@@ -69,8 +77,9 @@ final class AdviceWriter {
                 cautions(),
                 questions(),
                 conflicts(),
+                new BeforeSigning(figures, book, trail, required, respirators).write(),
                 task.register(),
-                new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks()),
+                new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks(), valuesUntil()),
                 book.revision(),
                 task.inputs(),
                 trail);
@@ -82,6 +91,20 @@ final class AdviceWriter {
                 .map(s -> Status.of(s.state()))
                 .min(Comparator.naturalOrder())
                 .orElseThrow(() -> new IllegalStateException("no rule concludes how far the advice may be relied on"));
+    }
+
+    /** The last day of the row that ends first among those that the trail rests on. */
+    private Optional<LocalDate> valuesUntil() {
+        Map<String, LocalDate> ends = book.ends(task.on());
+        return ends.isEmpty()
+                ? Optional.empty()
+                : trail.steps().stream()
+                        .flatMap(step -> step.premises().stream())
+                        .filter(premise -> premise.kind().equals("row"))
+                        .map(premise -> ends.get(premise.address()))
+                        .filter(Objects::nonNull)
+                        .min(Comparator.naturalOrder())
+                        .map(day -> day.minusDays(1));
     }
 
     private RequiredFactor requiredFactor() {
@@ -124,6 +147,16 @@ final class AdviceWriter {
                 .toList());
         byAgent.values().forEach(s -> hazards.add(Reason.of(s)));
         return hazards;
+    }
+
+    /** What is safe until every question is answered: to stay out, before any class. */
+    private List<Reason> interim() {
+        List<Step> orders = trail.concluding(Interim.class).toList();
+        Optional<Step> out = orders.stream()
+                .filter(s -> s.conclusion().subject().equals("stay-out"))
+                .findFirst();
+        return out.map(step -> List.of(Reason.of(step)))
+                .orElseGet(() -> Reason.once(orders).stream().limit(1).toList());
     }
 
     private List<Reason> cautions() {
@@ -186,19 +219,18 @@ final class AdviceWriter {
 
     private List<Check> checks() {
         Map<String, Duty> duties = figures.all(Duty.class).collect(Collectors.toMap(Duty::id, d -> d, (a, b) -> a));
-        Map<String, Step> owed = new LinkedHashMap<>();
-        trail.concluding(Owed.class)
-                .forEach(s -> owed.putIfAbsent(s.conclusion().subject(), s));
+        Map<String, List<Step>> owed = trail.concluding(Owed.class)
+                .collect(Collectors.groupingBy(s -> s.conclusion().subject(), LinkedHashMap::new, Collectors.toList()));
         return owed.entrySet().stream()
                 .map(e -> check(duties.get(e.getKey()), e.getValue()))
                 .sorted(Comparator.comparing(Check::id))
                 .toList();
     }
 
-    private static Check check(Duty duty, Step step) {
+    private static Check check(Duty duty, List<Step> steps) {
         return new Check(
                 duty.id(),
-                duty.what(),
+                what(duty, steps),
                 duty.who(),
                 duty.period().equals("none") ? duty.frequency() : duty.frequency() + " " + duty.period(),
                 duty.recorded(),
@@ -208,6 +240,18 @@ final class AdviceWriter {
                 duty.ref().citation().source(),
                 duty.ref().citation().clause(),
                 duty.ref().citation().confidence(),
-                step.id());
+                steps.get(0).id());
+    }
+
+    /** What is to be done, and what would make it go away where a circumstance is not known. */
+    private static String what(Duty duty, List<Step> steps) {
+        String unless = steps.stream()
+                .map(s -> (Owed) s.conclusion())
+                .filter(o -> !o.certain())
+                .map(Owed::unless)
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", or "));
+        return unless.isEmpty() ? duty.what() : duty.what() + ". Due unless " + unless + ".";
     }
 }

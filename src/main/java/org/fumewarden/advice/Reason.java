@@ -37,11 +37,6 @@ public record Reason(
         return List.copyOf(reasons);
     }
 
-    /** The same without the number of its step, which differs between tasks. */
-    public Reason withoutStep() {
-        return new Reason("", rule, subject, says, source, clause, edition, confidence);
-    }
-
     /** The reason that a step gives. */
     public static Reason of(Step step) {
         return new Reason(

@@ -21,6 +21,9 @@ public record Respirator(
         String filter,
         List<Reason> reasons,
         List<Reason> conditions) {
+    /** What stands in place of a filter where the air is supplied. */
+    public static final String SUPPLIED_AIR = "none: supplied air";
+
     public Respirator {
         reasons = List.copyOf(reasons);
         conditions = List.copyOf(conditions);

@@ -108,7 +108,7 @@ final class RespiratorWriter {
     /** The filter to fit: gas types, then the particle class the device carries, then marks that this class must bear. */
     private String filter(DeviceClass device) {
         if (!device.filters()) {
-            return "none: supplied air";
+            return Respirator.SUPPLIED_AIR;
         }
         String particle = device.particle().equals("none") ? "" : particle(device);
         if (device.gas().equals("none") || gas.isEmpty()) {

@@ -85,7 +85,7 @@ public final class Assessor {
 
     private Assessment assess(Reading reading) {
         if (reading instanceof Reading.Samples samples) {
-            return SampleAssessment.of(samples, figures);
+            return SampleAssessment.of(samples, task, figures);
         }
         if (reading instanceof Reading.Shift shift) {
             return ShiftAssessment.of(shift, task, figures);

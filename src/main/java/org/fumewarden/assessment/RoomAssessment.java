@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import org.fumewarden.exposure.Screening;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
-import org.fumewarden.model.Unit;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
 
@@ -18,7 +17,7 @@ final class RoomAssessment {
 
     static Assessment of(Reading.RoomModel model, Task task, Figures figures) {
         RoomEstimate.Result result = RoomEstimate.of(task, figures, model.agent());
-        OptionalDouble limit = figures.lowestLimit(model.agent(), model.averaging(), Unit.MG_M3).stream()
+        OptionalDouble limit = figures.lowestLimit(model.agent(), model.averaging(), result.unit()).stream()
                 .mapToDouble(BigDecimal::doubleValue)
                 .findFirst();
         Optional<Double> governing =
@@ -33,8 +32,8 @@ final class RoomAssessment {
                 model.agent(),
                 model.averaging(),
                 Figures.level(governing.get()),
-                Unit.MG_M3,
-                "95th percentile of a room model",
+                result.unit(),
+                "95th percentile of an estimate from published exposures",
                 true,
                 model.path()));
         inputs.add(Assessor.note(model, "estimate", result.screening().get().sentence()));

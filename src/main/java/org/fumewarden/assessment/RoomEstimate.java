@@ -5,233 +5,213 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fumewarden.exposure.FumeSource;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.fumewarden.assessment.PublishedLevels.Joined;
+import org.fumewarden.exposure.Prior;
 import org.fumewarden.exposure.Screening;
 import org.fumewarden.exposure.Spread;
-import org.fumewarden.exposure.TimeWeightedAverage;
-import org.fumewarden.exposure.Workplace;
-import org.fumewarden.model.Answer;
+import org.fumewarden.model.Agent;
+import org.fumewarden.model.Averaging;
+import org.fumewarden.model.PublishedExposure;
 import org.fumewarden.model.QuantityRange;
+import org.fumewarden.model.Unit;
+import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
 
 /**
- * An exposure estimated from process, room and ventilation, for screening only.
+ * An exposure estimated from what others measured, moved by the room, the arc time and the extraction of the task; for
+ * screening only.
  *
- * <p>Answers of the task replace the ranges of the tables. Where neither holds a figure there is no estimate.
+ * <p>The room moves the published level by a ratio: up as far as a model of the air at the arc says, down no further than
+ * field studies that give both. Where nothing published is held there is no estimate.
  */
 public final class RoomEstimate {
-    private static final double MINUTES = 60;
-    private static final double PERCENT = 100;
     private static final String ANY = "any";
 
-    private final Task task;
+    private final Answers answers;
     private final Figures figures;
+    private final PublishedLevels published;
     private final List<String> lacks = new ArrayList<>();
+    private final List<String> steps = new ArrayList<>();
 
     private RoomEstimate(Task task, Figures figures) {
-        this.task = task;
+        this.answers = new Answers(task);
         this.figures = figures;
+        this.published = new PublishedLevels(figures);
     }
 
     /**
      * What came of it.
      *
-     * @param screening the distribution of the 8 hour average, empty when something is lacking
+     * @param screening the distribution of shift averages, empty when something is lacking
      * @param lacks why there is no estimate, one sentence each
-     * @param usual what the trade usually finds in open shops, in words; empty when not held
+     * @param unit of the level
      */
-    public record Result(Optional<Screening> screening, List<String> lacks, String usual) {
+    public record Result(Optional<Screening> screening, List<String> lacks, Unit unit) {
         public Result {
             lacks = List.copyOf(lacks);
         }
     }
 
-    /** Estimates the level of an agent at the arc. */
+    /** Estimates the level of an agent in the air that the worker breathes without a respirator. */
     public static Result of(Task task, Figures figures, String agent) {
         return new RoomEstimate(task, figures).estimate(agent);
     }
 
+    /** What published studies lead to expect of a shift average; nothing for shorter times. */
+    public static Optional<Prior> prior(Reading.Samples group, Task task, Figures figures) {
+        Result estimate = of(task, figures, group.agent());
+        return estimate.screening()
+                .filter(s -> group.averaging() == Averaging.TWA)
+                .flatMap(s -> figures.in(group.unit(), BigDecimal.ONE, estimate.unit(), group.agent())
+                        .map(one -> s.prior().scaled(one.doubleValue())));
+    }
+
     private Result estimate(String agent) {
-        Optional<String> process = needed("process", "task.process");
-        Optional<String> place = place();
-        OptionalDouble time = amount("time-on-task");
-        double shift = amount("shift").orElse(TimeWeightedAverage.EIGHT_HOURS);
-        double minutes = time.orElse(shift);
-        if (minutes <= 0) {
-            lacks.add("The task lasts no time. Maybe correct task.time-on-task.");
-        }
-        Optional<FumeSource> source = process.flatMap(p -> source(agent, p)).map(this::extracted);
-        Optional<Workplace> room = place.flatMap(this::room);
-        // Nobody said that the rest of the shift is clean, so it is counted like the task.
-        Optional<Screening> screening = lacks.isEmpty() && source.isPresent() && room.isPresent()
-                ? Optional.of(Screening.of(source.get(), room.get(), Workplace.Place.AT_THE_ARC, minutes)
-                        .over(Math.max(minutes, shift), TimeWeightedAverage.EIGHT_HOURS, false))
-                : Optional.empty();
-        return new Result(screening, lacks, process.flatMap(this::usual).orElse(""));
-    }
-
-    private Optional<String> usual(String process) {
-        return range("usual-level", process, ANY)
-                .map(r -> "Fume in open shops is usually " + r.low().toPlainString() + " to "
-                        + r.high().toPlainString() + " " + r.unit() + " with this process (from memory).");
-    }
-
-    private Optional<String> place() {
+        Unit unit = gas(agent) ? Unit.PPM : Unit.MG_M3;
+        Optional<String> process = needed("process", "task.process").map(this::kin);
         Optional<String> place = needed("place", "task.place");
         if (place.filter("confined-space"::equals).isPresent()) {
-            lacks.add("An estimate opens no confined space. Maybe measure before entry and during the work.");
-        } else if (place.isPresent() && range("volume", place.get(), ANY).isEmpty()) {
-            lacks.add("No room model is held for work " + place.get() + ". Maybe measure.");
+            lacks.add("An estimate opens no confined space. Measure before entry and during the work.");
         }
-        return place;
+        if (!lacks.isEmpty()) {
+            return new Result(Optional.empty(), lacks, unit);
+        }
+        boolean enclosed = place.orElseThrow().equals("enclosed");
+        Optional<Joined> fume = enclosed ? published.enclosedFume(process.get()) : published.fume(process.get());
+        Optional<Joined> level = agent.equals(PublishedLevels.FUME)
+                ? fume
+                : published.agent(fume, process.get(), agent, answers.word("consumable"));
+        if (level.isEmpty()) {
+            lack(agent, process.get(), fume.isPresent());
+            return new Result(Optional.empty(), lacks, unit);
+        }
+        return new Result(moved(agent, process.get(), place.get(), level.get(), fume, unit), lacks, unit);
     }
 
-    private Optional<FumeSource> source(String agent, String process) {
-        Optional<Spread> arc = arcShare(process);
-        OptionalDouble use = amount("consumable-rate");
-        Optional<String> consumable = answer("consumable");
-        if (use.isPresent() && consumable.isEmpty()) {
-            lacks.add("The use of consumable is given, but not which one. Maybe answer estimate.consumable.");
-        }
-        Optional<Spread> content = consumable.flatMap(c -> perConsumable(agent, c, process));
-        if (arc.isEmpty() || !lacks.isEmpty()) {
-            return Optional.empty();
-        }
-        if (use.isPresent() && content.isPresent()) {
-            return Optional.of(FumeSource.ofConsumable(content.get(), Spread.exactly(use.getAsDouble()), arc.get()));
-        }
-        Optional<FumeSource> fume = rate(process).map(r -> FumeSource.ofRate(r, arc.get()));
-        if (fume.isEmpty() || agent.equals("welding-fume")) {
-            return fume;
-        }
-        Optional<Spread> whole = consumable.flatMap(c -> perConsumable("welding-fume", c, process));
-        if (content.isEmpty() || whole.isEmpty()) {
-            lacks.add("The share of " + agent + " in the fume is not known. Maybe answer estimate.consumable, or"
-                    + " measure it.");
-            return Optional.empty();
-        }
-        double share = content.get().median() / whole.get().median();
-        return fume.map(f -> f.share(new Spread(share, content.get().deviationLog())));
-    }
-
-    private Optional<Spread> rate(String process) {
-        Optional<Spread> rate = range("fume-rate", process, ANY).map(RoomEstimate::spread);
-        if (rate.isEmpty()) {
+    private void lack(String agent, String process, boolean fume) {
+        if (gas(agent)) {
+            lacks.add("No published exposure to " + agent + " is held for the process " + process
+                    + ". Measure it with a direct-reading instrument.");
+        } else if (!fume) {
             lacks.add("No estimate is offered for the process " + process
-                    + ": no published fume rate is held. Maybe measure.");
+                    + ": no published exposure and no fume rate is held. Measure it.");
+        } else if (answers.word("consumable").isEmpty()) {
+            lacks.add("No published exposure to " + agent + " is held for the process " + process
+                    + ". Name the wire or electrode in estimate.consumable, or measure.");
+        } else {
+            lacks.add("No emission of " + agent + " is held for "
+                    + answers.word("consumable").orElse("?") + " with the process " + process
+                    + ". Correct estimate.consumable, or measure.");
         }
-        return rate;
     }
 
-    private Optional<Spread> arcShare(String process) {
-        OptionalDouble given = amount("arc-time");
-        if (given.isPresent() && given.getAsDouble() <= 0) {
-            lacks.add("The arc burns for 0 % of the time. Maybe leave estimate.arc-time out.");
+    private Optional<Screening> moved(
+            String agent, String process, String place, Joined level, Optional<Joined> fume, Unit unit) {
+        boolean enclosed = place.equals("enclosed");
+        boolean gas = gas(agent);
+        from(level, agent, process);
+        RoomRatio ratio = new RoomRatio(answers, published, steps, lacks);
+        // Field studies of room and extraction are of fume; a gas is moved by the arc time alone.
+        Spread all = gas ? ratio.arc(process) : ratio.all(place, process);
+        if (!lacks.isEmpty()) {
             return Optional.empty();
         }
-        return given.isPresent()
-                ? Optional.of(Spread.exactly(given.getAsDouble() / PERCENT))
-                : range("arc-time", process, ANY)
-                        .or(() -> range("arc-time", "any-other", ANY))
-                        .map(RoomEstimate::spread);
-    }
-
-    /** Grams of the agent per kilogram of consumable, with the spread of a figure that its source gives alone. */
-    private Optional<Spread> perConsumable(String agent, String consumable, String process) {
-        String metal = agent.replaceFirst("-(inhalable|respirable)$", "");
-        String quantity = agent.equals("welding-fume") ? "fume-per-consumable" : metal + "-per-consumable";
-        Optional<Double> figure = range(quantity, consumable, process)
-                .map(r -> r.high().doubleValue())
-                .or(() -> metal.equals("chromium-vi") ? ofAllChromium(consumable, process) : Optional.empty());
-        if (figure.isEmpty()) {
-            lacks.add("No emission of " + agent + " is held for " + consumable + " with the process " + process
-                    + ". Maybe another estimate.consumable was meant, or measure.");
+        double daily = Math.log(published.figure(enclosed ? "daily-enclosed" : "daily-open"));
+        double unsure = Math.sqrt(
+                level.variance() + published.variance("study-spread") + all.deviationLog() * all.deviationLog());
+        OptionalDouble floor = OptionalDouble.empty();
+        if (enclosed && !gas && answers.amount("air-changes").isEmpty()) {
+            double share = agent.equals(PublishedLevels.FUME)
+                    ? 1
+                    : Math.exp(level.log() - fume.orElse(level).log());
+            floor = published.highestEnclosed().stream()
+                    .map(h -> h * Math.min(1, share))
+                    .findFirst();
+            floor.ifPresent(f -> steps.add("Ventilation unknown in an enclosed place: never below the highest published"
+                    + " 95th percentile, " + Words.number(f) + " " + unit.symbol() + "."));
         }
-        return figure.flatMap(f -> range("factor-spread", ANY, ANY)
-                .map(s -> Spread.between(f * s.low().doubleValue(), f * s.high().doubleValue())));
+        steps.add("A welding helmet without supplied air gets no credit. Time outside the task counts like the task.");
+        return Optional.of(new Screening(
+                level.log() + Math.log(all.median()),
+                unsure,
+                daily,
+                floor,
+                unit.symbol(),
+                provenance(level, gas ? Optional.empty() : fume, all.median()),
+                steps));
     }
 
-    private Optional<Double> ofAllChromium(String consumable, String process) {
-        return range("chromium-per-consumable", consumable, process)
-                .flatMap(all -> range("chromium-vi-share-of-chromium", process, ANY)
-                        .map(share -> all.high().multiply(share.high()).doubleValue()));
-    }
-
-    private FumeSource extracted(FumeSource source) {
-        return answer("extraction")
-                .flatMap(word -> range("capture", word, ANY))
-                .map(r -> source.extracted(r.low().doubleValue(), r.high().doubleValue()))
-                .orElse(source);
-    }
-
-    private Optional<Workplace> room(String place) {
-        OptionalDouble volume = given("room-volume", "volume", place);
-        Optional<Spread> changes =
-                exactly("air-changes").or(() -> range("air-changes", place, ANY).map(RoomEstimate::spread));
-        Optional<Spread> exchange =
-                range("exchange", answer("air-movement").orElse("unknown"), ANY).map(RoomEstimate::spread);
-        Optional<BigDecimal> radius = range("near-radius", ANY, ANY).map(QuantityRange::high);
-        if (volume.isEmpty() || changes.isEmpty() || exchange.isEmpty() || radius.isEmpty()) {
-            return Optional.empty();
+    private void from(Joined level, String agent, String process) {
+        figures.all(PublishedExposure.class)
+                .filter(r -> level.studies().contains(r.study())
+                        && r.process().equals(process)
+                        && PublishedLevels.metal(r.agent()).equals(PublishedLevels.metal(agent)))
+                .forEach(r -> steps.add(name(r.study()) + ": geometric mean "
+                        + r.centre().toPlainString() + " "
+                        + r.unit().symbol() + ", geometric standard deviation "
+                        + r.deviation().toPlainString() + ", " + r.place() + "; sampler: " + r.sampler() + "."));
+        if (level.studies().isEmpty()) {
+            steps.add(
+                    "No published study of this process and agent is held: the level is taken from what other processes"
+                            + " show, by emission, share of the fume, or figures of the trade (from memory).");
         }
-        try {
-            return Optional.of(new Workplace(
-                    changes.get().times(volume.getAsDouble() / MINUTES),
-                    volume.getAsDouble(),
-                    exchange.get(),
-                    radius.get().doubleValue()));
-        } catch (IllegalArgumentException e) {
-            lacks.add(e.getMessage());
-            return Optional.empty();
-        }
+        steps.add("Together: median " + Words.number(Math.exp(level.log())) + ", which may be off by a factor of "
+                + Words.number(Math.exp(Math.sqrt(level.variance() + published.variance("study-spread"))))
+                + " for one place.");
     }
 
-    private Optional<Spread> exactly(String question) {
-        OptionalDouble given = amount(question);
-        if (given.isPresent() && given.getAsDouble() <= 0) {
-            lacks.add("The answer 0 to " + question + " makes no room. Maybe leave it out.");
-            return Optional.empty();
-        }
-        return given.stream().mapToObj(Spread::exactly).findFirst();
+    private static String name(String study) {
+        String[] parts = study.split("-");
+        return parts[0].substring(0, 1).toUpperCase(java.util.Locale.ROOT) + parts[0].substring(1) + " "
+                + parts[parts.length - 1];
     }
 
-    private OptionalDouble given(String question, String quantity, String of) {
-        OptionalDouble given = amount(question);
-        return given.isPresent()
-                ? given
-                : range(quantity, of, ANY).stream()
-                        .mapToDouble(r -> r.high().doubleValue())
-                        .findFirst();
+    private static String provenance(Joined level, Optional<Joined> fume, double by) {
+        Set<String> own = level.studies();
+        Set<String> ofFume = fume.map(Joined::studies).orElse(Set.of());
+        String from = !own.isEmpty()
+                ? "From " + studies(own) + " of this process"
+                : !ofFume.isEmpty()
+                        ? "From the fume in " + studies(ofFume) + " of this process and the share of this agent in it"
+                        : "From other processes, since no published study of this one is held";
+        return from + ", moved by your room, arc time and extraction (times " + Words.number(by) + ").";
     }
 
-    private static Spread spread(QuantityRange range) {
-        return Spread.between(range.low().doubleValue(), range.high().doubleValue());
+    private static String studies(Set<String> found) {
+        return found.size() + " published " + (found.size() == 1 ? "study" : "studies") + " ("
+                + new TreeSet<>(found).stream().map(RoomEstimate::name).collect(Collectors.joining(", ")) + ")";
     }
 
-    private Optional<QuantityRange> range(String quantity, String of, String with) {
-        return figures.all(QuantityRange.class)
-                .filter(r -> r.quantity().equals(quantity)
-                        && r.of().equals(of)
-                        && r.with().equals(with))
-                .findFirst();
+    /** The process whose studies stand for this one, where its own are of other metals. */
+    private String kin(String process) {
+        Optional<String> metal = answers.word("base-metal");
+        boolean own = metal.isEmpty()
+                || figures.all(PublishedExposure.class)
+                        .anyMatch(r -> r.process().equals(process)
+                                && (r.metal().equals(metal.get()) || r.metal().equals(ANY)));
+        return own
+                ? process
+                : figures.all(QuantityRange.class)
+                        .filter(r ->
+                                r.quantity().equals("stands-for") && r.with().equals(process))
+                        .map(QuantityRange::of)
+                        .findFirst()
+                        .orElse(process);
+    }
+
+    private boolean gas(String agent) {
+        return figures.all(Agent.class)
+                .anyMatch(a -> a.id().equals(agent) && !a.form().equals("particle"));
     }
 
     private Optional<String> needed(String question, String path) {
-        Optional<String> found = answer(question);
+        Optional<String> found = answers.word(question);
         if (found.isEmpty()) {
-            lacks.add("Without an answer to " + path + " there is no estimate. Maybe give it, or measure.");
+            lacks.add("Without an answer to " + path + " there is no estimate. Give it, or measure.");
         }
         return found;
-    }
-
-    private Optional<String> answer(String question) {
-        return task.inputs().stream()
-                .filter(i -> i instanceof Answer a && a.question().equals(question))
-                .map(i -> ((Answer) i).value())
-                .findFirst();
-    }
-
-    private OptionalDouble amount(String question) {
-        return ShiftAssessment.amount(task, question);
     }
 }

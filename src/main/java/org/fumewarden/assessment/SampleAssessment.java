@@ -9,11 +9,13 @@ import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Governing;
 import org.fumewarden.exposure.Outcome;
 import org.fumewarden.exposure.Sample;
+import org.fumewarden.exposure.Screening;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.task.Reading;
+import org.fumewarden.task.Task;
 
 /** The exposure that samples stand for, by the statistic that governs. */
 final class SampleAssessment {
@@ -22,13 +24,17 @@ final class SampleAssessment {
 
     private SampleAssessment() {}
 
-    static Assessment of(Reading.Samples group, Figures figures) {
+    static Assessment of(Reading.Samples group, Task task, Figures figures) {
         OptionalDouble limit = figures.lowestLimit(group.agent(), group.averaging(), group.unit()).stream()
                 .mapToDouble(BigDecimal::doubleValue)
                 .findFirst();
         // The governing value does not hang on the limit; without one, no sample can be said to lie below it.
         Appraisal.Question question = new Appraisal.Question(
-                limit.orElse(Double.MAX_VALUE), minutes(group.averaging()), group.desired(), group.nonDetects());
+                limit.orElse(Double.MAX_VALUE),
+                minutes(group.averaging()),
+                group.desired(),
+                group.nonDetects(),
+                RoomEstimate.prior(group, task, figures));
         Outcome<Appraisal> found = Appraisal.of(group.samples(), question);
         if (found.value().isEmpty()) {
             List<Input> open = List.of(Assessor.open(group), Assessor.note(group, found.status(), found.sentence()));
@@ -49,9 +55,26 @@ final class SampleAssessment {
         if (group.samples().stream().noneMatch(Sample::detected)) {
             inputs.add(Assessor.note(group, "none-detected", "Every result lies below its detection limit."));
         }
+        if (governing.statistic() == Statistic.POSTERIOR || governing.statistic() == Statistic.ASSUMED_SPREAD) {
+            RoomEstimate.of(task, figures, group.agent())
+                    .screening()
+                    .filter(s -> group.averaging() == Averaging.TWA)
+                    .ifPresent(s -> inputs.add(Assessor.note(group, "where-from", from(group, governing, s))));
+        }
         governing.cautions().forEach(c -> inputs.add(Assessor.note(group, c.status(), c.sentence())));
         notUsed(group, found.value().get()).ifPresent(inputs::add);
         return new Assessment(group, limit, inputs, found.value(), Optional.empty());
+    }
+
+    /** One line on where the figure comes from. */
+    private static String from(Reading.Samples group, Governing governing, Screening published) {
+        int n = group.samples().size();
+        String samples = "your " + (n == 1 ? "sample" : n + " samples");
+        return governing.statistic() == Statistic.POSTERIOR
+                ? published.provenance().replaceFirst("[.]$", ", and " + samples + ".")
+                : "From " + samples + " with an assumed spread. Published studies with your samples ask for no more: "
+                        + Character.toLowerCase(published.provenance().charAt(0))
+                        + published.provenance().substring(1);
     }
 
     private static OptionalDouble minutes(Averaging averaging) {

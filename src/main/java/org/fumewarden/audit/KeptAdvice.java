@@ -6,7 +6,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
@@ -14,7 +18,10 @@ import org.fumewarden.codes.YamlFiles;
 /** A piece of advice as it was kept: task, revision, advice and trail, in canonical JSON under a hash. */
 public final class KeptAdvice {
     /** Name and number of the format. */
-    public static final String FORMAT = "fumewarden-kept/1";
+    public static final String FORMAT = "fumewarden-kept/2";
+
+    /** The format before the program and reviews were kept too. */
+    private static final String BEFORE = "fumewarden-kept/1";
 
     /** What the first entry of a chain names as its predecessor. */
     public static final String GENESIS = "0".repeat(64);
@@ -40,13 +47,23 @@ public final class KeptAdvice {
         try {
             JsonNode node = MAPPER.readTree(raw);
             if (node instanceof ObjectNode object
-                    && object.path("format").asText().equals(FORMAT)) {
+                    && List.of(FORMAT, BEFORE).contains(object.path("format").asText())) {
                 return new KeptAdvice(file, raw, object);
             }
         } catch (java.io.IOException e) {
             throw damaged(file, "is not JSON any more.");
         }
         throw damaged(file, "is no kept advice.");
+    }
+
+    /** True for a file in a form in which advice is kept. */
+    public static boolean isKept(Path file) {
+        try {
+            read(file);
+            return true;
+        } catch (InputException e) {
+            return false;
+        }
     }
 
     private static InputException damaged(Path file, String message) {
@@ -100,6 +117,25 @@ public final class KeptAdvice {
         return content.path("advice").path("on").asText();
     }
 
+    /** When it was kept; empty when it names no instant. */
+    public Optional<Instant> keptAt() {
+        try {
+            return Optional.of(Instant.parse(content.path("kept-at").asText()));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The program that advised; empty for entries that did not keep it. */
+    public String program() {
+        return content.path("program").asText();
+    }
+
+    /** What a person said of an earlier entry, when this is a review. */
+    public Optional<Review> review() {
+        return content.has("review") ? Optional.of(Review.of(content.path("review"))) : Optional.empty();
+    }
+
     /** The task file as JSON text. */
     public String task() {
         return content.path("task").toString();
@@ -112,6 +148,11 @@ public final class KeptAdvice {
 
     static ObjectNode empty() {
         return MAPPER.createObjectNode();
+    }
+
+    /** The task as it was told. */
+    public JsonNode told() {
+        return content.path("task");
     }
 
     static JsonNode tree(Object plain) {

@@ -1,6 +1,8 @@
 package org.fumewarden.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -8,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.fumewarden.report.AdviceTree;
 
 /** Compares kept advice with the advice that the rules give now. */
 public final class Replay {
@@ -27,6 +30,39 @@ public final class Replay {
     /** True when both are the same, canonical byte for canonical byte. */
     public boolean same() {
         return Canonical.text(kept.toString()).equals(Canonical.text(now.toString()));
+    }
+
+    /** True when advice of the first format has the same answer from the same steps; how it spelled premises is left out. */
+    public boolean sameInOldForm() {
+        return kept.path("format").asText().equals(AdviceTree.SPELLED_OUT)
+                && sameRevision()
+                && Canonical.text(answer(kept).toString())
+                        .equals(Canonical.text(answer(now).toString()));
+    }
+
+    private static JsonNode answer(JsonNode advice) {
+        ObjectNode answer = AdviceTree.opened(advice).deepCopy();
+        ArrayNode steps = answer.arrayNode();
+        for (JsonNode step : answer.path("trail").path("steps")) {
+            steps.addArray()
+                    .add(step.path("id"))
+                    .add(step.path("rule"))
+                    .add(step.path("subject"))
+                    .add(step.path("says"));
+        }
+        answer.remove("format");
+        answer.set("trail", steps);
+        forget(answer);
+        return answer;
+    }
+
+    /** Takes out what the first format wrote otherwise. */
+    private static void forget(JsonNode node) {
+        if (node instanceof ObjectNode object) {
+            object.remove("edition");
+            object.remove("unverified");
+        }
+        node.forEach(Replay::forget);
     }
 
     /** Where the two first differ, in canonical order: path, kept value, value now. */
@@ -90,7 +126,7 @@ public final class Replay {
 
     private static Map<String, String> sentences(JsonNode advice) {
         Map<String, String> rules = new TreeMap<>();
-        for (JsonNode step : advice.path("trail").path("steps")) {
+        for (JsonNode step : AdviceTree.opened(advice).path("trail").path("steps")) {
             rules.merge(
                     step.path("rule").asText(),
                     step.path("says").asText(),
@@ -101,7 +137,7 @@ public final class Replay {
 
     private static Map<String, String> rows(JsonNode advice) {
         Map<String, String> rows = new TreeMap<>();
-        for (JsonNode step : advice.path("trail").path("steps")) {
+        for (JsonNode step : AdviceTree.opened(advice).path("trail").path("steps")) {
             Iterator<JsonNode> premises = step.path("premises").elements();
             while (premises.hasNext()) {
                 JsonNode premise = premises.next();

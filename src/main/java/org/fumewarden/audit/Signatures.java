@@ -13,6 +13,7 @@ import java.security.Signature;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.security.spec.X509EncodedKeySpec;
 import java.util.Base64;
+import java.util.Optional;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
@@ -28,40 +29,75 @@ public final class Signatures {
         return file.resolveSibling(file.getFileName() + ".sig");
     }
 
-    /** Signs a file; the signature lies beside it, in Base64. */
-    public static Path sign(Path file, Path privateKey) {
+    /** A key that signs, read before anything is kept. */
+    public static PrivateKey secret(Path privateKey) {
         try {
-            PrivateKey key =
-                    KeyFactory.getInstance(ALGORITHM).generatePrivate(new PKCS8EncodedKeySpec(der(privateKey)));
-            Signature signature = Signature.getInstance(ALGORITHM);
-            signature.initSign(key);
-            signature.update(Files.readAllBytes(file));
-            String text = Base64.getEncoder().encodeToString(signature.sign()) + "\n";
-            return Files.writeString(beside(file), text, StandardCharsets.US_ASCII);
+            return KeyFactory.getInstance(ALGORITHM).generatePrivate(new PKCS8EncodedKeySpec(der(privateKey)));
         } catch (GeneralSecurityException e) {
             throw unusable(privateKey, "a PKCS #8 Ed25519 key, as \"openssl genpkey -algorithm ed25519\" writes it.");
+        }
+    }
+
+    /** The signature of some bytes, in Base64. */
+    static String sign(byte[] bytes, PrivateKey key) {
+        try {
+            Signature signature = Signature.getInstance(ALGORITHM);
+            signature.initSign(key);
+            signature.update(bytes);
+            return Base64.getEncoder().encodeToString(signature.sign());
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Signs a file; the signature lies beside it, in Base64. */
+    public static Path sign(Path file, Path privateKey) {
+        return sign(file, YamlFiles.bytes(file, Long.MAX_VALUE), secret(privateKey));
+    }
+
+    static Path sign(Path file, byte[] bytes, PrivateKey key) {
+        try {
+            return Files.writeString(beside(file), sign(bytes, key) + "\n", StandardCharsets.US_ASCII);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** True when the signature beside the file fits the file and the key. */
-    public static boolean verify(Path file, Path publicKey) {
-        PublicKey key;
+    /** A key that checks signatures. */
+    public static PublicKey open(Path publicKey) {
         try {
-            key = KeyFactory.getInstance(ALGORITHM).generatePublic(new X509EncodedKeySpec(der(publicKey)));
+            return KeyFactory.getInstance(ALGORITHM).generatePublic(new X509EncodedKeySpec(der(publicKey)));
         } catch (GeneralSecurityException e) {
             throw unusable(publicKey, "an Ed25519 public key, as \"openssl pkey -pubout\" writes it.");
         }
+    }
+
+    /** What is wrong with the signature beside a file, in words; empty when it fits the file and the key. */
+    public static Optional<String> fault(Path file, PublicKey key) {
+        if (!Files.isRegularFile(beside(file))) {
+            return Optional.of("it has no signature");
+        }
+        String text = new String(YamlFiles.bytes(beside(file)), StandardCharsets.ISO_8859_1).strip();
+        return fits(YamlFiles.bytes(file, Long.MAX_VALUE), text, key)
+                ? Optional.empty()
+                : Optional.of("its signature does not fit this key, or the file was changed after signing");
+    }
+
+    /** True when a signature in Base64 fits some bytes and a key. */
+    static boolean fits(byte[] bytes, String signature, PublicKey key) {
         try {
-            Signature signature = Signature.getInstance(ALGORITHM);
-            signature.initVerify(key);
-            signature.update(YamlFiles.bytes(file, Long.MAX_VALUE));
-            String text = YamlFiles.text(beside(file).toString(), YamlFiles.bytes(beside(file)));
-            return signature.verify(Base64.getDecoder().decode(text.strip()));
+            Signature check = Signature.getInstance(ALGORITHM);
+            check.initVerify(key);
+            check.update(bytes);
+            return check.verify(Base64.getDecoder().decode(signature));
         } catch (GeneralSecurityException | IllegalArgumentException e) {
             return false;
         }
+    }
+
+    /** True when the signature beside the file fits the file and the key. */
+    public static boolean verify(Path file, Path publicKey) {
+        return fault(file, open(publicKey)).isEmpty();
     }
 
     private static byte[] der(Path pem) {

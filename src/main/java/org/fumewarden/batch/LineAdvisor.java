@@ -40,7 +40,7 @@ public final class LineAdvisor {
         }
     }
 
-    /** How the advice of a line is written: {@code AdviceJson.forMany()::next} with its trail, {@code BriefJson::write} without. */
+    /** How the advice of a line is written: {@code AdviceJson::write} with its trail, {@code BriefJson::write} without. */
     public interface Form {
         /** Writes the advice as the next value. */
         void write(Advice advice, JsonGenerator json) throws IOException;
@@ -48,7 +48,7 @@ public final class LineAdvisor {
 
     /** A worker that writes each advice in full, with its trail. */
     public LineAdvisor(Function<String, Advisor> makeAdvisor, Optional<String> code, Optional<LocalDate> on) {
-        this(makeAdvisor, code, on, AdviceJson.forMany()::next);
+        this(makeAdvisor, code, on, AdviceJson::write);
     }
 
     /**
@@ -117,8 +117,13 @@ public final class LineAdvisor {
         String id = code.or(() -> TaskTree.top(tree, "code"))
                 .orElseThrow(() -> new InputException(
                         new Problem(LINE, 0, "code", "is not given.", "add \"code\" to the task, or give --code.")));
-        Desk desk = desks.computeIfAbsent(id, code -> Desk.of(makeAdvisor.apply(code)));
-        return desk.advisor().advise(desk.reader().read(tree, id, on));
+        String decides = desk(id).advisor().base().book().card().decides(tree);
+        Desk desk = desk(decides);
+        return desk.advisor().advise(desk.reader().read(tree, decides, on));
+    }
+
+    private Desk desk(String id) {
+        return desks.computeIfAbsent(id, code -> Desk.of(makeAdvisor.apply(code)));
     }
 
     private static Outcome reject(Entry entry, Fate fate, List<Problem> problems) {

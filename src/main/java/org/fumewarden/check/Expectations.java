@@ -34,6 +34,7 @@ final class Expectations {
             "filters",
             "filters-only",
             "checks",
+            "not-checks",
             "questions",
             "says");
     private static final Set<String> KEYS =
@@ -76,6 +77,7 @@ final class Expectations {
                 case "filters-only" -> place.entries().forEach(this::onlyFilters);
                 case "checks" ->
                     among(place, advice.checks().stream().map(Check::id).toList());
+                case "not-checks" -> items(place).forEach(this::noCheck);
                 case "questions" ->
                     among(
                             place,
@@ -241,6 +243,12 @@ final class Expectations {
             if (!found.contains(item.text())) {
                 item.complain("expects " + item.text() + ", which is not there.", Nearest.maybe(item.text(), found));
             }
+        }
+    }
+
+    private void noCheck(Located item) {
+        if (advice.checks().stream().anyMatch(c -> c.id().equals(item.text()))) {
+            item.complain("expects " + item.text() + " not to be due, but it is.", "leave it out.");
         }
     }
 

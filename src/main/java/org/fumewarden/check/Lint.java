@@ -6,10 +6,14 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.model.Row;
 
 /** Everything that is wrong with the text of rules and tables, before anything is compiled or run. */
 final class Lint {
@@ -28,13 +32,19 @@ final class Lint {
                 problems.addAll(cited);
             }
         }
+        problems.addAll(TongueLint.check(folder, rules));
         List<CodeBook> books = books(folder, problems);
         problems.addAll(
                 RulePhases.check(rules, books.stream().map(CodeBook::folders).toList()));
+        List<CodeBook> leftOut = leftOut(folder);
         for (String part : parts(rules)) {
             problems.addAll(RuleWords.check(
                     rules.stream().filter(r -> r.folder().equals(part)).toList(),
-                    books.stream().filter(b -> b.folders().contains(part)).toList()));
+                    books.stream().filter(b -> b.folders().contains(part)).toList(),
+                    leftOut.stream()
+                            .filter(b -> b.folders().contains(part))
+                            .flatMap(b -> ownRows(b, folder))
+                            .toList()));
         }
         for (CodeBook book : books) {
             Set<String> ids = rules.stream()
@@ -43,7 +53,25 @@ final class Lint {
                     .collect(Collectors.toCollection(TreeSet::new));
             problems.addAll(TableLint.check(book, ids, sources));
         }
+        problems.addAll(Affirmations.voided(folder, books));
         return List.copyOf(problems);
+    }
+
+    /** The shipped codes that a rule base does not hold: a folder that it shares with them may speak of their sets. */
+    private static List<CodeBook> leftOut(RuleFolder folder) {
+        RuleFolder shipped = RuleFolder.shipped();
+        return shipped.codes().stream()
+                .filter(code -> !folder.codes().contains(code))
+                .map(code -> CodeBook.read(shipped, code))
+                .toList();
+    }
+
+    /** The rows of a shipped code that stand in no folder of the rule base. */
+    private static Stream<Row> ownRows(CodeBook book, RuleFolder folder) {
+        return book.tables().stream()
+                .filter(t -> folder.folders().stream().noneMatch(own -> t.file().contains("/" + own + "/")))
+                .flatMap(t -> t.rows().stream())
+                .map(DatedRow::row);
     }
 
     private static Set<String> parts(List<DrlRule> rules) {

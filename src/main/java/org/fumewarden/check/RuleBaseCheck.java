@@ -37,6 +37,7 @@ public final class RuleBaseCheck {
      */
     public static Report run(RuleFolder folder, Function<String, RuleBase> bases, Path scenarios, Path sources) {
         Set<Problem> problems = new LinkedHashSet<>(lint(folder, sources));
+        problems.addAll(TypedValues.check(folder));
         List<String> counts = new ArrayList<>();
         List<ScenarioRun> runs = List.of();
         try {
@@ -47,6 +48,7 @@ public final class RuleBaseCheck {
         runs.forEach(run -> problems.addAll(run.problems()));
         Coverage coverage = Coverage.of(rules(folder), runs);
         problems.addAll(coverage.problems());
+        problems.addAll(DutyReach.problems(folder, runs));
         counts.add("scenarios " + runs.size() + " run");
         counts.add(coverage.counts());
         counts.add("findings " + problems.size());

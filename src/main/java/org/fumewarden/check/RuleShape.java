@@ -140,7 +140,7 @@ final class RuleShape {
 
     private static String purpose(String name) {
         return switch (name) {
-            case "source" -> " with an id of docs/sources.yaml.";
+            case "source" -> " with an id of rules/shared/sources.yaml.";
             case "clause" -> " with the paragraph that orders this conclusion.";
             case "confidence" -> " with read, cross-checked, derived, practice or memory.";
             default -> " with the sentence a reader sees.";

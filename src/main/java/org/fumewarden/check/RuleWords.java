@@ -28,16 +28,21 @@ final class RuleWords {
     private final Map<String, Set<String>> cells = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    private RuleWords(List<CodeBook> books) {
+    private RuleWords(List<CodeBook> books, List<Row> elsewhere) {
         this.books = books;
         for (CodeBook book : books) {
             book.tables().stream().flatMap(t -> t.rows().stream()).forEach(r -> index(r.row()));
         }
+        elsewhere.forEach(this::index);
     }
 
-    /** Checks the rules of one folder against the tables that may stand beside it. */
-    static List<Problem> check(List<DrlRule> rules, List<CodeBook> books) {
-        RuleWords words = new RuleWords(books);
+    /**
+     * Checks the rules of one folder against the tables that may stand beside it.
+     *
+     * @param elsewhere rows of shipped codes that this rule base does not hold, and that the rules may be written for
+     */
+    static List<Problem> check(List<DrlRule> rules, List<CodeBook> books, List<Row> elsewhere) {
+        RuleWords words = new RuleWords(books, elsewhere);
         rules.forEach(words::rule);
         return words.problems;
     }

@@ -57,7 +57,7 @@ public final class ScenarioRunner {
         Located own = scenario.own();
         Advisor advisor = advisor(scenario);
         Task task = new TaskReader(advisor.base().book().vocabulary())
-                .read(scenario.tree(), TaskTree.top(scenario.tree(), "code").orElseThrow(), Optional.empty());
+                .read(scenario.tree(), advisor.base().book().card().id(), Optional.empty());
         Advice advice = advisor.advise(task);
         int before = own.problems().size();
         if (!own.entries().containsKey("because")) {
@@ -77,6 +77,7 @@ public final class ScenarioRunner {
         String code = TaskTree.top(scenario.tree(), "code")
                 .orElseThrow(() -> new InputException(new Problem(
                         scenario.file().toString(), 0, "code", "is not given.", "add a line \"code: ...\".")));
-        return byCode.computeIfAbsent(code, advisors);
+        Advisor named = byCode.computeIfAbsent(code, advisors);
+        return byCode.computeIfAbsent(named.base().book().card().decides(scenario.tree()), advisors);
     }
 }

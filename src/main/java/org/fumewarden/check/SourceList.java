@@ -17,7 +17,7 @@ record SourceList(Path file, Set<String> ids, List<Problem> problems) {
     private static final List<String> REQUIRED = List.of("id", "title", "edition", "issuer", "read");
 
     /**
-     * Reads docs/sources.yaml: a list of documents, or one below the name {@code sources}.
+     * Reads rules/shared/sources.yaml: a list of documents, or one below the name {@code sources}.
      *
      * @throws org.fumewarden.codes.InputException when there is no such file
      */

@@ -19,6 +19,7 @@ import org.fumewarden.codes.TableFile;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.Figure;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Lever;
 import org.fumewarden.model.QuantityRange;
@@ -111,6 +112,7 @@ public final class Survey {
     private static boolean decides(Row row) {
         return !(row instanceof Term
                 || row instanceof ClauseFor
+                || row instanceof Figure
                 || row instanceof Lever
                 || row instanceof QuantityRange);
     }

@@ -21,6 +21,7 @@ import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Emitter;
 import org.fumewarden.model.EyeShade;
 import org.fumewarden.model.FilterMatch;
@@ -41,6 +42,8 @@ final class TableLint {
     private final Set<String> classes = new TreeSet<>();
     private final Set<String> sets = new TreeSet<>();
     private final Set<String> words = new TreeSet<>();
+    private final Set<String> neverOpen = new TreeSet<>();
+    private final Set<String> unless = new TreeSet<>();
     private final Set<Problem> problems = new LinkedHashSet<>();
 
     private TableLint(CodeBook book, Set<String> rules) {
@@ -76,6 +79,7 @@ final class TableLint {
                 if (!source.equals(table.citation().source())) {
                     sources.require(source, table.file(), row.line(), "source", cited);
                 }
+                row.also().forEach(also -> sources.require(also, table.file(), row.line(), "also", cited));
                 lint.row(table, row);
             }
             lint.problems.addAll(cited);
@@ -92,12 +96,22 @@ final class TableLint {
             classes.add(device.id());
         } else if (row instanceof Member member) {
             sets.add(member.set());
+            if (member.set().equals("circumstances-never-open")) {
+                neverOpen.add(member.item());
+            }
         } else if (row instanceof Term term) {
-            words.add(term.id());
+            (term.catalogue().equals("unless") ? unless : words).add(term.id());
         } else if (row instanceof FilterMatch filter) {
             words.add(filter.system());
         } else if (row instanceof EyeShade shade) {
             words.add(shade.table());
+        }
+    }
+
+    /** A duty on a circumstance that may be open must say what would make it go away, or it would drop out unseen. */
+    private void condition(TableFile table, int line, DutyCondition condition) {
+        if (!neverOpen.contains(condition.circumstance())) {
+            known(table, line, "when", condition.spelled(), unless);
         }
     }
 
@@ -135,6 +149,8 @@ final class TableLint {
             }
         } else if (row instanceof ClauseFor clause) {
             known(table, line, "rule", clause.rule(), rules);
+        } else if (row instanceof DutyCondition condition) {
+            condition(table, line, condition);
         }
     }
 

@@ -2,6 +2,7 @@ package org.fumewarden.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.PrivateKey;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
@@ -9,17 +10,21 @@ import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
 import org.fumewarden.audit.Keeper;
+import org.fumewarden.audit.KeptAdvice;
 import org.fumewarden.audit.Signatures;
+import org.fumewarden.audit.Witness;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.register.InUse;
 import org.fumewarden.report.AdviceJson;
-import org.fumewarden.report.HtmlSheet;
 import org.fumewarden.report.PdfSheet;
-import org.fumewarden.report.TextSheet;
+import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.report.sheet.HtmlForm;
+import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
@@ -71,6 +76,13 @@ final class AdviseCommand implements Callable<Integer> {
     private Path key;
 
     @Option(
+            names = "--witness",
+            paramLabel = "FILE",
+            description =
+                    "Notes the new last hash there, signed; keep it in another place. Needs --keep and --sign-with.")
+    private Path witness;
+
+    @Option(
             names = "--output",
             paramLabel = "FILE",
             description = "Writes to a file instead of standard output; a PDF needs one.")
@@ -80,9 +92,14 @@ final class AdviseCommand implements Callable<Integer> {
     private boolean force;
 
     @Option(
+            names = "--detail",
+            description = "Adds all that the page rests on: every reason, class, duty, caution and clause.")
+    private boolean detail;
+
+    @Option(
             names = "--language",
             paramLabel = "TAG",
-            description = "Language of the headings in html and pdf: en or de; ${DEFAULT-VALUE} when not given.",
+            description = "Language of the sheet: en or de; ${DEFAULT-VALUE} when not given.",
             defaultValue = "en")
     private String language;
 
@@ -116,25 +133,48 @@ final class AdviseCommand implements Callable<Integer> {
                 .sparing(file, store, key)
                 .admit());
         if (keep != null) {
-            Path kept = new Keeper(keep).keep(bench.tree(Map.of()).plain(), AdviceJson.write(advice), Instant.now());
-            if (key != null) {
-                Signatures.sign(kept, key);
-            }
-            spec.commandLine().getErr().println("Kept as " + kept);
+            keep(bench, advice);
         }
-        Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
-        byte[] sheet = sheet(bench, advice, vocabulary);
+        byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
         return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
-    private byte[] sheet(Bench bench, Advice advice, Vocabulary vocabulary) {
+    private void keep(Bench bench, Advice advice) {
+        if (witness != null && key == null) {
+            throw new InputException(new Problem(
+                    "--witness",
+                    0,
+                    "",
+                    "is a signed list, and no key was given to sign with.",
+                    "add --sign-with PEM."));
+        }
+        Optional<PrivateKey> secret = Optional.ofNullable(key).map(Signatures::secret);
+        CodeBook book = bench.advisor(bench.code()).base().book();
+        Path kept = new Keeper(keep)
+                .keep(
+                        bench.tree(Map.of()).plain(),
+                        AdviceJson.write(advice),
+                        Instant.now(),
+                        new Keeper.Source(Main.VERSION, options.folder(), book.folders()),
+                        secret);
+        if (witness != null) {
+            new Witness(witness).saw(KeptAdvice.read(kept), secret.orElseThrow());
+        }
+        spec.commandLine().getErr().println("Kept as " + kept);
+    }
+
+    private byte[] sheet(Bench bench, Advice advice) {
         return switch (format) {
-            case text -> TextSheet.write(advice, vocabulary).getBytes(StandardCharsets.UTF_8);
             case json -> AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8);
-            case html -> HtmlSheet.write(bench, advice, Words.in(language)).getBytes(StandardCharsets.UTF_8);
-            case pdf -> PdfSheet.write(HtmlSheet.write(bench, advice, Words.in(language)));
+            case text -> TextForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
+            case html -> HtmlForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
+            case pdf -> PdfSheet.write(HtmlForm.write(paper(bench, advice)));
         };
+    }
+
+    private Sheet paper(Bench bench, Advice advice) {
+        return AdviceSheet.of(bench, advice, Words.in(language), detail);
     }
 
     private void print(byte[] sheet) {

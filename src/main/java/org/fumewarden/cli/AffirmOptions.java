@@ -7,7 +7,7 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RowAffirmer;
 import picocli.CommandLine.Option;
 
-/** A reviewer's check of one row, written into the table file of a source checkout. */
+/** A reviewer's check of one row, written into a file beside the rules. */
 final class AffirmOptions {
     @Option(
             names = "--affirm",
@@ -20,11 +20,18 @@ final class AffirmOptions {
     private String by;
 
     @Option(
-            names = "--source",
+            names = "--document",
             required = true,
             paramLabel = "TEXT",
-            description = "Document and place that it was compared with.")
-    private String source;
+            description = "Document that it was compared with, with its edition.")
+    private String document;
+
+    @Option(
+            names = "--place",
+            required = true,
+            paramLabel = "TEXT",
+            description = "Place in the document, such as a table and its line.")
+    private String place;
 
     @Option(names = "--on", paramLabel = "DATE", description = "Day of the check; today when not given.")
     private LocalDate on;
@@ -36,18 +43,18 @@ final class AffirmOptions {
                     "--affirm",
                     0,
                     "",
-                    "changes a table file, and the shipped rules are no files.",
-                    "name the rules folder of a source checkout: --rules rules."));
+                    "writes into a file beside the rules, and the shipped rules are no folder.",
+                    "name your folder of rules: --rules rules."));
         }
         LocalDate day = on == null ? today : on;
         if (day.isAfter(today)) {
             throw new InputException(new Problem(
                     "--on", 0, "", "is a day to come: " + day + ".", "give the day on which the row was compared."));
         }
-        RowAffirmer.Written written = new RowAffirmer(rules).affirm(row, by, day, source);
-        return written.place() + " " + String.join(" ", written.addresses()) + "\n  was "
+        RowAffirmer.Written written = new RowAffirmer(rules).affirm(row, by, day, document, place);
+        return written.file() + " " + String.join(" ", written.addresses()) + "\n  was "
                 + written.before().key() + ", counts as " + written.after().key() + " now: affirmed by " + by + " on "
-                + day + " against " + source
-                + "\n  One cell was added; have the change reviewed before it is shared.\n";
+                + day + " against " + document + ", " + place
+                + "\n  It holds for the value compared and for no other; have it reviewed before it is shared.\n";
     }
 }

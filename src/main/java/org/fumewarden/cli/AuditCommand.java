@@ -1,130 +1,203 @@
 package org.fumewarden.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.security.PublicKey;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
-import org.fumewarden.advice.Advisor;
+import org.fumewarden.audit.Audit;
+import org.fumewarden.audit.CourtReport;
 import org.fumewarden.audit.Keeper;
 import org.fumewarden.audit.KeptAdvice;
-import org.fumewarden.audit.Replay;
+import org.fumewarden.audit.Review;
 import org.fumewarden.audit.Signatures;
+import org.fumewarden.audit.Witness;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.codes.YamlFiles;
-import org.fumewarden.engine.RuleBase;
-import org.fumewarden.report.AdviceJson;
-import org.fumewarden.task.TaskReader;
+import org.fumewarden.report.PdfSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Replays kept advice and checks that nobody changed it. */
+/** Checks kept advice: bytes, signatures, order of entries, and the same advice from the rules that decided. */
 @Command(
         name = "audit",
         mixinStandardHelpOptions = true,
         description =
-                "Replays kept advice: says same, or shows the first difference; finds any changed byte and the first broken link of a chain.",
+                "Checks kept advice: finds any changed byte, any missing or added entry, any wrong signature, and replays the advice on the rules that decided.",
         footer = {"", "Example:", "  fumewarden audit kept/00000001.kept.json"},
         exitCodeListHeading = "Exit codes:%n",
-        exitCodeList = {"0:same and unbroken", "2:wrong input", "3:damaged, or not the same"})
+        exitCodeList = {
+            "0:everything that was checked holds",
+            "2:wrong input",
+            "3:something is damaged, differs, is unsigned, or cannot be replayed here"
+        })
 final class AuditCommand implements Callable<Integer> {
+    /** How the report on one file is written. */
+    enum Format {
+        text,
+        html,
+        pdf
+    }
+
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "A file that advise --keep wrote.")
     private Path file;
 
-    @Option(names = "--chain", paramLabel = "FOLDER", description = "Checks every link of a folder of kept advice.")
+    @Option(names = "--chain", paramLabel = "FOLDER", description = "Checks every entry of a folder of kept advice.")
     private Path chain;
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "Replays on the rules of this folder.")
+    @Option(
+            names = "--rules",
+            paramLabel = "DIR",
+            description =
+                    "Replays on the rules of this folder, which then vouch for nothing unless they are this program's.")
     private Path rules;
 
-    @Option(names = "--public-key", paramLabel = "PEM", description = "Checks the signature with this key.")
+    @Option(
+            names = "--public-key",
+            paramLabel = "PEM",
+            description = "Checks every signature with this key: of entries, of kept rules, of the witness.")
     private Path publicKey;
+
+    @Option(
+            names = "--expect",
+            paramLabel = "HASH",
+            description = "A last hash that was noted elsewhere: the chain must still hold the entry.")
+    private String expect;
+
+    @Option(
+            names = "--witness",
+            paramLabel = "FILE",
+            description = "The list of last hashes that advise --witness wrote; needs --public-key.")
+    private Path witness;
+
+    @Option(
+            names = "--format",
+            description =
+                    "${COMPLETION-CANDIDATES}; html and pdf write out the whole advice, step by step, for a reader without this program.",
+            defaultValue = "text")
+    private Format format;
+
+    @Option(names = "--output", paramLabel = "FILE", description = "Writes the report to a file; a PDF needs one.")
+    private Path output;
+
+    @Option(names = "--force", description = "Replaces the file of --output when it is there already.")
+    private boolean force;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        PrintWriter out = spec.commandLine().getOut();
         if (chain == null && file == null) {
-            throw new InputException(
-                    new Problem("audit", 0, "", "names nothing to audit.", "a kept file, or --chain with a folder."));
+            throw wrong("audit", "names nothing to audit.", "a kept file, or --chain with a folder.");
         }
-        boolean good = true;
-        if (chain != null) {
-            good = chain(out);
+        if (chain == null && (expect != null || witness != null)) {
+            throw wrong(expect != null ? "--expect" : "--witness", "is about a whole chain.", "add --chain FOLDER.");
         }
+        if (witness != null && publicKey == null) {
+            throw wrong("--witness", "is signed, and no key was given to check it.", "add --public-key PEM.");
+        }
+        if (format == Format.pdf && output == null) {
+            throw wrong("--format", "pdf writes no text to standard output.", "add --output report.pdf.");
+        }
+        Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
+                .sparing(file, publicKey, witness)
+                .admit());
+        Optional<PublicKey> key = Optional.ofNullable(publicKey).map(Signatures::open);
+        List<String> lines = new ArrayList<>();
+        boolean good = chain == null || chain(key, lines);
+        String report = "";
         if (file != null) {
-            good &= file(out);
+            KeptAdvice kept = KeptAdvice.read(file);
+            Audit.Outcome outcome = new Audit(kept, Ahead::shipped, Optional.ofNullable(rules), key).run();
+            List<Review> reviews = reviews(kept, lines);
+            lines.addAll(outcome.lines());
+            reviews.forEach(r -> lines.add("Review: " + r.says()));
+            good &= outcome.good();
+            report = format == Format.text || kept.review().isPresent() ? "" : CourtReport.write(kept, reviews, lines);
         }
-        out.println(Advice.CLOSING);
-        out.flush();
+        write(place, report, lines);
         return good ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
-    private boolean chain(PrintWriter out) {
+    private void write(Optional<OutputFile> place, String report, List<String> lines) {
+        String text = report.isEmpty() ? String.join("\n", lines) + "\n" + Advice.CLOSING + "\n" : report;
+        byte[] bytes = format == Format.pdf && !report.isEmpty()
+                ? PdfSheet.write(report)
+                : text.getBytes(StandardCharsets.UTF_8);
+        PrintWriter out = spec.commandLine().getOut();
+        if (place.isPresent()) {
+            place.get().write(bytes);
+            lines.forEach(out::println);
+        } else {
+            out.print(text);
+        }
+        out.flush();
+    }
+
+    private boolean chain(Optional<PublicKey> key, List<String> lines) {
         if (!Files.isDirectory(chain)) {
-            throw new InputException(
-                    new Problem(chain.toString(), 0, "", "is not a folder.", "the folder that --keep was given."));
+            throw wrong(chain.toString(), "is not a folder.", "the folder that --keep was given.");
         }
         Keeper keeper = new Keeper(chain);
         Optional<String> broken = keeper.firstBrokenLink();
-        out.println(broken.map(b -> "BROKEN at " + b + ".")
-                .orElseGet(
-                        () -> "Unbroken: " + keeper.files().size() + " entries, each follows the one before. Last hash "
-                                + keeper.lastHash() + ": note it elsewhere, since a cut-off end leaves no trace."));
-        return broken.isEmpty();
+        if (broken.isPresent()) {
+            lines.add("BROKEN at " + broken.get() + ".");
+            return false;
+        }
+        List<KeptAdvice> entries = keeper.entries();
+        String last = entries.get(entries.size() - 1).hash();
+        lines.add("Unbroken: " + entries.size() + " entries, each follows the one before. Last hash " + last
+                + ": note it elsewhere, since a cut-off end leaves no trace here.");
+        boolean good = true;
+        if (key.isPresent()) {
+            Optional<String> unsigned = keeper.firstUnsigned(key.get());
+            lines.add(unsigned.map(u -> "NOT SIGNED by this key: " + u + ".")
+                    .orElse("Signed: the signature of every entry fits the key."));
+            good = unsigned.isEmpty();
+        }
+        if (expect != null) {
+            Optional<KeptAdvice> found =
+                    entries.stream().filter(e -> e.hash().equals(expect)).findFirst();
+            lines.add(
+                    found.map(e -> "Expected: entry " + e.sequence() + " has the hash that was noted.")
+                            .orElse(
+                                    "MISSING: no entry has the hash that was noted. The end was cut off, or the chain was written anew."));
+            good &= found.isPresent();
+        }
+        if (witness != null) {
+            Optional<String> against = new Witness(witness).against(entries, key.orElseThrow());
+            lines.add(against.map(a -> "THE WITNESS SPEAKS AGAINST IT: " + a + ".")
+                    .orElse("Witnessed: every entry that the witness saw is still there."));
+            good &= against.isEmpty();
+        }
+        return good;
     }
 
-    private boolean file(PrintWriter out) {
-        KeptAdvice kept = KeptAdvice.read(file);
-        boolean intact = kept.intact();
-        out.println(
-                intact
-                        ? "Intact: the bytes match the hash " + kept.hash() + "."
-                        : "DAMAGED: the bytes do not match the hash.");
-        boolean signed = publicKey == null || Signatures.verify(file, publicKey);
-        if (publicKey != null) {
-            out.println(signed ? "Signed: the signature fits the key." : "NOT SIGNED by this key, or changed since.");
+    /** What persons said of an entry, as far as the chain around it is whole. */
+    private static List<Review> reviews(KeptAdvice kept, List<String> lines) {
+        Keeper keeper = new Keeper(kept.file().toAbsolutePath().getParent());
+        Optional<String> broken = keeper.firstBrokenLink();
+        if (broken.isPresent()) {
+            lines.add("The chain around this entry is broken at " + broken.get() + ", so no review is taken from it.");
+            return List.of();
         }
-        return replay(kept, out) & intact & signed;
+        return keeper.entries().stream()
+                .flatMap(e -> e.review().stream())
+                .filter(r -> r.of().equals(kept.hash()))
+                .toList();
     }
 
-    private boolean replay(KeptAdvice kept, PrintWriter out) {
-        RuleBase base =
-                rules == null ? RuleBase.shipped(kept.code()) : RuleBase.compiled(RuleFolder.at(rules), kept.code());
-        Advice now = new Advisor(base)
-                .advise(new TaskReader(base.book().vocabulary())
-                        .read(
-                                YamlFiles.parse(file.toString(), kept.task()),
-                                kept.code(),
-                                Optional.of(LocalDate.parse(kept.on()))));
-        Replay replay = new Replay(kept.advice(), AdviceJson.write(now));
-        if (replay.same()) {
-            out.println("Replayed: same advice, byte for byte, on revision "
-                    + kept.revision().substring(0, 16) + ".");
-            return true;
-        }
-        out.println(
-                replay.sameRevision()
-                        ? "NOT THE SAME, though the revision is the same:"
-                        : "Replayed on another revision: kept "
-                                + kept.revision().substring(0, 16) + ", now "
-                                + now.revision().substring(0, 16) + ".");
-        replay.firstDifference().ifPresent(d -> out.println("First difference: " + d));
-        List<String> changes = replay.changedRulesAndRows();
-        changes.forEach(c -> out.println("  " + c));
-        if (changes.isEmpty()) {
-            out.println("No rule and no row that decided this advice has changed.");
-        }
-        return !replay.sameRevision() && changes.isEmpty();
+    private static InputException wrong(String field, String message, String maybe) {
+        return new InputException(new Problem(field, 0, "", message, maybe));
     }
 }

@@ -106,7 +106,7 @@ final class BatchCommand implements Callable<Integer> {
                 this::advisor,
                 Optional.ofNullable(code),
                 Optional.ofNullable(on),
-                brief ? BriefJson::write : AdviceJson.forMany()::next);
+                brief ? BriefJson::write : AdviceJson::write);
         Tally tally = out == null ? toStreams(worker, cores) : toFiles(worker, cores);
         if (tally.of(Fate.FAULT) > 0) {
             return ExitCodes.FAULT;

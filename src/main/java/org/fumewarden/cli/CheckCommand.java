@@ -35,7 +35,7 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--sources",
             paramLabel = "FILE",
-            defaultValue = "docs/sources.yaml",
+            defaultValue = "rules/shared/sources.yaml",
             description = "List of documents that may be cited; ${DEFAULT-VALUE} when not given.")
     private Path sources;
 

@@ -42,6 +42,11 @@ final class CodesCommand implements Callable<Integer> {
     @Option(names = "--changes", description = "Also lists the days on which rows begin or end.")
     private boolean changes;
 
+    @Option(
+            names = "--values",
+            description = "Counts for each table how well its values are known, the least known first.")
+    private boolean values;
+
     @Spec
     private CommandSpec spec;
 
@@ -60,11 +65,16 @@ final class CodesCommand implements Callable<Integer> {
             }
         }
         PrintWriter out = spec.commandLine().getOut();
+        if (values) {
+            chosen.forEach(id -> out.print(ValueSheet.of(CodeBook.read(folder, id))));
+            out.flush();
+            return ExitCodes.COMPLETE;
+        }
         for (String id : chosen) {
             RuleBase base = rules == null ? RuleBase.shipped(id) : RuleBase.compiled(folder, id);
             print(out, CodeSummary.of(folder, base.book()), base);
         }
-        out.println("A sheet marks each value from memory as unverified. Local codes and a competent person decide.");
+        out.println("A sheet lists the values to compare before signing. Local codes and a competent person decide.");
         out.flush();
         return ExitCodes.COMPLETE;
     }

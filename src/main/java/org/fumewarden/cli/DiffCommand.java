@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.audit.KeptAdvice;
 import org.fumewarden.report.AdviceReader;
 import org.fumewarden.report.WhatIfText;
 import org.fumewarden.whatif.Difference;
@@ -36,11 +37,22 @@ final class DiffCommand implements Callable<Integer> {
     public Integer call() {
         Advice before = AdviceReader.read(first);
         Advice after = AdviceReader.read(second);
+        warn(first);
+        warn(second);
         List<Difference> differences = Differences.between(before, after);
         PrintWriter out = spec.commandLine().getOut();
         out.print(WhatIfText.differences(differences));
         out.print(WhatIfText.closing(after));
         out.flush();
         return differences.isEmpty() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    /** Advice that was kept and changed since is compared all the same, but never in silence. */
+    private void warn(Path file) {
+        if (KeptAdvice.isKept(file) && !KeptAdvice.read(file).intact()) {
+            PrintWriter err = spec.commandLine().getErr();
+            err.println("DAMAGED: " + file + ": the bytes do not match the hash. What it says is not what was kept.");
+            err.flush();
+        }
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -15,6 +16,7 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Demand;
+import org.fumewarden.model.Row;
 import org.fumewarden.report.ShiftPlots;
 import org.fumewarden.report.ShiftText;
 import org.fumewarden.shift.ShiftReckoner;
@@ -69,9 +71,8 @@ final class EnduranceCommand implements Callable<Integer> {
                 .filter(demand -> demand.form().equals("gas"))
                 .map(Demand::agent)
                 .collect(Collectors.toSet());
-        ShiftSheet sheet = new ShiftReckoner(
-                        task, advisor.base().rowsOn(task.on()), ShiftTables.read(options.folder()), demanded)
-                .reckon();
+        List<Row> rows = advisor.base().rowsOn(task.on());
+        ShiftSheet sheet = new ShiftReckoner(task, rows, ShiftTables.of(rows), demanded).reckon();
         spec.commandLine().getOut().print(ShiftText.write(sheet, advice));
         spec.commandLine().getOut().flush();
         if (folder != null) {

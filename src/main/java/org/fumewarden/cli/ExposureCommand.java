@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
         name = "exposure",
         mixinStandardHelpOptions = true,
         description = {
-            "Reckons the exposure of a task from its samples, stretches of a shift or a room model:",
+            "Reckons the exposure of a task from its samples, stretches of a shift or published exposures:",
             "every statistic by name, the test of EN 689, the fit, the share above the limit, and a plot."
         },
         footer = {
@@ -56,7 +56,8 @@ final class ExposureCommand implements Callable<Integer> {
 
     @Option(
             names = "--screen",
-            description = "Estimates what was not measured from process, room and ventilation; for screening only.")
+            description = "Estimates what was not measured from published exposures, room and extraction; for screening"
+                    + " only.")
     private boolean screen;
 
     @Option(

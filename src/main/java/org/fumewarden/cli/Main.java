@@ -18,13 +18,15 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "fumewarden",
         mixinStandardHelpOptions = true,
-        version = "fumewarden 0.1.0",
+        version = Main.VERSION,
         description = {
             "Advises on respiratory protection for hot work, with the clause behind each sentence.",
             "Local codes and a licensed or competent person decide."
         },
         footer = {"", "Example:", "  fumewarden advise scenarios/tours/stainless-brackets.yaml"})
 public final class Main implements Callable<Integer> {
+    static final String VERSION = "fumewarden 0.1.0";
+
     /** In the order of the help. */
     private static final List<String> COMMANDS = List.of(
             "advise",
@@ -36,6 +38,7 @@ public final class Main implements Callable<Integer> {
             "drill",
             "endurance",
             "audit",
+            "review",
             "diff",
             "schema",
             "check",

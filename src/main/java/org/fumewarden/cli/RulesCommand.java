@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
             "",
             "Example:",
             "  fumewarden rules SHARED-NEED-010",
-            "  fumewarden rules --affirm gb-limits#cadmium/twa --by \"reviewer A\" --source \"EH40 Table 1\" --rules rules"
+            "  fumewarden rules --affirm gb-limits#cadmium/twa --by \"reviewer A\" --document \"EH40, 4th ed.\" --place \"Table 1\" --rules rules"
         })
 final class RulesCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "ID", description = "Id of one rule.")

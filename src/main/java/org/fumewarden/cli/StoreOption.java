@@ -11,7 +11,7 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.StoreException;

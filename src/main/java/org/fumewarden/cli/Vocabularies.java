@@ -1,15 +1,19 @@
 package org.fumewarden.cli;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.model.Figure;
 
 /** The facts on which duties hang, and the values they may have. */
 final class Vocabularies {
@@ -26,14 +30,12 @@ final class Vocabularies {
     static Vocabularies shipped() {
         RuleFolder folder = RuleFolder.shipped();
         Map<String, List<String>> facts = new TreeMap<>();
-        Located table = folder.located(TABLE);
-        for (Located row : table.entries().get("rows").items()) {
-            Map<String, Located> cells = row.entries();
-            facts.put(
-                    cells.get("set").text().substring(PREFIX.length()),
-                    cells.get("items").words());
-        }
-        table.settle();
+        CodeBook.table(folder, TABLE).rows().stream()
+                .filter(row -> row.inForce(LocalDate.now()))
+                .map(row -> ((Figure) row.row()).cells())
+                .forEach(cells -> facts.computeIfAbsent(
+                                cells.get("set").substring(PREFIX.length()), k -> new ArrayList<>())
+                        .add(cells.get("item")));
         return new Vocabularies(facts);
     }
 

@@ -9,38 +9,32 @@ import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
 
 /**
- * A reviewer's check of a row against its document.
+ * Somebody's comparison of a row with its document. It holds for the value that was compared and for no other.
  *
- * @param keys keys of the rows of this line that were checked; empty when all of them were
- * @param by who checked, in the reviewer's own words
- * @param on day of the check
- * @param source what it was checked against
+ * @param row address of the row
+ * @param value what {@link CellHash} makes of the value that was compared
+ * @param by who compared
+ * @param on day of the comparison
+ * @param document what it was compared with
+ * @param place where in the document
  */
-public record Affirmation(List<String> keys, String by, LocalDate on, String source) {
-    public Affirmation {
-        keys = List.copyOf(keys);
-    }
-
-    /** True when the check was of the row with this key, or of the row to which this one belongs. */
-    boolean covers(String key) {
-        return keys.isEmpty() || keys.stream().anyMatch(k -> key.equals(k) || key.startsWith(k + "/"));
-    }
+public record Affirmation(String row, String value, String by, LocalDate on, String document, String place) {
 
     /** How well a row is known after its checks: one document read, or two that agree. */
     static Confidence confidence(Citation own, List<Affirmation> checks) {
+        if (checks.isEmpty() || own.confidence() == Confidence.CROSS_CHECKED) {
+            return own.confidence();
+        }
         Set<String> documents = new HashSet<>();
         if (own.confidence() == Confidence.READ) {
             documents.add(own.source().toLowerCase(Locale.ROOT));
         }
-        checks.forEach(c -> documents.add(c.source().strip().toLowerCase(Locale.ROOT)));
-        if (checks.isEmpty() || own.confidence() == Confidence.CROSS_CHECKED) {
-            return own.confidence();
-        }
+        checks.forEach(c -> documents.add(c.document().strip().toLowerCase(Locale.ROOT)));
         return documents.size() > 1 ? Confidence.CROSS_CHECKED : Confidence.READ;
     }
 
     /** The check in words. */
     public String words() {
-        return by + " on " + on + " against " + source;
+        return by + " on " + on + " against " + document + ", " + place;
     }
 }

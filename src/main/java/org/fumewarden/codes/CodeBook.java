@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Row;
@@ -13,18 +14,33 @@ import org.fumewarden.model.Term;
 
 /** The tables that hold under one code: the shared ones, its own and those it borrows. */
 public final class CodeBook {
+    private final RuleFolder rules;
     private final CodeCard card;
     private final List<TableFile> tables;
+    private final List<DatedRow> ending;
     private final Vocabulary vocabulary;
+    private final Map<String, Document> documents;
     private final String revision;
     private final List<String> folders;
 
     private CodeBook(
-            CodeCard card, List<String> folders, List<TableFile> tables, Vocabulary vocabulary, String revision) {
+            RuleFolder rules,
+            CodeCard card,
+            List<String> folders,
+            List<TableFile> tables,
+            Vocabulary vocabulary,
+            Map<String, Document> documents,
+            String revision) {
+        this.rules = rules;
         this.card = card;
         this.folders = folders;
         this.tables = tables;
+        this.ending = tables.stream()
+                .flatMap(t -> t.rows().stream())
+                .filter(r -> r.until().isBefore(CodeSummary.NEVER))
+                .toList();
         this.vocabulary = vocabulary;
+        this.documents = documents;
         this.revision = revision;
     }
 
@@ -42,8 +58,8 @@ public final class CodeBook {
      *
      * @throws InputException when the code is not there or its card is wrong
      */
-    public static CodeCard card(RuleFolder folder, String code) {
-        there(folder, code);
+    public static CodeCard card(RuleFolder folder, String named) {
+        String code = current(folder, named);
         Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
         root.settle();
@@ -56,15 +72,22 @@ public final class CodeBook {
         return List.copyOf(folders);
     }
 
-    private static void there(RuleFolder folder, String code) {
-        if (!folder.codes().contains(code)) {
-            throw new InputException(new Problem(
-                    folder.origin(),
-                    0,
-                    "code",
-                    "holds no code \"" + Located.shown(code) + "\".",
-                    Nearest.maybe(code, folder.codes())));
+    /** The id that a code has now; older files name some codes by an id of before. */
+    private static String current(RuleFolder folder, String code) {
+        if (folder.codes().contains(code)) {
+            return code;
         }
+        return folder.codes().stream()
+                .filter(id -> CodeCard.read(id, folder.located(id + "/code.yaml"))
+                        .formerly()
+                        .contains(code))
+                .findFirst()
+                .orElseThrow(() -> new InputException(new Problem(
+                        folder.origin(),
+                        0,
+                        "code",
+                        "holds no code \"" + Located.shown(code) + "\".",
+                        Nearest.maybe(code, folder.codes()))));
     }
 
     /**
@@ -72,8 +95,8 @@ public final class CodeBook {
      *
      * @throws InputException when the code is not there or a table is wrong
      */
-    public static CodeBook read(RuleFolder folder, String code) {
-        there(folder, code);
+    public static CodeBook read(RuleFolder folder, String named) {
+        String code = current(folder, named);
         List<Problem> problems = new ArrayList<>();
         Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
@@ -81,17 +104,33 @@ public final class CodeBook {
         problems.addAll(root.problems());
         List<String> folders = folders(card);
         List<TableFile> tables = new ArrayList<>();
+        Map<String, Document> documents = new TreeMap<>();
+        Affirmations affirmations = Affirmations.beside(folder);
         for (String part : folders) {
+            documents.putAll(Document.listed(folder, part));
             for (String name : folder.names(part + "/tables/", ".yaml")) {
                 Located table = folder.located(name);
-                tables.add(new TableReader(folder.origin() + "/" + name, table).read());
+                tables.add(new TableReader(folder.origin() + "/" + name, table, affirmations).read());
                 problems.addAll(table.problems());
             }
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
-        return new CodeBook(card, folders, List.copyOf(tables), vocabulary(tables), folder.revision(folders));
+        return new CodeBook(
+                folder, card, folders, List.copyOf(tables), vocabulary(tables), documents, folder.revision(folders));
+    }
+
+    /**
+     * One table, read without a code.
+     *
+     * @throws InputException when the table is wrong
+     */
+    public static TableFile table(RuleFolder folder, String name) {
+        Located root = folder.located(name);
+        TableFile table = new TableReader(folder.origin() + "/" + name, root).read();
+        root.settle();
+        return table;
     }
 
     /** Complains about a borrowed folder that is not there: it would look like a code without rules and limits. */
@@ -168,9 +207,45 @@ public final class CodeBook {
         return vocabulary;
     }
 
+    /** The documents that rules and tables cite, by id. */
+    public Map<String, Document> documents() {
+        return documents;
+    }
+
+    /** The edition of a document as the list of documents has it. */
+    public String edition(String source) {
+        return documents.containsKey(source) ? documents.get(source).edition() : "not stated";
+    }
+
     /** The revision of the files behind this book. */
     public String revision() {
         return revision;
+    }
+
+    /**
+     * The sentences of its rules in another language.
+     *
+     * @throws InputException when they cannot be read
+     */
+    public Tongue tongue(String language) {
+        return Tongue.read(rules, folders, language);
+    }
+
+    /** The same book with other names of some ids. */
+    public CodeBook named(Map<String, String> names) {
+        Map<String, String> all = new LinkedHashMap<>(vocabulary.names());
+        all.putAll(names);
+        Vocabulary spoken = new Vocabulary(vocabulary.questions(), vocabulary.catalogues(), all);
+        return new CodeBook(rules, card, folders, tables, spoken, documents, revision);
+    }
+
+    /** First days no longer in force of the rows that are in force on a day and end, by address. */
+    public Map<String, LocalDate> ends(LocalDate day) {
+        Map<String, LocalDate> ends = new LinkedHashMap<>();
+        ending.stream()
+                .filter(r -> r.inForce(day))
+                .forEach(r -> ends.put(r.row().ref().address(), r.until()));
+        return ends;
     }
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */

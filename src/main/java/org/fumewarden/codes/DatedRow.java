@@ -10,10 +10,13 @@ import org.fumewarden.model.Row;
  * @param from first day in force
  * @param until first day no longer in force
  * @param line where it stands in its file
+ * @param also other documents that give the same
  * @param affirmations checks of it by reviewers
  */
-public record DatedRow(Row row, LocalDate from, LocalDate until, int line, List<Affirmation> affirmations) {
+public record DatedRow(
+        Row row, LocalDate from, LocalDate until, int line, List<String> also, List<Affirmation> affirmations) {
     public DatedRow {
+        also = List.copyOf(also);
         affirmations = List.copyOf(affirmations);
     }
 

@@ -16,12 +16,17 @@ final class Revision {
     static String of(Map<String, byte[]> files, List<String> parts) {
         MessageDigest digest = sha256();
         files.forEach((name, bytes) -> {
-            if (parts.contains(StringUtils.substringBefore(name, "/"))) {
+            if (parts.contains(StringUtils.substringBefore(name, "/")) && !Tongue.holds(name)) {
                 digest.update((name + "\n" + bytes.length + "\n").getBytes(StandardCharsets.UTF_8));
                 digest.update(bytes);
             }
         });
         return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** The SHA-256 of bytes in hexadecimal digits. */
+    static String sha256(byte[] bytes) {
+        return HexFormat.of().formatHex(sha256().digest(bytes));
     }
 
     private static MessageDigest sha256() {

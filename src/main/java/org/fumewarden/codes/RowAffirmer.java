@@ -10,33 +10,27 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.fumewarden.model.Confidence;
-import org.yaml.snakeyaml.DumperOptions.FlowStyle;
-import org.yaml.snakeyaml.nodes.CollectionNode;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.fumewarden.model.Row;
 
-/** Writes a reviewer's check of a row into its table file, and changes nothing else in the file. */
+/** Writes somebody's comparison of a row with its document into the file beside the rules, and changes no table. */
 public final class RowAffirmer {
-    private static final String CELL = "affirmed";
+    private static final String HEAD =
+            "# Values of the rules beside this file that people of this house compared with their"
+                    + " documents.\n# Each holds for the value it was made for; fumewarden check names those that are void.\naffirmations:\n";
 
     /**
      * What was written.
      *
-     * @param place file and line of the row
+     * @param file the file that it was added to
      * @param addresses the rows that the check raises
      */
-    public record Written(String place, List<String> addresses, Confidence before, Confidence after) {}
-
-    private record Found(String name, Located item, List<DatedRow> rows, List<DatedRow> all) {}
+    public record Written(Path file, List<String> addresses, Confidence before, Confidence after) {}
 
     private final Path folder;
-    private final RuleFolder base;
 
-    /** An affirmer of the rows in a source checkout of the rules. */
+    /** An affirmer of the rows in a folder of rules. */
     public RowAffirmer(Path folder) {
         this.folder = folder;
-        this.base = RuleFolder.at(folder);
     }
 
     /**
@@ -45,26 +39,39 @@ public final class RowAffirmer {
      * @param address of the row as printed, for example {@code gb-limits#cadmium/twa}; the part before a slash means all rows below it
      * @throws InputException when there is no such row, or the check cannot be written down as it is
      */
-    public Written affirm(String address, String by, LocalDate on, String source) {
+    public Written affirm(String address, String by, LocalDate on, String document, String place) {
         said("--by", by);
-        said("--source", source);
-        Found found = find(address, on);
-        String key = address.substring(address.indexOf('#') + 1);
-        boolean whole = found.rows().size() == found.all().size();
-        String check = "{" + (whole ? "" : "rows: [" + quoted(key) + "], ") + "by: " + quoted(by.strip()) + ", on: "
-                + on + ", source: " + quoted(source.strip()) + "}";
-        String text = new String(base.files().get(found.name()), StandardCharsets.UTF_8);
-        String edited = insert(text, found.item(), check);
-        List<DatedRow> after = rows(found.name(), edited).stream()
-                .filter(r -> r.line() == found.item().line()
-                        && below(key, r.row().ref().key()))
-                .toList();
-        write(found.name(), edited);
+        said("--document", document);
+        said("--place", place);
+        List<DatedRow> before = find(address, on);
+        StringBuilder entries = new StringBuilder();
+        for (DatedRow row : before) {
+            entries.append("  - {row: ")
+                    .append(quoted(row.row().ref().address()))
+                    .append(", value: ")
+                    .append(quoted(CellHash.of(row.row())))
+                    .append(", by: ")
+                    .append(quoted(by.strip()))
+                    .append(", on: ")
+                    .append(on)
+                    .append(", document: ")
+                    .append(quoted(document.strip()))
+                    .append(", place: ")
+                    .append(quoted(place.strip()))
+                    .append("}\n");
+        }
+        Path file = folder.toAbsolutePath().normalize().resolveSibling(Affirmations.FILE);
+        append(file, entries.toString());
+        List<DatedRow> after = find(address, on);
         return new Written(
-                base.origin() + "/" + found.name() + ":" + found.item().line(),
-                after.stream().map(r -> r.row().ref().address()).toList(),
-                found.rows().get(0).row().ref().citation().confidence(),
-                after.get(0).row().ref().citation().confidence());
+                file,
+                before.stream().map(r -> r.row().ref().address()).toList(),
+                confidence(before.get(0)),
+                confidence(after.get(0)));
+    }
+
+    private static Confidence confidence(DatedRow row) {
+        return row.row().ref().citation().confidence();
     }
 
     private static void said(String option, String words) {
@@ -73,98 +80,49 @@ public final class RowAffirmer {
         }
     }
 
-    /** The line that holds the row; of several editions the one in force on the day of the check. */
-    private Found find(String address, LocalDate on) {
+    /** The rows at or below an address; of several editions those in force on the day of the check. */
+    private List<DatedRow> find(String address, LocalDate on) {
+        RuleFolder base = RuleFolder.at(folder);
+        Affirmations affirmations = Affirmations.beside(base);
         TreeSet<String> known = new TreeSet<>();
-        List<Found> matches = new ArrayList<>();
+        List<DatedRow> matches = new ArrayList<>();
         for (String name : base.names("", ".yaml")) {
-            if (!name.matches("[^/]+/tables/[^/]+\\.yaml")) {
-                continue;
-            }
-            List<DatedRow> all = rows(name, base.text(name));
-            all.forEach(r -> known.add(r.row().ref().address()));
-            for (Located item : items(name)) {
-                List<DatedRow> line =
-                        all.stream().filter(r -> r.line() == item.line()).toList();
-                List<DatedRow> rows = line.stream()
-                        .filter(r -> below(address, r.row().ref().address()))
-                        .toList();
-                if (!rows.isEmpty()) {
-                    matches.add(new Found(name, item, rows, line));
+            if (name.matches("[^/]+/tables/[^/]+\\.yaml")) {
+                Located root = base.located(name);
+                TableFile table = new TableReader(base.origin() + "/" + name, root, affirmations).read();
+                root.settle();
+                for (DatedRow row : table.rows()) {
+                    known.add(row.row().ref().address());
+                    if (below(address, row.row())) {
+                        matches.add(row);
+                    }
                 }
             }
         }
-        List<Found> day =
-                matches.stream().filter(f -> f.rows().get(0).inForce(on)).toList();
-        List<Found> left = matches.size() > 1 && !day.isEmpty() ? day : matches;
-        if (left.size() == 1) {
-            return left.get(0);
+        List<DatedRow> day = matches.stream().filter(r -> r.inForce(on)).toList();
+        List<DatedRow> found = day.isEmpty() ? matches : day;
+        if (found.isEmpty()) {
+            throw problem(
+                    "--affirm", "names no row: \"" + Located.shown(address) + "\".", Nearest.maybe(address, known));
         }
-        throw left.isEmpty()
-                ? problem(
-                        "--affirm", "names no row: \"" + Located.shown(address) + "\".", Nearest.maybe(address, known))
-                : problem(
-                        "--affirm",
-                        "names " + left.size() + " lines: \"" + Located.shown(address) + "\".",
-                        "name one of their rows, for example "
-                                + left.get(0).rows().get(0).row().ref().address() + ".");
+        return found;
     }
 
-    private static boolean below(String key, String rowKey) {
-        return rowKey.equals(key) || rowKey.startsWith(key + "/");
-    }
-
-    private List<Located> items(String name) {
-        Located root = YamlFiles.parse(base.origin() + "/" + name, base.text(name));
-        Located rows = root.entries().get("rows");
-        return rows == null || !rows.isList() ? List.of() : rows.items();
-    }
-
-    private List<DatedRow> rows(String name, String text) {
-        Located root = YamlFiles.parse(base.origin() + "/" + name, text);
-        TableFile table = new TableReader(base.origin() + "/" + name, root).read();
-        root.settle();
-        return table.rows();
-    }
-
-    /** Puts the check at the end of the row, or of the checks that it already has. */
-    private static String insert(String text, Located item, String check) {
-        int mark = text.startsWith("\uFEFF") ? 1 : 0;
-        MappingNode row = (MappingNode) item.node();
-        for (NodeTuple cell : row.getValue()) {
-            boolean affirmed = cell.getKeyNode() instanceof org.yaml.snakeyaml.nodes.ScalarNode name
-                    && name.getValue().equals(CELL);
-            if (affirmed && cell.getValueNode() instanceof CollectionNode<?> list && flow(list)) {
-                return at(text, mark, list.getEndMark().getIndex() - 1, ", " + check);
-            }
-        }
-        if (flow(row)) {
-            return at(text, mark, row.getEndMark().getIndex() - 1, ", " + CELL + ": [" + check + "]");
-        }
-        NodeTuple first = row.getValue().get(0);
-        Node key = first.getKeyNode();
-        String indent = " ".repeat(key.getStartMark().getColumn());
-        return at(text, mark, key.getStartMark().getIndex(), CELL + ": [" + check + "]\n" + indent);
-    }
-
-    private static boolean flow(CollectionNode<?> node) {
-        return node.getFlowStyle() == FlowStyle.FLOW;
-    }
-
-    private static String at(String text, int mark, int codePoint, String words) {
-        int place = text.offsetByCodePoints(0, codePoint + mark);
-        return text.substring(0, place) + words + text.substring(place);
+    private static boolean below(String address, Row row) {
+        String own = row.ref().address();
+        return own.equals(address) || own.startsWith(address + "/");
     }
 
     private static String quoted(String words) {
         return "\"" + words.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
 
-    private void write(String name, String text) {
-        Path file = folder.resolve(name);
+    private static void append(Path file, String entries) {
         try {
-            Path fresh = Files.createTempFile(file.toAbsolutePath().getParent(), "affirm", ".tmp");
-            Files.writeString(fresh, text);
+            String text = Files.exists(file) ? Files.readString(file) : HEAD;
+            String line = text.endsWith("\n") ? "" : "\n";
+            Path fresh = Files.createTempFile(file.getParent(), "affirm", ".tmp");
+            Files.write(fresh, (text + line + entries).getBytes(StandardCharsets.UTF_8));
             Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw problem(file.toString(), "cannot be written (" + e.getMessage() + ").", "check its permissions.");

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.fumewarden.model.Act;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Averaging;
@@ -24,6 +25,7 @@ import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.NoneListed;
+import org.fumewarden.model.PublishedExposure;
 import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
@@ -33,6 +35,7 @@ import org.fumewarden.model.Threshold;
 
 /** The kinds of table, and how a row of each becomes facts. */
 enum RowKind {
+    ACTS("acts", RowKind::act),
     AGENTS("agents", RowKind::agent),
     FACTORS("factors", RowKind::factor),
     BANDS("bands", RowKind::band),
@@ -46,6 +49,7 @@ enum RowKind {
     LEVERS("levers", RowKind::lever),
     LIMITS("limits", RowKind::limit),
     MEMBERS("members", RowKind::members),
+    PUBLISHED_EXPOSURES("published-exposures", RowKind::published),
     PUBLISHED_HIGHS("published-highs", RowKind::publishedHigh),
     NONE_LISTED("none-listed", RowKind::noneListed),
     RANGES("ranges", RowKind::range),
@@ -74,6 +78,11 @@ enum RowKind {
         return reader.apply(row);
     }
 
+    private static List<Row> act(RowReader row) {
+        String id = row.text("id");
+        return List.of(new Act(row.ref(id), id, row.text("part"), row.words("for"), row.text("says")));
+    }
+
     private static List<Row> agent(RowReader row) {
         String id = row.text("id");
         return List.of(new Agent(
@@ -90,7 +99,7 @@ enum RowKind {
         String against = row.text("against");
         String provided = row.text("provided", "always");
         String key = device + "/" + against + (provided.equals("always") ? "" : "/" + provided);
-        return List.of(new AssignedFactor(row.ref(key), device, against, row.amount("factor"), provided));
+        return List.of(new AssignedFactor(row.ref(key, "factor"), device, against, row.amount("factor"), provided));
     }
 
     private static List<Row> band(RowReader row) {
@@ -117,7 +126,7 @@ enum RowKind {
     private static List<Row> danger(RowReader row) {
         String agent = row.text("agent");
         return List.of(new DangerLevel(
-                row.ref(agent), agent, row.amount("value"), row.unit("unit"), row.text("basis", "as listed")));
+                row.ref(agent, "value"), agent, row.amount("value"), row.unit("unit"), row.text("basis", "as listed")));
     }
 
     private static List<Row> equipment(RowReader row) {
@@ -194,9 +203,9 @@ enum RowKind {
         String fraction = row.text("fraction", "as listed");
         List<Row> rows = new ArrayList<>();
         for (Averaging averaging : Averaging.values()) {
-            if (row.optionalNumber(averaging.key()).isPresent()) {
+            if (row.has(averaging.key())) {
                 rows.add(new Limit(
-                        row.ref(agent + "/" + averaging.key()),
+                        row.ref(agent + "/" + averaging.key(), averaging.key()),
                         agent,
                         averaging,
                         row.amount(averaging.key()),
@@ -213,6 +222,24 @@ enum RowKind {
         return row.words("items").stream()
                 .map(item -> (Row) new Member(row.ref(set + "/" + item), set, item))
                 .toList();
+    }
+
+    private static List<Row> published(RowReader row) {
+        String id = row.text("id");
+        return List.of(new PublishedExposure(
+                row.ref(id),
+                id,
+                row.text("study"),
+                row.text("process"),
+                row.text("metal"),
+                row.text("place"),
+                row.text("extraction"),
+                row.text("agent"),
+                row.text("consumable", "none"),
+                row.amount("centre"),
+                row.amount("deviation"),
+                row.unit("unit"),
+                row.text("sampler")));
     }
 
     private static List<Row> publishedHigh(RowReader row) {
@@ -239,7 +266,7 @@ enum RowKind {
         String with = row.text("with", "any");
         String key = quantity + "/" + of + (with.equals("any") ? "" : "/" + with);
         return List.of(new QuantityRange(
-                row.ref(key), quantity, of, with, row.amount("low"), row.amount("high"), row.text("unit")));
+                row.ref(key), quantity, of, with, row.amount("low"), row.amount("high"), row.measure("unit")));
     }
 
     private static List<Row> shade(RowReader row) {
@@ -258,14 +285,15 @@ enum RowKind {
 
     private static List<Row> threshold(RowReader row) {
         String id = row.text("id");
-        return List.of(new Threshold(row.ref(id), id, row.number("value"), row.text("unit")));
+        return List.of(new Threshold(row.ref(id), id, row.number("value"), row.measure("unit")));
     }
 
     /** The metabolic rate, the oxygen and the longest time are for the plan of a shift: no rule reads them. */
     private static List<Row> workRate(RowReader row) {
         String id = row.text("id");
-        List.of("metabolic-rate", "oxygen", "at-most-minutes").forEach(row::optionalNumber);
-        return List.of(new BreathingRate(
+        List<Row> rows = new ArrayList<>(FigureKinds.read("work-rates", row));
+        rows.add(new BreathingRate(
                 row.ref(id), id, row.amount("minute-volume"), row.amount("peak"), row.amount("peak-speech")));
+        return rows;
     }
 }

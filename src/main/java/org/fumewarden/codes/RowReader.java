@@ -2,12 +2,13 @@ package org.fumewarden.codes;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.RowRef;
@@ -17,21 +18,26 @@ import org.fumewarden.model.Unit;
 final class RowReader {
     /** Cells that a row of any kind may have. */
     private static final Set<String> COMMON =
-            Set.of("note", "from", "until", "clause", "confidence", "source", "edition", "affirmed");
+            Set.of("note", "from", "until", "clause", "confidence", "source", "also", "edition");
 
     private final Located place;
     private final Map<String, Located> cells;
     private final String table;
     private final Citation whole;
-    private final List<Affirmation> affirmations;
+    private final Map<String, List<Affirmation>> checks;
     private final Set<String> used = new HashSet<>();
 
     RowReader(Located place, String table, Citation whole) {
+        this(place, table, whole, Map.of());
+    }
+
+    /** A reader of a row whose value was compared with its document, by the key of the row. */
+    RowReader(Located place, String table, Citation whole, Map<String, List<Affirmation>> checks) {
         this.place = place;
         this.cells = place.entries();
         this.table = table;
         this.whole = whole;
-        this.affirmations = affirmed();
+        this.checks = checks;
     }
 
     /** Id of the table that the row stands in. */
@@ -67,8 +73,16 @@ final class RowReader {
         return found.decimal().orElse(BigDecimal.ONE);
     }
 
-    /** A number above zero that must be there. */
+    /** A number above zero that must be there; of several that documents give the lowest, which protects most. */
     BigDecimal amount(String cell) {
+        Located found = cells.get(cell);
+        if (found != null && found.isList()) {
+            used.add(cell);
+            return candidates(cell).stream().findFirst().orElseGet(() -> {
+                found.complain("must hold the values that documents give.", "write them as [0.005, 0.01].");
+                return BigDecimal.ONE;
+            });
+        }
         BigDecimal number = number(cell);
         if (number.signum() <= 0) {
             cells.get(cell)
@@ -78,9 +92,59 @@ final class RowReader {
         return number;
     }
 
+    private List<BigDecimal> candidates(String cell) {
+        Located found = cells.get(cell);
+        return found == null || !found.isList()
+                ? List.of()
+                : found.items().stream()
+                        .flatMap(item -> item.decimal().stream())
+                        .filter(number -> number.signum() > 0)
+                        .sorted()
+                        .toList();
+    }
+
+    /** True when the row has the cell. */
+    boolean has(String cell) {
+        return cells.containsKey(cell);
+    }
+
     Optional<BigDecimal> optionalNumber(String cell) {
         used.add(cell);
         return Optional.ofNullable(cells.get(cell)).flatMap(Located::decimal);
+    }
+
+    /** A number that may be of any sign, as it is written. */
+    void figure(String cell) {
+        number(cell);
+    }
+
+    /** The cells that were asked for, in words. */
+    Map<String, String> asked() {
+        Map<String, String> asked = new TreeMap<>();
+        used.forEach(cell -> Optional.ofNullable(cells.get(cell))
+                .filter(Located::isScalar)
+                .ifPresent(found -> asked.put(cell, found.text())));
+        return asked;
+    }
+
+    String file() {
+        return place.file();
+    }
+
+    int line() {
+        return place.line();
+    }
+
+    /** The unit of a figure; complains about one that no table uses. */
+    String measure(String cell) {
+        String unit = text(cell);
+        if (!FigureKinds.UNITS.contains(unit)) {
+            cells.get(cell)
+                    .complain(
+                            "is no unit used here: \"" + Located.shown(unit) + "\".",
+                            Nearest.maybe(unit, FigureKinds.UNITS));
+        }
+        return unit;
     }
 
     List<String> words(String cell) {
@@ -114,6 +178,11 @@ final class RowReader {
 
     /** The address and citation of this row: those of the table unless the row has its own clause, source, edition or confidence. */
     RowRef ref(String key) {
+        return ref(key, "");
+    }
+
+    /** The same for a row whose value stands in a cell that may hold what several documents give. */
+    RowRef ref(String key, String cell) {
         String clause = text("clause", whole.clause());
         Confidence confidence = Optional.ofNullable(cells.get("confidence"))
                 .flatMap(TableReader::confidence)
@@ -121,46 +190,20 @@ final class RowReader {
         String source = text("source", whole.source());
         String edition = text("edition", whole.edition());
         Citation own = new Citation(source, clause, edition, confidence);
-        List<Affirmation> checks =
-                affirmations.stream().filter(a -> a.covers(key)).toList();
-        return new RowRef(table, key, new Citation(source, clause, edition, Affirmation.confidence(own, checks)));
+        List<Affirmation> found = checks.getOrDefault(key, List.of());
+        List<String> beside =
+                candidates(cell).stream().skip(1).map(BigDecimal::toPlainString).toList();
+        return new RowRef(
+                table,
+                key,
+                new Citation(source, clause, edition, Affirmation.confidence(own, found)),
+                beside,
+                found.stream().map(Affirmation::words).collect(Collectors.joining("; ")));
     }
 
-    /** The checks of this row by reviewers, in the order in which they were written. */
-    List<Affirmation> affirmations() {
-        return affirmations;
-    }
-
-    private List<Affirmation> affirmed() {
-        List<Affirmation> found = new ArrayList<>();
-        for (Located item : items("affirmed")) {
-            Map<String, Located> check = item.entries(Set.of("rows", "by", "on", "source"));
-            List<String> keys =
-                    Optional.ofNullable(check.get("rows")).map(Located::words).orElse(List.of());
-            Optional<LocalDate> on = Optional.ofNullable(check.get("on")).flatMap(Located::day);
-            String by = Optional.ofNullable(check.get("by")).map(Located::text).orElse("");
-            String source =
-                    Optional.ofNullable(check.get("source")).map(Located::text).orElse("");
-            if (on.isPresent() && !by.isEmpty() && !source.isEmpty()) {
-                found.add(new Affirmation(keys, by, on.get(), source));
-            } else {
-                item.complain("does not say who affirmed what.", "give by:, on: and source: of the check.");
-            }
-        }
-        return List.copyOf(found);
-    }
-
-    /** Complains about checks of rows that this line does not hold. */
-    void affirmedOf(List<String> keys) {
-        for (Affirmation check : affirmations) {
-            for (String key : check.keys()) {
-                if (keys.stream().noneMatch(k -> k.equals(key) || k.startsWith(key + "/"))) {
-                    place.complain(
-                            "affirms the row \"" + Located.shown(key) + "\", which is not on this line.",
-                            Nearest.maybe(key, keys));
-                }
-            }
-        }
+    /** Other documents that give the same. */
+    List<String> also() {
+        return words("also");
     }
 
     /** Complains about cells that no reader asked for. */

@@ -8,16 +8,21 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.yaml.snakeyaml.nodes.Node;
 
 /** The files of a rule base, from a folder on disk or from inside the program. For one thread at a time. */
 public final class RuleFolder {
+    /** Name of the file in which an organisation types its own values a second time. */
+    public static final String TYPED = "typed-apart.csv";
+
     private final String origin;
     private final boolean shipped;
     private final List<String> names;
     private final Map<String, byte[]> read = new TreeMap<>();
+    private final Map<String, byte[]> besides = new TreeMap<>();
     private final Map<String, Map<String, Node>> parsed = new HashMap<>();
 
     private RuleFolder(String origin, boolean shipped, List<String> names) {
@@ -46,6 +51,19 @@ public final class RuleFolder {
             throw new UncheckedIOException(e);
         }
         RuleFolder rules = new RuleFolder(folder.toString(), false, List.copyOf(files.keySet()));
+        rules.read.putAll(files);
+        for (String name : List.of(Affirmations.FILE, TYPED)) {
+            Path file = folder.toAbsolutePath().normalize().resolveSibling(name);
+            if (Files.isRegularFile(file)) {
+                rules.besides.put(name, YamlFiles.bytes(file));
+            }
+        }
+        return rules;
+    }
+
+    /** A rule base of files that were read already. */
+    public static RuleFolder of(String origin, Map<String, byte[]> files) {
+        RuleFolder rules = new RuleFolder(origin, false, List.copyOf(new TreeMap<>(files).keySet()));
         rules.read.putAll(files);
         return rules;
     }
@@ -83,6 +101,16 @@ public final class RuleFolder {
         return YamlFiles.text(origin + "/" + name, bytes(name));
     }
 
+    /** A file that an organisation keeps beside the folder of rules; empty when there is none, or no folder. */
+    Optional<Located> beside(String name) {
+        return Optional.ofNullable(besides.get(name)).map(bytes -> YamlFiles.parse(name, YamlFiles.text(name, bytes)));
+    }
+
+    /** The bytes of a file beside the folder of rules. */
+    public Optional<byte[]> bytesBeside(String name) {
+        return Optional.ofNullable(besides.get(name));
+    }
+
     /** A YAML file, parsed. */
     public Located located(String name) {
         if (!shipped) {
@@ -90,14 +118,24 @@ public final class RuleFolder {
         }
         String part = name.substring(0, name.indexOf('/'));
         Node node = parsed.computeIfAbsent(part, ShippedRuleBase::parsed).get(name);
+        if (node == null) {
+            return YamlFiles.parse(origin + "/" + name, text(name));
+        }
         return new Located(origin + "/" + name, "", node, new ArrayList<>());
     }
 
     /** The revision of the files that decide advice under one code: those of the given folders. */
     String revision(List<String> parts) {
-        return shipped
-                ? ShippedRuleBase.revision(parts).orElseGet(() -> Revision.of(files(), parts))
-                : Revision.of(files(), parts);
+        if (shipped) {
+            return ShippedRuleBase.revision(parts).orElseGet(() -> Revision.of(files(), parts));
+        }
+        Map<String, byte[]> files = files();
+        List<String> all = new ArrayList<>(parts);
+        bytesBeside(Affirmations.FILE).ifPresent(bytes -> {
+            files.put(Affirmations.FILE, bytes);
+            all.add(Affirmations.FILE);
+        });
+        return Revision.of(files, all);
     }
 
     /** The folders of this rule base: shared, the codes, and those that codes borrow. */

@@ -36,7 +36,8 @@ public final class ShippedRuleBase {
         RuleFolder folder = RuleFolder.at(staged);
         for (String part : folder.folders()) {
             Map<String, Node> parsed = new LinkedHashMap<>();
-            folder.names(part + "/", ".yaml")
+            folder.names(part + "/", ".yaml").stream()
+                    .filter(name -> !Tongue.holds(name))
                     .forEach(name -> parsed.put(name, folder.located(name).node()));
             Files.write(staged.resolve(part + PARSED), NodeFile.write(parsed));
         }

@@ -3,11 +3,14 @@ package org.fumewarden.codes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
@@ -15,17 +18,37 @@ import org.fumewarden.model.Row;
 
 /** Reads one table file. */
 final class TableReader {
-    private static final Set<String> HEAD =
-            Set.of("id", "kind", "source", "clause", "edition", "unit", "confidence", "checked-on", "note", "rows");
+    private static final Set<String> HEAD = Set.of(
+            "id",
+            "kind",
+            "source",
+            "clause",
+            "edition",
+            "unit",
+            "confidence",
+            "checked-on",
+            "from",
+            "until",
+            "successor",
+            "note",
+            "rows");
     private static final Map<String, Confidence> CONFIDENCES =
             Arrays.stream(Confidence.values()).collect(Collectors.toMap(Confidence::key, c -> c));
     private static final LocalDate ALWAYS = LocalDate.of(1900, 1, 1);
     private static final LocalDate NEVER = LocalDate.of(9999, 12, 31);
 
+    private static final String QUESTIONS = "questions";
+
     private final Located root;
     private final String file;
+    private final Affirmations affirmations;
 
     TableReader(String file, Located root) {
+        this(file, root, Affirmations.none());
+    }
+
+    TableReader(String file, Located root, Affirmations affirmations) {
+        this.affirmations = affirmations;
         this.file = file;
         this.root = root;
     }
@@ -43,43 +66,78 @@ final class TableReader {
                         .flatMap(TableReader::confidence)
                         .orElse(Confidence.MEMORY));
         head(head, "confidence");
-        LocalDate checked = Optional.ofNullable(head.get("checked-on"))
-                .flatMap(Located::day)
-                .orElse(ALWAYS);
+        LocalDate checked = day(head, "checked-on").orElse(ALWAYS);
         head(head, "checked-on");
+        LocalDate from = day(head, "from").orElse(ALWAYS);
+        LocalDate until = day(head, "until").orElse(NEVER);
         List<DatedRow> rows = new ArrayList<>();
         List<Question> questions = new ArrayList<>();
         List<Located> items =
                 Optional.ofNullable(head.get("rows")).map(Located::items).orElse(List.of());
-        Optional<RowKind> parser = RowKind.named(kind);
+        Optional<Function<RowReader, List<Row>>> parser = parser(kind);
+        if (parser.isEmpty() && !kind.equals(QUESTIONS)) {
+            root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, kinds()));
+        }
         for (Located item : items) {
-            if (kind.equals("questions")) {
+            if (kind.equals(QUESTIONS)) {
                 questions.add(question(item));
-            } else if (parser.isPresent()) {
-                row(item, id, parser.get(), citation, rows);
-            } else if (!FigureKinds.contains(kind)) {
-                root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, RowKind.names()));
+            } else {
+                parser.ifPresent(reading -> rows.addAll(row(item, id, reading, citation, from, until)));
             }
         }
         return new TableFile(file, id, kind, citation, checked, List.copyOf(rows), List.copyOf(questions));
     }
 
-    private static void row(Located item, String table, RowKind kind, Citation citation, List<DatedRow> rows) {
+    private static Optional<LocalDate> day(Map<String, Located> head, String name) {
+        return Optional.ofNullable(head.get(name)).flatMap(Located::day);
+    }
+
+    private static Optional<Function<RowReader, List<Row>>> parser(String kind) {
+        Optional<Function<RowReader, List<Row>>> facts = RowKind.named(kind).map(found -> found::read);
+        return facts.isEmpty() && FigureKinds.contains(kind) ? Optional.of(row -> FigureKinds.read(kind, row)) : facts;
+    }
+
+    private static Set<String> kinds() {
+        Set<String> kinds = new TreeSet<>(RowKind.names());
+        kinds.addAll(FigureKinds.names());
+        kinds.add(QUESTIONS);
+        return kinds;
+    }
+
+    /** The rows of one line; it holds on the days of its table but for those that it names itself. */
+    private List<DatedRow> row(
+            Located item,
+            String table,
+            Function<RowReader, List<Row>> kind,
+            Citation citation,
+            LocalDate first,
+            LocalDate end) {
         RowReader reader = new RowReader(item, table, citation);
-        List<Row> read = kind.read(reader);
-        LocalDate from = reader.from().orElse(ALWAYS);
-        LocalDate until = reader.until().orElse(NEVER);
+        List<Row> read = kind.apply(reader);
+        LocalDate from = reader.from().orElse(first);
+        LocalDate until = reader.until().orElse(end);
         if (!until.isAfter(from)) {
             item.complain("ends on or before the day it begins.", "until is the first day no longer in force.");
         }
+        List<String> also = reader.also();
         reader.finish();
-        reader.affirmedOf(read.stream().map(r -> r.ref().key()).toList());
+        Map<String, List<Affirmation>> checks = new HashMap<>();
         for (Row r : read) {
-            List<Affirmation> checks = reader.affirmations().stream()
-                    .filter(a -> a.covers(r.ref().key()))
-                    .toList();
-            rows.add(new DatedRow(r, from, until, item.line(), checks));
+            List<Affirmation> found = affirmations.of(r);
+            if (!found.isEmpty()) {
+                checks.put(r.ref().key(), found);
+            }
         }
+        List<Row> known = checks.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, checks));
+        return known.stream()
+                .map(r -> new DatedRow(
+                        r,
+                        from,
+                        until,
+                        item.line(),
+                        also,
+                        checks.getOrDefault(r.ref().key(), List.of())))
+                .toList();
     }
 
     private Question question(Located item) {

@@ -35,7 +35,7 @@ final class CardReader {
                 new Citation(
                         value(meta, "source", "none"),
                         value(meta, "clause", "none"),
-                        value(meta, "edition", "see docs/sources.yaml"),
+                        value(meta, "edition", ""),
                         confidence(value(meta, "confidence", "memory"))),
                 value(meta, "says", StringUtils.substringAfter(rule.getName(), " ")),
                 LocalDate.parse(value(meta, "from", ALWAYS)),

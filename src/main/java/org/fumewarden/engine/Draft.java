@@ -10,7 +10,7 @@ import org.fumewarden.trail.Premise;
  *
  * @param held the conclusion
  * @param sortedAs the conclusion as text, by which the steps of a rule are put in order
- * @param given inputs and table rows it rests on, in order
+ * @param given absences, inputs and table rows it rests on, in order
  * @param concluded earlier conclusions it rests on
  */
 record Draft(RuleCard card, Finding finding, Held held, String sortedAs, List<Premise> given, List<Earlier> concluded) {

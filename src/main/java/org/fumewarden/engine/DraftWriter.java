@@ -55,6 +55,8 @@ final class DraftWriter {
                 given.add(inputs.computeIfAbsent(fact, f -> premise((Input) f)));
             }
         }
+        String subject = ((Conclusion) conclusion.fact()).subject();
+        firing.absences().forEach(a -> given.add(sentences.absent(a, subject)));
         return new Draft(
                 card,
                 finding(firing, (Conclusion) conclusion.fact(), given),
@@ -70,7 +72,7 @@ final class DraftWriter {
 
     private Finding finding(Firing firing, Conclusion conclusion, Set<Premise> given) {
         RuleCard card = firing.rule().card();
-        Citation citation = rows.clause(card.id()).orElse(card.citation());
+        Citation citation = rows.citation(card);
         Confidence weakest = citation.confidence();
         for (Premise premise : given) {
             if (premise.citation().isPresent()) {
@@ -81,7 +83,7 @@ final class DraftWriter {
                 card.phase().key(),
                 card.id(),
                 card.title(),
-                sentences.fill(firing.rule().sentence(), conclusion, firing.bindings()),
+                sentences.fill(firing.rule(), conclusion, firing.bindings()),
                 citation,
                 conclusion,
                 weakest);

@@ -61,7 +61,8 @@ final class MatchListener extends DefaultAgendaEventListener implements RuleRunt
         current.getObjects().forEach(o -> collect(o, premises));
         SpokenRule rule = rules.get(current.getRule().getName());
         inserted.add(event.getFactHandle());
-        firings.add(new Firing(rule, premises, bindings(rule.sentence()), (Conclusion) event.getObject()));
+        firings.add(
+                new Firing(rule, premises, bindings(rule.sentence()), absences(rule), (Conclusion) event.getObject()));
     }
 
     private Map<String, Object> bindings(Template sentence) {
@@ -75,6 +76,16 @@ final class MatchListener extends DefaultAgendaEventListener implements RuleRunt
             }
         }
         return bindings;
+    }
+
+    private List<Absence> absences(SpokenRule rule) {
+        List<Absence> absences = rule.absences(current.getRule());
+        if (absences.isEmpty()) {
+            return absences;
+        }
+        Map<String, Object> bound = new HashMap<>();
+        current.getDeclarationIds().forEach(name -> bound.put(name, current.getDeclarationValue(name)));
+        return absences.stream().map(a -> a.in(bound)).toList();
     }
 
     private static void collect(Object object, List<Fact> into) {

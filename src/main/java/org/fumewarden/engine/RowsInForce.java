@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.Row;
@@ -16,10 +17,12 @@ final class RowsInForce {
     private final List<Row> all;
     private final Map<Phase, List<Row>> byPhase = new ConcurrentHashMap<>();
     private final Map<String, Citation> clauses = new HashMap<>();
+    private final UnaryOperator<String> editions;
     private final Map<String, Premise> premises = new ConcurrentHashMap<>();
 
-    RowsInForce(List<Row> all) {
+    RowsInForce(List<Row> all, UnaryOperator<String> editions) {
         this.all = List.copyOf(all);
+        this.editions = editions;
         for (Row row : all) {
             if (row instanceof ClauseFor clause) {
                 clauses.put(clause.rule(), clause.ref().citation());
@@ -47,9 +50,10 @@ final class RowsInForce {
                         .toList();
     }
 
-    /** The clause by which the code orders what a shared rule says. */
-    Optional<Citation> clause(String rule) {
-        return Optional.ofNullable(clauses.get(rule));
+    /** The clause of a rule: for a shared one that by which the code orders the same. */
+    Citation citation(RuleCard card) {
+        Citation own = clauses.get(card.id());
+        return own != null ? own : card.cited(editions);
     }
 
     /** A row as a premise. */

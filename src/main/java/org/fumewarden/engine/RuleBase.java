@@ -13,6 +13,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.Tongue;
 import org.fumewarden.model.Row;
 import org.kie.api.KieBase;
 
@@ -26,9 +27,23 @@ public final class RuleBase {
     private final Kept<LocalDate, RowsInForce> rows = new Kept<>(DAYS_KEPT);
 
     private RuleBase(CodeBook book, Map<Phase, ? extends Future<PhaseRules>> rules) {
+        this(book, new EnumMap<>(rules), new Sentences(book.vocabulary()));
+    }
+
+    private RuleBase(CodeBook book, Map<Phase, Future<PhaseRules>> rules, Sentences sentences) {
         this.book = book;
-        this.rules = new EnumMap<>(rules);
-        this.sentences = new Sentences(book.vocabulary());
+        this.rules = rules;
+        this.sentences = sentences;
+    }
+
+    /**
+     * The same rules and tables, speaking another language.
+     *
+     * @param names of the ids of the vocabulary in that language
+     */
+    public RuleBase speaking(Tongue tongue, Map<String, String> names) {
+        CodeBook spoken = book.named(names);
+        return new RuleBase(spoken, rules, new Sentences(spoken.vocabulary(), tongue));
     }
 
     /** The rule base that ships with the program. Its rules load on, phase by phase, while it is already in use. */
@@ -86,7 +101,7 @@ public final class RuleBase {
 
     /** The rows in force on a day, with what the engine knows of them. */
     RowsInForce rows(LocalDate day) {
-        return rows.of(day, d -> new RowsInForce(book.rows(d)));
+        return rows.of(day, d -> new RowsInForce(book.rows(d), book::edition));
     }
 
     /** Words for facts in the vocabulary of the code. */
@@ -98,7 +113,10 @@ public final class RuleBase {
     public Map<String, RuleCard> cards() {
         Map<String, RuleCard> cards = new TreeMap<>();
         for (Phase phase : phases()) {
-            rules(phase).spoken().values().forEach(rule -> cards.put(rule.card().id(), rule.card()));
+            rules(phase)
+                    .spoken()
+                    .values()
+                    .forEach(rule -> cards.put(rule.card().id(), rule.card().withEdition(book::edition)));
         }
         return cards;
     }

@@ -2,6 +2,7 @@ package org.fumewarden.engine;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.fumewarden.model.Citation;
 
 /**
@@ -22,6 +23,19 @@ public record RuleCard(
         LocalDate from,
         LocalDate until,
         Optional<String> overrides) {
+
+    /** The clause with the edition of its document, unless the rule names one. */
+    Citation cited(UnaryOperator<String> editions) {
+        return citation.edition().isEmpty()
+                ? new Citation(
+                        citation.source(), citation.clause(), editions.apply(citation.source()), citation.confidence())
+                : citation;
+    }
+
+    /** The same with the edition of its document. */
+    RuleCard withEdition(UnaryOperator<String> editions) {
+        return new RuleCard(id, title, code, phase, cited(editions), says, from, until, overrides);
+    }
 
     /** True when the rule is in force on the day. */
     public boolean inForce(LocalDate day) {

@@ -1,44 +1,75 @@
 package org.fumewarden.engine;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.Tongue;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
+import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.model.Unit;
+import org.fumewarden.trail.Premise;
 
 /** Words for facts: fills the sentence of a rule and describes premises. */
 final class Sentences {
     private final Vocabulary vocabulary;
+    private final AbsenceWords absences;
+    private final Map<Class<?>, Template> spoken = new ConcurrentHashMap<>();
+
+    /** Sentences in another language, by id of the rule, and words that stand in their places. */
+    private final Map<String, Template> own;
+
+    private final Map<String, String> words;
 
     Sentences(Vocabulary vocabulary) {
+        this(vocabulary, new Tongue("", false, Map.of(), Map.of()));
+    }
+
+    Sentences(Vocabulary vocabulary, Tongue tongue) {
         this.vocabulary = vocabulary;
+        this.absences = new AbsenceWords(vocabulary);
+        this.words = tongue.words();
+        this.own = tongue.sentences().entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, e -> Template.of(e.getValue())));
+    }
+
+    /** The sentence of a rule, filled. */
+    String fill(SpokenRule rule, Conclusion conclusion, Map<String, Object> bindings) {
+        return fill(own.getOrDefault(rule.card().id(), rule.sentence()), conclusion, bindings);
     }
 
     /** Fills {name} from the conclusion's parts or else the rule's bindings, and {binding.part} from a bound fact. */
     String fill(Template template, Conclusion conclusion, Map<String, Object> bindings) {
-        StringBuilder filled = new StringBuilder();
-        for (Template.Piece piece : template.pieces()) {
-            filled.append(piece.before());
-            if (!piece.name().isEmpty()) {
-                filled.append(words(value(piece, conclusion, bindings)));
-            }
-        }
+        StringBuilder filled = new StringBuilder(text(template, conclusion, bindings));
         if (!filled.isEmpty()) {
             filled.setCharAt(0, Character.toUpperCase(filled.charAt(0)));
         }
         return filled.toString();
     }
 
-    private static Object value(Template.Piece piece, Conclusion conclusion, Map<String, Object> bindings) {
+    private String text(Template template, Fact fact, Map<String, Object> bindings) {
+        StringBuilder filled = new StringBuilder();
+        for (Template.Piece piece : template.pieces()) {
+            filled.append(piece.before());
+            if (!piece.name().isEmpty()) {
+                String place = words(value(piece, fact, bindings));
+                filled.append(words.getOrDefault(place, place));
+            }
+        }
+        return filled.toString();
+    }
+
+    private static Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {
         if (piece.part().isEmpty()) {
-            return Part.in(conclusion, piece.name())
-                    .orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
+            return Part.in(fact, piece.name()).orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
         }
         return bindings.get(piece.name()) instanceof Record bound
                 ? Part.in(bound, piece.part()).orElse(piece.written())
@@ -66,27 +97,47 @@ final class Sentences {
             // Only an id has a name; a sentence keeps its hyphens.
             return text.indexOf(' ') < 0 ? vocabulary.name(text) : text;
         }
+        if (value instanceof List<?> many) {
+            return many.stream().map(this::words).collect(Collectors.joining(" or "));
+        }
         if (value instanceof Optional<?> optional) {
             return optional.map(this::words).orElse("none");
         }
         return String.valueOf(value);
     }
 
-    /** A fact in words: its kind and its parts, without its address. */
+    /** A fact in words, without its address. */
     String describe(Fact fact) {
-        StringBuilder words = new StringBuilder(fact.getClass().getSimpleName()).append(": ");
+        String kind = AbsenceWords.kebab(fact.getClass().getSimpleName());
+        Template template = spoken.computeIfAbsent(
+                fact.getClass(), type -> Template.of(vocabulary.names().getOrDefault("fact-" + kind, "")));
+        if (!template.names().isEmpty()) {
+            return text(template, fact, Map.of());
+        }
+        StringBuilder words = new StringBuilder(kind.replace('-', ' ')).append(": ");
         String between = "";
         for (Part part : Part.of(fact)) {
             Object value = part.read(fact);
             if (!(value instanceof RowRef) && !part.name().equals("path")) {
-                words.append(between).append(part.name()).append(' ').append(plain(value));
+                words.append(between)
+                        .append(AbsenceWords.kebab(part.name()).replace('-', ' '))
+                        .append(' ')
+                        .append(words(value));
                 between = ", ";
             }
+        }
+        if (fact instanceof Row row && !row.ref().beside().isEmpty()) {
+            words.append("; another document gives ")
+                    .append(String.join(" or ", row.ref().beside()));
+        }
+        if (fact instanceof Row row && !row.ref().affirmed().isEmpty()) {
+            words.append("; affirmed by ").append(row.ref().affirmed());
         }
         return words.toString();
     }
 
-    private String plain(Object value) {
-        return value instanceof String text ? text : words(value);
+    /** What a rule found missing when it concluded something of a subject. */
+    Premise absent(Absence absence, String subject) {
+        return absences.premise(absence, subject);
     }
 }

@@ -132,7 +132,7 @@ final class StepWriter {
                 premises.add(premise);
             }
         }
-        // Inputs and rows come before steps in the order of premises too, and are in order.
+        // Absences, inputs and rows come before steps in the order of premises too, and are in order.
         if (draft.concluded().size() > 1) {
             premises.subList(draft.given().size(), premises.size()).sort(Comparator.naturalOrder());
         }

@@ -38,9 +38,20 @@ public record Appraisal(
      * @param averagingMinutes averaging time of the limit, when sample times are to be checked against it
      * @param desired a statistic that is to count when it is higher than the usual one
      * @param nonDetects treatment of samples below the detection limit
+     * @param prior what published studies lead to expect, in the unit of the samples
      */
     public record Question(
-            double limit, OptionalDouble averagingMinutes, Optional<Statistic> desired, NonDetects nonDetects) {
+            double limit,
+            OptionalDouble averagingMinutes,
+            Optional<Statistic> desired,
+            NonDetects nonDetects,
+            Optional<Prior> prior) {
+
+        /** A question without anything published to go by. */
+        public Question(
+                double limit, OptionalDouble averagingMinutes, Optional<Statistic> desired, NonDetects nonDetects) {
+            this(limit, averagingMinutes, desired, nonDetects, Optional.empty());
+        }
 
         /** The usual question about a limit. */
         public static Question against(double limit) {
@@ -59,11 +70,13 @@ public record Appraisal(
     private static Appraisal of(SampleSet set, Question question) {
         Outcome<LognormalFit> fit = LognormalFits.of(set, question.nonDetects());
         List<Estimate> estimates = Arrays.stream(Statistic.values())
-                .map(s -> s == Statistic.HIGHEST_SAMPLE ? Estimate.highest(set) : Estimate.of(s, set, fit))
+                .map(s -> s == Statistic.HIGHEST_SAMPLE
+                        ? Estimate.highest(set)
+                        : Estimate.of(s, set, fit, question.prior()))
                 .toList();
         Outcome<ShapiroWilk> shape = ShapiroWilk.ofLogs(set);
         Outcome<WorkerVariance> workers = WorkerVariance.of(set);
-        Governing plain = Governing.of(set, fit, question.limit(), question.desired());
+        Governing plain = Governing.of(set, fit, question);
         List<Governing.Caution> cautions = new ArrayList<>(plain.cautions());
         cautions.addAll(ofMethod(set, question));
         cautions.addAll(ofShape(set, shape));

@@ -23,8 +23,8 @@ public record Estimate(Statistic statistic, Optional<Double> value, Status statu
         return new Estimate(Statistic.HIGHEST_SAMPLE, Optional.of(set.highest()), Status.SOUND, sentence);
     }
 
-    static Estimate of(Statistic statistic, SampleSet set, Outcome<LognormalFit> fitted) {
-        Outcome<Double> outcome = statistic.of(set, fitted);
+    static Estimate of(Statistic statistic, SampleSet set, Outcome<LognormalFit> fitted, Optional<Prior> prior) {
+        Outcome<Double> outcome = statistic.of(set, fitted, prior);
         if (outcome instanceof Value<Double> value) {
             String warning = value.sentence().isEmpty() ? "" : " " + value.sentence();
             return new Estimate(

@@ -12,7 +12,8 @@ import java.util.Optional;
  * <p>Fails towards more protection:
  *
  * <ul>
- *   <li>fewer than 6 samples, or too few detected for a fit: a bound with an assumed spread, with a caution;
+ *   <li>fewer than 6 samples, or too few detected for a fit: the larger of a bound with an assumed spread and what published
+ *       studies and the samples give together, with a caution;
  *   <li>6 and more: the larger of the highest sample and the upper tolerance limit 95 %, 70 % confidence;
  *   <li>a geometric standard deviation below 1.2 is raised to 1.2 first;
  *   <li>6 and more, nothing detected: the highest detection limit, with a caution;
@@ -26,6 +27,8 @@ import java.util.Optional;
 public record Governing(
         Statistic statistic, double value, String sentence, List<Caution> cautions, boolean measureMore) {
     private static final int FIT_FROM = 3;
+    /** Two sides, 95 %. */
+    private static final double SURPRISE = StandardNormal.quantile(0.975);
 
     public Governing {
         cautions = List.copyOf(cautions);
@@ -49,7 +52,21 @@ public record Governing(
         return List.copyOf(bySentence.values());
     }
 
-    static Governing of(SampleSet set, Outcome<LognormalFit> fitted, double limit, Optional<Statistic> desired) {
+    /** Samples so far from what others found that one of the two is not about this work. */
+    private static Optional<Caution> disagreement(Prior prior, SampleSet set) {
+        double off = prior.surprise(set);
+        return Math.abs(off) <= SURPRISE
+                ? Optional.empty()
+                : Optional.of(new Caution(
+                        Status.WARN_PRIOR_DISAGREES,
+                        "The samples lie far " + (off > 0 ? "above" : "below")
+                                + " what published studies of such work found (median "
+                                + Sentences.number(Math.exp(prior.meanLog()))
+                                + "). Check the samples, the unit and the description of the work."));
+    }
+
+    static Governing of(SampleSet set, Outcome<LognormalFit> fitted, Appraisal.Question question) {
+        double limit = question.limit();
         List<Caution> cautions = new ArrayList<>();
         boolean more = set.size() < FewSamples.ENOUGH;
         boolean few = FewSamples.few(set, fitted);
@@ -60,6 +77,7 @@ public record Governing(
             cautions.add(new Caution(fitted.status(), fitted.sentence()));
             more = true;
         }
+        question.prior().flatMap(p -> disagreement(p, set)).ifPresent(cautions::add);
         if (set.highestDetectionLimit() >= limit) {
             cautions.add(new Caution(
                     Status.LIMIT_BELOW_DETECTION,
@@ -70,11 +88,16 @@ public record Governing(
         }
         Statistic usual = few ? Statistic.ASSUMED_SPREAD : Statistic.UPPER_TOLERANCE_70;
         List<Statistic> candidates = new ArrayList<>(List.of(usual));
-        desired.filter(s -> s != Statistic.HIGHEST_SAMPLE && s != usual).ifPresent(candidates::add);
+        if (few && question.prior().isPresent()) {
+            candidates.add(Statistic.POSTERIOR);
+        }
+        question.desired()
+                .filter(s -> s != Statistic.HIGHEST_SAMPLE && !candidates.contains(s))
+                .ifPresent(candidates::add);
         Statistic chosen = Statistic.HIGHEST_SAMPLE;
         double value = set.highest();
         for (Statistic statistic : candidates) {
-            Outcome<Double> found = statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread));
+            Outcome<Double> found = statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread), question.prior());
             if (found.value().isEmpty() && set.size() >= FIT_FROM) {
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }

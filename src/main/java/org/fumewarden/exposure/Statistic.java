@@ -1,11 +1,15 @@
 package org.fumewarden.exposure;
 
+import java.util.Optional;
+
 /** The statistics that a ratio can rest on. */
 public enum Statistic {
     /** The highest result or detection limit. */
     HIGHEST_SAMPLE("highest sample"),
     /** With 70 % confidence above 95 % of exposures, the spread assumed since the samples are few. */
     ASSUMED_SPREAD("upper limit of the 95th percentile with an assumed spread"),
+    /** With 70 % probability above the 95th percentile, published studies and samples taken together. */
+    POSTERIOR("upper limit of the 95th percentile from published studies and these samples"),
     /** The fitted 95th percentile, without confidence. */
     PERCENTILE_95("95th percentile"),
     /** With 70 % confidence above 95 % of exposures: the test of EN 689:2018. */
@@ -27,10 +31,14 @@ public enum Statistic {
     }
 
     /** The statistic of samples and their fit. */
-    Outcome<Double> of(SampleSet set, Outcome<LognormalFit> fitted) {
+    Outcome<Double> of(SampleSet set, Outcome<LognormalFit> fitted, Optional<Prior> prior) {
         return switch (this) {
             case HIGHEST_SAMPLE -> Outcome.of(set.highest());
             case ASSUMED_SPREAD -> FewSamples.bound(set, fitted);
+            case POSTERIOR ->
+                prior.map(p -> Outcome.finite(Posterior.bound(p, set)))
+                        .orElseGet(() -> Outcome.none(
+                                Status.NOT_NEEDED, "No published study is held for this agent, process and place."));
             case PERCENTILE_95 -> fitted.then(fit -> fit.percentile(Compliance.COVERAGE));
             case UPPER_TOLERANCE_70 ->
                 fitted.then(fit -> fit.tolerance(Compliance.COVERAGE, Compliance.CONFIDENCE)

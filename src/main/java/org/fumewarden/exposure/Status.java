@@ -38,6 +38,8 @@ public enum Status {
     LIMIT_BELOW_DETECTION,
     /** No value for this averaging time, yet some window of it lay above the limit. */
     INFERRED_EXCEEDANCE,
+    /** The samples lie far from what published studies found. */
+    WARN_PRIOR_DISAGREES,
     /** A stand-in that is not needed here. */
     NOT_NEEDED,
     /** The target is never reached. */

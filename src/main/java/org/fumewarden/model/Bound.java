@@ -82,6 +82,18 @@ public record Bound(
                 other.unit().symbol());
     }
 
+    /** A floor that stands for an agent without any limit. */
+    public static Bound floor(OpenNeed open, Threshold floor) {
+        return new Bound(
+                open.agent(),
+                open.question(),
+                Settlement.FLOORED,
+                "carcinogen-without-limit",
+                floor.value(),
+                floor.value(),
+                floor.unit());
+    }
+
     /** What the code's own guidance settles for controlled work, at its benchmark. */
     public static Bound byGuidance(OpenNeed open, String by, Benchmark benchmark) {
         return new Bound(

@@ -18,6 +18,7 @@ public sealed interface Conclusion extends Fact
                 Gate,
                 Hazard,
                 Holding,
+                Interim,
                 Need,
                 NoLimit,
                 Offer,

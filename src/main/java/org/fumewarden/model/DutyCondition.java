@@ -7,4 +7,9 @@ public record DutyCondition(RowRef ref, String duty, String circumstance, List<S
     public DutyCondition {
         values = List.copyOf(values);
     }
+
+    /** The circumstance and its values as the table of what would make a duty go away spells them. */
+    public String spelled() {
+        return circumstance + "/" + String.join(",", values);
+    }
 }

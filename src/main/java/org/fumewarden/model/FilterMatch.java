@@ -13,6 +13,11 @@ import java.util.Optional;
 public record FilterMatch(RowRef ref, String agent, String system, String type, Optional<BigDecimal> highest)
         implements Row {
 
+    /** True when the standard or the law caps the use of the filter. */
+    public boolean capped() {
+        return highest.isPresent();
+    }
+
     /** True when the exposure is above the highest use concentration. */
     public boolean exceededBy(Exposure exposure, Agent about, Threshold molarVolume) {
         return highest.isPresent()

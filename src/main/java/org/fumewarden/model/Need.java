@@ -38,6 +38,37 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
         return new Need(effect, "mixture", sum, BigDecimal.ONE, "sum of ratios");
     }
 
+    /**
+     * The need of all substances of a shift together: the sum of the highest ratio of each, but for those that a set
+     * assesses apart; of dust the highest fraction counts once, and either the dust or the metals in it.
+     *
+     * @param sets members of the sets that say so: assessed-apart, one-dust-index, part-of-welding-fume
+     */
+    public static Need index(String subject, List<Ratio> ratios, List<Member> sets) {
+        Map<String, BigDecimal> highest = new TreeMap<>();
+        ratios.stream()
+                .filter(r -> !in(sets, "assessed-apart", r.agent()))
+                .forEach(r ->
+                        highest.merge(r.agent(), r.level().divide(r.limit(), MathContext.DECIMAL128), BigDecimal::max));
+        BigDecimal dust = BigDecimal.ZERO;
+        BigDecimal metals = BigDecimal.ZERO;
+        BigDecimal rest = BigDecimal.ZERO;
+        for (Map.Entry<String, BigDecimal> one : highest.entrySet()) {
+            if (in(sets, "one-dust-index", one.getKey())) {
+                dust = dust.max(one.getValue());
+            } else if (in(sets, "part-of-welding-fume", one.getKey())) {
+                metals = metals.add(one.getValue());
+            } else {
+                rest = rest.add(one.getValue());
+            }
+        }
+        return new Need(subject, "mixture", dust.max(metals).add(rest), BigDecimal.ONE, "sum of ratios");
+    }
+
+    private static boolean in(List<Member> sets, String set, String item) {
+        return sets.stream().anyMatch(m -> m.set().equals(set) && m.item().equals(item));
+    }
+
     /** True when a device with this factor is enough: level at or below limit times factor. */
     public boolean heldBy(BigDecimal factor) {
         return level.compareTo(limit.multiply(factor)) <= 0;

@@ -2,7 +2,8 @@ package org.fumewarden.model;
 
 /** A row of a rule table. */
 public sealed interface Row extends Fact
-        permits Agent,
+        permits Act,
+                Agent,
                 AssignedFactor,
                 Band,
                 Benchmark,
@@ -14,11 +15,13 @@ public sealed interface Row extends Fact
                 DutyCondition,
                 Emitter,
                 EyeShade,
+                Figure,
                 FilterMatch,
                 Lever,
                 Limit,
                 Member,
                 NoneListed,
+                PublishedExposure,
                 PublishedHigh,
                 QuantityRange,
                 Term,

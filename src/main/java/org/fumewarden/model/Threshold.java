@@ -15,6 +15,16 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
         return amount.compareTo(value) > 0;
     }
 
+    /** True when the level, given in the unit of the threshold, lies above it. */
+    public boolean passedBy(Exposure exposure) {
+        return exposure.unit().symbol().equals(unit) && below(exposure.level());
+    }
+
+    /** True when the level, given in the unit of the threshold, does not lie above it. */
+    public boolean keptBy(Exposure exposure) {
+        return exposure.unit().symbol().equals(unit) && !below(exposure.level());
+    }
+
     /** True when the level of the ratio, in its own unit, is at or above the threshold. */
     public boolean reachedBy(Ratio ratio) {
         return ratio.level().compareTo(value) >= 0;

@@ -13,7 +13,7 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.report.upkeep.DutyBook;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.task.RegisterNote;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;

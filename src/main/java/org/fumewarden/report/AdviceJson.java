@@ -1,8 +1,6 @@
 package org.fumewarden.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -10,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Check;
@@ -18,34 +15,23 @@ import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.ToCompare;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.task.RegisterNote;
-import org.fumewarden.trail.Step;
 
 /** The advice as JSON: stable names, stable order, one format number. */
 public final class AdviceJson {
     /** Name and number of the format; the number grows when a name changes its meaning. */
-    public static final String FORMAT = "fumewarden-advice/1";
+    public static final String FORMAT = "fumewarden-advice/2";
 
     private static final int EXPECTED = 1 << 14;
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
-    private final StepJson steps;
+    private AdviceJson() {}
 
-    private AdviceJson(Optional<KeptFields> kept) {
-        this.steps = new StepJson(kept);
-    }
-
-    /** A writer for many pieces of advice, each on one line: what comes again is put into text once. For many threads. */
-    public static AdviceJson forMany() {
-        return new AdviceJson(Optional.of(new KeptFields()));
-    }
-
-    /** Writes the advice, with a line feed at the end. */
+    /** Writes the advice, a line for each respirator, check, fact and step, with a line feed at the end. */
     public static String write(Advice advice) {
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
-        return text(json -> write(advice, json.setPrettyPrinter(printer))) + "\n";
+        return text(json -> write(advice, json.setPrettyPrinter(new AdviceLines()))) + "\n";
     }
 
     /** What writes one line of JSON. */
@@ -66,11 +52,6 @@ public final class AdviceJson {
 
     /** Writes the advice as the next value. */
     public static void write(Advice advice, JsonGenerator json) throws IOException {
-        new AdviceJson(Optional.empty()).next(advice, json);
-    }
-
-    /** Writes the advice as the next value. */
-    public void next(Advice advice, JsonGenerator json) throws IOException {
         json.writeStartObject();
         head(FORMAT, advice, json);
         factor(advice.requiredFactor(), json);
@@ -83,39 +64,36 @@ public final class AdviceJson {
         if (advice.unit().isPresent()) {
             unit(advice.unit().get(), json);
         }
-        steps.reasons("stops", advice.stops(), json);
-        steps.reasons("controls-first", advice.controlsFirst(), json);
-        steps.reasons("hazards", advice.hazards(), json);
-        steps.reasons("filters", advice.filters(), json);
+        StepJson.reasons("interim", advice.interim(), json);
+        StepJson.reasons("by-choice", advice.byChoice(), json);
+        StepJson.reasons("stops", advice.stops(), json);
+        StepJson.reasons("controls-first", advice.controlsFirst(), json);
+        StepJson.reasons("hazards", advice.hazards(), json);
+        StepJson.reasons("filters", advice.filters(), json);
         json.writeArrayFieldStart("checks");
         for (Check check : advice.checks()) {
             check(check, json);
         }
         json.writeEndArray();
-        steps.reasons("cautions", advice.cautions(), json);
+        StepJson.reasons("cautions", advice.cautions(), json);
         json.writeArrayFieldStart("questions");
         for (OpenQuestion question : advice.questions()) {
             json.writeStartObject();
             json.writeStringField("question", question.question());
             json.writeStringField("ask", question.ask());
-            steps.reasons("reasons", question.reasons(), json);
+            StepJson.reasons("reasons", question.reasons(), json);
             json.writeEndObject();
         }
         json.writeEndArray();
-        steps.reasons("conflicts", advice.conflicts(), json);
+        StepJson.reasons("conflicts", advice.conflicts(), json);
+        compare(advice.compareBeforeSigning(), json);
         register(advice.register(), json);
         json.writeArrayFieldStart("codes");
         code(advice.codeUsed(), json);
         json.writeEndArray();
         json.writeStringField("revision", advice.revision());
         json.writeStringField("decides", Advice.CLOSING);
-        json.writeObjectFieldStart("trail");
-        json.writeArrayFieldStart("steps");
-        for (Step step : advice.trail().steps()) {
-            steps.step(step, json);
-        }
-        json.writeEndArray();
-        json.writeEndObject();
+        new StepJson(advice.trail().steps(), json).write();
         json.writeEndObject();
     }
 
@@ -136,6 +114,20 @@ public final class AdviceJson {
         json.writeStringField("basis", factor.basis());
         json.writeStringField("statistic", factor.statistic());
         texts("without-limit", factor.withoutLimit(), json);
+    }
+
+    private static void compare(List<ToCompare> values, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("compare-before-signing");
+        for (ToCompare value : values) {
+            json.writeStartObject();
+            json.writeStringField("row", value.row());
+            json.writeStringField("value", value.value());
+            json.writeStringField("document", value.document());
+            json.writeStringField("place", value.place());
+            json.writeStringField("matters", value.matters());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     /** Left out where no register was asked, so that advice kept before there was one replays byte for byte. */
@@ -160,10 +152,13 @@ public final class AdviceJson {
         json.writeStringField("edition", code.edition());
         json.writeStringField("checked-on", code.checkedOn());
         texts("lacks", code.lacks(), json);
+        if (code.valuesUntil().isPresent()) {
+            json.writeStringField("values-until", code.valuesUntil().get().toString());
+        }
         json.writeEndObject();
     }
 
-    private void factor(RequiredFactor factor, JsonGenerator json) throws IOException {
+    private static void factor(RequiredFactor factor, JsonGenerator json) throws IOException {
         json.writeObjectFieldStart("required-factor");
         figure(factor, json);
         json.writeArrayFieldStart("by-statistic");
@@ -175,11 +170,11 @@ public final class AdviceJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        steps.reasons("reasons", factor.reasons(), json);
+        StepJson.reasons("reasons", factor.reasons(), json);
         json.writeEndObject();
     }
 
-    private void respirator(Respirator respirator, JsonGenerator json) throws IOException {
+    private static void respirator(Respirator respirator, JsonGenerator json) throws IOException {
         json.writeStartObject();
         json.writeStringField("class", respirator.deviceClass());
         json.writeStringField("name", respirator.name());
@@ -190,17 +185,17 @@ public final class AdviceJson {
         }
         json.writeStringField("verdict", respirator.verdict());
         json.writeStringField("filter", respirator.filter());
-        steps.reasons("reasons", respirator.reasons(), json);
-        steps.reasons("conditions", respirator.conditions(), json);
+        StepJson.reasons("reasons", respirator.reasons(), json);
+        StepJson.reasons("conditions", respirator.conditions(), json);
         json.writeEndObject();
     }
 
-    private void unit(UnitInHand unit, JsonGenerator json) throws IOException {
+    private static void unit(UnitInHand unit, JsonGenerator json) throws IOException {
         json.writeObjectFieldStart("unit");
         json.writeStringField("id", unit.id());
         json.writeStringField("class", unit.deviceClass());
         json.writeStringField("condition", unit.condition());
-        steps.reasons("reasons", unit.reasons(), json);
+        StepJson.reasons("reasons", unit.reasons(), json);
         texts("heals", unit.heals(), json);
         json.writeEndObject();
     }
@@ -218,7 +213,6 @@ public final class AdviceJson {
         json.writeStringField("source", check.source());
         json.writeStringField("clause", check.clause());
         json.writeStringField("confidence", check.confidence().key());
-        json.writeBooleanField("unverified", check.confidence().unverified());
         json.writeStringField("step", check.step());
         json.writeEndObject();
     }

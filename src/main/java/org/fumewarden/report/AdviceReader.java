@@ -21,6 +21,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.ToCompare;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
@@ -42,13 +43,14 @@ public final class AdviceReader {
         try {
             JsonNode root = MAPPER.readTree(YamlFiles.bytes(file, LARGEST));
             JsonNode advice = root.has("advice") ? root.get("advice") : root;
-            if (advice.path("format").asText().equals(AdviceJson.FORMAT)) {
-                return advice(advice);
+            if (AdviceTree.readable(advice)) {
+                return advice(AdviceTree.opened(advice));
             }
         } catch (IOException e) {
             throw problem(file, "is not JSON.");
         }
-        throw problem(file, "holds no advice in the format " + AdviceJson.FORMAT + ".");
+        throw problem(
+                file, "holds no advice in the format " + AdviceJson.FORMAT + " or " + AdviceTree.SPELLED_OUT + ".");
     }
 
     private static InputException problem(Path file, String message) {
@@ -65,6 +67,8 @@ public final class AdviceReader {
                 named(Status.values(), Status::key, text(node, "status")),
                 factor(node.path("required-factor")),
                 list(node.path("accounts"), AccountJson::read),
+                reasons(node, "interim"),
+                reasons(node, "by-choice"),
                 list(node.path("respirators"), AdviceReader::respirator),
                 Optional.of(node.path("unit")).filter(JsonNode::isObject).map(AdviceReader::unit),
                 reasons(node, "stops"),
@@ -77,13 +81,24 @@ public final class AdviceReader {
                         node.path("questions"),
                         q -> new OpenQuestion(text(q, "question"), text(q, "ask"), reasons(q, "reasons"))),
                 reasons(node, "conflicts"),
+                list(
+                        node.path("compare-before-signing"),
+                        v -> new ToCompare(
+                                text(v, "row"),
+                                text(v, "value"),
+                                text(v, "document"),
+                                text(v, "place"),
+                                text(v, "matters"))),
                 list(node.path("register"), n -> new RegisterNote(text(n, "about"), text(n, "says"))),
                 new CodeUsed(
                         text(code, "id"),
                         text(code, "name"),
                         text(code, "edition"),
                         text(code, "checked-on"),
-                        list(code.path("lacks"), JsonNode::asText)),
+                        list(code.path("lacks"), JsonNode::asText),
+                        Optional.of(text(code, "values-until"))
+                                .filter(day -> !day.isEmpty())
+                                .map(LocalDate::parse)),
                 text(node, "revision"),
                 List.of(),
                 new Trail(List.of()));

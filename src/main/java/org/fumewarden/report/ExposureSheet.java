@@ -18,6 +18,7 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.Prior;
 import org.fumewarden.exposure.ShiftAdjustment;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Averaging;
@@ -73,15 +74,12 @@ public final class ExposureSheet {
         page.title("Exposure: " + advice.title());
         page.line("Code " + advice.code() + ", rules in force on " + advice.on());
         if (assessed.isEmpty()) {
-            page.paragraph(
-                    "The file gives no samples, no stretches of a shift and no room model, so there is nothing to"
-                            + " reckon. Maybe add samples: [0.004 mg/m3, 0.007 mg/m3] to an exposure.");
+            page.paragraph("The file gives no samples, no stretches of a shift and no estimate, so there is nothing to"
+                    + " reckon. Maybe add samples: [0.004 mg/m3, 0.007 mg/m3] to an exposure.");
         }
         assessed.forEach(a -> section(page, a));
         if (screen) {
-            screened()
-                    .forEach(agent -> ScreeningSection.write(
-                            page, vocabulary.name(agent), RoomEstimate.of(task, figures, agent), limit(agent)));
+            screened().forEach(agent -> screening(page, agent));
         }
         WearSection.write(page, advice);
         longShift(page);
@@ -90,18 +88,16 @@ public final class ExposureSheet {
         return page.text();
     }
 
-    private OptionalDouble limit(String agent) {
-        return limits.of(agent, Averaging.TWA, Unit.MG_M3);
+    private void screening(Page page, String agent) {
+        RoomEstimate.Result estimate = RoomEstimate.of(task, figures, agent);
+        ScreeningSection.write(
+                page, vocabulary.name(agent), estimate, limits.of(agent, Averaging.TWA, estimate.unit()));
     }
 
     private void section(Page page, Assessment assessment) {
         Reading reading = assessment.reading();
         if (reading instanceof Reading.RoomModel) {
-            ScreeningSection.write(
-                    page,
-                    vocabulary.name(reading.agent()),
-                    RoomEstimate.of(task, figures, reading.agent()),
-                    limit(reading.agent()));
+            screening(page, reading.agent());
             return;
         }
         page.head(title(reading));
@@ -126,15 +122,17 @@ public final class ExposureSheet {
             return Optional.empty();
         }
         OptionalDouble limit = limits.of(assessment, group.unit());
+        Optional<Prior> prior = RoomEstimate.prior(group, task, figures);
         return Appraisal.of(
                         group.samples(),
                         new Appraisal.Question(
                                 limit.orElse(Double.MAX_VALUE),
                                 OptionalDouble.empty(),
                                 group.desired(),
-                                group.nonDetects()))
+                                group.nonDetects(),
+                                prior))
                 .value()
-                .map(appraisal -> new SampleSection(group, appraisal, limit, title(group)));
+                .map(appraisal -> new SampleSection(group, appraisal, limit, title(group), prior));
     }
 
     /** The sample plots, by the name of agent and averaging time. */

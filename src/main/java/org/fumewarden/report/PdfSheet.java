@@ -18,7 +18,7 @@ public final class PdfSheet {
     /**
      * Sets a sheet.
      *
-     * @param html what {@link HtmlSheet} wrote: it refers to nothing outside itself, so nothing is ever fetched
+     * @param html what the HTML form of a sheet: it refers to nothing outside itself, so nothing is ever fetched
      */
     public static byte[] write(String html) {
         XRLog.setLoggingEnabled(false);

@@ -1,21 +1,23 @@
 package org.fumewarden.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.ByStatistic;
-import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.exposure.Statistic;
-import org.fumewarden.report.html.Markup;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.SamplePlot;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Sign;
+import org.fumewarden.whatif.Bench;
 
-/** What the samples say, in the HTML sheet: the required factor by each statistic, and the sample plots. */
-final class SamplePart {
-    private final Markup out;
+/** What the samples say: the required factor by each statistic, and the sample plots. */
+public final class SamplePart {
     private final Words words;
+    private final List<Line> lines = new ArrayList<>();
 
-    SamplePart(Markup out, Words words) {
-        this.out = out;
+    private SamplePart(Words words) {
         this.words = words;
     }
 
@@ -27,36 +29,28 @@ final class SamplePart {
      */
     record Sampled(SamplePlot plot, String rests, List<ByStatistic> lines) {}
 
-    /** Writes the section: the table of the governing need when only advice is at hand, one for each agent otherwise. */
-    void write(RequiredFactor factor, List<Sampled> samples) {
-        if (factor.byStatistic().isEmpty() && samples.isEmpty()) {
-            return;
-        }
-        out.section("samples", words.say("sheet.samples"), () -> {
-            if (samples.isEmpty()) {
-                table(factor.statistic(), factor.byStatistic());
-            }
-            samples.forEach(s -> {
-                out.words("h3", "", s.plot().title());
-                table(s.rests(), s.lines());
-                plot(s.plot());
-            });
-        });
+    /** The lines about each sampled agent of a task; none without samples. */
+    public static List<Line> of(Bench bench, Advice advice, Words words) {
+        SamplePart part = new SamplePart(words);
+        ExposureSheet.sampled(bench, advice).forEach(part::agent);
+        return part.lines;
     }
 
-    private void table(String rests, List<ByStatistic> lines) {
-        String[] heads = {
-            words.say("column.statistic"), words.say("column.level"), words.say("column.needed"),
-        };
-        out.words("p", "", words.say("sheet.samples.rests", rests));
-        out.table(
-                "statistics",
-                heads,
-                () -> lines.forEach(line -> out.element("tr", () -> {
-                    out.rowHead(name(line) + (governs(line, rests) ? " \u25C0 " + words.say("sheet.governs") : ""));
-                    out.words("td", "number", Page.number(line.level().doubleValue()));
-                    out.words("td", "number", line.factor().toPlainString());
-                })));
+    private void agent(Sampled sampled) {
+        lines.add(new Line.Head(sampled.plot().title()));
+        lines.add(new Line.Says(Sign.NONE, words.say("sheet.samples.rests", sampled.rests())));
+        lines.add(new Line.Table(
+                List.of(words.say("column.statistic"), words.say("column.level"), words.say("column.needed")),
+                sampled.lines().stream().map(l -> row(l, sampled.rests())).toList(),
+                List.of(1, 2)));
+        lines.add(new Line.Drawing(sampled.plot().svg(), sampled.plot().description(), words.ofRuleBase() ? "" : "en"));
+    }
+
+    private List<String> row(ByStatistic line, String rests) {
+        return List.of(
+                name(line) + (governs(line, rests) ? " (" + words.say("sheet.governs") + ")" : ""),
+                Page.number(line.level().doubleValue()),
+                line.factor().toPlainString());
     }
 
     private String name(ByStatistic line) {
@@ -74,13 +68,5 @@ final class SamplePart {
         String highest = Statistic.HIGHEST_SAMPLE.words();
         return rests.startsWith(line.statistic() + ",")
                 || line.statistic().equals(highest) && rests.startsWith("highest of ");
-    }
-
-    private void plot(SamplePlot plot) {
-        out.element("figure", "plot", () -> {
-            out.own(plot.svg());
-            out.own(words.ofRuleBase() ? "<figcaption>" : "<figcaption lang=\"en\">");
-            out.text(plot.title() + ". " + plot.description()).own("</figcaption>\n");
-        });
     }
 }

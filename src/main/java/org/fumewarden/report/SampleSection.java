@@ -16,6 +16,8 @@ import org.fumewarden.exposure.LognormalFit;
 import org.fumewarden.exposure.NonDetects;
 import org.fumewarden.exposure.OrderRegression;
 import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.Posterior;
+import org.fumewarden.exposure.Prior;
 import org.fumewarden.exposure.SampleSet;
 import org.fumewarden.exposure.ShapiroWilk;
 import org.fumewarden.exposure.Statistic;
@@ -35,8 +37,11 @@ final class SampleSection {
     private final Appraisal appraisal;
     private final OptionalDouble limit;
     private final String name;
+    private final Optional<Prior> prior;
 
-    SampleSection(Reading.Samples group, Appraisal appraisal, OptionalDouble limit, String name) {
+    SampleSection(
+            Reading.Samples group, Appraisal appraisal, OptionalDouble limit, String name, Optional<Prior> prior) {
+        this.prior = prior;
         this.group = group;
         this.appraisal = appraisal;
         this.limit = limit;
@@ -221,6 +226,27 @@ final class SampleSection {
                                 .toList(),
                         limit.getAsDouble(),
                         appraisal.fit().value().map(f -> new SamplePlot.Line(f.meanLog(), f.sdLog())),
-                        tolerance));
+                        tolerance,
+                        expected(set)));
+    }
+
+    /** What published studies lead to expect, and that together with these samples. */
+    private List<SamplePlot.Expected> expected(SampleSet set) {
+        if (prior.isEmpty()) {
+            return List.of();
+        }
+        Prior before = prior.get();
+        Posterior after = Posterior.of(before, set);
+        return List.of(
+                new SamplePlot.Expected(
+                        "published studies",
+                        'p',
+                        "6 3",
+                        new SamplePlot.Line(before.meanLog(), Math.hypot(before.unsure(), before.daily()))),
+                new SamplePlot.Expected(
+                        "studies and samples together",
+                        '+',
+                        "2 2",
+                        new SamplePlot.Line(Math.log(after.geometricMean()), Math.log(after.geometricDeviation()))));
     }
 }

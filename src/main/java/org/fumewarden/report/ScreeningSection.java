@@ -12,7 +12,7 @@ final class ScreeningSection {
     private ScreeningSection() {}
 
     static void write(Page page, String name, RoomEstimate.Result result, OptionalDouble limit) {
-        page.head(name + ", estimated 8 h average at the arc");
+        page.head(name + ", estimated shift average");
         if (result.screening().isEmpty()) {
             page.paragraph("No estimate.");
             result.lacks().forEach(lack -> page.paragraph("- " + lack));
@@ -24,21 +24,19 @@ final class ScreeningSection {
             screening
                     .percentile(share)
                     .value()
-                    .ifPresent(v -> page.paragraph("- " + Page.percent(share) + " of days below " + Page.number(v)
-                            + " mg/m3" + ratio(v, limit)));
+                    .ifPresent(v -> page.paragraph("- " + Page.percent(share) + " of shifts below " + Page.number(v)
+                            + " " + screening.unit() + ratio(v, limit)));
         }
         screening
                 .mean()
                 .value()
-                .ifPresent(v -> page.paragraph("- mean " + Page.number(v) + " mg/m3" + ratio(v, limit)));
+                .ifPresent(v -> page.paragraph("- mean " + Page.number(v) + " " + screening.unit() + ratio(v, limit)));
         if (limit.isPresent()) {
-            page.paragraph("Share of days above the limit of " + Page.number(limit.getAsDouble()) + " mg/m3: "
+            page.paragraph("Share of shifts above the limit of " + Page.number(limit.getAsDouble()) + " "
+                    + screening.unit() + ": "
                     + Page.percent(1 - screening.below(limit.getAsDouble())) + ".");
         }
-        screening.assumptions().forEach(a -> page.paragraph("- assumed: " + a));
-        if (!result.usual().isEmpty()) {
-            page.paragraph(result.usual());
-        }
+        screening.assumptions().forEach(a -> page.paragraph("- " + a));
         page.paragraph(Screening.QUESTION);
     }
 

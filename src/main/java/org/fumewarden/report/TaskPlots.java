@@ -9,6 +9,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.model.Demand;
+import org.fumewarden.model.Row;
 import org.fumewarden.shift.ShiftReckoner;
 import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.Task;
@@ -35,7 +36,7 @@ public final class TaskPlots {
     }
 
     /** The plots of a task; the unit in use is reckoned only when the task describes it. */
-    public static List<Drawn> of(Bench bench, ShiftTables tables) {
+    public static List<Drawn> of(Bench bench) {
         Advice advice = bench.advise();
         List<Drawn> drawn = new ArrayList<>();
         for (SamplePart.Sampled sampled : ExposureSheet.sampled(bench, advice)) {
@@ -48,19 +49,19 @@ public final class TaskPlots {
                     sampled.plot().description()));
         }
         if (bench.tree(Map.of()).entries().containsKey("kit")) {
-            shift(bench, advice, tables).forEach((id, svg) -> drawn.add(new Drawn(id, "", "", List.of(), svg, "")));
+            shift(bench, advice).forEach((id, svg) -> drawn.add(new Drawn(id, "", "", List.of(), svg, "")));
         }
         return List.copyOf(drawn);
     }
 
-    private static Map<String, String> shift(Bench bench, Advice advice, ShiftTables tables) {
+    private static Map<String, String> shift(Bench bench, Advice advice) {
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Set<String> demanded = advice.trail().all(Demand.class).stream()
                 .filter(demand -> demand.form().equals("gas"))
                 .map(Demand::agent)
                 .collect(Collectors.toSet());
-        return ShiftPlots.svg(
-                new ShiftReckoner(task, advisor.base().book().rows(task.on()), tables, demanded).reckon());
+        List<Row> rows = advisor.base().rowsOn(task.on());
+        return ShiftPlots.svg(new ShiftReckoner(task, rows, ShiftTables.of(rows), demanded).reckon());
     }
 }

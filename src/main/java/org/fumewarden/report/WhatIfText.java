@@ -37,8 +37,7 @@ public final class WhatIfText {
 
     /** A sentence with its rule and clause. */
     public static String reason(Reason reason) {
-        return reason.says() + " [" + reason.rule() + ": " + reason.source() + " " + reason.clause() + "]"
-                + (reason.confidence().unverified() ? " unverified" : "");
+        return reason.says() + " [" + reason.rule() + ": " + reason.source() + " " + reason.clause() + "]";
     }
 
     /** The tree of a derivation. */
@@ -56,7 +55,6 @@ public final class WhatIfText {
                         .append(' ');
                 out.append(s.citation().clause()).append(']');
                 s.overriddenBy().ifPresent(rule -> out.append(" lifted by ").append(rule));
-                out.append(s.citation().confidence().unverified() ? " unverified" : "");
             } else {
                 premise(out, line.premise());
             }
@@ -74,8 +72,9 @@ public final class WhatIfText {
                 .append(c.clause())
                 .append(", ")
                 .append(c.edition())
-                .append(']')
-                .append(c.confidence().unverified() ? " unverified" : ""));
+                .append(", ")
+                .append(c.confidence().key())
+                .append(']'));
     }
 
     /** The tipping points of a sweep. */

@@ -3,103 +3,97 @@ package org.fumewarden.shift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.fumewarden.codes.InputException;
-import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.model.Figure;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.Threshold;
 
-/** One table of figures that arithmetic reads. */
+/** One table of figures that arithmetic reads, as it is in force on a day. */
 final class FigureTable {
-    private final Located root;
-    private final Map<String, Located> head;
+    private final String kind;
     private final List<FigureRow> rows;
 
-    private FigureTable(Located root) {
-        this.root = root;
-        this.head = root.entries();
-        this.rows = Optional.ofNullable(head.get("rows")).map(Located::items).orElse(List.of()).stream()
-                .map(FigureRow::new)
-                .toList();
+    private FigureTable(String kind, List<FigureRow> rows) {
+        this.kind = kind;
+        this.rows = rows;
         if (rows.isEmpty()) {
-            root.complain("has no rows.", "add a line \"rows:\" and the figures below it.");
+            throw fault("has no row in force on the day of the task.", "a row was closed and none follows it.");
         }
     }
 
-    /** Reads a shared table by its name. */
-    static FigureTable read(RuleFolder folder, String name) {
-        String file = "shared/tables/" + name + ".yaml";
-        if (folder.names(file, "").isEmpty()) {
-            throw new InputException(
-                    new Problem(folder.origin() + "/" + file, 0, "", "does not exist.", "it was moved or renamed."));
-        }
-        return new FigureTable(folder.located(file));
+    /** The rows of a kind among those in force. */
+    static FigureTable of(List<Row> inForce, String kind) {
+        return new FigureTable(
+                kind,
+                inForce.stream()
+                        .filter(Figure.class::isInstance)
+                        .map(Figure.class::cast)
+                        .filter(f -> f.kind().equals(kind))
+                        .map(FigureRow::new)
+                        .toList());
+    }
+
+    /** The thresholds of one table among the rows in force, as figures. */
+    static FigureTable thresholds(List<Row> inForce, String table) {
+        return new FigureTable(
+                table,
+                inForce.stream()
+                        .filter(Threshold.class::isInstance)
+                        .map(Threshold.class::cast)
+                        .filter(t -> t.ref().table().equals(table))
+                        .map(t -> new FigureRow(new Figure(
+                                t.ref(),
+                                table,
+                                Map.of("id", t.id(), "value", t.value().toPlainString()),
+                                table + ":0")))
+                        .toList());
+    }
+
+    private InputException fault(String message, String maybe) {
+        return new InputException(new Problem(kind, 0, "", message, maybe));
     }
 
     /** Every row as a record; a row that its record refuses is complained about. */
     <T> List<T> map(Function<FigureRow, T> make) {
         List<T> made = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
         for (FigureRow row : rows) {
             try {
                 made.add(make.apply(row));
             } catch (IllegalArgumentException e) {
-                row.complain(e.getMessage());
+                problems.add(row.problem(e.getMessage()));
             }
         }
-        root.settle();
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
         return List.copyOf(made);
     }
 
     /** The row whose id is given. */
     FigureRow row(String id) {
-        Optional<FigureRow> found =
-                rows.stream().filter(row -> row.text("id").equals(id)).findFirst();
-        if (found.isEmpty()) {
-            root.complain("has no row with the id \"" + id + "\".", "the row was renamed.");
-            root.settle();
-        }
-        return found.orElseThrow();
+        return rows.stream()
+                .filter(row -> row.text("id").equals(id))
+                .findFirst()
+                .orElseThrow(() -> fault(
+                        "has no row with the id \"" + id + "\" in force on the day of the task.",
+                        "the row was renamed, or closed and not renewed."));
     }
 
     /** The value of the row whose id is given. */
     double value(String id) {
-        double value = row(id).number("value");
-        root.settle();
-        return value;
+        return row(id).number("value");
     }
 
-    /** Stops when anything was found wrong, and turns the refusal of a record into a complaint about the table. */
-    <T> T whole(java.util.function.Supplier<T> make) {
+    /** Turns the refusal of a record into a complaint about the table. */
+    <T> T whole(Supplier<T> make) {
         try {
-            T made = make.get();
-            root.settle();
-            return made;
+            return make.get();
         } catch (IllegalArgumentException e) {
-            root.complain("cannot be used: " + e.getMessage(), "a figure was changed by mistake.");
-            root.settle();
-            throw e;
+            throw fault("cannot be used: " + e.getMessage(), "a figure was changed by mistake.");
         }
-    }
-
-    String source() {
-        return text("source");
-    }
-
-    String clause() {
-        return text("clause");
-    }
-
-    /** Source and clause, for a sentence. */
-    String document() {
-        return text("source") + " " + text("clause");
-    }
-
-    boolean crossChecked() {
-        return text("confidence").equals("cross-checked");
-    }
-
-    private String text(String name) {
-        return Optional.ofNullable(head.get(name)).map(Located::text).orElse("?");
     }
 }

@@ -3,9 +3,9 @@ package org.fumewarden.shift;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.endurance.AdsorptionConstants;
 import org.fumewarden.endurance.AdsorptionModel;
 import org.fumewarden.endurance.AdsorptionRange;
@@ -22,6 +22,10 @@ import org.fumewarden.endurance.StandardAtmosphere;
 import org.fumewarden.endurance.TestCapacity;
 import org.fumewarden.endurance.Vapour;
 import org.fumewarden.endurance.WorkRate;
+import org.fumewarden.model.Confidence;
+import org.fumewarden.model.EyeShade;
+import org.fumewarden.model.Member;
+import org.fumewarden.model.Row;
 
 /**
  * The figures of a rule base as the arithmetic wants them.
@@ -65,36 +69,32 @@ public record ShiftTables(
     public record TestGas(TestCapacity test, String agent) {}
 
     /**
-     * Reads the figures of a rule base.
+     * The figures among the rows in force on a day.
      *
-     * @throws org.fumewarden.codes.InputException when a table is wrong or missing, with file and line
+     * @throws org.fumewarden.codes.InputException when a table cannot be used or has no row in force
      */
-    public static ShiftTables read(RuleFolder folder) {
-        FigureTable times = FigureTable.read(folder, "filter-use-times");
+    public static ShiftTables of(List<Row> rows) {
+        FigureTable times = FigureTable.of(rows, "filter-use-times");
         return new ShiftTables(
-                tests(FigureTable.read(folder, "gas-filter-tests")),
-                tests(FigureTable.read(folder, "cartridge-tests")),
-                FigureTable.read(folder, "adsorbed-vapours")
-                        .map(row -> Map.entry(row.text("cas"), vapour(row)))
-                        .stream()
+                tests(FigureTable.of(rows, "gas-filter-tests")),
+                tests(FigureTable.of(rows, "cartridge-tests")),
+                FigureTable.of(rows, "adsorbed-vapours").map(row -> Map.entry(row.text("cas"), vapour(row))).stream()
                         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
-                model(FigureTable.read(folder, "adsorption-model")),
-                thumb(FigureTable.read(folder, "service-life-rules")),
-                new LowBoilerTimes(FigureTable.read(folder, "low-boiler-times")
+                model(FigureTable.of(rows, "adsorption-model")),
+                thumb(FigureTable.of(rows, "service-life-rules")),
+                new LowBoilerTimes(FigureTable.of(rows, "low-boiler-times")
                         .map(row -> new LowBoilerTimes.Row(
                                 (int) row.number("group"), row.number("ppm"), row.number("minutes")))),
-                new ClassLimits(FigureTable.read(folder, "gas-filter-classes")
+                new ClassLimits(FigureTable.of(rows, "gas-filter-classes")
                         .map(row ->
                                 new ClassLimits.Row(row.text("type"), (int) row.number("class"), row.number("ppm")))),
                 times
-                        .map(row -> new CodeCap(
-                                row.optional("minutes").orElse(Double.NaN),
-                                row.text("id"),
-                                row.text("source", times.source()) + " " + row.text("clause", times.clause())))
+                        .map(row ->
+                                new CodeCap(row.optional("minutes").orElse(Double.NaN), row.text("id"), row.document()))
                         .stream()
                         .collect(Collectors.toMap(CodeCap::says, Function.identity())),
                 (int) times.row("opened-months").number("months"),
-                FigureTable.read(folder, "work-rates")
+                FigureTable.of(rows, "work-rates")
                         .map(row -> new WorkRate(
                                 row.text("id"),
                                 row.number("minute-volume"),
@@ -103,17 +103,17 @@ public record ShiftTables(
                                 row.optional("at-most-minutes")))
                         .stream()
                         .collect(Collectors.toMap(WorkRate::id, Function.identity())),
-                atmosphere(FigureTable.read(folder, "standard-atmosphere")),
-                FigureTable.read(folder, "blower-model")
+                atmosphere(FigureTable.thresholds(rows, "standard-atmosphere")),
+                FigureTable.of(rows, "blower-model")
                         .map(row -> Map.entry(
                                 row.text("id"),
                                 new CaseRange(row.number("low"), row.number("likely"), row.number("high"))))
                         .stream()
                         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
-                pack(FigureTable.read(folder, "pack-behaviour")),
-                cold(FigureTable.read(folder, "pack-cold")),
-                shades(FigureTable.read(folder, "us-minimum-shades")),
-                shades(FigureTable.read(folder, "us-suggested-shades")));
+                pack(FigureTable.of(rows, "pack-behaviour")),
+                cold(FigureTable.of(rows, "pack-cold")),
+                shades(rows, "shade-tables"),
+                shades(rows, "shade-suggestions"));
     }
 
     private static List<TestGas> tests(FigureTable table) {
@@ -207,15 +207,31 @@ public record ShiftTables(
                 row.number("temperature"), new Span(row.number("low"), row.number("likely"), row.number("high"))))));
     }
 
-    private static ShadeTable shades(FigureTable table) {
+    /** The lines of the tables of shades that the code names in a set; without such a set there are none. */
+    private static ShadeTable shades(List<Row> rows, String set) {
+        Set<String> tables = rows.stream()
+                .filter(row -> row instanceof Member member && member.set().equals(set))
+                .map(row -> ((Member) row).item())
+                .collect(Collectors.toSet());
+        List<EyeShade> lines = rows.stream()
+                .filter(EyeShade.class::isInstance)
+                .map(EyeShade.class::cast)
+                .filter(line -> tables.contains(line.table()))
+                .toList();
         return new ShadeTable(
-                table.document(),
-                table.crossChecked(),
-                table.map(row -> new ShadeTable.Row(
-                        row.text("process"),
-                        ShadeTable.By.valueOf(row.text("by").toUpperCase(Locale.ROOT)),
-                        row.number("at-least"),
-                        row.number("at-most"),
-                        (int) row.number("shade"))));
+                lines.stream()
+                        .map(line -> line.ref().citation())
+                        .map(cited -> cited.source() + " " + cited.clause())
+                        .findFirst()
+                        .orElse("none"),
+                lines.stream().allMatch(line -> line.ref().citation().confidence() == Confidence.CROSS_CHECKED),
+                lines.stream()
+                        .map(line -> new ShadeTable.Row(
+                                line.process(),
+                                ShadeTable.By.valueOf(line.by().toUpperCase(Locale.ROOT)),
+                                line.from().doubleValue(),
+                                line.to().doubleValue(),
+                                line.shade().intValue()))
+                        .toList());
     }
 }

@@ -18,6 +18,8 @@ import org.fumewarden.model.Unit;
 
 /** Reads samples and sampled stretches of a shift, with a complaint for each that cannot be. */
 final class SampleReader {
+    private static final double MINUTES_OF_A_DAY = 24 * 60;
+
     private static final Set<String> SAMPLE = Set.of("level", "duration", "worker");
     private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
     private static final Set<String> PERIOD = Set.of("level", "duration");
@@ -166,6 +168,13 @@ final class SampleReader {
         }
         if (periods.isEmpty()) {
             place.complain("is an empty list.", "[{level: 0.2 mg/m3, duration: 2 h}].");
+            return Optional.empty();
+        }
+        double all = periods.stream().mapToDouble(Period::minutes).sum();
+        if (all > MINUTES_OF_A_DAY) {
+            place.complain(
+                    "has stretches of " + Math.round(all) + " minutes in all, more than the 24 hours of a day.",
+                    "give one shift; put another day into a file of its own.");
             return Optional.empty();
         }
         return unit(place, levels).map(unit -> new Reading.Shift(agent, unit, periods, rest, error, place.path()));

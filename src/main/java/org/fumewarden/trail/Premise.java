@@ -6,8 +6,8 @@ import org.fumewarden.model.Citation;
 /**
  * One thing that a step rests on.
  *
- * @param kind {@code input}, {@code row} or {@code step}
- * @param address path in the task file, address of the table row, or number of the earlier step
+ * @param kind {@code absent}, {@code input}, {@code row} or {@code step}
+ * @param address path in the task file, address of the table row, number of the earlier step, or of what was not found
  * @param words what it says
  * @param citation where a table row comes from
  */

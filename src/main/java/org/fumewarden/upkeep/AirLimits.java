@@ -24,7 +24,7 @@ public record AirLimits(
         String clause) {
 
     /** What a test found beyond the limits, in words; a value at the limit is within it. */
-    public List<String> breaches(Details.AirTest test) {
+    public List<String> breaches(AirTest test) {
         List<String> breaches = new ArrayList<>();
         test.oxygen()
                 .filter(o -> o.compareTo(oxygenLow) < 0)
@@ -42,14 +42,25 @@ public record AirLimits(
                 .ifPresent(m -> breaches.add(what + " " + m + " " + unit + " is above " + limit + " " + unit));
     }
 
+    /** The judgement in a sentence; empty when no figure was given. */
+    public String says(AirTest test) {
+        if (!test.hasFigures()) {
+            return "";
+        }
+        List<String> breaches = breaches(test);
+        return breaches.isEmpty()
+                ? "The figures given keep the limits of breathing air [" + clause + "]."
+                : "Failed: " + String.join("; ", breaches) + " [" + clause + "]. Take this air out of use.";
+    }
+
     /** The test with the result that its figures give, never milder than the person who made it. */
-    public Details.AirTest judged(Details.AirTest test) {
+    public AirTest judged(AirTest test) {
         List<String> breaches = breaches(test);
         if (breaches.isEmpty()) {
             return test;
         }
         String others = test.others().isEmpty() ? "" : test.others() + "; ";
-        return new Details.AirTest(
+        return new AirTest(
                 Result.FAILED,
                 test.topic(),
                 test.place(),

@@ -16,7 +16,7 @@ import java.util.Optional;
     @JsonSubTypes.Type(value = Details.FitTest.class, name = "fit-test"),
     @JsonSubTypes.Type(value = Details.Medical.class, name = "medical"),
     @JsonSubTypes.Type(value = Details.Training.class, name = "training"),
-    @JsonSubTypes.Type(value = Details.AirTest.class, name = "air-test"),
+    @JsonSubTypes.Type(value = AirTest.class, name = "air-test"),
     @JsonSubTypes.Type(value = Details.Repair.class, name = "repair"),
     @JsonSubTypes.Type(value = Details.Replacement.class, name = "replacement"),
     @JsonSubTypes.Type(value = Details.Withdrawal.class, name = "withdrawal"),
@@ -30,7 +30,7 @@ public sealed interface Details
                 Details.FitTest,
                 Details.Medical,
                 Details.Training,
-                Details.AirTest,
+                AirTest,
                 Details.Repair,
                 Details.Replacement,
                 Details.Withdrawal,
@@ -43,6 +43,11 @@ public sealed interface Details
 
     default Result result() {
         return Result.DONE;
+    }
+
+    /** Why it failed, in words; empty when it did not, or when nothing tells. */
+    default String whyFailed() {
+        return "";
     }
 
     /** The sequence number of the entry that this one takes the place of. */
@@ -115,6 +120,18 @@ public sealed interface Details
             return servesFor(model);
         }
 
+        @Override
+        public String whyFailed() {
+            if (result != Result.FAILED) {
+                return "";
+            }
+            if (Flows.below(fitFactor, passFactor)) {
+                return "fit factor " + fitFactor.orElseThrow().toPlainString() + " is below "
+                        + passFactor.orElseThrow().toPlainString();
+            }
+            return exercises.isEmpty() ? "" : "exercises: " + exercises;
+        }
+
         /** What a fit test in a model serves: a test holds for that model only. */
         static String servesFor(String model) {
             return "fit-test/" + model.strip();
@@ -159,48 +176,6 @@ public sealed interface Details
             Result.ofCheck("result", result);
             content = Given.needed("content", content);
             signature = Given.optional("signature", signature);
-        }
-    }
-
-    /**
-     * A test of breathing air or of the air of the work place.
-     *
-     * @param topic breathing, workplace-lead, workplace-silica, ...
-     */
-    record AirTest(
-            Result result,
-            String topic,
-            String place,
-            String standard,
-            Optional<BigDecimal> oxygen,
-            Optional<BigDecimal> carbonMonoxide,
-            Optional<BigDecimal> carbonDioxide,
-            Optional<BigDecimal> oil,
-            String water,
-            String odour,
-            String others,
-            String methods,
-            String laboratory)
-            implements Details {
-        public AirTest {
-            Result.ofCheck("result", result);
-            topic = Given.needed("topic", topic);
-            place = Given.optional("place", place);
-            standard = Given.optional("standard", standard);
-            oxygen = Given.amount("oxygen", oxygen);
-            carbonMonoxide = Given.amount("carbon-monoxide", carbonMonoxide);
-            carbonDioxide = Given.amount("carbon-dioxide", carbonDioxide);
-            oil = Given.amount("oil", oil);
-            water = Given.optional("water", water);
-            odour = Given.optional("odour", odour);
-            others = Given.optional("others", others);
-            methods = Given.optional("methods", methods);
-            laboratory = Given.optional("laboratory", laboratory);
-        }
-
-        @Override
-        public String serves() {
-            return "air-test/" + topic;
         }
     }
 
@@ -277,6 +252,11 @@ public sealed interface Details
         @Override
         public Result result() {
             return instead.map(Details::result).orElse(Result.VOID);
+        }
+
+        @Override
+        public String whyFailed() {
+            return instead.map(Details::whyFailed).orElse("");
         }
 
         @Override

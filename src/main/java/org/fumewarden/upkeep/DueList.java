@@ -71,6 +71,9 @@ public final class DueList {
             for (Target target : Target.of(item, masks, site)) {
                 owings.addAll(owed(target, state));
             }
+            if (item instanceof Item.Wearer wearer) {
+                strangers(wearer, masks);
+            }
         }
         List<Owing> listed = owings.stream()
                 .filter(o -> until.isEmpty()
@@ -85,6 +88,13 @@ public final class DueList {
                 openings.list(),
                 doubts.stream().limit(DOUBTS_SHOWN).toList(),
                 store.origin());
+    }
+
+    /** A mask of a wearer that is not registered: nobody knows which fit test it needs, so the question stays open. */
+    private void strangers(Item.Wearer wearer, Map<String, Item.Mask> masks) {
+        wearer.masks().stream().filter(id -> !masks.containsKey(id)).forEach(id -> duties.stream()
+                .filter(d -> d.appliesTo().contains(Subject.WEARER_MASK))
+                .forEach(d -> openings.add(wearer.id(), Subject.WEARER_MASK, d, "mask " + id)));
     }
 
     private UnitState state(Item item) {
@@ -137,7 +147,7 @@ public final class DueList {
                         target,
                         serves,
                         Optional.empty(),
-                        "failed on " + failed.get().on())
+                        "failed on " + failed.get().on() + Proof.why(store, failed.get()))
                 : new Merge(target, serves, latest, "never done");
     }
 }

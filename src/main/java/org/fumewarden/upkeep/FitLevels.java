@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param full lowest fit factor of a full face mask in a quantitative test
  * @param qualitativeFull highest multiple of the limit that a qualitative test of a full face mask serves; 0 where such a test
  *     is not accepted, empty where the tables do not say
+ * @param exercises how many exercises the code judges one by one, the lowest deciding; empty where the factor over all decides
  * @param clause source and clause of the fit factors
  * @param qualitativeClause source and clause of what qualitative tests serve
  */
@@ -18,6 +19,7 @@ public record FitLevels(
         BigDecimal half,
         BigDecimal full,
         Optional<BigDecimal> qualitativeFull,
+        Optional<BigDecimal> exercises,
         String clause,
         String qualitativeClause) {
     /** A test as the code judges it, with the sentence that says why. */
@@ -34,7 +36,56 @@ public record FitLevels(
             throw StoreException.refused(
                     "face cannot be \"" + face + "\".", "half (filtering facepieces included) or full.");
         }
+        return exercises.isPresent() ? byExercise(test, face) : whole(test, face);
+    }
+
+    private Judgement whole(Details.FitTest test, String face) {
         return test.fitFactor().isPresent() ? byFactor(test, face) : byMethod(test, face);
+    }
+
+    /** Each exercise is judged alone: too few of them, one that failed or one below the level fails the test. */
+    private Judgement byExercise(Details.FitTest test, String face) {
+        Exercises done = Exercises.read(test.exercises());
+        int asked = exercises.orElseThrow().intValue();
+        if (done.each().isEmpty()) {
+            Judgement judged = whole(test, face);
+            String taken = test.fitFactor().isPresent()
+                    ? " No factor for each exercise is given: the fit factor is taken as the lowest of " + asked + "."
+                    : " No outcome for each exercise is given; " + asked + " are asked for.";
+            return new Judgement(judged.test(), judged.says() + taken);
+        }
+        Optional<Exercises.Exercise> lowest = done.lowest();
+        Details.FitTest counted =
+                lowest.map(e -> withFactor(test, e.factor().orElseThrow())).orElse(test);
+        Judgement judged = whole(counted, face);
+        String which = lowest.map(e -> " The lowest exercise decides: " + e.name() + ", "
+                        + e.factor().orElseThrow().toPlainString() + ".")
+                .orElse("");
+        if (done.each().size() < asked) {
+            return new Judgement(
+                    with(judged.test(), Result.FAILED, judged.test().passFactor()),
+                    "Only " + done.each().size() + " exercises are given; " + asked + " must be passed [" + clause
+                            + "]." + which);
+        }
+        return done.failed()
+                .map(e -> new Judgement(
+                        with(judged.test(), Result.FAILED, judged.test().passFactor()),
+                        "The exercise \"" + e.name() + "\" failed; each of " + asked + " must be passed [" + clause
+                                + "]."))
+                .orElse(new Judgement(judged.test(), judged.says() + which));
+    }
+
+    private static Details.FitTest withFactor(Details.FitTest test, BigDecimal lowest) {
+        BigDecimal counts = test.fitFactor().map(lowest::min).orElse(lowest);
+        return new Details.FitTest(
+                test.result(),
+                test.model(),
+                test.method(),
+                test.exercises(),
+                Optional.of(counts),
+                test.passFactor(),
+                test.recording(),
+                test.testEquipment());
     }
 
     private Judgement byFactor(Details.FitTest test, String face) {

@@ -43,7 +43,12 @@ final class Merge {
         Optional<LocalDate> done = latest.map(Latest::on);
         if (duty.frequency() == Frequency.ONCE) {
             Optional<LocalDate> start = target.item().anchored(Anchor.EXPOSURE_START);
-            return done.isPresent() ? Optional.empty() : Optional.of(new Dated(duty, start, undone));
+            Optional<LocalDate> due =
+                    start.map(s -> duty.period().map(p -> Days.due(s, p)).orElse(s));
+            return done.isPresent()
+                    ? Optional.empty()
+                    : Optional.of(new Dated(
+                            duty, due, due.isPresent() && duty.period().isPresent() ? "" : undone));
         }
         if (duty.anchor() == Anchor.MARKED_EXPIRY) {
             Optional<LocalDate> expiry = target.item().anchored(Anchor.MARKED_EXPIRY);
@@ -56,10 +61,29 @@ final class Merge {
                     default -> done;
                 };
         if (anchor.isEmpty()) {
-            return Optional.of(new Dated(duty, Optional.empty(), undone));
+            // Never done: what was fitted is due one period after the day on which it was fitted.
+            return Optional.of(new Dated(duty, firstFitted(duty), undone));
         }
         // Without a period the clause says only "suitable intervals": once done there is no day to count.
         return duty.period().map(p -> new Dated(duty, Optional.of(Days.due(anchor.get(), p)), ""));
+    }
+
+    private Optional<LocalDate> firstFitted(Duty duty) {
+        return latest.isPresent() || duty.anchor() != Anchor.LAST_DONE
+                ? Optional.empty()
+                : target.item().anchored(Anchor.FIRST_FITTED_DATE).flatMap(d -> duty.period()
+                        .map(p -> Days.due(d, p)));
+    }
+
+    /** A first deed with a day of its own stands for the rolling duties that have none yet. */
+    private void firstDeedLeads() {
+        boolean first = owed.stream()
+                .anyMatch(d -> d.duty().frequency() == Frequency.ONCE
+                        && d.duty().period().isPresent()
+                        && d.due().isPresent());
+        if (first) {
+            owed.removeIf(d -> d.due().isEmpty() && d.duty().frequency() == Frequency.MAX_INTERVAL);
+        }
     }
 
     private static Optional<LocalDate> later(Optional<LocalDate> one, Optional<LocalDate> other) {
@@ -72,6 +96,7 @@ final class Merge {
         if (owed.isEmpty()) {
             return Optional.empty();
         }
+        firstDeedLeads();
         owed.sort(Comparator.comparing((Dated d) -> d.due().orElse(LocalDate.MIN))
                 .thenComparing(d -> d.duty().force()));
         Dated first = owed.get(0);

@@ -26,11 +26,15 @@ final class Openings {
     private final Map<Key, Tally> tallies = new TreeMap<>();
 
     void add(Target target, Duty duty, String fact) {
-        Tally tally = tallies.computeIfAbsent(new Key(target.subject(), fact), k -> new Tally());
+        add(target.item().id(), target.subject(), duty, fact);
+    }
+
+    void add(String item, Subject subject, Duty duty, String fact) {
+        Tally tally = tallies.computeIfAbsent(new Key(subject, fact), k -> new Tally());
         if (tally.items.isEmpty()) {
-            tally.example = target.item().id();
+            tally.example = item;
         }
-        tally.items.add(target.item().id());
+        tally.items.add(item);
         tally.duties.add(duty.id());
     }
 

@@ -13,6 +13,15 @@ import java.util.Optional;
  * @param because the same in words
  */
 public record Proof(boolean stands, Optional<Long> entry, String because) {
+    /** The reason of a failure in brackets; empty when the entry gives none. */
+    static String why(Store store, Latest failed) {
+        return store.entry(failed.sequence())
+                .map(e -> e.details().whyFailed())
+                .filter(r -> !r.isEmpty())
+                .map(r -> " (" + r + ")")
+                .orElse("");
+    }
+
     /**
      * What the log proves.
      *
@@ -32,7 +41,7 @@ public record Proof(boolean stands, Optional<Long> entry, String because) {
             return new Proof(
                     false,
                     failed.map(Latest::sequence),
-                    serves + " failed on " + failed.get().on());
+                    serves + " failed on " + failed.get().on() + why(store, failed.get()));
         }
         if (passed.isEmpty()) {
             return new Proof(false, Optional.empty(), serves + " is not in the log");

@@ -40,7 +40,7 @@ final class Reopening {
             judge(entry, check.result(), "examination", false);
         } else if (details instanceof Examination examination) {
             judge(entry, examination.result(), "examination", true);
-        } else if (details instanceof Details.AirTest test) {
+        } else if (details instanceof AirTest test) {
             judge(entry, test.result(), test.serves(), true);
         }
     }
@@ -69,7 +69,8 @@ final class Reopening {
         Details held = entry.effective().orElse(entry.details());
         String why = held instanceof Details.Withdrawal withdrawal
                 ? "withdrawn: " + withdrawal.reason()
-                : "failed: " + held.serves().replace('-', ' ');
+                : "failed: " + held.serves().replace('-', ' ')
+                        + (held.whyFailed().isEmpty() ? "" : " (" + held.whyFailed() + ")");
         Optional<LocalDate> since = Optional.of(entry.on());
         Optional<Long> number = Optional.of(entry.sequence());
         if (scrapped) {

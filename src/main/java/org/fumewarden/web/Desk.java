@@ -15,10 +15,10 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.DrillText;
-import org.fumewarden.report.HtmlSheet;
 import org.fumewarden.report.PdfSheet;
+import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.shift.ShiftTables;
+import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.whatif.Bench;
 import org.fumewarden.whatif.Drill;
@@ -79,10 +79,6 @@ final class Desk {
 
     Bench bench(JsonNode asked, String name) {
         return upkeep.inUse(Bench.ofText("task", TaskText.of(asked, name), library::advisor));
-    }
-
-    ShiftTables shiftTables() {
-        return library.shiftTables();
     }
 
     private Reply words(JsonNode asked) {
@@ -153,7 +149,8 @@ final class Desk {
 
     private String html(JsonNode asked) {
         Bench bench = bench(asked);
-        return HtmlSheet.write(bench, bench.advise(), language(asked));
+        boolean detail = asked.path("detail").asBoolean(true);
+        return HtmlForm.write(AdviceSheet.of(bench, bench.advise(), language(asked), detail));
     }
 
     /** Decides the task anew and compares the bytes with advice that was given before. */

@@ -11,7 +11,6 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
-import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.whatif.Bench;
 
 /** The codes that can decide, each compiled once when it is first asked for. */
@@ -21,8 +20,6 @@ public final class Library {
     private final Supplier<LocalDate> today;
     private final Map<String, CodeCard> cards = new ConcurrentHashMap<>();
     private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
-
-    private ShiftTables shiftTables;
 
     private Library(RuleFolder folder, boolean compiledNow, Supplier<LocalDate> today) {
         this.folder = folder;
@@ -55,14 +52,6 @@ public final class Library {
 
     List<String> codes() {
         return folder.codes();
-    }
-
-    /** The tables of filters, air flow and batteries, read once. */
-    synchronized ShiftTables shiftTables() {
-        if (shiftTables == null) {
-            shiftTables = ShiftTables.read(folder);
-        }
-        return shiftTables;
     }
 
     CodeCard card(String code) {

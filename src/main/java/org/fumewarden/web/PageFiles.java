@@ -32,6 +32,7 @@ final class PageFiles {
             "whatif.js",
             "slider.js",
             "trail.js",
+            "open.js",
             "upkeep.js",
             "logform.js",
             "drill.js");

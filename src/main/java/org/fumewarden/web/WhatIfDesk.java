@@ -83,7 +83,7 @@ final class WhatIfDesk {
     /** The plots of a task, with what they say in numbers. */
     Reply plots(JsonNode asked) {
         ArrayNode list = NODES.arrayNode();
-        for (TaskPlots.Drawn drawn : TaskPlots.of(desk.bench(asked), desk.shiftTables())) {
+        for (TaskPlots.Drawn drawn : TaskPlots.of(desk.bench(asked))) {
             ObjectNode node = list.addObject();
             node.put("id", drawn.id());
             node.put("title", drawn.title());

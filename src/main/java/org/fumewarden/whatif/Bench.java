@@ -24,7 +24,8 @@ public final class Bench {
     private final String name;
     private final Supplier<Located> source;
     private final Map<String, String> changes;
-    private Optional<String> code;
+    private final Optional<String> code;
+    private Optional<String> decides = Optional.empty();
     private final Optional<LocalDate> on;
     private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
     private final Function<String, Advisor> makeAdvisor;
@@ -77,14 +78,17 @@ public final class Bench {
         return new Bench(name, source, all, code, on, this::advisor);
     }
 
-    /** The code that decides, read from the task once. */
+    /** The code that decides, found once: the one that was named, unless it leaves such tasks to another. */
     public String code() {
-        if (code.isEmpty()) {
-            code = Optional.of(TaskTree.top(source.get(), "code")
-                    .orElseThrow(() -> new InputException(new Problem(
-                            name, 0, "code", "is not given.", "add a line \"code: gb\", or give --code."))));
+        if (decides.isEmpty()) {
+            Located task = source.get();
+            changes.forEach((path, value) -> TaskTree.set(task, path, value));
+            String named = code.or(() -> TaskTree.top(task, "code"))
+                    .orElseThrow(() -> new InputException(
+                            new Problem(name, 0, "code", "is not given.", "add a line \"code: gb\", or give --code.")));
+            decides = Optional.of(advisor(named).base().book().card().decides(task));
         }
-        return code.get();
+        return decides.get();
     }
 
     /** The advisor of a code, made once. */

@@ -13,8 +13,7 @@ export function unverified(yes) {
 }
 
 function citation(c) {
-  const edition = c.edition && !c.edition.startsWith('see ') ? `, ${c.edition}` : '';
-  return `${c.source}, ${c.clause}${edition}`;
+  return `${c.source}, ${c.clause}${c.edition ? `, ${c.edition}` : ''}`;
 }
 
 /** An answer as a person gave it: the question and the words of the choice. */
@@ -39,7 +38,7 @@ export function premises(step) {
 
 function rests(step) {
   return el('div', { className: 'rests' },
-    el('p', {}, el('span', { className: 'tag' }, say('ui.rule')), ` ${step.rule}: `, ruleWords('span', step.title)),
+    el('p', {}, el('span', { className: 'tag' }, say('ui.rule')), ` ${step.rule}`),
     el('p', {}, el('span', { className: 'tag' }, say('ui.clause')), ` ${citation(step)}`),
     el('p', {}, el('span', { className: 'tag' }, say('ui.confidence')), ` ${say(`confidence.${step.confidence}`)}`),
     step['overridden-by'] && el('p', {}, say('ui.lifted', step['overridden-by'])),
@@ -120,7 +119,7 @@ function registered(advice) {
 
 function checks(advice) {
   return advice.checks.length === 0 ? null : el('section', {}, el('h3', {}, say('sheet.checks')),
-    el('ul', { className: 'plain' }, advice.checks.map(c => el('li', {}, sentence({ ...c, says: c.what }),
+    el('ul', { className: 'plain' }, advice.checks.map(c => el('li', {}, sentence({ ...c, says: c.what, unverified: c.confidence === 'memory' }),
       el('p', { className: 'cite' }, `${c.when}; ${c.who}; ${c.record ? c.keep : say('sheet.norecord')}; ${c.force}`)))));
 }
 

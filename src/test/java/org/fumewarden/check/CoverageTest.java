@@ -3,23 +3,27 @@ package org.fumewarden.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.junit.jupiter.api.Test;
 
-/** Every rule fires in a scenario, and is silent in a near miss that says so. */
+/** Every rule fires in a scenario, and is silent in a near miss that says so; every duty is due in one. */
 final class CoverageTest {
     @Test
     void everyRuleFiresSomewhereAndIsSilentSomewhere() {
-        Coverage coverage = Coverage.of(
-                RuleBaseCheck.rules(RuleFolder.shipped()),
-                new ScenarioRunner(RuleBase::shipped).runAll(Path.of("scenarios")));
+        List<ScenarioRun> runs = new ScenarioRunner(RuleBase::shipped).runAll(Path.of("scenarios"));
+        Coverage coverage = Coverage.of(RuleBaseCheck.rules(RuleFolder.shipped()), runs);
         System.out.println(coverage.counts());
-        String missing = coverage.problems().stream().map(Problem::text).collect(Collectors.joining("\n"));
+        String missing = Stream.concat(
+                        coverage.problems().stream(), DutyReach.problems(RuleFolder.shipped(), runs).stream())
+                .map(Problem::text)
+                .collect(Collectors.joining("\n"));
         assertEquals("", missing, coverage.counts());
     }
 

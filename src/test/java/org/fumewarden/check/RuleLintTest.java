@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The lint of rules and tables names file, line and rule of everything that breaks the rules for rules. */
 final class RuleLintTest {
-    private static final Path SOURCES = Path.of("docs/sources.yaml");
+    private static final Path SOURCES = Path.of("rules/shared/sources.yaml");
     private static final String NEED = "shared/need.drl";
     private static final String RULE = """
             rule "SHARED-NEED-990 a sentence"
@@ -50,7 +50,7 @@ final class RuleLintTest {
                 "@confidence(\"practice\")|@confidence(\"practice\") @agent(\"x\")|has @agent, which nothing reads.",
                 "@clause(\"test\")|@clause(\"test\") @clause(\"test\")|has @clause twice.",
                 "@clause(\"test\")|@clause(\"test\") @from(\"2019\")|has no day in @from.",
-                "@source(\"fumewarden\")|@source(\"fumewardn\")|cites \"fumewardn\", which is not in docs/sources.yaml.",
+                "@source(\"fumewarden\")|@source(\"fumewardn\")|cites \"fumewardn\", which is not in rules/shared/sources.yaml.",
                 "{subject} needs|{subjekt} needs|says {subjekt}, which nothing fills.",
                 "{subject} needs|{r.subjekt} needs|says {r.subjekt}, which nothing fills.",
                 "SHARED-NEED-990 |SHARED-NEED-010 |is the id of another rule too",

@@ -3,6 +3,7 @@ package org.fumewarden.check;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +36,7 @@ record TableCell(String file, String table, String kind, String row, String cell
             "source",
             "edition",
             "fraction",
+            "basis",
             "unit",
             "name",
             "cas",
@@ -116,7 +118,8 @@ record TableCell(String file, String table, String kind, String row, String cell
             String text = words.get(i);
             int number = seen.merge(text, 1, Integer::sum);
             String key = (often.get(text) > 1 ? text + " #" + number : text).strip();
-            entries(row).forEach((name, node) -> {
+            entries(row).forEach((name, whole) -> {
+                Node node = lowest(whole);
                 if (node instanceof ScalarNode value && counts(name, value)) {
                     cells.add(new TableCell(
                             file,
@@ -131,6 +134,21 @@ record TableCell(String file, String table, String kind, String row, String cell
             });
         }
         return cells;
+    }
+
+    /** Of the values that several documents give the lowest, which the program uses; any other cell as it is. */
+    private static Node lowest(Node node) {
+        boolean numbers = node instanceof SequenceNode list
+                && !list.getValue().isEmpty()
+                && list.getValue().stream()
+                        .allMatch(item ->
+                                item.getTag().equals(Tag.INT) || item.getTag().equals(Tag.FLOAT));
+        return numbers
+                ? ((SequenceNode) node)
+                        .getValue().stream()
+                                .min(Comparator.comparing(item -> new BigDecimal(scalar(item))))
+                                .orElseThrow()
+                : node;
     }
 
     private static boolean counts(String name, ScalarNode value) {

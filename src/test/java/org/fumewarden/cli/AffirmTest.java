@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.stream.IntStream;
 import org.fumewarden.check.EditedRules;
+import org.fumewarden.check.RuleBaseCheck;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.RuleFolder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,72 +31,55 @@ final class AffirmTest {
     }
 
     @Test
-    void oneLineChangesAndTheRowCountsAsRead() throws IOException {
-        Path table = rules.resolve("gb/tables/limits.yaml");
-        List<String> before = Files.readAllLines(table);
-        CommandRun run = affirm("gb-limits#lead/twa", REVIEWER, "the regulations, \"reg 2\"", "2026-03-02");
+    void theCheckStandsBesideTheRulesAndNoTableChanges() throws IOException {
+        String before = Files.readString(rules.resolve("gb/tables/limits.yaml"));
+        CommandRun run = affirm("gb-limits#molybdenum/twa", REVIEWER, "the list, \"4th\"", "2026-03-02");
         assertEquals(0, run.exit(), run.err());
         assertTrue(run.out().contains("was memory, counts as read now"), run.out());
-        List<String> after = Files.readAllLines(table);
-        List<Integer> changed = IntStream.range(0, before.size())
-                .filter(i -> !before.get(i).equals(after.get(i)))
-                .boxed()
-                .toList();
-        assertEquals(before.size(), after.size());
-        assertEquals(1, changed.size());
-        String cell =
-                ", affirmed: [{by: \"" + REVIEWER + "\", on: 2026-03-02, source: \"the regulations, \\\"reg 2\\\"\"}]}";
-        String was = before.get(changed.get(0));
-        assertEquals(was.substring(0, was.length() - 1) + cell, after.get(changed.get(0)));
+        assertEquals(before, Files.readString(rules.resolve("gb/tables/limits.yaml")));
+        String beside = Files.readString(folder.resolve("affirmations.yaml"));
+        assertTrue(beside.contains("document: \"the list, \\\"4th\\\"\", place: \"Table 1\"}"), beside);
     }
 
     @Test
     void theConfidencePageNamesWhoWhenAndAgainstWhat() {
-        affirm("gb-limits#lead/twa", REVIEWER, "the regulations", "2026-03-02");
+        affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
         assertTrue(
                 page.out()
-                        .contains("gb-limits#lead/twa read, affirmed by " + REVIEWER
-                                + " on 2026-03-02 against the regulations"),
+                        .contains("gb-limits#molybdenum/twa read, affirmed by " + REVIEWER
+                                + " on 2026-03-02 against the list, Table 1"),
                 page.out());
-        assertTrue(page.out().lines().noneMatch(l -> l.contains("gb-limits#lead/twa (")), page.out());
-    }
-
-    @Test
-    void aSecondDocumentMakesItCrossCheckedAndTheSameOneDoesNot() {
-        affirm("gb-limits#lead/twa", REVIEWER, "the regulations", "2026-03-02");
-        CommandRun same = affirm("gb-limits#lead/twa", "reviewer B of Tarn Haven", "The regulations ", "2026-03-03");
-        assertTrue(same.out().contains("was read, counts as read now"), same.out());
-        CommandRun other = affirm("gb-limits#lead/twa", "reviewer B of Tarn Haven", "the union's table", "2026-03-03");
-        assertTrue(other.out().contains("was read, counts as cross-checked now"), other.out());
-    }
-
-    @Test
-    void aCheckOfOneFigureOfALineDoesNotRaiseItsNeighbour() {
-        CommandRun one = affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
-        assertEquals(0, one.exit(), one.err());
-        CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
         assertTrue(page.out().contains("gb-limits#molybdenum/stel ("), page.out());
         assertTrue(!page.out().contains("gb-limits#molybdenum/twa ("), page.out());
     }
 
     @Test
-    void aRowInTheLongFormIsWrittenInItsOwnIndent() throws IOException {
-        String file = "gb/tables/limits.yaml";
-        EditedRules.append(rules, file, """
-                  # kept as it is
-                  - agent: ozone
-                    unit: ppm   # and this
-                    ceiling: 1
-                """);
-        CommandRun run = affirm("gb-limits#ozone/ceiling", REVIEWER, "the list", "2026-03-02");
-        assertEquals(0, run.exit(), run.err());
-        assertTrue(Files.readString(rules.resolve(file)).contains("""
-                          # kept as it is
-                          - affirmed: [{by: "reviewer A of Tarn Haven", on: 2026-03-02, source: "the list"}]
-                            agent: ozone
-                            unit: ppm   # and this
-                        """));
+    void aSecondDocumentMakesItCrossCheckedAndTheSameOneDoesNot() {
+        affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
+        CommandRun same = affirm("gb-limits#molybdenum/twa", "reviewer B of Tarn Haven", "The list ", "2026-03-03");
+        assertTrue(same.out().contains("was read, counts as read now"), same.out());
+        CommandRun other = affirm("gb-limits#molybdenum/twa", "reviewer B of Tarn Haven", "its table", "2026-03-03");
+        assertTrue(other.out().contains("was read, counts as cross-checked now"), other.out());
+    }
+
+    @Test
+    void anotherValueVoidsTheCheck() throws IOException {
+        affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
+        EditedRules.edit(rules, "gb/tables/limits.yaml", "twa: 10, stel: 20", "twa: 11, stel: 20");
+        CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
+        assertTrue(page.out().contains("gb-limits#molybdenum/twa ("), page.out());
+        assertTrue(RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("docs/sources.yaml")).stream()
+                .anyMatch(p ->
+                        p.text().contains("it is void") && p.file().endsWith("affirmations.yaml") && p.line() > 0));
+    }
+
+    @Test
+    void theTrailNamesWhoAffirmed() {
+        affirm("gb-limits#tin/twa", REVIEWER, "the list", "2026-03-02");
+        assertTrue(CodeBook.read(RuleFolder.at(rules), "gb").rows(java.time.LocalDate.of(2026, 3, 2)).stream()
+                .anyMatch(r -> r.ref().address().equals("gb-limits#tin/twa")
+                        && r.ref().affirmed().contains(REVIEWER)));
     }
 
     @ParameterizedTest
@@ -113,13 +97,26 @@ final class AffirmTest {
 
     @Test
     void theShippedRulesAreNotChanged() {
-        CommandRun run = CommandRun.of("rules", "--affirm", "gb-limits#lead/twa", "--by", "x", "--source", "y");
+        CommandRun run = CommandRun.of(
+                "rules", "--affirm", "gb-limits#lead/twa", "--by", "x", "--document", "y", "--place", "z");
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("Maybe name the rules folder of a source checkout"), run.err());
+        assertTrue(run.err().contains("Maybe name your folder of rules"), run.err());
     }
 
-    private CommandRun affirm(String row, String by, String source, String day) {
+    private CommandRun affirm(String row, String by, String document, String day) {
         return CommandRun.of(
-                "rules", "--affirm", row, "--by", by, "--source", source, "--on", day, "--rules", rules.toString());
+                "rules",
+                "--affirm",
+                row,
+                "--by",
+                by,
+                "--document",
+                document,
+                "--place",
+                "Table 1",
+                "--on",
+                day,
+                "--rules",
+                rules.toString());
     }
 }

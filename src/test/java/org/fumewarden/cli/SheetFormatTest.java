@@ -23,7 +23,7 @@ class SheetFormatTest {
         assertEquals(0, run.exit(), run.err());
         assertTrue(run.out().startsWith("<!DOCTYPE html>"), run.out());
         assertTrue(run.out().endsWith("</html>\n"), run.out());
-        assertTrue(run.out().contains("Geforderter Schutzfaktor"), run.out());
+        assertTrue(run.out().contains("Mindestens erforderlicher Schutzfaktor"), run.out());
     }
 
     @Test

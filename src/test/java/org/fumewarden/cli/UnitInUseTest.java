@@ -42,7 +42,7 @@ class UnitInUseTest {
     @Test
     void aUnitInServiceIsRecommendedAsBefore() {
         assertEquals(0, advise("TH-07"), () -> err);
-        assertTrue(out.contains("Wear: powered hood"), out);
+        assertTrue(out.contains("WEAR        Powered hood"), out);
     }
 
     @Test
@@ -50,7 +50,7 @@ class UnitInUseTest {
         int logged = run("log", "withdrawal", "item=TH-07", "by=Sanna Teller", "reason=hose cut", "--store", store);
         assertEquals(0, logged, () -> err);
         advise("TH-07");
-        assertFalse(out.contains("Wear: powered"), out);
+        assertFalse(out.contains("WEAR        Powered"), out);
         assertTrue(out.replaceAll("\\s+", " ").contains("TH-07 is out of use since "), out);
         assertTrue(out.contains("withdrawn: hose cut"), out);
     }

@@ -62,7 +62,7 @@ final class WrongInputTest {
                 "0.12 mg/m3||13|twa|empty|unknown",
                 "twa:|tva:|13|tva|is not a name used here.|\"twa\"",
                 "20.9 %|20.9|10|atmosphere.oxygen|no unit|%",
-                "20.9 %|209 %|10|atmosphere.oxygen|above 100|%",
+                "20.9 %|209 %|10|atmosphere.oxygen|above 100|check the number",
                 "20.9 %|-1 %|10|atmosphere.oxygen|negative|check the reading",
                 "PT2H|2 fortnights|8|task.wear-time|fortnights|min, h, s",
                 "PT2H|PT2X|8|task.wear-time|PT2X|PT4H",

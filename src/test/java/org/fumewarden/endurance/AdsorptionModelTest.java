@@ -270,4 +270,13 @@ class AdsorptionModelTest {
                 .orElseThrow()
                 .minutes();
     }
+
+    /** A liquid boils where its vapour pressure is one atmosphere: holds the constants from memory against their boiling points. */
+    @Test
+    void everyVapourBoilsAtItsBoilingPoint() {
+        Tables.rows("adsorbed-vapours").forEach(row -> {
+            Vapour vapour = Tables.vapour((String) row.get("id"));
+            assertEquals(760, vapour.saturation(Tables.number(row, "boiling-point")), 7.6, vapour.id());
+        });
+    }
 }

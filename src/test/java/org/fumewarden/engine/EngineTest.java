@@ -45,9 +45,10 @@ final class EngineTest {
             @source("fumewarden") @clause("test") @confidence("practice") @overrides("GB-NEED-010")
             @says("Lifted.")
             when
-              $a : Answer( question == "place", value == "indoors" )
+              Answer( question == "place", value == "indoors" )
+              $t : Threshold( id == "lifted-floor" )
             then
-              insert( new Need( "welding-fume", "floor", java.math.BigDecimal.ONE, java.math.BigDecimal.ONE, "test" ) );
+              insert( Need.floor( "welding-fume", $t.value() ) );
             end
             """;
 
@@ -102,6 +103,7 @@ final class EngineTest {
     void anOverriddenConclusionStaysInTheTrailButDecidesNothing() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(rules, "gb/need.drl", LIFTING);
+        EditedRules.append(rules, "gb/tables/policy.yaml", "  - {id: lifted-floor, value: 1, unit: factor}\n");
         Advice advice = advise(RuleBase.compiled(RuleFolder.at(rules), "gb"), CALM);
         List<Step> lifted = advice.trail().steps().stream()
                 .filter(s -> s.rule().equals("GB-NEED-010"))
@@ -150,7 +152,7 @@ final class EngineTest {
     }
 
     private static String withoutRevision(String json) {
-        return json.replaceAll("\"revision\" : \"[0-9a-f]+\"", "");
+        return json.replaceAll("\"revision\":\"[0-9a-f]+\"", "");
     }
 
     private static List<String> fired(Advice advice) {

@@ -174,9 +174,12 @@ class CensoredStatisticsTest {
                 "The highest of 2 samples is a detection limit of 3.",
                 both.estimates().get(0).sentence());
         Appraisal complete = need(Appraisal.of(samples(1, 1.1, 1.2, 1.1, 1, 1.2), Appraisal.Question.against(100)));
-        assertTrue(complete.estimates().get(1).sentence().contains(", from 6 samples with geometric mean"));
         assertTrue(complete.estimates()
-                .get(1)
+                .get(Statistic.PERCENTILE_95.ordinal())
+                .sentence()
+                .contains(", from 6 samples with geometric mean"));
+        assertTrue(complete.estimates()
+                .get(Statistic.PERCENTILE_95.ordinal())
                 .sentence()
                 .endsWith(". " + complete.fit().sentence()));
         assertTrue(complete.fit().sentence().startsWith("A geometric standard deviation of 1.08 is not plausible"));

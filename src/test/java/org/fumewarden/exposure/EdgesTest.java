@@ -190,16 +190,16 @@ class EdgesTest {
         Governing one = need(Appraisal.of(List.of(Sample.found(0.4)), Question.against(1)))
                 .governing();
         assertEquals(
-                List.of(
-                        "With 1 sample the spread is poorly known: a geometric standard deviation of 2.7 is assumed (Buringh and Lanting 1991). Take 6 or more."),
+                List.of("With 1 sample the spread is poorly known: a geometric standard deviation of 2.7 is assumed"
+                        + " (Buringh and Lanting 1991). Take 6 or more."),
                 one.cautions().stream().map(Governing.Caution::sentence).toList());
         // 0.4 exp((1.644854 + 0.524401) ln 2.7) = 3.44983
         assertEquals(1.724915, need(one.ratio(2)), 1e-6);
         Governing two = need(Appraisal.of(List.of(Sample.found(0.4), Sample.found(0.3)), Question.against(1)))
                 .governing();
         assertEquals(
-                List.of(
-                        "With 2 samples the spread is poorly known: a geometric standard deviation of 2.7 is assumed (Buringh and Lanting 1991). Take 6 or more."),
+                List.of("With 2 samples the spread is poorly known: a geometric standard deviation of 2.7 is assumed"
+                        + " (Buringh and Lanting 1991). Take 6 or more."),
                 two.cautions().stream().map(Governing.Caution::sentence).toList());
         List<Sample> hidden = List.of(Sample.below(0.1), Sample.below(0.1), Sample.below(0.1));
         Governing three = need(Appraisal.of(hidden, Question.against(1))).governing();
@@ -370,10 +370,6 @@ class EdgesTest {
 
     @Test
     void roomsAndPlacesThatCannotBeAreRefused() {
-        Spread one = Spread.exactly(1);
-        assertThrows(IllegalArgumentException.class, () -> new Workplace(one, 2.0 / 3 * Math.PI, one, 1));
-        assertThrows(IllegalArgumentException.class, () -> new Workplace(one, Double.POSITIVE_INFINITY, one, 1));
-        assertThrows(IllegalArgumentException.class, () -> new Workplace(one, 100, one, 0));
         WellMixedRoom room = WellMixedRoom.of(100, 20, 100);
         assertEquals(0, need(room.after(0, 0)), "at once");
         assertEquals(Status.INVALID_VALUE, room.after(-1, 0).status());
@@ -391,55 +387,10 @@ class EdgesTest {
         assertThrows(IllegalArgumentException.class, () -> two.cycled(1, 5, 0, clean));
     }
 
-    /** A near field of 1 m radius, 2/3 pi m3, and the rest of 100 m3. */
     @Test
-    void farFieldIsTheRestOfTheRoom() {
-        Workplace place = new Workplace(Spread.exactly(20), 100, Spread.exactly(6), 1);
-        double near = 2.0 / 3 * Math.PI;
-        TwoZoneRoom.Fields expected = new TwoZoneRoom(1, 20, 6, near, 100 - near).average(7, TwoZoneRoom.Fields.CLEAN);
-        assertEquals(expected.far(), place.averagePerRate(20, 6, Workplace.Place.ELSEWHERE, 7), 1e-15);
-        assertEquals(expected.near(), place.averagePerRate(20, 6, Workplace.Place.AT_THE_ARC, 7), 1e-15);
-    }
-
-    /** A source without spread in a room without spread: the least spread of 0.05 is put on it, and nothing else. */
-    @Test
-    void estimateKeepsItsParts() {
-        FumeSource source = FumeSource.ofRate(Spread.exactly(2), Spread.exactly(0.3));
-        Workplace place = new Workplace(Spread.exactly(54), 540, Spread.exactly(6), 0.6);
-        Screening found = Screening.of(source, place, Workplace.Place.AT_THE_ARC, 240);
-        Screening half = found.over(240, 480, true);
-        double level = 36 * place.averagePerRate(54, 6, Workplace.Place.AT_THE_ARC, 240);
-        assertEquals(level / 2, need(half.percentile(0.5)), 1e-9);
-        assertEquals(level / 2 * Math.exp(0.05 * 0.05 / 2), need(half.mean()), 1e-9);
-        assertEquals(Math.exp(0.05), need(half.geometricDeviation()), 1e-9);
-        assertEquals(0, half.below(0));
-        assertEquals(0.5, half.below(level / 2), 1e-9);
-        assertEquals(Status.INVALID_VALUE, half.percentile(1).status());
-        assertEquals(
-                "No exposure in the rest of the 480 min.", half.assumptions().get(3));
-        assertEquals(
-                "The rest of the 480 min is counted like the task.",
-                found.over(240, 480, false).assumptions().get(3));
-        assertEquals(
-                "Estimated, not measured: median " + Sentences.number(level / 2) + " mg/m3, 95th percentile "
-                        + Sentences.number(level / 2 * Math.exp(0.05 * 1.6448536))
-                        + " mg/m3, geometric standard deviation"
-                        + " 1.05.",
-                half.sentence());
-    }
-
-    @Test
-    void captureMayBeNoneAndNeverAll() {
-        FumeSource source = FumeSource.ofRate(Spread.exactly(2), Spread.exactly(0.3));
-        assertEquals(36, source.extracted(0, 0).milligramsPerMinute().median(), 1e-9);
-        assertEquals(18, source.extracted(0.5, 0.5).milligramsPerMinute().median(), 1e-9);
-        assertThrows(IllegalArgumentException.class, () -> source.extracted(-0.1, 0.5));
-        assertThrows(IllegalArgumentException.class, () -> source.extracted(0.6, 0.5));
-        assertEquals(
-                "A capture from 0.5 to 1.0 is not possible. Maybe write 0.5 for 50 %.",
-                assertThrows(IllegalArgumentException.class, () -> source.extracted(0.5, 1))
-                        .getMessage());
+    void aSpreadWithoutWidthStaysWhatItIs() {
         assertEquals(Math.exp(0.3), new Spread(1, 0.3).geometricDeviation(), 1e-12);
+        assertEquals(2, Spread.exactly(2).quantile(0.95), 1e-12);
     }
 
     @Test

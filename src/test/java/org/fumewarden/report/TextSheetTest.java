@@ -22,27 +22,28 @@ final class TextSheetTest {
     }
 
     @Test
-    void whatBarsEveryClassStandsInTheAnswer() {
+    void whatBarsEveryClassStandsInTheState() {
         String said = sheet(SCENARIOS.resolve("tours/stainless-brackets.yaml"), "--set", "wearer.trained=false");
         assertTrue(
-                said.contains("DO NOT ENTER, DO NOT START. No class of respirator in this code serves this task."
-                        + " The wearer is not trained in the use of a respirator"),
+                said.contains(
+                        "STATE STOP. Do not enter. Do not start. - The wearer is not trained in the use of a respirator"),
                 said);
-        assertFalse(said.contains("May serve once the questions are answered"), said);
+        assertTrue(said.contains("WEAR Stay out."), said);
+        assertFalse(said.contains("Possible once the questions are answered"), said);
     }
 
     @Test
     void whatNoFigureCountsStandsBesideTheFactor() {
-        String said = sheet(SCENARIOS.resolve("us/SHARED-MEASURE-060-judged-not.yaml"));
-        assertTrue(
-                said.contains("Not in this figure, since this code has no limit for it: isocyanates (as NCO)"), said);
+        String said = sheet(SCENARIOS.resolve("us/SHARED-MEASURE-080-judged-not.yaml"));
+        assertTrue(said.contains("No limit in this code, which is no sign of safety: isocyanates (as NCO)"), said);
     }
 
     @Test
     void withoutAnyFigureNoFactorIsGivenAndNoLeaveToGoWithout() {
         String said = sheet(SCENARIOS.resolve("us/US-HAZARD-010-not.yaml"));
-        assertTrue(said.contains("No level could be compared with a limit, so there is no factor to give."), said);
-        assertFalse(said.contains("no respirator is required"), said);
+        assertTrue(
+                said.contains("No level could be compared with a limit, so no protection factor can be given."), said);
+        assertFalse(said.contains("do not call for a respirator"), said);
     }
 
     @Test
@@ -50,7 +51,9 @@ final class TextSheetTest {
         Path task = SCENARIOS.resolve("us/US-ATMOSPHERE-040-no-limit-not.yaml");
         assertTrue(Files.readString(task).contains("coating: polyurethane-paint"), "the coat whose gas has no limit");
         String said = sheet(task);
-        assertTrue(said.contains("No figure asks for a respirator so far; at least one need"), said);
-        assertFalse(said.contains("no respirator is required"), said);
+        assertTrue(
+                said.contains("No value so far calls for a respirator, but part of it cannot be worked out yet."),
+                said);
+        assertFalse(said.contains("do not call for a respirator"), said);
     }
 }

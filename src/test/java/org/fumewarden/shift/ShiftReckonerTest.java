@@ -39,8 +39,8 @@ import org.junit.jupiter.api.io.TempDir;
 final class ShiftReckonerTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
     private static final RuleFolder RULES = RuleFolder.shipped();
-    private static final ShiftTables TABLES = ShiftTables.read(RULES);
     private static final List<Row> ROWS = CodeBook.read(RULES, "gb").rows(DAY);
+    private static final ShiftTables TABLES = ShiftTables.of(ROWS);
     private static final List<String> AGENTS = List.of("toluene", "ammonia", "butanone", "isopropanol", "acetone");
     private static final int RUNS = 400;
 
@@ -176,7 +176,7 @@ final class ShiftReckonerTest {
         String text = Files.readString(table).replace("id: reserve, value: 0.05", "id: reserve, value: five");
         Files.writeString(table, text);
         int line = text.substring(0, text.indexOf("five")).split("\n", -1).length;
-        InputException fault = assertThrows(InputException.class, () -> ShiftTables.read(RuleFolder.at(folder)));
+        InputException fault = assertThrows(InputException.class, () -> CodeBook.read(RuleFolder.at(folder), "gb"));
         assertTrue(fault.getMessage().contains("pack-behaviour.yaml:" + line), fault.getMessage());
         assertTrue(fault.getMessage().contains("five"), fault.getMessage());
     }

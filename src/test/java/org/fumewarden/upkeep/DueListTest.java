@@ -201,4 +201,82 @@ class DueListTest {
                                 result, "model C", "qualitative", "", Optional.empty(), Optional.empty(), "", "")),
                 Samples.NOW);
     }
+
+    /** Fitted on 10 January and never examined: overdue after 10 February, a month later (arithmetic by hand). */
+    @Test
+    void whatWasFittedAndNeverExaminedIsOverdueAfterOnePeriod() {
+        store.append(
+                Samples.registering(new Item.Unit(
+                        "U-050",
+                        "powered unit",
+                        "",
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(Samples.day("2026-01-10")),
+                        Map.of("disposable", List.of("false"), "use-mode", List.of("routine")))),
+                Samples.NOW);
+        assertEquals(
+                DueStatus.BEFORE_FIRST_USE, only("2026-02-10", "U-050", MONTHLY).status());
+        Owing over = only("2026-02-11", "U-050", MONTHLY);
+        assertEquals(DueStatus.OVERDUE, over.status());
+        assertEquals(1, over.daysOver());
+    }
+
+    /** 29 CFR 1910.1024(k)(2)(i): within 30 days; from 1 March 2026 that is 31 March (arithmetic by hand). */
+    @Test
+    void aFirstExamCountsFromTheAssignment() {
+        Duty first = new DutyRow(
+                        "first",
+                        "first exam",
+                        "once",
+                        "P30D",
+                        "exposure-start",
+                        "physician",
+                        true,
+                        List.of(),
+                        "not stated",
+                        "law",
+                        "clause",
+                        "source",
+                        "read",
+                        List.of("wearer"),
+                        "medical/beryllium",
+                        List.of())
+                .duty();
+        Duty rolling = Samples.duty("rolling", "P2Y", Subject.WEARER, "medical/beryllium", Force.LAW);
+        store.append(
+                Samples.registering(new Item.Wearer(
+                        "W-7",
+                        "Odran Pell",
+                        "",
+                        Optional.of(Samples.day("2026-03-01")),
+                        Optional.empty(),
+                        List.of(),
+                        Map.of())),
+                Samples.NOW);
+        Owing due = only("2026-03-20", "W-7", first, rolling);
+        assertEquals(Optional.of(Samples.day("2026-03-31")), due.due());
+        assertEquals(DueStatus.IN_TIME, due.status());
+        assertEquals(
+                DueStatus.OVERDUE, only("2026-04-01", "W-7", first, rolling).status());
+    }
+
+    @Test
+    void aMaskThatIsNotRegisteredLeavesItsFitTestOpen() {
+        store.append(Samples.registering(Samples.wearer("W-01", "Odran Pell", List.of("M-9"))), Samples.NOW);
+        DueReport report = due("2026-03-02", FIT);
+        assertEquals(
+                List.of(new Unsettled(Subject.WEARER_MASK, "mask M-9", 1, "W-01", List.of("fit"))), report.unsettled());
+        assertFalse(report.settled());
+    }
+
+    private Owing only(String today, String item, Duty... duties) {
+        List<Owing> found = due(today, duties).owings().stream()
+                .filter(o -> o.item().equals(item))
+                .toList();
+        assertEquals(1, found.size());
+        return found.get(0);
+    }
 }

@@ -151,10 +151,10 @@ class DeskTest {
                 .path("same")
                 .asBoolean());
         JsonNode other =
-                ask("/api/replay", task(text).put("advice", advice.replaceFirst("\"value\" : 20", "\"value\" : 2")));
+                ask("/api/replay", task(text).put("advice", advice.replaceFirst("\"value\":20", "\"value\":2")));
         assertFalse(other.path("same").asBoolean());
-        assertEquals("\"value\" : 2,", other.path("then").asText());
-        assertEquals("\"value\" : 20,", other.path("now").asText());
+        assertTrue(other.path("then").asText().contains("\"value\":2,"));
+        assertTrue(other.path("now").asText().contains("\"value\":20,"));
     }
 
     @Test

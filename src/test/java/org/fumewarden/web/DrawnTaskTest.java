@@ -61,7 +61,7 @@ class DrawnTaskTest {
         show("advice", "stainless-brackets", "", "en");
         browser.find(".drawing svg desc");
         String said = browser.text(".drawing");
-        assertTrue(said.contains("95th percentile \u25C0 governs"), said);
+        assertTrue(said.contains("with an assumed spread \u25C0 governs"), said);
         assertTrue(said.contains("the geometric standard deviation 1.66"), said);
         browser.screen("drawn-" + theme);
         assertEquals(List.of(), browser.violations());

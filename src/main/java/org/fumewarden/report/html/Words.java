@@ -40,6 +40,15 @@ public final class Words {
                 bundle, locale, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
+    /** The names of ids of the rule base in this language; none in that of the rule base. */
+    public Map<String, String> names() {
+        Map<String, String> all = new LinkedHashMap<>();
+        named().stream()
+                .filter(key -> key.startsWith("agent.") || key.startsWith("choice.") || key.startsWith("device."))
+                .forEach(key -> all.put(key.substring(key.lastIndexOf('.') + 1), names.getString(key)));
+        return all;
+    }
+
     /** Every key of a catalogue name that the language has, sorted. */
     public List<String> named() {
         return List.copyOf(new TreeSet<>(names.keySet()));

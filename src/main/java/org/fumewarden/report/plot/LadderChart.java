@@ -48,7 +48,8 @@ public final class LadderChart {
         StringBuilder svg = new StringBuilder();
         svg.append(String.format(
                 Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\" font-size=\"12\">%n",
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 %d %d\""
+                        + " font-family=\"sans-serif\" font-size=\"12\">%n",
                 LEFT + WIDTH + 20,
                 height));
         svg.append("<title>Classes that serve, against ").append(escape(axis)).append("</title>\n<desc>");
@@ -88,7 +89,8 @@ public final class LadderChart {
             } else if (!serves && start >= 0) {
                 svg.append(String.format(
                         Locale.ROOT,
-                        "<rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\" fill=\"#4a6b57\" stroke=\"#1d2b23\"/>%n",
+                        "<rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\" fill=\"#4a6b57\""
+                                + " stroke=\"#1d2b23\"/>%n",
                         LEFT + start * step,
                         y + 3,
                         (i - start) * step,

@@ -17,12 +17,26 @@ import java.util.OptionalDouble;
  * @param limit exposure limit, above zero
  * @param fit fitted straight line, when there is one
  * @param tolerance upper tolerance limit, when there is one
+ * @param expected other lines: what published studies lead to expect, and that together with the samples
  */
 public record SamplePlot(
-        String title, String unit, List<Mark> marks, double limit, Optional<Line> fit, OptionalDouble tolerance) {
+        String title,
+        String unit,
+        List<Mark> marks,
+        double limit,
+        Optional<Line> fit,
+        OptionalDouble tolerance,
+        List<Expected> expected) {
+
+    /** A plot of samples alone. */
+    public SamplePlot(
+            String title, String unit, List<Mark> marks, double limit, Optional<Line> fit, OptionalDouble tolerance) {
+        this(title, unit, marks, limit, fit, tolerance, List.of());
+    }
 
     public SamplePlot {
         marks = List.copyOf(marks);
+        expected = List.copyOf(expected);
         boolean good = limit > 0 && Double.isFinite(limit) && marks.stream().allMatch(Mark::valid);
         if (!good || tolerance.isPresent() && !(tolerance.getAsDouble() > 0 && tolerance.getAsDouble() < 1e300)) {
             throw new IllegalArgumentException(
@@ -46,6 +60,19 @@ public record SamplePlot(
     public record Line(double meanLog, double sdLog) {
         double at(double z) {
             return Math.exp(meanLog + sdLog * z);
+        }
+    }
+
+    /**
+     * A line that does not come from the samples alone.
+     *
+     * @param sign its character in the plot of characters
+     * @param dash its dash pattern
+     */
+    public record Expected(String name, char sign, String dash, Line line) {
+        String words(String unit) {
+            return " " + name + ": geometric mean " + PlotScale.number(Math.exp(line.meanLog())) + " " + unit
+                    + ", geometric standard deviation " + PlotScale.number(Math.exp(line.sdLog())) + ".";
         }
     }
 
@@ -75,7 +102,8 @@ public record SamplePlot(
                 : " There is no upper tolerance limit.";
         return marks.size() + " samples, " + found + " detected, the highest "
                 + PlotScale.number(highest) + " " + unit + "; limit " + PlotScale.number(limit) + " " + unit + ". "
-                + above + fitted + bound;
+                + above + fitted + bound
+                + expected.stream().map(e -> e.words(unit)).collect(java.util.stream.Collectors.joining());
     }
 
     /** Every concentration the plot has to hold. */

@@ -41,7 +41,8 @@ final class SampleSvg {
                 LEFT + WIDTH + RIGHT, TOP + HEIGHT + BOTTOM, INK);
         add("<title>%s</title>\n<desc>%s</desc>\n", escape(plot.title()), escape(plot.description()));
         axes();
-        fitted();
+        plot.fit().ifPresent(fit -> curve(fit, INK, ""));
+        plot.expected().forEach(e -> curve(e.line(), TOLERANCE, e.dash()));
         // The higher of both lines is labelled above, the lower below, so that the labels never meet.
         boolean over = plot.tolerance().orElse(0) >= plot.limit();
         level(OptionalDouble.of(plot.limit()), "limit", LIMIT, "8 4", over ? BELOW : ABOVE);
@@ -71,30 +72,34 @@ final class SampleSvg {
                 "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">share of exposures below, %%</text>\n",
                 LEFT + WIDTH / 2, TOP + HEIGHT + 36);
         add(
-                "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">filled circle: detected; open triangle: below detection limit"
-                        + "</text>\n",
+                "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">filled circle: detected; open triangle: below"
+                        + " detection limit</text>\n",
                 LEFT + WIDTH / 2, TOP + HEIGHT + 54);
+        for (int i = 0; i < plot.expected().size(); i++) {
+            SamplePlot.Expected each = plot.expected().get(i);
+            double y = TOP + 14 + 16.0 * i;
+            line(LEFT + 8, y - 4, LEFT + 38, y - 4, TOLERANCE, each.dash());
+            add("<text x=\"%d\" y=\"%.1f\" fill=\"%s\">%s</text>\n", LEFT + 44, y, TOLERANCE, escape(each.name()));
+        }
         add("<text x=\"4\" y=\"%d\">%s</text>\n", TOP - 6, escape(plot.unit()));
     }
 
-    private void fitted() {
-        plot.fit().ifPresent(fit -> {
-            double from = PlotScale.quantileAt(0);
-            double to = PlotScale.quantileAt(1);
-            if (fit.sdLog() > 0) {
-                from = Math.max(from, (Math.log(scale.low()) - fit.meanLog()) / fit.sdLog());
-                to = Math.min(to, (Math.log(scale.high()) - fit.meanLog()) / fit.sdLog());
-            }
-            if (from < to) {
-                line(
-                        x(StandardNormal.below(from)),
-                        y(fit.at(from)),
-                        x(StandardNormal.below(to)),
-                        y(fit.at(to)),
-                        INK,
-                        "");
-            }
-        });
+    private void curve(SamplePlot.Line fit, String colour, String dash) {
+        double from = PlotScale.quantileAt(0);
+        double to = PlotScale.quantileAt(1);
+        if (fit.sdLog() > 0) {
+            from = Math.max(from, (Math.log(scale.low()) - fit.meanLog()) / fit.sdLog());
+            to = Math.min(to, (Math.log(scale.high()) - fit.meanLog()) / fit.sdLog());
+        }
+        if (from < to) {
+            line(
+                    x(StandardNormal.below(from)),
+                    y(fit.at(from)),
+                    x(StandardNormal.below(to)),
+                    y(fit.at(to)),
+                    colour,
+                    dash);
+        }
     }
 
     private void level(OptionalDouble value, String name, String colour, String dash, int shift) {

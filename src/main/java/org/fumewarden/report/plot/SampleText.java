@@ -30,7 +30,8 @@ final class SampleText {
 
     private String draw() {
         scale.ticks().forEach(tick -> labels[row(tick)] = PlotScale.number(tick));
-        fitted();
+        plot.expected().forEach(e -> curve(e.line(), e.sign()));
+        plot.fit().ifPresent(fit -> curve(fit, '.'));
         plot.tolerance().ifPresent(value -> level(value, '='));
         level(plot.limit(), '-');
         plot.marks().forEach(this::mark);
@@ -56,7 +57,10 @@ final class SampleText {
                 : "";
         return StringUtils.repeat(' ', LABEL + 2) + "o detected  v below detection limit"
                 + (plot.fit().isPresent() ? "  . fit" : "") + "\n" + StringUtils.repeat(' ', LABEL + 2) + "- limit "
-                + PlotScale.number(plot.limit()) + tolerance + "\n";
+                + PlotScale.number(plot.limit()) + tolerance + "\n"
+                + plot.expected().stream()
+                        .map(e -> StringUtils.repeat(' ', LABEL + 2) + e.sign() + " " + e.name() + "\n")
+                        .collect(java.util.stream.Collectors.joining());
     }
 
     private String shares() {
@@ -69,15 +73,13 @@ final class SampleText {
         return StringUtils.stripEnd(line.toString(), " ");
     }
 
-    private void fitted() {
-        plot.fit().ifPresent(fit -> {
-            for (int column = 0; column < COLUMNS; column++) {
-                double up = scale.up(fit.at(PlotScale.quantileAt(column / (COLUMNS - 1.0))));
-                if (up >= 0 && up <= 1) {
-                    cells[rowAt(up)][column] = '.';
-                }
+    private void curve(SamplePlot.Line fit, char sign) {
+        for (int column = 0; column < COLUMNS; column++) {
+            double up = scale.up(fit.at(PlotScale.quantileAt(column / (COLUMNS - 1.0))));
+            if (up >= 0 && up <= 1) {
+                cells[rowAt(up)][column] = sign;
             }
-        });
+        }
     }
 
     private void level(double value, char sign) {

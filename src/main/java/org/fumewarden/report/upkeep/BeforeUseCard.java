@@ -2,6 +2,7 @@ package org.fumewarden.report.upkeep;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.UnitState;

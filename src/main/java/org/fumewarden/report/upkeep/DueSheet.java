@@ -74,7 +74,8 @@ public final class DueSheet {
     }
 
     private static String unsettled(Unsettled open) {
-        return open.fact().replace('-', ' ') + " is not recorded for " + open.items() + " "
+        String fact = open.fact().indexOf(' ') < 0 ? open.fact().replace('-', ' ') : open.fact();
+        return fact + " is not recorded for " + open.items() + " "
                 + open.subject().key().replace('-', ' ') + (open.items() == 1 ? "" : "s") + " (such as "
                 + open.example()
                 + "): may be owed: " + String.join(", ", open.duties());
@@ -105,9 +106,8 @@ public final class DueSheet {
                 note);
     }
 
-    /** The clause with its force, and a flag when nobody has compared it with its text. */
+    /** The clause with its force. */
     static String clause(Duty duty) {
-        return duty.clause() + " (" + duty.force().words() + (duty.confidence().equals("memory") ? ", unverified" : "")
-                + ")";
+        return duty.clause() + " (" + duty.force().words() + ")";
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
@@ -38,7 +39,7 @@ public final class WrittenProgramme {
                         "shelf-life",
                         "maintenance")),
         CHANGE("Change schedule of gas filters", List.of("change-schedule")),
-        AIR("Breathing air", List.of("air-supply", "air-certificate", "sorbent", "air-test/breathing")),
+        AIR("Breathing air", List.of("air-supply", "air-test/certificate", "sorbent", "air-test/breathing")),
         MONITORING("Measuring the air of the work place", List.of("air-test", "exposure-register")),
         TRAINING("Information, instruction and training", List.of("training")),
         REVIEW("Evaluation of the programme", List.of("programme-evaluation"));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;
+import org.fumewarden.duties.Judging;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Forms;

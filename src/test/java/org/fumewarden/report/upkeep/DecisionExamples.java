@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.duties.Judging;
 import org.fumewarden.upkeep.Days;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
@@ -159,8 +160,13 @@ final class DecisionExamples {
     }
 
     private static void oiledCompressor() {
-        Map<String, List<String>> oiled =
-                Map.of("air-source", List.of("compressor-fixed"), "compressor-oil-lubricated", List.of("true"));
+        Map<String, List<String>> oiled = Map.of(
+                "air-delivery",
+                List.of("airline"),
+                "air-source",
+                List.of("compressor-fixed"),
+                "compressor-oil-lubricated",
+                List.of("true"));
         Duty watch = duty("us", "us-air-co-oil");
         assertTrue(watch.surelyUnder(oiled));
         assertTrue(watch.clause().contains("(i)(7)") && watch.what().contains("monitor often enough"));

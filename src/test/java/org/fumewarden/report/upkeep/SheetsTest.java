@@ -26,6 +26,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.text.StringEscapeUtils;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.DueList;

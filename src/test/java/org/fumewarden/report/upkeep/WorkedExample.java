@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.upkeep.Duty;
 import org.junit.jupiter.api.function.Executable;
 

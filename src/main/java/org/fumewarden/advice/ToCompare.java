@@ -1,0 +1,19 @@
+package org.fumewarden.advice;
+
+/**
+ * A value behind an answer that nobody has compared with its text, or on which documents differ.
+ *
+ * @param row address of the table row
+ * @param value what the row holds
+ * @param document title of the document that should hold it
+ * @param place where in the document, with the edition
+ * @param matters what would change if the value were the next step up or down
+ */
+public record ToCompare(String row, String value, String document, String place, String matters) {
+    static final String BESIDE = "; another document gives ";
+
+    /** True when the value was compared, and documents differ about it. */
+    boolean disputed() {
+        return value.contains(BESIDE);
+    }
+}

@@ -1,0 +1,84 @@
+package org.fumewarden.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.Tongue;
+
+/** Sentences in another language: each is about a rule of its folder and has the places of the rule's own sentence. */
+final class TongueLint {
+    private static final Pattern PLACE = Pattern.compile("\\{[^}]*}");
+    private static final Pattern FILE = Pattern.compile("[^/]+/says_([a-z]+)\\.yaml");
+
+    private TongueLint() {}
+
+    static List<Problem> check(RuleFolder folder, List<DrlRule> rules) {
+        List<Problem> problems = new ArrayList<>();
+        for (String name : folder.names("", ".yaml")) {
+            if (FILE.matcher(name).matches()) {
+                file(folder, name, rules, problems);
+            }
+        }
+        return problems;
+    }
+
+    private static void file(RuleFolder folder, String name, List<DrlRule> rules, List<Problem> problems) {
+        String part = StringUtils.substringBefore(name, "/");
+        String language = FILE.matcher(name).replaceAll("$1");
+        Map<String, DrlRule> own = rules.stream()
+                .filter(r -> r.folder().equals(part))
+                .collect(Collectors.toMap(DrlRule::id, Function.identity(), (a, b) -> a));
+        try {
+            Tongue tongue = Tongue.read(folder, List.of(part), language);
+            tongue.sentences().forEach((id, says) -> {
+                DrlRule rule = own.get(id);
+                if (rule == null) {
+                    problems.add(new Problem(
+                            folder.origin() + "/" + name,
+                            0,
+                            id,
+                            "is no rule of this folder.",
+                            Nearest.maybe(id, own.keySet())));
+                } else if (!places(says).equals(places(said(rule)))) {
+                    problems.add(new Problem(
+                            folder.origin() + "/" + name,
+                            0,
+                            id,
+                            "has the places " + places(says) + ", the rule has " + places(said(rule)) + ".",
+                            "keep every {place} of the rule's own sentence, and add none."));
+                }
+            });
+            if (tongue.complete()) {
+                Set<String> missing = new TreeSet<>(own.keySet());
+                missing.removeAll(tongue.sentences().keySet());
+                missing.forEach(id -> problems.add(new Problem(
+                        folder.origin() + "/" + name,
+                        0,
+                        id,
+                        "has no sentence here, though the file says complete: true.",
+                        "translate it, or say complete: false.")));
+            }
+        } catch (InputException e) {
+            problems.addAll(e.problems());
+        }
+    }
+
+    private static String said(DrlRule rule) {
+        return rule.meta().getOrDefault("says", StringUtils.substringAfter(rule.name(), " "));
+    }
+
+    private static Set<String> places(String says) {
+        return PLACE.matcher(says).results().map(MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
+    }
+}

@@ -1,0 +1,188 @@
+package org.fumewarden.check;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.YamlFiles;
+
+/**
+ * Values of the tables typed a second time from the documents, apart from the tables, each with its source; they ship with the
+ * program, so that an edit of a value or the loss of a rule is seen wherever the rules are checked. An organisation types its own
+ * values in {@link RuleFolder#TYPED} beside its rules.
+ */
+public final class TypedValues {
+    private static final List<String> FILES = List.of(
+            "limits",
+            "danger-levels",
+            "molar-masses",
+            "factors",
+            "thresholds",
+            "gas-filters",
+            "work-rates",
+            "shades",
+            "emission",
+            "endurance",
+            "intervals");
+    private static final Set<String> ALWAYS_TYPED = Set.of("limits", "danger-levels");
+    private static final String RULES = "rules";
+    private static final String WITHDRAWN = "withdrawn";
+
+    /** One typed value. */
+    record Typed(String table, String row, String cell, String value, String source) {
+        String key() {
+            return table + " / " + row + " / " + cell;
+        }
+    }
+
+    private final Map<String, Typed> values = new LinkedHashMap<>();
+
+    /** The values that ship with the program. */
+    TypedValues() {
+        for (String file : FILES) {
+            try (Reader in = new InputStreamReader(
+                    TypedValues.class.getResourceAsStream("typed-apart/" + file + ".csv"), StandardCharsets.UTF_8)) {
+                for (Typed typed : read(in)) {
+                    if (values.put(typed.key(), typed) != null) {
+                        throw new IllegalStateException(file + ".csv holds " + typed.key() + " twice");
+                    }
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    private static List<Typed> read(Reader in) throws IOException {
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        List<Typed> typed = new ArrayList<>();
+        try (var records = format.parse(in)) {
+            for (CSVRecord line : records) {
+                typed.add(new Typed(
+                        line.get("table"), line.get("row"), line.get("cell"), line.get("value"), line.get("source")));
+            }
+        }
+        return typed;
+    }
+
+    Map<String, Typed> values() {
+        return values;
+    }
+
+    /** What differs between a rule base and what was typed: changed and lost values, values nobody typed, lost rules. */
+    public static List<Problem> check(RuleFolder folder) {
+        TypedValues typed = new TypedValues();
+        Set<String> known =
+                typed.values.values().stream().map(Typed::table).collect(Collectors.toCollection(TreeSet::new));
+        List<Problem> problems = typed.own(folder);
+        Map<String, WrittenCell> cells = new LinkedHashMap<>();
+        WrittenCell.all(folder).forEach(cell -> cells.put(cell.key(), cell));
+        Map<String, List<WrittenCell>> whenever =
+                cells.values().stream().collect(Collectors.groupingBy(WrittenCell::undated));
+        Set<String> tables = cells.values().stream().map(WrittenCell::table).collect(Collectors.toSet());
+        for (Typed value : typed.values.values()) {
+            WrittenCell cell = cells.get(value.key());
+            if (cell == null) {
+                boolean closed = whenever.getOrDefault(WrittenCell.undated(value.key()), List.of()).stream()
+                        .anyMatch(c -> same(c.value(), value.value()));
+                if (!closed && tables.contains(value.table())) {
+                    problems.add(new Problem(
+                            folder.origin(),
+                            0,
+                            value.key(),
+                            "is gone; " + value.source() + " has " + value.value() + ".",
+                            "restore the row, or close it with until: and its last day."));
+                }
+            } else if (!same(cell.value(), value.value())) {
+                problems.add(new Problem(
+                        cell.file(),
+                        cell.line(),
+                        value.key(),
+                        "is " + cell.value() + ", but " + value.value() + " was typed from " + value.source() + ".",
+                        "compare it with the document; for a new value add a dated row, and type it a second time in "
+                                + RuleFolder.TYPED + " beside the rules."));
+            }
+        }
+        for (WrittenCell cell : cells.values()) {
+            if (ALWAYS_TYPED.contains(cell.kind())
+                    && cell.number()
+                    && known.contains(cell.table())
+                    && !typed.values.containsKey(cell.key())) {
+                boolean same = typed.values.values().stream()
+                        .anyMatch(t ->
+                                WrittenCell.undated(t.key()).equals(cell.undated()) && same(t.value(), cell.value()));
+                if (!same) {
+                    problems.add(new Problem(
+                            cell.file(),
+                            cell.line(),
+                            cell.key(),
+                            "was typed once only.",
+                            "type it a second time, from the document, in " + RuleFolder.TYPED + " beside the rules."));
+                }
+            }
+        }
+        problems.addAll(typed.lostRules(folder));
+        return problems;
+    }
+
+    private List<Problem> own(RuleFolder folder) {
+        List<Problem> problems = new ArrayList<>();
+        folder.bytesBeside(RuleFolder.TYPED).ifPresent(bytes -> {
+            try {
+                read(new StringReader(YamlFiles.text(RuleFolder.TYPED, bytes)))
+                        .forEach(typed -> values.put(typed.key(), typed));
+            } catch (IOException | IllegalArgumentException e) {
+                problems.add(new Problem(
+                        RuleFolder.TYPED, 0, "", "cannot be read.", "its first line is table,row,cell,value,source."));
+            }
+        });
+        return problems;
+    }
+
+    private List<Problem> lostRules(RuleFolder folder) {
+        Map<String, String> shipped = new HashMap<>();
+        RuleBaseCheck.rules(RuleFolder.shipped()).forEach(rule -> shipped.put(rule.id(), rule.folder()));
+        RuleBaseCheck.rules(folder).forEach(rule -> shipped.remove(rule.id()));
+        return new TreeSet<>(shipped.keySet())
+                .stream()
+                        .filter(id -> folder.folders().contains(shipped.get(id)))
+                        .filter(id -> !values.containsKey(RULES + " / " + id + " / " + WITHDRAWN))
+                        .map(id -> new Problem(
+                                folder.origin(),
+                                0,
+                                id,
+                                "is a rule of the program that this rule base has not.",
+                                "restore it, or close it with @until; to withdraw it for good add the line " + RULES
+                                        + ","
+                                        + id + "," + WITHDRAWN + ",DATE,REASON to " + RuleFolder.TYPED
+                                        + " beside the rules."))
+                        .toList();
+    }
+
+    private static boolean same(String some, String other) {
+        try {
+            return new BigDecimal(some).compareTo(new BigDecimal(other)) == 0;
+        } catch (NumberFormatException e) {
+            return some.equals(other);
+        }
+    }
+}

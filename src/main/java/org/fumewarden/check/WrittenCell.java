@@ -1,0 +1,139 @@
+package org.fumewarden.check;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.Located;
+import org.fumewarden.codes.RuleFolder;
+
+/** A cell of a table as it is written, under the name by which it was typed a second time. */
+record WrittenCell(String file, int line, String table, String kind, String row, String cell, String value) {
+    private static final Set<String> NO_KEY = Set.of(
+            "note",
+            "clause",
+            "confidence",
+            "source",
+            "edition",
+            "fraction",
+            "unit",
+            "name",
+            "cas",
+            "colour",
+            "text",
+            "do");
+    private static final Set<String> DAYS = Set.of("from", "until");
+    private static final Set<String> INTERVALS = Set.of("period", "keep");
+    private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
+    private static final Pattern INTERVAL = Pattern.compile("\\bP(\\d+)[DWMY]\\b");
+    private static final Pattern DATED = Pattern.compile(" ((from|until) \\d{4}-\\d{2}-\\d{2}|#\\d+)");
+
+    String key() {
+        return table + " / " + row + " / " + cell;
+    }
+
+    String undated() {
+        return undated(key());
+    }
+
+    static String undated(String key) {
+        return DATED.matcher(key).replaceAll("");
+    }
+
+    boolean number() {
+        return NUMBER.matcher(value).matches();
+    }
+
+    /** Every number, unit and interval of the tables. */
+    static List<WrittenCell> all(RuleFolder folder) {
+        List<WrittenCell> cells = new ArrayList<>();
+        for (String file : folder.names("", ".yaml")) {
+            if (file.contains("/tables/")) {
+                of(folder.located(file), cells);
+            }
+        }
+        return cells;
+    }
+
+    private static void of(Located root, List<WrittenCell> cells) {
+        Map<String, Located> head = root.entries();
+        List<Located> rows = Optional.ofNullable(head.get("rows"))
+                .filter(Located::isList)
+                .map(Located::items)
+                .orElse(List.of());
+        if (!head.containsKey("id") || !head.containsKey("kind")) {
+            return;
+        }
+        List<String> words = rows.stream().map(WrittenCell::words).toList();
+        Map<String, Long> often =
+                words.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        Map<String, Integer> seen = new HashMap<>();
+        for (int i = 0; i < rows.size(); i++) {
+            Located row = rows.get(i);
+            Map<String, Located> entries = row.isMap() ? row.entries() : Map.of();
+            int number = seen.merge(words.get(i), 1, Integer::sum);
+            String key = (often.get(words.get(i)) > 1 ? words.get(i) + " #" + number : words.get(i)).strip();
+            entries.forEach((name, cell) -> value(name, cell)
+                    .ifPresent(value -> cells.add(new WrittenCell(
+                            root.file(),
+                            row.line(),
+                            head.get("id").text(),
+                            head.get("kind").text(),
+                            INTERVALS.contains(name) && entries.containsKey("id")
+                                    ? entries.get("id").text()
+                                    : key,
+                            name,
+                            value))));
+        }
+    }
+
+    private static Optional<String> value(String name, Located cell) {
+        if (cell.isList()) {
+            return cell.items().stream()
+                    .filter(Located::isScalar)
+                    .filter(item -> plainNumber(item))
+                    .map(Located::text)
+                    .min(Comparator.comparing(BigDecimal::new));
+        }
+        if (!cell.isScalar() || cell.isNull()) {
+            return Optional.empty();
+        }
+        boolean counts = name.equals("unit")
+                || INTERVALS.contains(name) && INTERVAL.matcher(cell.text()).find()
+                || !NO_KEY.contains(name) && plainNumber(cell);
+        return counts ? Optional.of(cell.text()) : Optional.empty();
+    }
+
+    private static boolean plainNumber(Located cell) {
+        return !cell.quoted() && !cell.isNull() && NUMBER.matcher(cell.text()).matches();
+    }
+
+    private static String words(Located row) {
+        List<String> words = new ArrayList<>();
+        List<String> days = new ArrayList<>();
+        if (row.isMap()) {
+            row.entries().forEach((name, cell) -> {
+                if (cell.isScalar() && !cell.isNull()) {
+                    if (DAYS.contains(name)) {
+                        days.add(name + " " + cell.text());
+                    } else if (!NO_KEY.contains(name) && word(cell)) {
+                        words.add(cell.text());
+                    }
+                }
+            });
+        }
+        words.addAll(days.stream().sorted().toList());
+        return String.join(" ", words);
+    }
+
+    private static boolean word(Located cell) {
+        return cell.quoted() || !plainNumber(cell) && !Set.of("true", "false").contains(cell.text());
+    }
+}

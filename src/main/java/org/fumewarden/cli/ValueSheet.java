@@ -1,0 +1,61 @@
+package org.fumewarden.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.DatedRow;
+import org.fumewarden.codes.TableFile;
+import org.fumewarden.model.Confidence;
+
+/** How well the values of each table of a code are known, the least known first. */
+final class ValueSheet {
+    private static final List<String> KNOWN =
+            List.of("memory", "practice", "derived", "read", "affirmed", "cross-checked");
+
+    private record Line(String table, Map<String, Integer> counts) {
+        private int of(String known) {
+            return counts.getOrDefault(known, 0);
+        }
+    }
+
+    private ValueSheet() {}
+
+    static String of(CodeBook book) {
+        List<Line> lines = new ArrayList<>();
+        Map<String, Integer> all = new LinkedHashMap<>();
+        for (TableFile table : book.tables()) {
+            if (!table.rows().isEmpty()) {
+                Map<String, Integer> counts = new LinkedHashMap<>();
+                table.rows().forEach(row -> {
+                    counts.merge(known(row), 1, Integer::sum);
+                    all.merge(known(row), 1, Integer::sum);
+                });
+                lines.add(new Line(table.id(), counts));
+            }
+        }
+        lines.sort(Comparator.comparingInt((Line line) -> -line.of(Confidence.MEMORY.key()))
+                .thenComparing(Line::table));
+        StringBuilder sheet = new StringBuilder(book.card().id() + ": " + words(new Line("", all)) + "\n");
+        lines.forEach(line -> sheet.append(String.format("  %-28s %s%n", line.table(), words(line))));
+        return sheet.append('\n').toString();
+    }
+
+    private static String known(DatedRow row) {
+        return row.affirmations().isEmpty()
+                ? row.row().ref().citation().confidence().key()
+                : "affirmed";
+    }
+
+    private static String words(Line line) {
+        List<String> words = new ArrayList<>();
+        for (String known : KNOWN) {
+            if (line.of(known) > 0) {
+                words.add(known + " " + line.of(known));
+            }
+        }
+        return String.join(", ", words);
+    }
+}

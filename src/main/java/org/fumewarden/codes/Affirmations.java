@@ -1,0 +1,117 @@
+package org.fumewarden.codes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.fumewarden.model.Row;
+
+/** What people of an organisation compared with documents, kept in a file beside the rules, which an update leaves alone. */
+public final class Affirmations {
+    /** Name of the file, in the folder that holds the folder of rules. */
+    public static final String FILE = "affirmations.yaml";
+
+    private static final Set<String> CELLS = Set.of("row", "value", "by", "on", "document", "place");
+
+    /** One entry and where it stands. */
+    private record Entry(Affirmation says, Located place) {}
+
+    private final List<Entry> entries;
+
+    private Affirmations(List<Entry> entries) {
+        this.entries = List.copyOf(entries);
+    }
+
+    /** No file, or none wanted. */
+    static Affirmations none() {
+        return new Affirmations(List.of());
+    }
+
+    /** Those beside a folder of rules; none when there is no such file. */
+    static Affirmations beside(RuleFolder folder) {
+        Optional<Located> file = folder.beside(FILE);
+        if (file.isEmpty()) {
+            return none();
+        }
+        List<Entry> entries = new ArrayList<>();
+        Located root = file.get();
+        Located list = root.entries(Set.of("affirmations")).get("affirmations");
+        if (list != null) {
+            list.items().forEach(item -> entries.add(new Entry(read(item), item)));
+        }
+        root.settle();
+        return new Affirmations(entries);
+    }
+
+    private static Affirmation read(Located item) {
+        Map<String, Located> cells = item.entries(CELLS);
+        for (String cell : CELLS) {
+            if (!cells.containsKey(cell)) {
+                item.complain(
+                        "lacks \"" + cell + "\".", "say row, value, by, on, document and place; rules --affirm does.");
+            }
+        }
+        return new Affirmation(
+                text(cells, "row"),
+                text(cells, "value"),
+                text(cells, "by"),
+                Optional.ofNullable(cells.get("on")).flatMap(Located::day).orElse(LocalDate.EPOCH),
+                text(cells, "document"),
+                text(cells, "place"));
+    }
+
+    private static String text(Map<String, Located> cells, String name) {
+        return cells.containsKey(name) ? cells.get(name).text() : "?";
+    }
+
+    /** The checks of the value that a row has now. */
+    List<Affirmation> of(Row row) {
+        return entries.isEmpty()
+                ? List.of()
+                : entries.stream()
+                        .map(Entry::says)
+                        .filter(a ->
+                                a.row().equals(row.ref().address()) && a.value().equals(CellHash.of(row)))
+                        .toList();
+    }
+
+    /** The entries that no row answers: the value is another now, or the row is gone. */
+    public static List<Problem> voided(RuleFolder folder, List<CodeBook> books) {
+        List<Problem> problems = new ArrayList<>();
+        for (Entry entry : beside(folder).entries) {
+            Affirmation says = entry.says();
+            List<Row> rows = rows(books)
+                    .filter(r -> r.ref().address().equals(says.row()))
+                    .toList();
+            if (rows.stream().noneMatch(r -> CellHash.of(r).equals(says.value()))) {
+                problems.add(new Problem(
+                        entry.place().file(),
+                        entry.place().line(),
+                        says.row(),
+                        rows.isEmpty()
+                                ? "affirms a row that no table holds."
+                                : "affirms another value than the row has now: it is void.",
+                        rows.isEmpty()
+                                ? Nearest.maybe(
+                                        says.row(),
+                                        rows(books)
+                                                .map(r -> r.ref().address())
+                                                .collect(TreeSet::new, Set::add, Set::addAll))
+                                : "compare the value with its document again, then rules --affirm " + says.row()
+                                        + "; remove this entry."));
+            }
+        }
+        return problems;
+    }
+
+    private static Stream<Row> rows(List<CodeBook> books) {
+        return books.stream()
+                .flatMap(b -> b.tables().stream())
+                .flatMap(t -> t.rows().stream())
+                .map(DatedRow::row);
+    }
+}

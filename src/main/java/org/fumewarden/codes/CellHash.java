@@ -1,0 +1,45 @@
+package org.fumewarden.codes;
+
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fumewarden.model.Row;
+import org.fumewarden.model.RowRef;
+
+/** A short name of what a row says, so that a check of it holds for that value only. */
+final class CellHash {
+    private static final int DIGITS = 16;
+
+    private CellHash() {}
+
+    /** The first digits of a SHA-256 over the address and every cell, however a number is written. */
+    static String of(Row row) {
+        String cells = Arrays.stream(row.getClass().getRecordComponents())
+                .map(cell -> cell.getName() + "=" + plain(value(cell, row)))
+                .filter(words -> !words.startsWith("ref="))
+                .collect(Collectors.joining("\n"));
+        String all = row.ref().address() + "\n" + String.join(" ", row.ref().beside()) + "\n" + cells;
+        return Revision.sha256(all.getBytes(StandardCharsets.UTF_8)).substring(0, DIGITS);
+    }
+
+    private static Object value(RecordComponent cell, Row row) {
+        try {
+            return cell.getAccessor().invoke(row);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("a row hides its " + cell.getName(), e);
+        }
+    }
+
+    private static String plain(Object value) {
+        if (value instanceof RowRef) {
+            return "";
+        }
+        if (value instanceof Optional<?> maybe) {
+            return maybe.map(CellHash::plain).orElse("none");
+        }
+        return value instanceof BigDecimal number ? number.stripTrailingZeros().toPlainString() : value.toString();
+    }
+}

@@ -1,0 +1,21 @@
+package org.fumewarden.report.answer;
+
+import java.util.List;
+import java.util.Optional;
+import org.fumewarden.advice.Acts;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.model.Row;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sign;
+
+/** What to do before the arc is struck, and when to leave. */
+record ActsPart(Advice advice, List<Row> rows, Spoken spoken) {
+
+    Optional<Part> write(String part, Sign sign) {
+        List<Line> lines = Acts.of(part, advice.trail(), rows).stream()
+                .map(act -> (Line) spoken.translated(sign, "act." + act.id(), act.says()))
+                .toList();
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part(part, spoken.say("page." + part), lines));
+    }
+}

@@ -1,0 +1,162 @@
+package org.fumewarden.report.answer;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.codes.Tongue;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.Row;
+import org.fumewarden.report.AdviceJson;
+import org.fumewarden.report.SamplePart;
+import org.fumewarden.report.html.Words;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.report.sheet.Sign;
+import org.fumewarden.report.sheet.TextForm;
+import org.fumewarden.whatif.Bench;
+
+/** The sheet of advice: one page that is read, and behind it, when asked for, all that it rests on. */
+public final class AdviceSheet {
+    /** Lines of text that fit the page: title, line below it, closing line and its gap taken off. */
+    private static final int ROOM = 60 - 2 - 3;
+
+    /** Lines that the duties get even where the air takes the rest. */
+    private static final int LEAST = 7;
+
+    private AdviceSheet() {}
+
+    /**
+     * Writes the sheet.
+     *
+     * @param detail false for the page alone
+     */
+    public static Sheet of(Bench bench, Advice advice, Words words, boolean detail) {
+        RuleBase base = bench.advisor(bench.code()).base();
+        if (words.ofRuleBase()) {
+            Spoken spoken = new Spoken(base.book().vocabulary(), words, Set.of());
+            return sheet(bench, advice, advice, spoken, detail);
+        }
+        Tongue tongue = base.book().tongue(words.language());
+        RuleBase speaking = base.speaking(tongue, words.names());
+        Advice said = new Advisor(speaking).advise(bench.task(bench.code(), Map.of()));
+        Spoken spoken = new Spoken(
+                speaking.book().vocabulary(), words, tongue.sentences().keySet());
+        return sheet(bench, advice, said, spoken, detail);
+    }
+
+    /** Says at the top how many sentences are not in the language of the sheet. */
+    private static Sheet sheet(Bench bench, Advice advice, Advice said, Spoken spoken, boolean detail) {
+        List<Row> rows = bench.advisor(bench.code()).base().rowsOn(advice.on());
+        List<Part> page = parts(said, number(advice), rows, spoken);
+        List<Part> annex =
+                detail ? new Annex(said, rows, spoken).write(SamplePart.of(bench, advice, spoken.words())) : List.of();
+        long foreign = Stream.concat(page.stream(), annex.stream())
+                .flatMap(p -> p.lines().stream())
+                .filter(l -> l instanceof Line.Says says && !says.language().isEmpty())
+                .count();
+        String under = spoken.say(
+                "sheet.under",
+                spoken.say("sheet.kind"),
+                advice.codeUsed().id(),
+                spoken.words()
+                        .sayOr(
+                                "code." + advice.codeUsed().id(),
+                                advice.codeUsed().name()),
+                spoken.day(advice.on()));
+        return new Sheet(
+                spoken.say("sheet.kind"),
+                advice.title(),
+                under + (foreign == 0 ? "" : ". " + spoken.say("sheet.untranslated.some", foreign)),
+                advice.status().key(),
+                page,
+                annex,
+                spoken.say("closing"),
+                spoken.words().language());
+    }
+
+    /** The parts in the order of the page. Those that must not be cut take their room first; the others share what is left. */
+    private static List<Part> parts(Advice advice, String number, List<Row> rows, Spoken spoken) {
+        ActsPart acts = new ActsPart(advice, rows, spoken);
+        Part state = new StatePart(advice, spoken).write();
+        Part wear = new WearPart(advice, spoken).write();
+        Optional<Part> now = acts.write("do-now", Sign.ACT);
+        Optional<Part> leave = acts.write("leave", Sign.LEAVE);
+        Optional<Part> open = new OpenPart(advice, spoken).write();
+        Part issue = new IssuePart(advice, number, spoken).write();
+        int room = ROOM - TextForm.height(state) - TextForm.height(wear) - TextForm.height(issue);
+        for (Optional<Part> kept : List.of(now, leave, open)) {
+            room -= kept.map(TextForm::height).orElse(0);
+        }
+        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write();
+        int least = keepUp.map(p -> Math.min(TextForm.height(p), LEAST)).orElse(0);
+        int forAir = room - least;
+        AirPart told = new AirPart(advice, spoken);
+        Optional<Part> air = told.write()
+                .filter(p -> TextForm.height(p) <= forAir)
+                .or(told::brief)
+                .map(cut(forAir, spoken));
+        room -= air.map(TextForm::height).orElse(0);
+        Optional<Part> upkeep = keepUp.map(cut(room, spoken));
+        List<Part> parts = new ArrayList<>(List.of(state, wear));
+        List.of(now, air, upkeep, leave, open).forEach(p -> p.ifPresent(parts::add));
+        parts.add(issue);
+        return parts;
+    }
+
+    /** Drops lines from the end until the part fits; a line says how many. */
+    private static UnaryOperator<Part> cut(int room, Spoken spoken) {
+        return part -> {
+            Part shown = part;
+            int dropped = 0;
+            while (TextForm.height(shown) > room && dropped < size(part) - 1) {
+                dropped++;
+                shown = without(part, dropped, spoken);
+            }
+            return shown;
+        };
+    }
+
+    /** SHA-256 of the advice as {@code --format json} writes it, so that paper and file are told to belong together. */
+    private static String number(Advice advice) {
+        try {
+            byte[] json = AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(json));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static int size(Part part) {
+        return part.lines().stream()
+                .mapToInt(l -> l instanceof Line.Table table ? table.rows().size() : 1)
+                .sum();
+    }
+
+    /** The part without its last entries, rows of tables before sentences. */
+    private static Part without(Part part, int dropped, Spoken spoken) {
+        List<Line> lines = new ArrayList<>(part.lines());
+        int left = dropped;
+        if (lines.get(0) instanceof Line.Table table) {
+            int rows = Math.max(1, table.rows().size() - left);
+            left -= table.rows().size() - rows;
+            lines.set(0, new Line.Table(table.heads(), table.rows().subList(0, rows), table.numbers()));
+        }
+        while (left > 0 && lines.size() > 1) {
+            lines.remove(lines.size() - 1);
+            left--;
+        }
+        lines.add(new Line.Says(Sign.NONE, spoken.say("page.more", dropped)));
+        return new Part(part.key(), part.title(), lines);
+    }
+}

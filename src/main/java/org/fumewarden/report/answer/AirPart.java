@@ -1,0 +1,138 @@
+package org.fumewarden.report.answer;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.AccountLine;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.model.Account;
+import org.fumewarden.model.Need;
+import org.fumewarden.model.NoLimit;
+import org.fumewarden.model.Settlement;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sign;
+import org.fumewarden.trail.Step;
+
+/** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
+record AirPart(Advice advice, Spoken spoken) {
+    private static final BigDecimal TENTH = new BigDecimal("0.1");
+    private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
+    private static final Set<Settlement> BY_FIGURES =
+            Set.of(Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED);
+
+    /** The part as it stands on the page. */
+    Optional<Part> write() {
+        return part("air", advice.accounts().stream().filter(this::matters).toList());
+    }
+
+    /** The part with one row for each agent, that of its highest ratio, where the page lacks the room for all. */
+    Optional<Part> brief() {
+        Set<String> met = new HashSet<>();
+        return part(
+                "air",
+                advice.accounts().stream()
+                        .filter(this::matters)
+                        .filter(l -> met.add(l.account().agent()))
+                        .toList());
+    }
+
+    /** Every account that rests on figures, for the annex. */
+    List<Line> all() {
+        return table(
+                advice.accounts().stream().filter(l -> byFigures(l.account())).toList());
+    }
+
+    private Optional<Part> part(String key, List<AccountLine> shown) {
+        List<Line> lines = new ArrayList<>(table(shown));
+        sentences(lines);
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part(key, spoken.say("page.air"), lines));
+    }
+
+    private List<Line> table(List<AccountLine> shown) {
+        List<List<String>> rows = new ArrayList<>(floors());
+        shown.stream().map(this::row).forEach(rows::add);
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        List<String> heads = List.of("agent", "averaging", "exposure", "limit", "ratio", "known").stream()
+                .map(h -> spoken.say("air." + h))
+                .toList();
+        return List.of(new Line.Table(heads, rows, List.of(2, 3, 4)));
+    }
+
+    private void sentences(List<Line> lines) {
+        Set<String> compared = agents(l -> byFigures(l.account()));
+        Set<String> without = advice.trail().all(NoLimit.class).stream()
+                .map(NoLimit::agent)
+                .filter(a -> !compared.contains(a))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> bounded = agents(l -> BOUNDED.contains(l.account().kind()));
+        bounded.removeAll(without);
+        bounded.removeAll(agents(this::matters));
+        told("air.small", agents(l -> byFigures(l.account()) && !matters(l)), lines);
+        told("air.judged", agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account())), lines);
+        told("air.bounded", bounded, lines);
+        told("air.no-limit", without, lines);
+    }
+
+    private Set<String> agents(Predicate<AccountLine> which) {
+        return advice.accounts().stream()
+                .filter(which)
+                .map(l -> l.account().agent())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static boolean byFigures(Account account) {
+        return BY_FIGURES.contains(account.kind()) && account.factor().isPresent();
+    }
+
+    private boolean matters(AccountLine line) {
+        return byFigures(line.account()) && line.account().factor().get().compareTo(TENTH) >= 0;
+    }
+
+    /** Agents that take no row of their own, in one line. */
+    private void told(String key, Set<String> agents, List<Line> lines) {
+        if (!agents.isEmpty()) {
+            String names = agents.stream().map(spoken::agent).collect(Collectors.joining("; "));
+            lines.add(new Line.Says(Sign.NONE, spoken.say(key, names)));
+        }
+    }
+
+    /** Least factors that hold whatever was measured, and sums of like effect. */
+    private List<List<String>> floors() {
+        return advice.trail()
+                .concluding(Need.class)
+                .filter(s -> Set.of("floor", "mixture").contains(((Need) s.conclusion()).basis()))
+                .map(s -> floor(s, (Need) s.conclusion()))
+                .distinct()
+                .toList();
+    }
+
+    private List<String> floor(Step step, Need need) {
+        return List.of(
+                Spoken.sentenceCase(spoken.agent(need.subject())),
+                "",
+                "",
+                "",
+                Spoken.figure(need.value()),
+                spoken.say("air.basis." + need.basis()));
+    }
+
+    private List<String> row(AccountLine line) {
+        Account account = line.account();
+        return List.of(
+                Spoken.sentenceCase(spoken.agent(account.agent())),
+                account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
+                account.level().map(Spoken::level).orElse("") + " " + account.unit(),
+                account.against().map(Spoken::level).orElse(""),
+                account.factor().map(Spoken::figure).orElse(""),
+                spoken.say("air.kind." + account.kind().key()));
+    }
+}

@@ -1,0 +1,200 @@
+package org.fumewarden.report.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Check;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Status;
+import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Row;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sign;
+
+/** All that the page rests on and leaves out. What the page says in full is not said again. */
+final class Annex {
+    private static final int MANY = 3;
+
+    private final Advice advice;
+    private final List<Row> rows;
+    private final Spoken spoken;
+    private final Notes notes = new Notes();
+    /** The letter of each reason for or against a class; one that was told of undecided classes is not told again. */
+    private final Map<String, String> letters = new LinkedHashMap<>();
+
+    private final List<Part> parts = new ArrayList<>();
+
+    Annex(Advice advice, List<Row> rows, Spoken spoken) {
+        this.advice = advice;
+        this.rows = rows;
+        this.spoken = spoken;
+    }
+
+    /**
+     * Writes the parts.
+     *
+     * @param samples what the samples say; empty without any
+     */
+    List<Part> write(List<Line> samples) {
+        sentences("controls", advice.controlsFirst());
+        if (advice.status() != Status.DO_NOT_ENTER) {
+            sentences("stops", advice.stops());
+        }
+        add("accounts", new AirPart(advice, spoken).all());
+        sentences("hazards", advice.hazards());
+        add("samples", samples);
+        sentences("filters", advice.filters());
+        sentences("chosen", advice.recommended().map(Respirator::reasons).orElse(List.of()));
+        add(advice.status() == Status.DO_NOT_ENTER ? "entry" : "suitable", classes(advice.with("suitable")));
+        add("undecided", classes(advice.with("undecided")));
+        add("undecided-why", reasons(advice.with("undecided")));
+        add("barred", reasons(advice.with("barred")));
+        add("checks", checks());
+        sentences("cautions", advice.cautions());
+        add("compare", compare());
+        add("basis", basis());
+        add("notes", notes.lines());
+        return parts;
+    }
+
+    private void add(String key, List<Line> lines) {
+        if (!lines.isEmpty()) {
+            parts.add(new Part(key, spoken.say("sheet." + key), lines));
+        }
+    }
+
+    /** Sentences of one rule that repeat themselves are said once, with the other subjects after it. */
+    private void sentences(String key, List<Reason> reasons) {
+        Map<String, List<Reason>> byRule = new LinkedHashMap<>();
+        reasons.forEach(
+                r -> byRule.computeIfAbsent(r.rule(), k -> new ArrayList<>()).add(r));
+        List<Line> lines = new ArrayList<>();
+        byRule.values().forEach(same -> {
+            if (same.size() < MANY) {
+                same.forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, notes.of(r))));
+                return;
+            }
+            String others = same.stream()
+                    .skip(1)
+                    .map(r -> spoken.vocabulary().nameWithin(r.subject()))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            Reason first = same.get(0);
+            Line.Says one = spoken.sentence(Sign.ITEM, first, notes.of(first));
+            String likewise = one.says() + " " + spoken.say("sheet.likewise", others);
+            lines.add(new Line.Says(one.sign(), "", likewise, one.notes(), one.language()));
+        });
+        add(key, lines);
+    }
+
+    /** Classes by family, in ranking order. */
+    private List<Line> classes(List<Respirator> respirators) {
+        Map<String, String> families = rows.stream()
+                .filter(DeviceClass.class::isInstance)
+                .map(DeviceClass.class::cast)
+                .collect(Collectors.toMap(DeviceClass::id, DeviceClass::family, (a, b) -> b));
+        Map<String, List<List<String>>> byFamily = new LinkedHashMap<>();
+        for (Respirator r : respirators) {
+            byFamily.computeIfAbsent(families.get(r.deviceClass()), f -> new ArrayList<>())
+                    .add(List.of(
+                            spoken.device(r.deviceClass(), r.name()),
+                            r.factor().map(Spoken::figure).orElse("-"),
+                            r.filter().equals(Respirator.SUPPLIED_AIR) ? "-" : r.filter()));
+        }
+        List<List<String>> cells = new ArrayList<>();
+        byFamily.values().forEach(cells::addAll);
+        List<String> heads =
+                List.of(spoken.say("column.class"), spoken.say("column.factor"), spoken.say("column.filter"));
+        return cells.isEmpty() ? List.of() : List.of(new Line.Table(heads, cells, List.of(1)));
+    }
+
+    /** Each class once with the letters of all its reasons; each reason once, in words, below. */
+    private List<Line> reasons(List<Respirator> respirators) {
+        List<Line> said = new ArrayList<>();
+        List<List<String>> cells = new ArrayList<>();
+        for (Respirator respirator : respirators) {
+            Set<String> own = new LinkedHashSet<>();
+            for (Reason reason : respirator.reasons()) {
+                String key = reason.rule() + " " + reason.says();
+                if (!letters.containsKey(key)) {
+                    letters.put(key, letter(letters.size()));
+                    Line.Says says = spoken.sentence(Sign.NONE, reason, notes.of(reason));
+                    said.add(new Line.Says(
+                            says.sign(), letters.get(key) + ".", says.says(), says.notes(), says.language()));
+                }
+                own.add(letters.get(key));
+            }
+            cells.add(List.of(spoken.device(respirator.deviceClass(), respirator.name()), String.join(", ", own)));
+        }
+        if (cells.isEmpty()) {
+            return List.of();
+        }
+        said.add(
+                0, new Line.Table(List.of(spoken.say("column.class"), spoken.say("column.reasons")), cells, List.of()));
+        return said;
+    }
+
+    private static String letter(int index) {
+        String last = String.valueOf((char) ('a' + index % 26));
+        return index < 26 ? last : letter(index / 26 - 1) + last;
+    }
+
+    private List<Line> checks() {
+        List<Line> lines = new ArrayList<>();
+        KeepUpPart.byWhen(advice, rows, spoken).forEach((when, checks) -> {
+            lines.add(new Line.Head(when));
+            checks.forEach(c -> lines.add(check(c)));
+        });
+        return lines;
+    }
+
+    private Line check(Check check) {
+        String record = check.recorded() ? " " + spoken.say("checks.record", spoken.keep(check.keep())) : "";
+        String note = notes.of(
+                check.source() + ", " + check.clause(),
+                check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()));
+        String own = spoken.words().sayOr("duty." + check.id(), check.what());
+        String says = own + " (" + spoken.who(check.who()) + ")." + record;
+        return own.equals(check.what())
+                ? spoken.foreign(Sign.ITEM, "", says, note)
+                : new Line.Says(Sign.ITEM, "", says, note, "");
+    }
+
+    /** The values to compare with their text before anybody signs. */
+    private List<Line> compare() {
+        return advice.compareBeforeSigning().stream()
+                .map(v -> (Line) spoken.foreign(
+                        Sign.ITEM, v.value() + ".", v.document() + ", " + v.place() + ". " + v.matters(), ""))
+                .toList();
+    }
+
+    private List<Line> basis() {
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line.Says(
+                Sign.NONE,
+                spoken.say(
+                        "sheet.editions",
+                        advice.codeUsed().edition(),
+                        advice.codeUsed().checkedOn())));
+        if (!advice.codeUsed().lacks().isEmpty()) {
+            lines.add(new Line.Says(
+                    Sign.NONE,
+                    spoken.say(
+                            "sheet.lacks", String.join("; ", advice.codeUsed().lacks()))));
+        }
+        lines.add(new Line.Says(
+                Sign.NONE,
+                spoken.say(
+                        "sheet.revision",
+                        advice.revision(),
+                        advice.trail().steps().size())));
+        return lines;
+    }
+}

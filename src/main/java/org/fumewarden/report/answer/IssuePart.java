@@ -1,0 +1,37 @@
+package org.fumewarden.report.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sign;
+
+/** Who stands behind the sheet, until when, and what to compare before signing. */
+record IssuePart(Advice advice, String number, Spoken spoken) {
+    private static final int SHOWN = 12;
+
+    Part write() {
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line.Says(Sign.NONE, known()));
+        lines.add(new Line.Says(Sign.NONE, spoken.say("issue.valid")));
+        advice.endsSoon()
+                .ifPresent(last -> lines.add(new Line.Says(Sign.NONE, spoken.say("issue.until", spoken.day(last)))));
+        lines.add(new Line.Blanks(
+                List.of(spoken.say("issue.by"), spoken.say("issue.on"), spoken.say("issue.signature"))));
+        lines.add(new Line.Says(
+                Sign.NONE,
+                spoken.say("issue.revision", advice.revision().substring(0, SHOWN), number.substring(0, SHOWN))));
+        return new Part("issue", spoken.say("page.issue"), lines);
+    }
+
+    /** How far the values behind the answer are known, in one line. */
+    private String known() {
+        long disputed = advice.disputed();
+        long unseen = advice.compareBeforeSigning().size() - disputed;
+        String first = unseen == 0
+                ? spoken.say("issue.known")
+                : unseen == 1 ? spoken.say("issue.unknown.one") : spoken.say("issue.unknown", unseen);
+        return disputed == 0 ? first : first + " " + spoken.say("issue.disputed", disputed);
+    }
+}

@@ -1,0 +1,91 @@
+package org.fumewarden.report.answer;
+
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Check;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Row;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sign;
+
+/** The duties that the task brings, by when they fall due. */
+record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
+
+    /** When duties fall due, in the order of a calendar: how often, or at which event. */
+    private record When(int days, String key) implements Comparable<When> {
+        @Override
+        public int compareTo(When other) {
+            return Comparator.comparingInt(When::days).thenComparing(When::key).compare(this, other);
+        }
+    }
+
+    Optional<Part> write() {
+        Map<String, Duty> duties = duties(rows);
+        List<Line> lines = new ArrayList<>();
+        byWhen(advice, rows, spoken).forEach((when, checks) -> {
+            Map<String, Set<String>> deeds = new LinkedHashMap<>();
+            checks.forEach(
+                    c -> deeds.computeIfAbsent(spoken.deed(duties.get(c.id()).doneBy()), d -> new LinkedHashSet<>())
+                            .add(spoken.who(c.who())));
+            lines.add(new Line.Says(Sign.NONE, when + ":", deeds(deeds)));
+        });
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("keep-up", spoken.say("page.keep-up"), lines));
+    }
+
+    /** The duties by when they fall due, in words, in the order of a calendar. */
+    static Map<String, List<Check>> byWhen(Advice advice, List<Row> rows, Spoken spoken) {
+        Map<String, Duty> duties = duties(rows);
+        Map<When, List<Check>> byWhen = new TreeMap<>();
+        advice.checks().forEach(c -> byWhen.computeIfAbsent(when(duties.get(c.id())), w -> new ArrayList<>())
+                .add(c));
+        Map<String, List<Check>> inWords = new LinkedHashMap<>();
+        byWhen.forEach((when, checks) -> inWords.put(words(when, spoken), checks));
+        return inWords;
+    }
+
+    private static Map<String, Duty> duties(List<Row> rows) {
+        return rows.stream()
+                .filter(Duty.class::isInstance)
+                .map(Duty.class::cast)
+                .collect(Collectors.toMap(Duty::id, d -> d, (a, b) -> b));
+    }
+
+    private static String deeds(Map<String, Set<String>> deeds) {
+        Map<String, List<String>> byWho = new LinkedHashMap<>();
+        deeds.forEach((deed, who) -> byWho.computeIfAbsent(String.join(" / ", who), w -> new ArrayList<>())
+                .add(deed));
+        return byWho.entrySet().stream()
+                        .map(e -> String.join(", ", e.getValue()) + " (" + e.getKey() + ")")
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    private static When when(Duty duty) {
+        if (duty.period().equals("none")) {
+            return switch (duty.frequency()) {
+                case "each-use", "each-donning" -> new When(0, "each-use");
+                case "after-use" -> new When(1, "after-use");
+                case "continuous" -> new When(Integer.MAX_VALUE, "continuous");
+                default -> new When(Integer.MAX_VALUE - 1, duty.frequency());
+            };
+        }
+        Period period = Period.parse(duty.period());
+        int days = (int) period.toTotalMonths() * 31 + period.getDays();
+        return new When(days + 1, duty.period());
+    }
+
+    private static String words(When when, Spoken spoken) {
+        return when.key().startsWith("P") ? spoken.every(Period.parse(when.key())) : spoken.say("when." + when.key());
+    }
+}

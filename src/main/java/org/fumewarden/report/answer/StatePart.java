@@ -1,0 +1,99 @@
+package org.fumewarden.report.answer;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.advice.Status;
+import org.fumewarden.model.Answer;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Measure;
+import org.fumewarden.model.Unknown;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sign;
+import org.fumewarden.task.RegisterNote;
+
+/** How far the advice may be relied on, and for which work it holds: what was told, so that it cannot hang beside another job. */
+record StatePart(Advice advice, Spoken spoken) {
+    /** Questions whose answers name the job, in the order in which they are told. */
+    private static final List<String> TOLD = List.of(
+            "process",
+            "base-metal",
+            "coating",
+            "filler",
+            "place",
+            "extraction",
+            "ventilation",
+            "time-on-task",
+            "shift",
+            "oxygen");
+
+    private static final List<String> OF_WEARER =
+            List.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
+    private static final List<String> OF_UNIT = List.of(
+            "unit", "class-in-hand", "measured-flow", "minimum-design-flow", "spark-arrestor", "unit-withdrawn");
+
+    Part write() {
+        List<Line> lines = new ArrayList<>();
+        String key = advice.status().key();
+        lines.add(new Line.State(
+                spoken.say("state." + key + ".word"),
+                spoken.say("state." + key, advice.questions().size())));
+        why().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
+        told("told.of-job", TOLD, lines);
+        told("told.of-wearer", OF_WEARER, lines);
+        told("told.of-kit", OF_UNIT, lines);
+        advice.register().stream()
+                .map(RegisterNote::says)
+                .distinct()
+                .forEach(s -> lines.add(spoken.foreign(Sign.NONE, spoken.say("told.register") + ":", s, "")));
+        return new Part("state", spoken.say("page.state"), lines);
+    }
+
+    /** What stands in the way of the work, or contradicts itself. */
+    private List<Reason> why() {
+        List<Reason> why = new ArrayList<>();
+        if (advice.status() == Status.DO_NOT_ENTER) {
+            why.addAll(advice.stops());
+            if (why.isEmpty() && !advice.respirators().isEmpty()) {
+                List<String> common = advice.barringAll();
+                advice.respirators().get(0).reasons().stream()
+                        .filter(r -> common.contains(r.says()))
+                        .forEach(why::add);
+            }
+        }
+        if (advice.status() == Status.CONFLICT) {
+            why.addAll(advice.conflicts());
+        }
+        Set<String> said = new HashSet<>();
+        return why.stream().filter(r -> said.add(r.says())).toList();
+    }
+
+    private void told(String key, List<String> questions, List<Line> lines) {
+        List<String> told = new ArrayList<>();
+        for (String question : questions) {
+            for (Input input : advice.inputs()) {
+                told(question, input, told);
+            }
+        }
+        if (!told.isEmpty()) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say(key) + ":", String.join("; ", told) + "."));
+        }
+    }
+
+    private void told(String question, Input input, List<String> told) {
+        if (input instanceof Answer answer && answer.question().equals(question)) {
+            told.add(spoken.words()
+                    .sayOr(
+                            "told." + question + "." + answer.value(),
+                            spoken.say("told." + question, spoken.answer(question, answer.value()))));
+        } else if (input instanceof Measure measure && measure.question().equals(question)) {
+            told.add(spoken.say("told." + question, Spoken.amount(measure)));
+        } else if (input instanceof Unknown unknown && unknown.question().equals(question)) {
+            told.add(spoken.say("told." + question, spoken.say("told.not")));
+        }
+    }
+}

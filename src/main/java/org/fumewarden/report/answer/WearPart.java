@@ -1,0 +1,100 @@
+package org.fumewarden.report.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.RequiredFactor;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sign;
+
+/** What to wear, or to stay out. */
+record WearPart(Advice advice, Spoken spoken) {
+    private static final int FEW = 2;
+
+    Part write() {
+        List<Line> lines = new ArrayList<>();
+        if (advice.status() == Status.DO_NOT_ENTER) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out")));
+        }
+        advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
+        factor(lines);
+        advice.unit().filter(u -> !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
+        advice.recommended()
+                .map(Respirator::conditions)
+                .orElse(List.of())
+                .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
+        return new Part("wear", spoken.say("page.wear"), lines);
+    }
+
+    private void wear(Respirator respirator, List<Line> lines) {
+        String name = Spoken.sentenceCase(spoken.device(respirator.deviceClass(), respirator.name()));
+        String filter = spoken.filter(respirator);
+        if (advice.status() == Status.DO_NOT_ENTER) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.only-if") + ":", name + ". " + filter));
+        } else {
+            lines.add(new Line.Says(Sign.NONE, name + ".", filter));
+        }
+    }
+
+    /** The unit in hand: what lies ready is what is put on. */
+    private void unit(UnitInHand unit, List<Line> lines) {
+        String name = unit.id().isEmpty() ? spoken.say("wear.this-unit") : spoken.say("wear.unit", unit.id());
+        String heals = unit.heals().isEmpty() ? "" : " " + spoken.say("wear.heals", String.join("; ", unit.heals()));
+        lines.add(new Line.Says(Sign.NONE, name + ":", spoken.say("wear." + unit.condition()) + heals));
+        unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
+    }
+
+    private void undecided(List<Line> lines) {
+        List<Respirator> undecided = advice.with("undecided");
+        if (!advice.byChoice().isEmpty()) {
+            advice.byChoice().forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
+            return;
+        }
+        if (advice.status() != Status.DO_NOT_ENTER) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared")));
+        }
+        advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
+        if (!undecided.isEmpty()) {
+            String names = undecided.stream()
+                    .limit(FEW)
+                    .map(r -> spoken.device(r.deviceClass(), r.name()))
+                    .collect(Collectors.joining("; "));
+            int more = undecided.size() - FEW;
+            lines.add(new Line.Says(
+                    Sign.NONE,
+                    spoken.say("wear.may-do") + ":",
+                    names + (more > 0 ? "; " + spoken.say("wear.more", more) : "") + "."));
+        }
+    }
+
+    /** Where nobody may enter, a low figure must not read as leave to work without a respirator. */
+    private void factor(List<Line> lines) {
+        RequiredFactor factor = advice.requiredFactor();
+        String open = factor.open() ? " " + spoken.say("factor.open") : "";
+        String assigned = advice.recommended()
+                .flatMap(Respirator::factor)
+                .map(f -> spoken.say("factor.assigned", Spoken.figure(f)) + " ")
+                .orElse("");
+        if (factor.asksForOne()) {
+            lines.add(new Line.Says(
+                    Sign.NONE,
+                    assigned
+                            + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
+                            + open));
+        } else if (advice.status() != Status.DO_NOT_ENTER && (advice.byChoice().isEmpty() || factor.restsOnNothing())) {
+            lines.add(new Line.Says(Sign.NONE, none(factor)));
+        }
+    }
+
+    private String none(RequiredFactor factor) {
+        if (factor.restsOnNothing()) {
+            return spoken.say("factor.nothing");
+        }
+        return factor.open() ? spoken.say("factor.none.open") : spoken.say("factor.none");
+    }
+}

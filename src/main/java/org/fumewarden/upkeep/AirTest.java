@@ -1,0 +1,65 @@
+package org.fumewarden.upkeep;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A test of breathing air or of the air of the work place.
+ *
+ * @param topic breathing, workplace-lead, workplace-silica, ...
+ */
+public record AirTest(
+        Result result,
+        String topic,
+        String place,
+        String standard,
+        Optional<BigDecimal> oxygen,
+        Optional<BigDecimal> carbonMonoxide,
+        Optional<BigDecimal> carbonDioxide,
+        Optional<BigDecimal> oil,
+        String water,
+        String odour,
+        String others,
+        String methods,
+        String laboratory)
+        implements Details {
+    public AirTest {
+        Result.ofCheck("result", result);
+        topic = Given.needed("topic", topic);
+        place = Given.optional("place", place);
+        standard = Given.optional("standard", standard);
+        oxygen = Given.amount("oxygen", oxygen);
+        carbonMonoxide = Given.amount("carbon-monoxide", carbonMonoxide);
+        carbonDioxide = Given.amount("carbon-dioxide", carbonDioxide);
+        oil = Given.amount("oil", oil);
+        water = Given.optional("water", water);
+        odour = Given.optional("odour", odour);
+        others = Given.optional("others", others);
+        methods = Given.optional("methods", methods);
+        laboratory = Given.optional("laboratory", laboratory);
+    }
+
+    @Override
+    public String serves() {
+        return "air-test/" + topic;
+    }
+
+    @Override
+    public String whyFailed() {
+        return result == Result.FAILED ? others : "";
+    }
+
+    /** Refuses a topic outside a list: under a slip of the pen no duty would be discharged and nothing judged. */
+    public void topicAmong(List<String> topics) {
+        if (!topics.contains(topic)) {
+            throw StoreException.refused(
+                    "topic cannot be \"" + topic + "\".", "one of " + String.join(", ", topics) + ".");
+        }
+    }
+
+    /** True when at least one figure that breathing air has limits for was given. */
+    boolean hasFigures() {
+        return oxygen.isPresent() || carbonMonoxide.isPresent() || carbonDioxide.isPresent() || oil.isPresent();
+    }
+}

@@ -1,0 +1,171 @@
+package org.fumewarden.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.report.answer.AdviceSheet;
+import org.fumewarden.report.html.Words;
+import org.fumewarden.report.sheet.HtmlForm;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.report.sheet.TextForm;
+import org.fumewarden.whatif.Bench;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The page of every tour: one page, plain words, nothing said twice. */
+final class AnswerPageTest {
+    private static final Path TOURS = Path.of("scenarios/tours");
+    private static final Path PAGES = Path.of("src/test/resources/org/fumewarden/report/pages");
+    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
+    private static final int LINES = 62;
+    private static final Pattern DURATION = Pattern.compile("\\bPT?\\d+[YMDHW]");
+    private static final Pattern RULE = Pattern.compile("\\b[A-Z-]+-(CAUTION|EXCLUSION|NEED|MEASURE)-\\d");
+
+    private static Stream<Path> tours() {
+        try {
+            return Files.list(TOURS).filter(p -> p.toString().endsWith(".yaml")).sorted();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Bench bench(Path tour) {
+        return new Bench(
+                tour,
+                Map.of(),
+                Optional.empty(),
+                Optional.empty(),
+                id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+    }
+
+    private static Sheet sheet(Path tour, String language, boolean detail) {
+        Bench bench = bench(tour);
+        return AdviceSheet.of(bench, bench.advise(), Words.in(language), detail);
+    }
+
+    @ParameterizedTest
+    @MethodSource("tours")
+    void thePageIsAboutSixtyLinesOfNinetyCharacters(Path tour) {
+        List<String> lines = TextForm.write(sheet(tour, "en", false)).lines().toList();
+        assertTrue(lines.size() <= LINES, tour + " has " + lines.size() + " lines");
+        lines.forEach(l -> assertTrue(l.length() <= TextForm.WIDTH, tour + ": " + l));
+    }
+
+    /** The pages were read by a person; DEVELOPERS.md says how they are written anew. The hashes differ with every rule. */
+    @ParameterizedTest
+    @MethodSource("tours")
+    void thePageIsAsItWasRead(Path tour) throws IOException {
+        String page = TextForm.write(sheet(tour, "en", false));
+        Path kept = PAGES.resolve(tour.getFileName().toString().replace(".yaml", ".txt"));
+        assertEquals(withoutHashes(Files.readString(kept)), withoutHashes(page), tour.toString());
+    }
+
+    private static String withoutHashes(String page) {
+        return page.replace("\r\n", "\n").replaceAll("Rules and tables \\w+, advice \\w+", "Rules and tables, advice");
+    }
+
+    @ParameterizedTest
+    @MethodSource("tours")
+    void thePageIsOneSheetOfPaper(Path tour) throws IOException {
+        for (String language : List.of("en", "de")) {
+            byte[] pdf = PdfSheet.write(HtmlForm.write(sheet(tour, language, false)));
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                assertEquals(1, document.getNumberOfPages(), tour + " " + language);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tours")
+    void whatMustNotBeCutIsThere(Path tour) {
+        Sheet sheet = sheet(tour, "en", false);
+        List<String> keys = sheet.page().stream().map(Part::key).toList();
+        assertTrue(keys.containsAll(List.of("state", "wear", "issue")), tour + ": " + keys);
+        assertTrue(keys.contains("do-now"), tour + ": " + keys);
+        assertEquals(sheet.state().equals("incomplete"), keys.contains("open"), tour + ": " + keys);
+        assertTrue(TextForm.write(sheet).replaceAll("\\s+", " ").endsWith(Advice.CLOSING + " "), tour.toString());
+    }
+
+    @ParameterizedTest
+    @MethodSource("tours")
+    void inGermanTheSheetSaysAtTheTopHowManySentencesAreNot(Path tour) {
+        Sheet sheet = sheet(tour, "de", true);
+        long foreign = Stream.concat(sheet.page().stream(), sheet.annex().stream())
+                .flatMap(p -> p.lines().stream())
+                .filter(l -> l instanceof Line.Says says && says.language().equals("en"))
+                .count();
+        assertEquals(foreign > 0, sheet.under().contains("englisch gedruckt: " + foreign + " "), sheet.under());
+    }
+
+    @Test
+    void aTranslatedSentenceOfARuleIsPrintedInGerman() {
+        String page = TextForm.write(sheet(TOURS.resolve("bearded-welder.yaml"), "de", false))
+                .replaceAll("\\s+", " ");
+        assertTrue(page.contains("Die Arbeit braucht ein weites Sichtfeld"), page);
+        assertFalse(page.contains("wide field of view"), page);
+    }
+
+    @ParameterizedTest
+    @MethodSource("tours")
+    void noSentenceIsSaidTwice(Path tour) {
+        Sheet sheet = sheet(tour, "en", true);
+        Set<String> said = new HashSet<>();
+        for (String sentence : sentences(sheet)) {
+            assertTrue(said.add(sentence), tour + " says twice: " + sentence);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("tours")
+    void noCodeOfADurationAndNoIdStandsInASentence(Path tour) {
+        Bench bench = bench(tour);
+        Map<String, Map<String, String>> catalogues =
+                bench.advisor(bench.code()).base().book().vocabulary().catalogues();
+        List<String> ids = Stream.of("agents", "equipment", "processes", "base-metals", "coatings")
+                .flatMap(c -> catalogues.get(c).keySet().stream())
+                .filter(id -> id.indexOf('-') > 0)
+                .toList();
+        assertTrue(ids.size() > 100);
+        for (String sentence : sentences(sheet(tour, "en", true))) {
+            assertFalse(DURATION.matcher(sentence).find(), tour + ": " + sentence);
+            assertFalse(RULE.matcher(sentence).find(), tour + ": " + sentence);
+            ids.forEach(id ->
+                    assertFalse((" " + sentence + " ").contains(" " + id + " "), id + ", " + tour + ": " + sentence));
+        }
+    }
+
+    /** Every sentence but those of the notes, which are references. */
+    private static List<String> sentences(Sheet sheet) {
+        List<String> sentences = new ArrayList<>();
+        Stream.concat(sheet.page().stream(), sheet.annex().stream())
+                .filter(p -> !p.key().equals("notes"))
+                .flatMap(p -> p.lines().stream())
+                .filter(Line.Says.class::isInstance)
+                .map(l -> (Line.Says) l)
+                .map(l -> l.lead() + " " + l.says())
+                .forEach(sentences::add);
+        return sentences;
+    }
+}
