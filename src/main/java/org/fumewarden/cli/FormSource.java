@@ -127,7 +127,11 @@ final class FormSource {
             }
             if (forms.isEmpty()) {
                 throw new InputException(new Problem(
-                        path.toString(), 1, "", "has heads of columns and no line below.", "add a line for each entry."));
+                        path.toString(),
+                        1,
+                        "",
+                        "has heads of columns and no line below.",
+                        "add a line for each entry."));
             }
         } catch (IOException | IllegalArgumentException | java.io.UncheckedIOException | IllegalStateException e) {
             throw notCsv(path, String.valueOf(e.getMessage()));

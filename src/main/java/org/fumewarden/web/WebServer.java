@@ -29,6 +29,7 @@ public final class WebServer implements AutoCloseable {
 
     /** A client that takes its time holds one; as many as forty of them hold nobody up. They work little: TimeLimit bounds the work. */
     private static final int THREADS = 256;
+
     private static final String PAPER = "/paper/";
     private static final String ITEM = "item=";
     private static final ObjectMapper MAPPER = new ObjectMapper();
@@ -54,8 +55,8 @@ public final class WebServer implements AutoCloseable {
         this.desk = desk;
         this.limit = new TimeLimit(longest);
         this.gate = new Gate(server.getAddress().getPort());
-        this.threads = new ThreadPoolExecutor(
-                THREADS, THREADS, 30, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
+        this.threads =
+                new ThreadPoolExecutor(THREADS, THREADS, 30, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
                     Thread thread = new Thread(work, "fumewarden-web");
                     thread.setDaemon(true);
                     return thread;

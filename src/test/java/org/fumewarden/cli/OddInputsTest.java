@@ -44,7 +44,8 @@ final class OddInputsTest {
     void semicolonsTabsAndAByteOrderMarkAreRead() throws IOException {
         assertEquals(0, log(HEADS + "\n" + ROW + "\n").exit());
         assertEquals(0, log("\uFEFF" + HEADS + "\r\n" + ROW + "\r\n").exit());
-        String semicolons = (HEADS + "\n" + ROW + "\n").replace(", ", "~").replace(',', ';').replace("~", ", ");
+        String semicolons =
+                (HEADS + "\n" + ROW + "\n").replace(", ", "~").replace(',', ';').replace("~", ", ");
         assertEquals(0, log(semicolons).exit());
         assertEquals(0, log(semicolons.replace(';', '\t')).exit());
     }
@@ -53,7 +54,9 @@ final class OddInputsTest {
     void whatCannotBeReadIsToldWithItsLine() throws IOException {
         told(log(""), "checks.csv:1 has no heads of columns");
         told(log(HEADS + "\n"), "no line below");
-        told(log(HEADS + "\n" + ROW + "\n" + ROW.replace("dry\"", "dry") + "\n" + ROW + "\n"), "has a quotation mark out of place");
+        told(
+                log(HEADS + "\n" + ROW + "\n" + ROW.replace("dry\"", "dry") + "\n" + ROW + "\n"),
+                "has a quotation mark out of place");
         byte[] latin = (HEADS + "\n" + ROW + "\n" + ROW.replace("Pell", "P\u00e9ll") + "\n")
                 .getBytes(StandardCharsets.ISO_8859_1);
         told(log(latin), "checks.csv:3 is not UTF-8 text");

@@ -123,6 +123,8 @@ final class QuantitiesTest {
         Located place = YamlFiles.parse("f", "v: \"" + text + "\"").entries().get("v");
         assertTrue(Quantities.level(place).isEmpty());
         String maybe = place.problems().get(0).maybe();
-        assertTrue(maybe.startsWith("write your own number") || maybe.startsWith("check ") || maybe.startsWith("convert "), maybe);
+        assertTrue(
+                maybe.startsWith("write your own number") || maybe.startsWith("check ") || maybe.startsWith("convert "),
+                maybe);
     }
 }

@@ -44,7 +44,8 @@ class ManyKillsTest {
                 CommandRun run =
                         switch (arguments[0]) {
                             case "register" ->
-                                CommandRun.of("register", "unit", "id=U-" + mark, "description=" + mark, "--store", store);
+                                CommandRun.of(
+                                        "register", "unit", "id=U-" + mark, "description=" + mark, "--store", store);
                             case "log" ->
                                 CommandRun.of(
                                         "log",
@@ -97,11 +98,11 @@ class ManyKillsTest {
             boolean there = one.startsWith("keep") ? kept.contains(one) : entries.contains("\"" + one + "\"");
             lost += there ? 0 : 1;
         }
-        System.out.println("kills: " + KILLS + " from seed " + SEED + ", confirmed " + confirmed.size() + ", lost " + lost);
+        System.out.println(
+                "kills: " + KILLS + " from seed " + SEED + ", confirmed " + confirmed.size() + ", lost " + lost);
         assertEquals(0, lost);
         if (Files.isDirectory(folder.resolve("kept"))) {
-            CommandRun audit =
-                    CommandRun.of("audit", folder.resolve("kept").toString());
+            CommandRun audit = CommandRun.of("audit", folder.resolve("kept").toString());
             assertTrue(audit.exit() == 0 || audit.exit() == 3, audit.err());
         }
     }
