@@ -107,8 +107,8 @@ final class AdviseCommand implements Callable<Integer> {
             names = "--store",
             paramLabel = "FILE",
             description =
-                    "Register and log: a unit that the task names (kit.unit) and that is withdrawn bars powered units; of a"
-                            + " wearer (wearer.id) the fit test in the mask worn (kit.mask, else in each), clearance and"
+                    "Register and log: a unit that the task names (kit.unit) is not for use when it is withdrawn or its"
+                            + " examination is overdue; of a wearer (wearer.id) the fit test in the mask worn (kit.mask, else in each), clearance and"
                             + " training are taken, unless the file is stricter. The sheet says what the register said.")
     private Path store;
 

@@ -12,17 +12,20 @@ import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Demand;
 import org.fumewarden.model.Row;
+import org.fumewarden.register.InUse;
 import org.fumewarden.report.ShiftPlots;
 import org.fumewarden.report.ShiftText;
 import org.fumewarden.shift.ShiftReckoner;
 import org.fumewarden.shift.ShiftSheet;
 import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.Task;
+import org.fumewarden.upkeep.Store;
 import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,6 +58,13 @@ final class EnduranceCommand implements Callable<Integer> {
     @Option(names = "--force", description = "Replaces what is there already under the same name.")
     private boolean force;
 
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            description =
+                    "Register and log: what they say of the unit and the wearer that the task names, as in advise.")
+    private Path store;
+
     @Mixin
     private TaskOptions options;
 
@@ -64,6 +74,9 @@ final class EnduranceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Bench bench = options.bench(file);
+        if (store != null) {
+            bench = InUse.with(bench, () -> Store.read(store));
+        }
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
@@ -78,7 +91,10 @@ final class EnduranceCommand implements Callable<Integer> {
         if (folder != null) {
             draw(sheet);
         }
-        return sheet.settled() && advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+        boolean usable = advice.unit().filter(UnitInHand::barred).isEmpty();
+        return sheet.settled() && usable && advice.status() == Status.COMPLETE
+                ? ExitCodes.COMPLETE
+                : ExitCodes.NOT_SETTLED;
     }
 
     private void draw(ShiftSheet sheet) {

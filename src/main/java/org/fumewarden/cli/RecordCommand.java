@@ -20,6 +20,7 @@ import org.fumewarden.report.upkeep.TaskAdvice;
 import org.fumewarden.report.upkeep.WrittenProgramme;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.LateExamination;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
@@ -123,7 +124,9 @@ final class RecordCommand implements Callable<Integer> {
                 throw new InputException(new Problem(
                         "record", 0, item.id(), "is a " + item.kind().key() + ", not a unit.", "name a unit."));
             }
-            return print(BeforeUseCard.of(unit, open.state(item.id()), book));
+            Optional<String> late =
+                    LateExamination.words(LateExamination.report(open, book.duties(), item.id(), store.today()));
+            return print(BeforeUseCard.of(unit, open.state(item.id()), book, late));
         }
         return print(Paper.record(open, item, book.duties()));
     }

@@ -20,7 +20,7 @@ public record FilterMatch(RowRef ref, String agent, String system, String type, 
 
     /** True when the exposure is above the highest use concentration. */
     public boolean exceededBy(Exposure exposure, Agent about, Threshold molarVolume) {
-        return highest.isPresent()
+        return capped()
                 && Concentrations.convert(exposure.level(), exposure.unit(), Unit.PPM, about, molarVolume)
                                 .compareTo(highest.get())
                         > 0;

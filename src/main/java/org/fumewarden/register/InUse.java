@@ -15,6 +15,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.task.RegisterNote;
+import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
 import org.fumewarden.upkeep.Store;
@@ -50,8 +51,12 @@ public final class InUse {
         List<RegisterNote> notes = List.of();
         if (names(task, "kit", "unit") || names(task, "kit", "mask") || names(task, "wearer", "id")) {
             try (Store store = register.get()) {
-                Found unit = UnitInUse.of(task, store);
-                Found wearer = wearer(bench, task, store);
+                LocalDate day = bench.task(bench.code(), Map.of()).on();
+                List<Duty> duties = DutyBook.of(
+                                bench.advisor(bench.code()).base().book(), day)
+                        .duties();
+                Found unit = UnitInUse.of(task, store, duties, day);
+                Found wearer = WearerInUse.of(task, store, duties, day);
                 changes.putAll(unit.changes());
                 changes.putAll(wearer.changes());
                 notes = Stream.concat(unit.notes().stream(), wearer.notes().stream())
@@ -62,12 +67,6 @@ public final class InUse {
             changes.put(REGISTER, written(notes));
         }
         return bench.with(changes);
-    }
-
-    private static Found wearer(Bench bench, Located task, Store store) {
-        LocalDate day = bench.task(bench.code(), Map.of()).on();
-        DutyBook duties = DutyBook.of(bench.advisor(bench.code()).base().book(), day);
-        return WearerInUse.of(task, store, duties.duties(), day);
     }
 
     private static boolean names(Located task, String part, String question) {

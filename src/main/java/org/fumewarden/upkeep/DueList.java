@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -46,10 +47,16 @@ public final class DueList {
      * @param until the last due day to list; overdue and undated ones are always listed
      */
     public DueReport compute(Map<String, List<String>> siteFacts, Optional<LocalDate> until) {
-        return store.snapshot(() -> computed(siteFacts, until));
+        return store.snapshot(() -> computed(siteFacts, until, item -> true));
     }
 
-    private DueReport computed(Map<String, List<String>> siteFacts, Optional<LocalDate> until) {
+    /** What is owed by one item, with the facts of the registered sites. */
+    public DueReport of(String id) {
+        return store.snapshot(
+                () -> computed(Map.of(), Optional.empty(), item -> item.id().equals(id)));
+    }
+
+    private DueReport computed(Map<String, List<String>> siteFacts, Optional<LocalDate> until, Predicate<Item> wanted) {
         List<Item> items = store.items();
         Map<String, Item.Mask> masks = items.stream()
                 .filter(Item.Mask.class::isInstance)
@@ -60,7 +67,7 @@ public final class DueList {
                 .forEach(site::putIfAbsent));
         List<Owing> owings = new ArrayList<>();
         List<Closed> closed = new ArrayList<>();
-        for (Item item : items) {
+        for (Item item : items.stream().filter(wanted).toList()) {
             UnitState state = state(item);
             if (state.standing() == UnitState.Standing.SCRAPPED || left(item)) {
                 continue;

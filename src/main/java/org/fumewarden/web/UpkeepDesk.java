@@ -19,6 +19,7 @@ import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.LateExamination;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.whatif.Bench;
 
@@ -110,7 +111,10 @@ final class UpkeepDesk {
     private BeforeUseCard card(Store store, String id) {
         Item item = item(store, id);
         if (item instanceof Item.Unit unit) {
-            return BeforeUseCard.of(unit, store.state(id), book(store, NODES.objectNode()));
+            DutyBook book = book(store, NODES.objectNode());
+            Optional<String> late =
+                    LateExamination.words(LateExamination.report(store, book.duties(), id, shop().today()));
+            return BeforeUseCard.of(unit, store.state(id), book, late);
         }
         throw new InputException(
                 new Problem("register", 0, id, "is a " + item.kind().key() + ", not a unit.", "choose a unit."));

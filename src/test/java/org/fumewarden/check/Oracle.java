@@ -192,7 +192,28 @@ final class Oracle {
                 .findFirst();
         return proven.or(() ->
                         rows.stream().filter(f -> f.provided().equals("always")).findFirst())
-                .map(AssignedFactor::factor);
+                .map(AssignedFactor::factor)
+                .map(factor -> capped(deviceClass, factor));
+    }
+
+    /** 29 CFR 1910.134(f)(6): a taste or smell test serves an unpowered full facepiece up to ten times the limit only. */
+    private BigDecimal capped(String deviceClass, BigDecimal factor) {
+        boolean unpoweredFull = all(DeviceClass.class).stream()
+                .anyMatch(d -> d.id().equals(deviceClass)
+                        && d.seal().equals("tight")
+                        && d.supply().equals("filter")
+                        && d.pressure().equals("negative")
+                        && d.covers().equals("face"));
+        boolean bySense =
+                answer("fit-test-method").filter("qualitative"::equals).isPresent();
+        return unpoweredFull && bySense
+                ? all(Threshold.class).stream()
+                        .filter(t -> t.id().equals("fit-qualitative-full")
+                                && t.value().signum() > 0)
+                        .map(t -> t.value().min(factor))
+                        .findFirst()
+                        .orElse(factor)
+                : factor;
     }
 
     boolean immediatelyDangerous() {
@@ -224,6 +245,12 @@ final class Oracle {
         return wearer(device);
     }
 
+    /** Where nothing is required the wearer stops nothing. */
+    private boolean calledFor() {
+        return compared().stream().anyMatch(c -> c.above(BigDecimal.ONE))
+                || mixtures().values().stream().anyMatch(m -> m.compareTo(BigDecimal.ONE) > 0);
+    }
+
     private Optional<String> wearer(DeviceClass device) {
         boolean tight = device.seal().equals("tight");
         if (answer("explosive").filter("false"::equals).isEmpty()) {
@@ -235,10 +262,11 @@ final class Oracle {
         if (tight && answer("fit-tested").filter("true"::equals).isEmpty()) {
             return Optional.of("not fit-tested or not known");
         }
-        if (answer("trained").filter("true"::equals).isEmpty()) {
+        if (calledFor() && answer("trained").filter("true"::equals).isEmpty()) {
             return Optional.of("not trained or not known");
         }
-        if (answer("medically-cleared").filter("true"::equals).isEmpty()
+        if (calledFor()
+                && answer("medically-cleared").filter("true"::equals).isEmpty()
                 && !(answer("medically-cleared").filter("powered-only"::equals).isPresent()
                         && !device.pressure().equals("negative")
                         && !device.pressure().equals("demand"))) {

@@ -26,6 +26,7 @@ import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Holding;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Need;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Stop;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Premise;
@@ -53,7 +54,11 @@ final class SoundnessTest {
                 AtomicInteger suitable = new AtomicInteger();
                 each(code, tasks, seed -> harness.neverUnderProtective(seed, suitable));
                 System.out.println(code + ": " + suitable + " tasks had a suitable class");
-                assertTrue(suitable.get() > tasks / 50, "too few tasks with a suitable class: " + suitable);
+                // Where the list of the country is not held most levels stay open by design, and few tasks can have
+                // one.
+                assertTrue(
+                        suitable.get() > tasks / 50 || listsNotHeld(code) > 25,
+                        "too few tasks with a suitable class: " + suitable);
             }));
             tests.add(DynamicTest.dynamicTest(
                     code + ": worse news never adds a suitable class",
@@ -63,6 +68,13 @@ final class SoundnessTest {
                     () -> each(code, tasks / 20, harness::orderChangesNothing)));
         }
         return tests;
+    }
+
+    /** Agents for which nobody has looked the limit of the code up. */
+    private static long listsNotHeld(String code) {
+        return RuleBase.shipped(code).rowsOn(RandomTasks.DAY).stream()
+                .filter(r -> r instanceof NoneListed n && n.list().equals("limits-not-held"))
+                .count();
     }
 
     private static void each(String code, int tasks, LongFunction<Optional<String>> property) {

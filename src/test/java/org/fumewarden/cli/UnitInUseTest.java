@@ -1,7 +1,6 @@
 package org.fumewarden.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
@@ -12,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
-/** A unit that the register holds as withdrawn is not recommended. */
+/** A unit that the register holds as withdrawn is not for use; its class may be. */
 class UnitInUseTest {
     private static final String TASK = "scenarios/tours/stainless-brackets.yaml";
 
@@ -40,17 +39,20 @@ class UnitInUseTest {
     }
 
     @Test
-    void aUnitInServiceIsRecommendedAsBefore() {
-        assertEquals(0, advise("TH-07"), () -> err);
+    void aUnitThatTheLogKnowsLittleOfIsAskedAbout() {
+        assertEquals(3, advise("TH-07"), () -> err);
+        assertTrue(out.contains("Unit TH-07: DO NOT USE IT."), out);
         assertTrue(out.contains("WEAR        Powered hood"), out);
     }
 
     @Test
-    void aWithdrawnUnitBarsPoweredUnits() {
+    void aWithdrawnUnitIsNotForUseAndItsClassStays() {
         int logged = run("log", "withdrawal", "item=TH-07", "by=Sanna Teller", "reason=hose cut", "--store", store);
         assertEquals(0, logged, () -> err);
         advise("TH-07");
-        assertFalse(out.contains("WEAR        Powered"), out);
+        assertTrue(out.contains("WEAR        Powered hood"), out);
+        assertTrue(out.contains("Unit TH-07: DO NOT USE IT."), out);
+        assertTrue(out.replaceAll("\\s+", " ").contains("swap it for another unit"), out);
         assertTrue(out.replaceAll("\\s+", " ").contains("TH-07 is out of use since "), out);
         assertTrue(out.contains("withdrawn: hose cut"), out);
     }

@@ -24,7 +24,10 @@ final class Tables {
     }
 
     private static Map<String, Object> read(String name) {
-        try (var reader = Files.newBufferedReader(FOLDER.resolve(name + ".yaml"))) {
+        Path shared = FOLDER.resolve(name + ".yaml");
+        // A table of one code alone lies in its folder, without the code in its name.
+        Path own = FOLDER.resolve("../../us/tables").resolve(name.replaceFirst("^us-", "") + ".yaml");
+        try (var reader = Files.newBufferedReader(Files.exists(shared) ? shared : own)) {
             return new Yaml().load(reader);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

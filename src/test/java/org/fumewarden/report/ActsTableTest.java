@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.model.Act;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Row;
 import org.fumewarden.report.html.Words;
 import org.junit.jupiter.api.Test;
 
@@ -94,6 +96,19 @@ final class ActsTableTest {
             for (Act act : ACTS) {
                 String own = Words.in(language).sayOr("act." + act.id(), act.says());
                 assertTrue(!own.equals(act.says()), language + " lacks act." + act.id());
+            }
+        }
+    }
+
+    @Test
+    void everythingThatADutyIsDoneByHasWords() {
+        for (String code : RuleFolder.at(Path.of("rules")).codes()) {
+            CodeBook book = CodeBook.read(RuleFolder.at(Path.of("rules")), code);
+            for (Row row : book.rows(LocalDate.of(2026, 11, 28))) {
+                if (row instanceof Duty duty) {
+                    String key = "done." + duty.doneBy();
+                    assertTrue(Words.in("en").all().containsKey(key), key + " of " + duty.id());
+                }
             }
         }
     }

@@ -2,6 +2,7 @@ package org.fumewarden.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -79,7 +80,10 @@ class BundleTest {
                 .filter(q ->
                         Set.of("process", "base-metal", "coating", "filler").contains(q.id()))
                 .forEach(q -> vocabulary.choices(q).keySet().forEach(id -> wanted.add("choice." + q.id() + "." + id)));
-        assertEquals(wanted, new TreeSet<>(Words.in("de").named()));
+        Set<String> named = new TreeSet<>(Words.in("de").named());
+        assertTrue(named.containsAll(wanted), wanted.toString());
+        named.removeAll(wanted);
+        assertTrue(named.stream().allMatch(n -> n.matches("(act|code|device|who)\\..*")), named.toString());
         assertEquals("Ozon", Words.in("de").sayOr("agent.ozone", "ozone"));
         assertEquals("ozone", Words.in("en").sayOr("agent.ozone", "ozone"));
     }

@@ -1,7 +1,6 @@
 package org.fumewarden.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -51,9 +50,10 @@ final class RegisterInAdviceTest {
     }
 
     @Test
-    void aUnitThatFailedItsExaminationIsNotAdvised() throws IOException {
+    void aUnitThatFailedItsExaminationIsNotForUseAndItsClassStays() throws IOException {
         JsonNode advice = advised(beside(), "\nkit: {unit: U-015}\n");
-        assertNotEquals("th3", recommended(advice));
+        assertEquals("not-for-use", advice.at("/unit/condition").asText());
+        assertEquals("th3", recommended(advice));
         assertEquals("kit.unit-withdrawn", advice.at("/register/0/about").asText());
         assertTrue(advice.at("/register/0/says").asText().startsWith("U-015 is out of use since 2026-02-20"));
     }

@@ -57,10 +57,13 @@ public final class AdviceSheet {
 
     /** Says at the top how many sentences are not in the language of the sheet. */
     private static Sheet sheet(Bench bench, Advice advice, Advice said, Spoken spoken, boolean detail) {
-        List<Row> rows = bench.advisor(bench.code()).base().rowsOn(advice.on());
+        RuleBase base = bench.advisor(bench.code()).base();
+        List<Row> rows = base.rowsOn(advice.on());
         List<Part> page = parts(said, number(advice), rows, spoken);
-        List<Part> annex =
-                detail ? new Annex(said, rows, spoken).write(SamplePart.of(bench, advice, spoken.words())) : List.of();
+        List<Part> annex = detail
+                ? new Annex(said, rows, base.book().documents(), spoken)
+                        .write(SamplePart.of(bench, advice, spoken.words()))
+                : List.of();
         long foreign = Stream.concat(page.stream(), annex.stream())
                 .flatMap(p -> p.lines().stream())
                 .filter(l -> l instanceof Line.Says says && !says.language().isEmpty())

@@ -29,18 +29,16 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** The part as it stands on the page. */
     Optional<Part> write() {
-        return part("air", advice.accounts().stream().filter(this::matters).toList());
+        return part(advice.accounts().stream().filter(this::matters).toList());
     }
 
     /** The part with one row for each agent, that of its highest ratio, where the page lacks the room for all. */
     Optional<Part> brief() {
         Set<String> met = new HashSet<>();
-        return part(
-                "air",
-                advice.accounts().stream()
-                        .filter(this::matters)
-                        .filter(l -> met.add(l.account().agent()))
-                        .toList());
+        return part(advice.accounts().stream()
+                .filter(this::matters)
+                .filter(l -> met.add(l.account().agent()))
+                .toList());
     }
 
     /** Every account that rests on figures, for the annex. */
@@ -49,10 +47,10 @@ record AirPart(Advice advice, Spoken spoken) {
                 advice.accounts().stream().filter(l -> byFigures(l.account())).toList());
     }
 
-    private Optional<Part> part(String key, List<AccountLine> shown) {
+    private Optional<Part> part(List<AccountLine> shown) {
         List<Line> lines = new ArrayList<>(table(shown));
         sentences(lines);
-        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part(key, spoken.say("page.air"), lines));
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("air", spoken.say("page.air"), lines));
     }
 
     private List<Line> table(List<AccountLine> shown) {

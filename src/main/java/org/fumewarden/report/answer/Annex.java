@@ -12,6 +12,7 @@ import org.fumewarden.advice.Check;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.codes.Document;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.sheet.Line;
@@ -25,13 +26,14 @@ final class Annex {
     private final Advice advice;
     private final List<Row> rows;
     private final Spoken spoken;
-    private final Notes notes = new Notes();
+    private final Notes notes;
     /** The letter of each reason for or against a class; one that was told of undecided classes is not told again. */
     private final Map<String, String> letters = new LinkedHashMap<>();
 
     private final List<Part> parts = new ArrayList<>();
 
-    Annex(Advice advice, List<Row> rows, Spoken spoken) {
+    Annex(Advice advice, List<Row> rows, Map<String, Document> documents, Spoken spoken) {
+        this.notes = new Notes(documents);
         this.advice = advice;
         this.rows = rows;
         this.spoken = spoken;
@@ -158,7 +160,7 @@ final class Annex {
     private Line check(Check check) {
         String record = check.recorded() ? " " + spoken.say("checks.record", spoken.keep(check.keep())) : "";
         String note = notes.of(
-                check.source() + ", " + check.clause(),
+                notes.title(check.source()) + ", " + check.clause(),
                 check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()));
         String own = spoken.words().sayOr("duty." + check.id(), check.what());
         String says = own + " (" + spoken.who(check.who()) + ")." + record;

@@ -35,9 +35,8 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
         List<Line> lines = new ArrayList<>();
         byWhen(advice, rows, spoken).forEach((when, checks) -> {
             Map<String, Set<String>> deeds = new LinkedHashMap<>();
-            checks.forEach(
-                    c -> deeds.computeIfAbsent(spoken.deed(duties.get(c.id()).doneBy()), d -> new LinkedHashSet<>())
-                            .add(spoken.who(c.who())));
+            checks.forEach(c -> deeds.computeIfAbsent(spoken.deed(duties.get(c.id())), d -> new LinkedHashSet<>())
+                    .add(spoken.who(c.who())));
             lines.add(new Line.Says(Sign.NONE, when + ":", deeds(deeds)));
         });
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("keep-up", spoken.say("page.keep-up"), lines));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.fumewarden.advice.Reason;
+import org.fumewarden.codes.Document;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Sign;
 
@@ -14,13 +15,23 @@ import org.fumewarden.report.sheet.Sign;
 final class Notes {
     private static final String UNSTATED = "see docs/sources.yaml";
 
+    private final Map<String, Document> documents;
     private final Map<String, Set<String>> rules = new LinkedHashMap<>();
     private final List<String> places = new ArrayList<>();
+
+    /**
+     * Notes without any yet.
+     *
+     * @param documents that may be cited, by id
+     */
+    Notes(Map<String, Document> documents) {
+        this.documents = documents;
+    }
 
     /** The number of the place behind a sentence. */
     String of(Reason reason) {
         String edition = reason.edition().isEmpty() || reason.edition().equals(UNSTATED) ? "" : ", " + reason.edition();
-        return of(reason.source() + ", " + reason.clause() + edition, reason.rule());
+        return of(title(reason.source()) + ", " + reason.clause() + edition, reason.rule());
     }
 
     /**
@@ -35,6 +46,11 @@ final class Notes {
                 })
                 .add(rule);
         return String.valueOf(places.indexOf(place) + 1);
+    }
+
+    /** The title of a document, or else its id. */
+    String title(String source) {
+        return documents.containsKey(source) ? documents.get(source).title() : source;
     }
 
     List<Line> lines() {

@@ -17,6 +17,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Duty;
 import org.fumewarden.model.Measure;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.Line;
@@ -81,9 +82,13 @@ record Spoken(Vocabulary vocabulary, Words words, Set<String> translated) {
         return new Line.Says(sign, "", own, "", words.ofRuleBase() || !own.equals(says) ? "" : ENGLISH);
     }
 
-    /** A duty by what is done. */
-    String deed(String doneBy) {
-        return words.sayOr("done." + doneBy, vocabulary.name(doneBy));
+    /** A duty by what is done, and to what where that differs. */
+    String deed(Duty duty) {
+        String done = "done." + duty.doneBy();
+        String plain = words.sayOr(done, vocabulary.name(duty.doneBy().replace('/', '-')));
+        return duty.appliesTo().isEmpty()
+                ? plain
+                : words.sayOr(done + "." + duty.appliesTo().get(0), plain);
     }
 
     String who(String who) {

@@ -19,7 +19,7 @@ record WearPart(Advice advice, Spoken spoken) {
     Part write() {
         List<Line> lines = new ArrayList<>();
         if (advice.status() == Status.DO_NOT_ENTER) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out")));
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out"), ""));
         }
         advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
         factor(lines);
@@ -45,7 +45,8 @@ record WearPart(Advice advice, Spoken spoken) {
     private void unit(UnitInHand unit, List<Line> lines) {
         String name = unit.id().isEmpty() ? spoken.say("wear.this-unit") : spoken.say("wear.unit", unit.id());
         String heals = unit.heals().isEmpty() ? "" : " " + spoken.say("wear.heals", String.join("; ", unit.heals()));
-        lines.add(new Line.Says(Sign.NONE, name + ":", spoken.say("wear." + unit.condition()) + heals));
+        Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
+        lines.add(new Line.Says(sign, name + ":", spoken.say("wear." + unit.condition()) + heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
     }
 
@@ -56,7 +57,7 @@ record WearPart(Advice advice, Spoken spoken) {
             return;
         }
         if (advice.status() != Status.DO_NOT_ENTER) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared")));
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared"), ""));
         }
         advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
         if (!undecided.isEmpty()) {
@@ -67,8 +68,8 @@ record WearPart(Advice advice, Spoken spoken) {
             int more = undecided.size() - FEW;
             lines.add(new Line.Says(
                     Sign.NONE,
-                    spoken.say("wear.may-do") + ":",
-                    names + (more > 0 ? "; " + spoken.say("wear.more", more) : "") + "."));
+                    spoken.say("wear.may-do") + ": " + names + (more > 0 ? "; " + spoken.say("wear.more", more) : "")
+                            + "."));
         }
     }
 

@@ -2,6 +2,7 @@ package org.fumewarden.report.upkeep;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
 import org.fumewarden.upkeep.Item;
@@ -12,16 +13,27 @@ public final class BeforeUseCard implements Paper {
     private final Item.Unit unit;
     private final UnitState state;
     private final DutyBook book;
+    private final Optional<String> late;
 
-    private BeforeUseCard(Item.Unit unit, UnitState state, DutyBook book) {
+    private BeforeUseCard(Item.Unit unit, UnitState state, DutyBook book, Optional<String> late) {
         this.unit = unit;
         this.state = state;
         this.book = book;
+        this.late = late;
     }
 
     /** The card of a unit; the checks are those of its way of supply. */
     public static BeforeUseCard of(Item.Unit unit, UnitState state, DutyBook book) {
-        return new BeforeUseCard(unit, state, book);
+        return of(unit, state, book, Optional.empty());
+    }
+
+    /**
+     * The card of a unit.
+     *
+     * @param late that its examination is late, in words
+     */
+    public static BeforeUseCard of(Item.Unit unit, UnitState state, DutyBook book, Optional<String> late) {
+        return new BeforeUseCard(unit, state, book, late);
     }
 
     @Override
@@ -48,7 +60,7 @@ public final class BeforeUseCard implements Paper {
 
     @Override
     public boolean whole() {
-        return state.inService();
+        return state.inService() && late.isEmpty();
     }
 
     /** The checks in order; those of every way of supply when the register does not say which this is. */
@@ -69,6 +81,7 @@ public final class BeforeUseCard implements Paper {
         if (!state.inService()) {
             blocks.add(new Sheet.Warning("DO NOT USE. This unit is " + state.because()));
         }
+        late.ifPresent(words -> blocks.add(new Sheet.Warning("DO NOT USE. Of this unit " + words + ".")));
         blocks.add(new Sheet.Pairs(List.of(
                 new Sheet.Pair("unit", unit.id() + ", " + unit.label()),
                 new Sheet.Pair(
