@@ -44,5 +44,7 @@ if exist "%FRESH%" (move /y "%FRESH%" "%ARCHIVE%" >nul 2>&1) else (type nul >"%A
 :share
 if exist "%ARCHIVE%" set "SHARE="-XX:SharedArchiveFile=%ARCHIVE%""
 :start
-"%JAVA%" %SHAPE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr %SHARE% %FUMEWARDEN_JAVA_OPTIONS% -cp "%HOME_DIR%\lib\*" %MAIN% %*
+set "KEPT="
+if defined LOCALAPPDATA set KEPT="-Dfumewarden.cache=%LOCALAPPDATA%\fumewarden"
+"%JAVA%" %SHAPE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr %SHARE% %KEPT% %FUMEWARDEN_JAVA_OPTIONS% -cp "%HOME_DIR%\lib\*" %MAIN% %*
 exit /b %ERRORLEVEL%

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -90,8 +92,14 @@ final class FormSource {
 
     private static List<Form> csv(Path path) {
         String text = YamlFiles.text(path.toString(), YamlFiles.bytes(path));
+        String heads = text.lines().findFirst().orElse("");
+        if (heads.isBlank()) {
+            throw new InputException(new Problem(
+                    path.toString(), 1, "", "has no heads of columns.", "name each column once, in the first line."));
+        }
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
+                .setDelimiter(delimiter(heads))
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .setIgnoreEmptyLines(true)
@@ -107,7 +115,7 @@ final class FormSource {
                             "",
                             "has " + row.size() + " cells under "
                                     + parser.getHeaderNames().size() + " heads.",
-                            "put cells that hold a comma in double quotes."));
+                            "put cells that hold a " + delimiter(heads).replace("\t", "tab") + " in double quotes."));
                 }
                 Map<String, String> values = new LinkedHashMap<>();
                 row.toMap().forEach((head, cell) -> {
@@ -117,15 +125,44 @@ final class FormSource {
                 });
                 forms.add(new Form(path + ":" + parser.getCurrentLineNumber(), values));
             }
+            if (forms.isEmpty()) {
+                throw new InputException(new Problem(
+                        path.toString(),
+                        1,
+                        "",
+                        "has heads of columns and no line below.",
+                        "add a line for each entry."));
+            }
         } catch (IOException | IllegalArgumentException | java.io.UncheckedIOException | IllegalStateException e) {
-            throw new InputException(new Problem(
-                    path.toString(),
-                    0,
-                    "",
-                    "is not CSV: " + e.getMessage() + ".",
-                    "name each column once, in the first line."));
+            throw notCsv(path, String.valueOf(e.getMessage()));
         }
         return forms;
+    }
+
+    /** Spreadsheets of countries with a decimal comma part columns with semicolons. */
+    private static String delimiter(String heads) {
+        return List.of(",", ";", "\t").stream()
+                .filter(heads::contains)
+                .findFirst()
+                .orElse(",");
+    }
+
+    private static InputException notCsv(Path path, String reason) {
+        Matcher open = Pattern.compile("(?:startline |at line: )(\\d+)").matcher(reason);
+        if (open.find()) {
+            return new InputException(new Problem(
+                    path.toString(),
+                    Integer.parseInt(open.group(1)),
+                    "",
+                    "has a quotation mark out of place, on this line or where its cell begins.",
+                    "close each quotation mark, and write one within a cell twice."));
+        }
+        return new InputException(new Problem(
+                path.toString(),
+                0,
+                "",
+                "is not CSV: " + reason.replaceAll("^\\S*Exception: ", "") + ".",
+                "name each column once, in the first line."));
     }
 
     private static List<Form> yaml(Path path) {

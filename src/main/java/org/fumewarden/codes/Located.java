@@ -19,6 +19,9 @@ import org.yaml.snakeyaml.nodes.Tag;
 
 /** A place in a YAML or JSON file: its value, the path that leads to it and the line it stands on. */
 public final class Located {
+    /** No answer and no reason comes near it. */
+    private static final int LONGEST = 10_000;
+
     private final String file;
     private final String path;
     private final Node node;
@@ -136,6 +139,12 @@ public final class Located {
     /** The plain words of this place; empty text with a complaint when it holds a map or a list. */
     public String text() {
         if (node instanceof ScalarNode scalar && !isNull()) {
+            if (scalar.getValue().length() > LONGEST) {
+                complain(
+                        "has " + scalar.getValue().length() + " characters; at most " + LONGEST + " are read.",
+                        "keep long papers beside the file and name them here.");
+                return "";
+            }
             return scalar.getValue().strip();
         }
         complain("must be a single value but is " + kind() + ".", "write one word or number, or \"unknown\".");

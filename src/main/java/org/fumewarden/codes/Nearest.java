@@ -11,6 +11,9 @@ import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 public final class Nearest {
     private static final int SHOWN = 3;
     private static final int FEW = 8;
+    /** No word that is known comes near it; comparing longer ones takes long. */
+    private static final int LONGEST = 200;
+
     private static final double ALIKE = 0.75;
     private static final JaroWinklerSimilarity SIMILARITY = new JaroWinklerSimilarity();
 
@@ -18,6 +21,9 @@ public final class Nearest {
 
     /** The nearest known words, best first. */
     public static List<String> to(String word, Collection<String> known) {
+        if (word.length() > LONGEST) {
+            return List.of();
+        }
         String wanted = word.toLowerCase(Locale.ROOT);
         return known.stream()
                 .filter(k -> likeness(wanted, k) >= ALIKE)

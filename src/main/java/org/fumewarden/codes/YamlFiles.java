@@ -2,7 +2,9 @@ package org.fumewarden.codes;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -66,14 +68,26 @@ public final class YamlFiles {
 
     /** Decodes strict UTF-8. */
     public static String text(String name, byte[] bytes) {
+        ByteBuffer in = ByteBuffer.wrap(bytes);
         try {
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
+            CharBuffer out = CharBuffer.allocate(bytes.length);
+            CoderResult end = StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
+            if (end.isError()) {
+                end.throwException();
+            }
+            String text = out.flip().toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
-            throw new InputException(new Problem(name, 0, "", "is not UTF-8 text.", "save it as UTF-8."));
+            int line = 1;
+            for (int i = 0; i < in.position(); i++) {
+                line += bytes[i] == '\n' ? 1 : 0;
+            }
+            throw new InputException(new Problem(
+                    name,
+                    line,
+                    "",
+                    "is not UTF-8 text: a letter of this line was saved in another way.",
+                    "save it as UTF-8."));
         }
     }
 

@@ -31,6 +31,7 @@ final class RuleTokens {
             "List",
             "size",
             "isEmpty",
+            "isPresent",
             "equals",
             "signum",
             "compareTo",

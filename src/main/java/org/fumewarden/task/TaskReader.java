@@ -34,6 +34,8 @@ public final class TaskReader {
     /** In metres; the highest mountain has less. */
     private static final BigDecimal HIGHEST_PLACE = new BigDecimal("9000");
 
+    private static final int LONGEST_TITLE = 300;
+
     private static final BigDecimal DAY = new BigDecimal("1440");
     private static final BigDecimal WEEK = new BigDecimal("10080");
 
@@ -86,7 +88,8 @@ public final class TaskReader {
             }
         }
         Map<String, Located> top = root.entries();
-        String title = Optional.ofNullable(top.get("title")).map(Located::text).orElse("Task without a title");
+        String title =
+                Optional.ofNullable(top.get("title")).map(TaskReader::title).orElse("Task without a title");
         LocalDate day = on.or(() -> Optional.ofNullable(top.get("on")).flatMap(Located::day))
                 .orElseGet(() -> {
                     root.complain(
@@ -123,6 +126,16 @@ public final class TaskReader {
                 curves,
                 breakthroughs,
                 register);
+    }
+
+    private static String title(Located place) {
+        String title = place.text();
+        if (title.length() > LONGEST_TITLE) {
+            place.complain(
+                    "has " + title.length() + " characters; at most " + LONGEST_TITLE + " are a title.",
+                    "name the task in one line, and tell the rest under because:.");
+        }
+        return title;
     }
 
     private static Map<String, Integer> lines(Map<String, Located> top, Map<String, Located> places) {

@@ -25,6 +25,7 @@ final class Sqlite {
      * disk, and the store at rest is one file.
      */
     static Connection open(Path file, boolean readOnly) throws SQLException {
+        NativeLibrary.prepare();
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(readOnly);
         config.setJournalMode(SQLiteConfig.JournalMode.DELETE);
@@ -32,7 +33,24 @@ final class Sqlite {
         config.setPragma(SQLiteConfig.Pragma.SYNCHRONOUS, "EXTRA");
         config.setPageSize(PAGE_BYTES);
         config.setCacheSize(-CACHE_KIBIBYTES);
-        return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
+        try {
+            return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
+        } catch (LinkageError e) {
+            throw unloadable(e);
+        } catch (SQLException e) {
+            if (e.getErrorCode() == 0 && e.getCause() != null && !(e.getCause() instanceof SQLException)) {
+                throw unloadable(e);
+            }
+            throw e;
+        }
+    }
+
+    private static StoreException unloadable(Throwable e) {
+        return new StoreException(
+                StoreException.Cause.FAULT,
+                "the database cannot be started: its library may not be run from the temp folder "
+                        + System.getProperty("java.io.tmpdir") + " (" + e.getMessage() + ").",
+                "name a folder from which programs may be run: FUMEWARDEN_JAVA_OPTIONS=-Djava.io.tmpdir=/that/folder.");
     }
 
     static final int PAGE_BYTES = 8192;

@@ -17,8 +17,9 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import org.fumewarden.codes.InputException;
 
 /** The server of the local page. It listens on the loopback address only and keeps nothing. */
@@ -26,13 +27,15 @@ public final class WebServer implements AutoCloseable {
     /** Largest request that is read, in bytes: a task is a few thousand. */
     static final int MAX_BYTES = 1_000_000;
 
-    private static final int THREADS = 16;
+    /** A client that takes its time holds one; as many as forty of them hold nobody up. They work little: TimeLimit bounds the work. */
+    private static final int THREADS = 256;
+
     private static final String PAPER = "/paper/";
     private static final String ITEM = "item=";
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private final HttpServer server;
-    private final ExecutorService threads;
+    private final ThreadPoolExecutor threads;
     private final TimeLimit limit;
     private final PageFiles files = new PageFiles();
     private final Desk desk;
@@ -52,11 +55,13 @@ public final class WebServer implements AutoCloseable {
         this.desk = desk;
         this.limit = new TimeLimit(longest);
         this.gate = new Gate(server.getAddress().getPort());
-        this.threads = Executors.newFixedThreadPool(THREADS, work -> {
-            Thread thread = new Thread(work, "fumewarden-web");
-            thread.setDaemon(true);
-            return thread;
-        });
+        this.threads =
+                new ThreadPoolExecutor(THREADS, THREADS, 30, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
+                    Thread thread = new Thread(work, "fumewarden-web");
+                    thread.setDaemon(true);
+                    return thread;
+                });
+        this.threads.allowCoreThreadTimeOut(true);
         server.setExecutor(threads);
         server.createContext("/", this::serve);
     }

@@ -15,11 +15,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Kills a batch in a process of its own, as no program can foresee, and goes on. The gate kills a short one;
- * {@code -Dfumewarden.killed.tasks=100000} kills a long one.
+ * {@code -Dfumewarden.killed.tasks=100000} kills a long one, {@code -Dfumewarden.kills=1000} one twenty times.
  */
 final class KilledBatchTest {
     private static final int TASKS = Integer.getInteger("fumewarden.killed.tasks", 200);
-    private static final int KILLS = 3;
+    private static final int KILLS = Math.max(3, Integer.getInteger("fumewarden.kills", 0) / 50);
 
     /** Half a megabyte of advice a task would fill the disk. */
     private static final List<String> FORM = TASKS > 2000 ? List.of("--brief") : List.of();

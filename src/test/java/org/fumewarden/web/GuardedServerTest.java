@@ -223,6 +223,26 @@ class GuardedServerTest {
         }
     }
 
+    @Test
+    void fortySlowClientsHoldNobodyUp() throws IOException {
+        java.util.List<Socket> slow = new java.util.ArrayList<>();
+        try {
+            for (int i = 0; i < 40; i++) {
+                Socket socket = new Socket(InetAddress.getLoopbackAddress(), port);
+                socket.getOutputStream().write("POST /api/codes HT".getBytes(StandardCharsets.UTF_8));
+                socket.getOutputStream().flush();
+                slow.add(socket);
+            }
+            long start = System.nanoTime();
+            assertEquals(200, status(post("/api/codes", "", "{}")));
+            assertTrue(Duration.ofNanos(System.nanoTime() - start).toSeconds() < 10);
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
+    }
+
     private static String post(String path, String headers, String body) {
         return "POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\n" + headers
                 + "Content-Type: application/json\r\nContent-Length: " + body.getBytes(StandardCharsets.UTF_8).length
