@@ -93,8 +93,8 @@ class ManyKillsTest {
     private static URI served(String store) {
         if (server == null) {
             int port = freePort();
-            Thread page = new Thread(
-                    () -> CommandRun.of("serve", "--port", String.valueOf(port), "--store", store), "page");
+            Thread page =
+                    new Thread(() -> CommandRun.of("serve", "--port", String.valueOf(port), "--store", store), "page");
             page.setDaemon(true);
             page.start();
             server = URI.create("http://127.0.0.1:" + port + "/api/log");
@@ -161,7 +161,8 @@ class ManyKillsTest {
                 "kills: " + KILLS + " from seed " + SEED + ", confirmed " + confirmed.size() + ", lost " + lost);
         assertEquals(0, lost);
         if (Files.isDirectory(folder.resolve("kept"))) {
-            CommandRun audit = CommandRun.of("audit", "--chain", folder.resolve("kept").toString());
+            CommandRun audit =
+                    CommandRun.of("audit", "--chain", folder.resolve("kept").toString());
             assertTrue(audit.exit() == 0 || audit.exit() == 3, audit.err());
         }
     }
