@@ -11,11 +11,14 @@ import java.util.stream.Collectors;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.model.Account;
+import org.fumewarden.model.ByChoice;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Condition;
 import org.fumewarden.model.Control;
+import org.fumewarden.model.Demand;
 import org.fumewarden.model.Doubt;
+import org.fumewarden.model.Interim;
 import org.fumewarden.model.Ruling;
 import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
@@ -27,15 +30,20 @@ import org.fumewarden.trail.Trail;
 /** Compares what a scenario expects to be concluded, by outcome and not by rule, with the conclusions that stand. */
 final class ConclusionExpectations {
     /** Keys that list subjects: {@code cautions: [odour]}. */
-    private static final Map<String, Class<? extends Conclusion>> LISTS =
-            Map.of("cautions", Caution.class, "controls", Control.class, "stops", Stop.class);
+    private static final Map<String, Class<? extends Conclusion>> LISTS = Map.of(
+            "by-choice", ByChoice.class,
+            "cautions", Caution.class,
+            "controls", Control.class,
+            "interim", Interim.class,
+            "stops", Stop.class);
 
     /** Keys that list what is concluded about each subject: {@code conditions: {th3: [heat]}}. */
     private static final Map<String, Class<? extends Conclusion>> MAPS = Map.of(
+            "accounts", Account.class,
             "circumstances", Trait.class,
             "conditions", Condition.class,
+            "demands", Demand.class,
             "doubts", Doubt.class,
-            "open", Account.class,
             "settled", Ruling.class,
             "standings", Standing.class,
             "unit", UnitFinding.class);
@@ -101,8 +109,10 @@ final class ConclusionExpectations {
                 put.accept(x.topic(), x.value());
             } else if (c instanceof Standing x) {
                 put.accept(x.because(), x.state());
-            } else if (c instanceof Account x && x.open()) {
-                put.accept(x.agent(), x.by());
+            } else if (c instanceof Account x) {
+                put.accept(x.agent(), x.averaging() + " " + x.kind().key());
+            } else if (c instanceof Demand x) {
+                put.accept(x.agent(), x.form());
             } else if (c instanceof UnitFinding x) {
                 put.accept(x.condition(), x.verdict());
             }

@@ -138,7 +138,7 @@ final class RowReader {
     /** The unit of a figure; complains about one that no table uses. */
     String measure(String cell) {
         String unit = text(cell);
-        if (!FigureKinds.UNITS.contains(unit)) {
+        if (cells.containsKey(cell) && !FigureKinds.UNITS.contains(unit)) {
             cells.get(cell)
                     .complain(
                             "is no unit used here: \"" + Located.shown(unit) + "\".",

@@ -66,10 +66,14 @@ final class AffirmTest {
     @Test
     void anotherValueVoidsTheCheck() throws IOException {
         affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
-        EditedRules.edit(rules, "gb/tables/limits.yaml", "twa: 10, stel: 20", "twa: 11, stel: 20");
+        EditedRules.edit(
+                rules,
+                "gb/tables/limits.yaml",
+                "molybdenum, unit: mg/m3, twa: 10,",
+                "molybdenum, unit: mg/m3, twa: 11,");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
         assertTrue(page.out().contains("gb-limits#molybdenum/twa ("), page.out());
-        assertTrue(RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("docs/sources.yaml")).stream()
+        assertTrue(RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("rules/shared/sources.yaml")).stream()
                 .anyMatch(p ->
                         p.text().contains("it is void") && p.file().endsWith("affirmations.yaml") && p.line() > 0));
     }

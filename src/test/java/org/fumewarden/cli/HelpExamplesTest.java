@@ -49,6 +49,7 @@ class HelpExamplesTest {
         for (String name : List.of("store backup", "store restore", "store merge")) {
             ORDER.put(name, List.of(0));
         }
+        ORDER.put("review", List.of(0));
         // 3 says that something moves, or is owed: what the examples are there to show.
         ORDER.put("diff", List.of(3));
         ORDER.put("due", List.of(0, 3));

@@ -268,7 +268,9 @@ class UpkeepCommandsTest {
     @Test
     void papersAndCalendarAreWritten() {
         examined("2026-01-31", "171");
-        assertEquals(0, run(new RecordCommand(), "U-014", "--sheet", "card", "--format", "html"), err.toString());
+        // Its next examination was due on 2026-02-28, long ago.
+        assertEquals(3, run(new RecordCommand(), "U-014", "--sheet", "card", "--format", "html"), err.toString());
+        assertTrue(out.toString().contains("DO NOT USE"), out.toString());
         assertTrue(out.toString().contains("<h1 dir=\"auto\">Before use: unit U-014"));
         assertEquals(0, run(new RecordCommand(), "--sheet", "programme"), err.toString());
         assertTrue(out.toString().contains("Respirator programme"));

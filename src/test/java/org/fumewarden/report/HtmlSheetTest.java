@@ -170,7 +170,7 @@ class HtmlSheetTest {
     @Test
     void theSamplesStandInATableByStatisticAndInAPlotThatWordsDescribe() throws Exception {
         Document page = parsed(sheet(bench(tour()), "en"));
-        assertEquals(2, page.getElementsByTagName("svg").getLength(), "our mark and the plot");
+        assertEquals(3, page.getElementsByTagName("svg").getLength(), "our mark, the plot and the code of the hash");
         assertTrue(page.getElementsByTagName("desc").item(0).getTextContent().contains("limit 0.005 mg/m3"));
         String words = words(sheet(bench(tour()), "en"));
         assertTrue(words.contains("with an assumed spread (governs)0.04674 9.34713"), words);
@@ -178,7 +178,7 @@ class HtmlSheetTest {
         String german = words(sheet(bench(tour()), "de"));
         assertTrue(german.contains("mit angenommener Streuung (maßgebend)"), german);
         String bare = sheet(bench(tour().replaceAll("samples: \\[.*?\\], averaging: PT8H", "twa: 0.004 mg/m3")), "en");
-        assertEquals(1, parsed(bare).getElementsByTagName("svg").getLength());
+        assertEquals(2, parsed(bare).getElementsByTagName("svg").getLength());
     }
 
     @Test
