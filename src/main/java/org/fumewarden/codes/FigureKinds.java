@@ -24,6 +24,7 @@ final class FigureKinds {
             "W",
             "as published",
             "cal/mol/K",
+            "d",
             "cm3/g",
             "cycles",
             "exercises",

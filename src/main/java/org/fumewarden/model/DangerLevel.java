@@ -17,4 +17,10 @@ public record DangerLevel(RowRef ref, String agent, BigDecimal value, Unit unit,
         BigDecimal level = Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume);
         return level.compareTo(value) >= 0;
     }
+
+    /** True when so many times the exposure is at or above this level. */
+    public boolean reachedByPeak(Exposure average, Threshold times, Agent about, Threshold molarVolume) {
+        BigDecimal level = Concentrations.convert(average.level(), average.unit(), unit, about, molarVolume);
+        return level.multiply(times.value()).compareTo(value) >= 0;
+    }
 }

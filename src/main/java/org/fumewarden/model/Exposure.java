@@ -17,6 +17,12 @@ public record Exposure(
         boolean estimated,
         String path)
         implements Input {
+    /** The statistic of a level that stands in the file as it is. */
+    public static final String AS_GIVEN = "value as given";
+
+    /** The statistic of a level that stands for a result below its detection limit. */
+    public static final String NOT_DETECTED = "detection limit";
+
     public Exposure {
         Checks.text("agent", agent);
         Checks.notNegative("level", level);

@@ -6,8 +6,10 @@ package org.fumewarden.model;
  * @param by who judged
  * @param basis what the judgement rests on, a word of the list {@code judgement-bases}
  * @param day when, as a date
+ * @param age whole days from then to the day of the task, zero or more
  */
-public record Judged(String agent, String because, String by, String basis, String day, String path) implements Input {
+public record Judged(String agent, String because, String by, String basis, String day, int age, String path)
+        implements Input {
     public Judged {
         Checks.text("agent", agent);
         Checks.text("because", because);

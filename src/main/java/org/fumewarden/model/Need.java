@@ -79,6 +79,25 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
         return level.compareTo(limit) > 0;
     }
 
+    /**
+     * The need of the rest of a sum where a filter lets a part of it through: (sum - part) / (1 - part).
+     *
+     * @param part the part that passes, below one
+     */
+    public static Need beside(String subject, Need sum, Need part) {
+        return new Need(
+                subject,
+                "mixture",
+                sum.level.subtract(part.level).max(BigDecimal.ZERO),
+                BigDecimal.ONE.subtract(part.level),
+                "sum of ratios");
+    }
+
+    /** True when the level is above so many times the limit. */
+    public boolean above(BigDecimal times) {
+        return level.compareTo(limit.multiply(times)) > 0;
+    }
+
     /** True when the need is above that of the other, compared without division. */
     public boolean exceeds(Need other) {
         return level.multiply(other.limit).compareTo(other.level.multiply(limit)) > 0;

@@ -1,6 +1,7 @@
 package org.fumewarden.task;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -15,6 +16,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
+import org.fumewarden.model.SampleNote;
 import org.fumewarden.model.Unit;
 import org.fumewarden.model.Unknown;
 
@@ -108,16 +110,7 @@ final class ExposureReader {
             if (place != null && place.text().equals("unknown")) {
                 inputs.add(new Unknown("exposures." + agent + "." + averaging.key(), place.path()));
             } else if (place != null) {
-                Quantities.level(place)
-                        .filter(l -> possible(agent, l.unit(), place))
-                        .ifPresent(l -> inputs.add(new Exposure(
-                                agent,
-                                averaging,
-                                l.value(),
-                                l.unit(),
-                                estimated ? "estimated value" : "value as given",
-                                estimated,
-                                place.path())));
+                stated(agent, averaging, place, estimated);
             }
         }
         ceilingBelowAverage(agent, cells);
@@ -212,6 +205,23 @@ final class ExposureReader {
         };
     }
 
+    /** A level as it stands in the file; one below its detection limit counts at that limit. */
+    private void stated(String agent, Averaging averaging, Located place, boolean estimated) {
+        boolean below = place.text().startsWith("<");
+        String text = below ? place.text().substring(1).strip() : place.text();
+        Quantities.level(place, text)
+                .filter(l -> possible(agent, l.unit(), place))
+                .ifPresent(l -> {
+                    String statistic =
+                            estimated ? "estimated value" : below ? Exposure.NOT_DETECTED : Exposure.AS_GIVEN;
+                    inputs.add(new Exposure(agent, averaging, l.value(), l.unit(), statistic, estimated, place.path()));
+                    if (below) {
+                        inputs.add(new SampleNote(
+                                agent, "none-detected", "The result lies below its detection limit.", place.path()));
+                    }
+                });
+    }
+
     /** A judgement counts with a person, a basis and a date; without one of them the level is as unknown as before. */
     private void judged(String agent, Map<String, Located> cells, boolean stated) {
         Located place = cells.get("judged");
@@ -232,8 +242,9 @@ final class ExposureReader {
         }
         if (by.isPresent() && basis.isPresent() && on.isPresent()) {
             String because = said(cells.get("because")).orElse(basis.get());
+            int age = (int) ChronoUnit.DAYS.between(on.get(), day);
             inputs.add(
-                    new Judged(agent, because, by.get(), basis.get(), on.get().toString(), place.path()));
+                    new Judged(agent, because, by.get(), basis.get(), on.get().toString(), age, place.path()));
         } else if (!stated) {
             inputs.add(new Unknown("exposures." + agent + ".judged", place.path()));
         }

@@ -120,7 +120,8 @@ final class RatioTest {
     @Test
     void aJudgedAgentCountsAsAtItsLimit() {
         Limit limit = new Limit(REF, "a", Averaging.TWA, number("5"), Unit.PPM, "as listed");
-        Ratio judged = Ratio.judged(new Judged("a", "reason", "a person", "like-task", "2026-02-20", "path"), limit);
+        Ratio judged =
+                Ratio.judged(new Judged("a", "reason", "a person", "like-task", "2026-02-20", 10, "path"), limit);
         assertFalse(judged.exceeded());
         assertTrue(judged.reaches(BigDecimal.ONE));
     }

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Account;
+import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.Ratio;
@@ -108,6 +109,7 @@ record AirPart(Advice advice, Spoken spoken) {
         return advice.trail()
                 .concluding(Need.class)
                 .filter(s -> Set.of("floor", "mixture").contains(((Need) s.conclusion()).basis()))
+                .filter(s -> ((Need) s.conclusion()).above(TENTH))
                 .map(s -> floor((Need) s.conclusion()))
                 .distinct()
                 .toList();
@@ -136,13 +138,26 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** How the level is known; one that the code tells people to assume is no measurement. */
     private String known(Account account) {
-        boolean assumed = advice.trail().all(Ratio.class).stream()
-                .anyMatch(r -> r.basis().equals("assumed")
-                        && r.agent().equals(account.agent())
-                        && r.averaging().key().equals(account.averaging())
-                        && account.level()
-                                .filter(l -> l.compareTo(r.level()) == 0)
-                                .isPresent());
-        return spoken.say("air.kind." + (assumed ? "assumed" : account.kind().key()));
+        return spoken.say("air.kind."
+                + advice.trail().all(Ratio.class).stream()
+                        .filter(r -> r.agent().equals(account.agent())
+                                && r.averaging().key().equals(account.averaging())
+                                && account.level()
+                                        .filter(l -> l.compareTo(r.level()) == 0)
+                                        .isPresent())
+                        .map(AirPart::origin)
+                        .filter(o -> !o.isEmpty())
+                        .findFirst()
+                        .orElse(account.kind().key()));
+    }
+
+    /** Where a level comes from that nobody measured as it stands; empty for the others. */
+    private static String origin(Ratio ratio) {
+        if (ratio.basis().equals("assumed")) {
+            return "assumed";
+        }
+        return ratio.basis().equals("measured") && !ratio.statistic().equals(Exposure.AS_GIVEN)
+                ? ratio.statistic().equals(Exposure.NOT_DETECTED) ? "not-detected" : "samples"
+                : "";
     }
 }

@@ -1,15 +1,22 @@
 package org.fumewarden.report.answer;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Status;
+import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.Caution;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.Judged;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.Settlement;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -46,11 +53,44 @@ record StatePart(Advice advice, Spoken spoken) {
         told("told.of-job", TOLD, lines);
         told("told.of-wearer", OF_WEARER, lines);
         told("told.of-kit", OF_UNIT, lines);
+        judged(lines);
         advice.register().stream()
                 .map(RegisterNote::says)
                 .distinct()
                 .forEach(s -> lines.add(spoken.foreign(Sign.NONE, spoken.say("told.register") + ":", s, "")));
         return new Part("state", spoken.say("page.state"), lines);
+    }
+
+    /** Who answers for what was not measured, and what of it does not count. */
+    private void judged(List<Line> lines) {
+        Set<String> counted = advice.accounts().stream()
+                .map(AccountLine::account)
+                .filter(a -> a.kind() == Settlement.JUDGED)
+                .map(Account::agent)
+                .collect(Collectors.toSet());
+        Set<String> aside =
+                advice.trail().all(Caution.class).stream().map(Caution::topic).collect(Collectors.toSet());
+        List<String> by = new ArrayList<>();
+        List<String> not = new ArrayList<>();
+        for (Input input : advice.inputs()) {
+            if (input instanceof Judged judged) {
+                String said = spoken.agent(judged.agent()) + " (" + judged.by() + ", "
+                        + spoken.day(LocalDate.parse(judged.day())) + ")";
+                if (counted.contains(judged.agent())) {
+                    by.add(said);
+                } else if (aside.contains("judgement-set-aside-" + judged.agent())) {
+                    not.add(said);
+                }
+            }
+        }
+        told("told.judged", by, "; ", lines);
+        told("told.set-aside", not, "; ", lines);
+    }
+
+    private void told(String key, List<String> items, String between, List<Line> lines) {
+        if (!items.isEmpty()) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say(key, String.join(between, items))));
+        }
     }
 
     /** What stands in the way of the work, or contradicts itself. */
