@@ -14,6 +14,9 @@ import java.util.TreeMap;
  */
 public record Need(String subject, String basis, BigDecimal level, BigDecimal limit, String statistic)
         implements Conclusion {
+    /** The statistic of a sum over the averages of a shift. */
+    public static final String SHIFT_SUM = "sum of ratios";
+
     public Need {
         Checks.notNegative("level", level);
         Checks.positive("limit", limit);
@@ -35,7 +38,8 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
         ratios.forEach(
                 r -> highest.merge(r.agent(), r.level().divide(r.limit(), MathContext.DECIMAL128), BigDecimal::max));
         BigDecimal sum = highest.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new Need(effect, "mixture", sum, BigDecimal.ONE, "sum of ratios");
+        boolean shift = ratios.stream().allMatch(r -> r.averaging() == Averaging.TWA);
+        return new Need(effect, "mixture", sum, BigDecimal.ONE, shift ? SHIFT_SUM : "sum of short-term ratios");
     }
 
     /**
@@ -62,7 +66,7 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
                 rest = rest.add(one.getValue());
             }
         }
-        return new Need(subject, "mixture", dust.max(metals).add(rest), BigDecimal.ONE, "sum of ratios");
+        return new Need(subject, "mixture", dust.max(metals).add(rest), BigDecimal.ONE, SHIFT_SUM);
     }
 
     private static boolean in(List<Member> sets, String set, String item) {
@@ -90,7 +94,7 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
                 "mixture",
                 sum.level.subtract(part.level).max(BigDecimal.ZERO),
                 BigDecimal.ONE.subtract(part.level),
-                "sum of ratios");
+                SHIFT_SUM);
     }
 
     /** True when the level is above so many times the limit. */

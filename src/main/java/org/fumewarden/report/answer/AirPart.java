@@ -118,7 +118,9 @@ record AirPart(Advice advice, Spoken spoken) {
     private List<String> floor(Need need) {
         return List.of(
                 Spoken.sentenceCase(spoken.agent(need.subject())),
-                "",
+                need.basis().equals("floor")
+                        ? ""
+                        : spoken.say("open." + (need.statistic().equals(Need.SHIFT_SUM) ? "twa" : "stel")),
                 "",
                 "",
                 Spoken.figure(need.value()),
