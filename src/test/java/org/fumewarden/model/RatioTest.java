@@ -111,6 +111,24 @@ final class RatioTest {
         assertEquals("1", mixture.value().toPlainString());
     }
 
+    /** The example of 29 CFR 1910.1000(d)(2)(ii), from memory: 500 / 1000 + 45 / 200 + 40 / 200 = 0.925, within the limit. */
+    @Test
+    void theMixtureOfTheRegulation() {
+        Need mixture = Need.mixture(
+                "effect", List.of(ratio("b", "500", "1000"), ratio("c", "45", "200"), ratio("d", "40", "200")));
+        assertEquals("0.925", mixture.value().toPlainString());
+        assertFalse(mixture.aboveOne());
+    }
+
+    /** By hand: gases fill 0.8 of the index, so dust of 1 has to come down to the 0.2 that they leave: 1 / 0.2 = 5. */
+    @Test
+    void whatAFilterLetsThroughLeavesLessRoom() {
+        Need all = Need.mixture("all", List.of(ratio("dust", "1", "1"), ratio("gas", "8", "10")));
+        Need gases = Need.mixture("gases", List.of(ratio("gas", "8", "10")));
+        assertEquals("5", Need.beside("rest", all, gases).value().toPlainString());
+        assertFalse(gases.above(new BigDecimal("0.8")), "at the share is not above it");
+    }
+
     @Test
     void needsAreComparedWithoutDivision() {
         assertTrue(need("0.31", "0.1").exceeds(need("3", "1")));
