@@ -25,6 +25,7 @@ import org.fumewarden.report.AdviceJson;
 import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -80,6 +81,7 @@ class KeptAdviceTest {
 
     /** Every 97th byte, so that all kinds of places are met: names, numbers, sentences, hashes, the end. */
     @Test
+    @Tag("long")
     void anyFlippedByteIsFound() throws IOException {
         byte[] good = Files.readAllBytes(entry(2));
         int tried = 0;

@@ -26,6 +26,7 @@ import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -156,6 +157,7 @@ final class BatchTest {
     }
 
     @Test
+    @Tag("long")
     void aBatchCutAnywhereAndResumedEqualsAnUninterruptedOne() throws IOException {
         Files.write(input, BatchTasks.mixed(40));
         batch();

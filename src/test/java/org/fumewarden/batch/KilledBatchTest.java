@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,6 +31,7 @@ final class KilledBatchTest {
     Path folder;
 
     @Test
+    @Tag("long")
     void aKilledAndResumedBatchEqualsAnUninterruptedOneByteForByte() throws Exception {
         Path input = Files.write(folder.resolve("tasks.jsonl"), BatchTasks.mixed(TASKS));
         Path whole = folder.resolve("whole.jsonl");

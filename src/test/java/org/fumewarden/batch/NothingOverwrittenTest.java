@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.fumewarden.cli.CommandRun;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +105,7 @@ final class NothingOverwrittenTest {
     }
 
     @Test
+    @Tag("long")
     void aChangedTaskOrAnEditedLineIsDecidedAnewAndSaidSo() throws IOException {
         batch("--out", out.toString());
         byte[] whole = Files.readAllBytes(out);

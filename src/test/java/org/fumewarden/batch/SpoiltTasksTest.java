@@ -25,6 +25,7 @@ import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.task.TaskReader;
 import org.fumewarden.task.TaskTree;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,6 +80,7 @@ final class SpoiltTasksTest {
     }
 
     @Test
+    @Tag("long")
     void keptAdvice() throws IOException {
         Path kept = folder.resolve("kept");
         org.fumewarden.cli.CommandRun.of("advise", "scenarios/tours/odour-complaint.yaml", "--keep", kept.toString());

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class NudgedCellsTest {
     private static final Path LISTED = Path.of("docs/nudged.txt");
     private static final Path FOUND = Path.of("target/nudged.txt");
-    private static final int SAMPLE = Integer.getInteger("fumewarden.nudges", 4);
+    private static final int SAMPLE = Integer.getInteger("fumewarden.nudges", 2);
     private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
 
     private final List<TableCell> numbers = TableCell.all(RuleFolder.shipped()).stream()

@@ -24,13 +24,13 @@ import org.junit.jupiter.api.Test;
 
 /**
  * A rule that is switched off breaks a scenario by its outcome. That the rule itself no longer fires does not count: a scenario
- * has to miss what the rule concludes. The gate tries a sample ({@code -Dfumewarden.switched=60 -Dfumewarden.seed=...});
+ * has to miss what the rule concludes. The gate tries a sample ({@code -Dfumewarden.switched=120 -Dfumewarden.seed=...});
  * {@code mvn verify -Psoundness} tries all.
  */
 final class SwitchedOffTest {
     private static final Path LISTED = Path.of("docs/survivors.txt");
     private static final Path FOUND = Path.of("target/survivors.txt");
-    private static final int SAMPLE = Integer.getInteger("fumewarden.switched", 60);
+    private static final int SAMPLE = Integer.getInteger("fumewarden.switched", 12);
     private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
 
     private final Map<String, RuleBase> bases = new ConcurrentHashMap<>();

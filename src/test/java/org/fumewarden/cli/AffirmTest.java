@@ -11,6 +11,7 @@ import org.fumewarden.check.RuleBaseCheck;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +43,7 @@ final class AffirmTest {
     }
 
     @Test
+    @Tag("long")
     void theConfidencePageNamesWhoWhenAndAgainstWhat() {
         affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());

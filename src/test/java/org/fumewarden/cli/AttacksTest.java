@@ -32,6 +32,7 @@ import org.fumewarden.codes.RuleFolder;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -251,6 +252,7 @@ final class AttacksTest {
 
     /** The rules that decided are kept, so that advice can be replayed when the program has others. */
     @Test
+    @Tag("long")
     void rulesKeptBesideTheChainReplayOnTheirOwnWhenTheKeyVouchesForThem() {
         lay();
         Path entry = forgedRules();

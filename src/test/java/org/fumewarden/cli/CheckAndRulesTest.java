@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.fumewarden.check.EditedRules;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,6 +52,7 @@ final class CheckAndRulesTest {
     }
 
     @Test
+    @Tag("long")
     void theSurveyNamesRowsByFileAndLine() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(
@@ -75,6 +77,7 @@ final class CheckAndRulesTest {
     }
 
     @Test
+    @Tag("long")
     void theSurveyNamesAgentsThatACodeHasNoFigureFor() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(
@@ -102,6 +105,7 @@ final class CheckAndRulesTest {
     }
 
     @Test
+    @Tag("long")
     void aSpoiltRuleIsFoundWithFileAndLine() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(rules, "gb/need.drl", "rule \"GB-NEED-990 half a rule\"\nwhen\nthen\nend\n");

@@ -20,6 +20,7 @@ import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.Phase;
 import org.fumewarden.engine.RuleBase;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -85,6 +86,7 @@ final class NewCodesTest {
     }
 
     @Test
+    @Tag("long")
     void factorsAndLimitsInItsTablesMakeItAdvise() throws IOException {
         scaffold().code("tarn-haven");
         Path tables = rules.resolve("tarn-haven").resolve("tables");
@@ -114,6 +116,7 @@ final class NewCodesTest {
     }
 
     @Test
+    @Tag("long")
     void aNewRuleIsSilentAndItsScenarioRedUntilItIsFilledIn() throws IOException {
         scaffold().code("tarn-haven");
         for (Phase phase : Phase.values()) {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -69,6 +70,7 @@ final class OddInputsTest {
     }
 
     @Test
+    @Tag("long")
     void anEndlessTitleOrNameIsRefusedSoon() throws IOException {
         String tour = Files.readString(Path.of("scenarios/tours/stainless-brackets.yaml"));
         String endless = "x".repeat(900_000);

@@ -22,6 +22,7 @@ import org.fumewarden.report.AdviceJson;
 import org.fumewarden.task.Task;
 import org.fumewarden.task.TaskReader;
 import org.fumewarden.trail.Step;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -62,6 +63,7 @@ final class EngineTest {
     }
 
     @Test
+    @Tag("long")
     void theOrderOfRulesInAFileChangesNothing() throws IOException {
         Path rules = EditedRules.copy(folder);
         for (String phase : List.of("need", "exclusion", "hazard", "filter", "measure", "selection")) {
@@ -85,6 +87,7 @@ final class EngineTest {
     }
 
     @Test
+    @Tag("long")
     void anEditedTableChangesTheOutcomeAndTheRevision() {
         Path rules = EditedRules.copy(folder);
         EditedRules.edit(
@@ -100,6 +103,7 @@ final class EngineTest {
     }
 
     @Test
+    @Tag("long")
     void anOverriddenConclusionStaysInTheTrailButDecidesNothing() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(rules, "gb/need.drl", LIFTING);

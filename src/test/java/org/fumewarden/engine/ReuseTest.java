@@ -26,6 +26,7 @@ import org.fumewarden.task.TaskReader;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -50,6 +51,7 @@ final class ReuseTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"gb", "us", "de", "au"})
+    @Tag("long")
     void theSessionsOfAPhaseAreAsNewAfterEachTask(String code) {
         RuleBase base = RuleBase.shipped(code);
         for (Phase phase : base.phases()) {
@@ -67,6 +69,7 @@ final class ReuseTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"gb", "us", "de", "au"})
+    @Tag("long")
     void factsThatNoPatternMatchesChangeNothing(String code) {
         RuleBase base = RuleBase.shipped(code);
         int left = 0;
@@ -94,6 +97,7 @@ final class ReuseTest {
     /** By which a trail tells conclusions apart; some must come twice, or this shows nothing. */
     @ParameterizedTest
     @ValueSource(strings = {"gb", "us", "de", "au"})
+    @Tag("long")
     void equalConclusionsThatStandAreOneObject(String code) {
         RuleBase base = RuleBase.shipped(code);
         Engine kept = new Engine(base);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Statements that hold for any samples; each runs over seeded random cases. */
@@ -106,6 +107,7 @@ class ExposurePropertiesTest {
     }
 
     @Test
+    @Tag("long")
     void fewerResultsOfTheSameMeanAndSpreadNeverGiveLess() {
         for (int i = 0; i < CASES; i++) {
             double mean = random.nextGaussian();

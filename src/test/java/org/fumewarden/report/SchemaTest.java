@@ -66,6 +66,7 @@ final class SchemaTest {
     }
 
     @Test
+    @org.junit.jupiter.api.Tag("long")
     void everyAdviceIsValid() throws JsonProcessingException {
         JsonSchema schema = FACTORY.getSchema(AdviceSchema.text());
         List<String> wrong = new ArrayList<>();

@@ -24,6 +24,7 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.zip.GZIPInputStream;
 import org.fumewarden.cli.CommandRun;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -134,6 +135,7 @@ class ManyKillsTest {
     }
 
     @Test
+    @Tag("long")
     void nothingConfirmedIsLost() throws Exception {
         Random random = new Random(SEED);
         String store = folder.resolve("log.db").toString();

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -66,6 +67,7 @@ class StoreCrashTest {
     }
 
     @Test
+    @Tag("long")
     void killedInTheMiddleOfThousandsOfWritesNothingConfirmedIsLost() throws Exception {
         Path file = prepared();
         long confirmed = 1;

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,6 +65,7 @@ class AccessiblePageTest {
         "describe, 640",
         "advice, 640"
     })
+    @Tag("long")
     void narrowPagesNeverScrollSideways(String place, int width) {
         browser.size(width, 800);
         browser.prefers("light", true);

@@ -25,6 +25,7 @@ import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.whatif.Bench;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -128,6 +129,7 @@ class DeskTest {
     }
 
     @Test
+    @Tag("long")
     void aQuestionThatNoAnswerCouldMakeMatterIsNotAsked() throws IOException {
         Set<String> bare = matters(Starts.text("bench-stainless"));
         Set<String> zinc = matters(Starts.text("bench-stainless").replace("coating: none", "coating: zinc-galvanised"));
@@ -190,6 +192,7 @@ class DeskTest {
 
     /** The older question waits here until it is stopped, so that no clock decides. */
     @Test
+    @Tag("long")
     void aNewerQuestionOfAPageEndsTheOlderOneAndAnotherPageDoesNot() throws Exception {
         Matters matters = new Matters();
         String text = Starts.text("bench-stainless");

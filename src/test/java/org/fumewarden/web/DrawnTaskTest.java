@@ -12,6 +12,7 @@ import java.util.List;
 import org.fumewarden.task.TaskTree;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -56,6 +57,7 @@ class DrawnTaskTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"light", "dark"})
+    @Tag("long")
     void theSamplesAreDrawnWithTheirNumbersAndWords(String theme) throws IOException {
         browser.prefers(theme, true);
         show("advice", "stainless-brackets", "", "en");
@@ -78,6 +80,7 @@ class DrawnTaskTest {
     }
 
     @Test
+    @Tag("long")
     void stretchesOfAShiftAreTypedAndCounted() throws IOException {
         show("describe", "stainless-brackets", "", "de");
         browser.untilText(".answer-now", "TH3 P");

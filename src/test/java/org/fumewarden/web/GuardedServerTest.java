@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -205,6 +206,7 @@ class GuardedServerTest {
 
     /** A request may trickle for 15 s; the JDK looks once in a while, so the line is cut some seconds later. */
     @Test
+    @Tag("long")
     void aRequestThatTricklesInIsCutOff() throws IOException {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             socket.setSoTimeout(40_000);

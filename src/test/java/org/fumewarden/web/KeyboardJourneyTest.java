@@ -16,6 +16,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.print.PrintOptions;
@@ -83,6 +84,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    @Tag("long")
     void aSliderMovesByArrowKeysAndSaysItsValue() {
         browser.tabTo("nav a[href='#what-if']");
         browser.press(Keys.ENTER);
@@ -99,6 +101,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    @Tag("long")
     void aWrongValueIsNamedBesideItsField() {
         browser.tabTo("[data-path='exposures.2.twa'] input.amount");
         browser.typeOver("a lot");
@@ -109,6 +112,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    @Tag("long")
     void theSameLevelCanBeWrittenInAnotherUnit() {
         browser.tabTo("[data-path='exposures.2.twa'] .same button");
         browser.press(Keys.ENTER);
@@ -139,6 +143,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    @Tag("long")
     void germanReachesEveryHeading() {
         browser.tabTo("#language");
         browser.press("Deutsch");
@@ -149,6 +154,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    @Tag("long")
     void theTrailIsSearchedByClauseAndReplayedUnchanged() {
         browser.tabTo("nav a[href='#trail']");
         browser.press(Keys.ENTER);

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 
@@ -70,6 +71,7 @@ class NothingIsLostTest {
     }
 
     @Test
+    @Tag("long")
     void aSlowServerIsSaid() {
         browser.driver().executeCdpCommand("Network.enable", Map.of());
         latency(4000);
@@ -97,6 +99,7 @@ class NothingIsLostTest {
     }
 
     @Test
+    @Tag("long")
     void hostileTextInEveryFieldStaysText() {
         browser.run("""
                 const hostile = arguments[0];

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,6 +63,7 @@ class UpkeepPlaceTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"light", "dark"})
+    @Tag("long")
     void noViolationInEitherTheme(String theme) {
         browser.prefers(theme, true);
         browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; })");
@@ -120,6 +122,7 @@ class UpkeepPlaceTest {
 
     /** INDG479: 2000 for full face masks, so 140 fails though the tester ticked passed; the sentence of the code is told. */
     @Test
+    @Tag("long")
     void aFitTestIsLoggedFromWhatIsOwedAndJudgedByTheCode() {
         browser.run("[...document.querySelectorAll('.hang')].find(h => h.textContent.includes('W-07')"
                 + " && h.textContent.toLowerCase().includes('fit test')).querySelector('button').focus()");
@@ -152,6 +155,7 @@ class UpkeepPlaceTest {
     }
 
     @Test
+    @Tag("long")
     void withoutAStoreItSaysHowToOpenOne() {
         show(bare);
         browser.untilText("#upkeep", "fumewarden serve --store yard.db");

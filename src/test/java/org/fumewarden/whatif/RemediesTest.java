@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.Map;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.model.Lever;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class RemediesTest {
     @Test
+    @Tag("long")
     void everyRemedyWorksAndNoProperPartOfItDoesOverTheTours() throws IOException {
         int checked = 0;
         for (Path tour : Benches.tours()) {
@@ -41,6 +43,7 @@ class RemediesTest {
 
     /** Seeded, so that a failure can be repeated; each task has some of these obstacles and not others. */
     @Test
+    @Tag("long")
     void everyRemedyOfRandomTasksWorksAndIsMinimal() {
         List<Map.Entry<String, String>> obstacles = List.of(
                 Map.entry("wearer.facial-hair", "true"),

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,7 @@ class SweepTest {
 
     /** Limit 0.05 mg/m3 (EH40, respirable manganese) times the factors 20 and 40 of HSG53 (memory): 1 and 2 mg/m3. */
     @Test
+    @Tag("long")
     void theAdviceTurnsExactlyAtLimitTimesFactorAndTheBorderStillBelongsBelow() {
         List<Sweep.TippingPoint> turns = turns("0.3", "3");
         assertEquals(

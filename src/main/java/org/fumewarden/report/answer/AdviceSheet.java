@@ -35,7 +35,7 @@ public final class AdviceSheet {
     private static final int FRAME = 5;
 
     /** Further lines for a language with longer words; the paper holds them. */
-    private static final int LONGER_WORDS = 6;
+    private static final int LONGER_WORDS = 1;
 
     /** Lines that the duties get even where the air takes the rest. */
     private static final int LEAST = 5;
@@ -170,7 +170,7 @@ public final class AdviceSheet {
             lines.remove(lines.size() - 1);
             left--;
         }
-        lines.add(new Line.Says(Sign.NONE, spoken.say("page.more", dropped)));
+        lines.add(new Line.Says(Sign.NONE, spoken.say("page.more." + part.key(), dropped)));
         return new Part(part.key(), part.title(), lines);
     }
 }
