@@ -24,4 +24,11 @@ public record Limit(RowRef ref, String agent, Averaging averaging, BigDecimal va
         BigDecimal level = Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume);
         return level.compareTo(value.multiply(multiple.value())) > 0;
     }
+
+    /** True when the exposure, in whatever unit it was given, is above this limit. */
+    public boolean passedBy(Exposure exposure, Agent about, Threshold molarVolume) {
+        return Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume)
+                        .compareTo(value)
+                > 0;
+    }
 }

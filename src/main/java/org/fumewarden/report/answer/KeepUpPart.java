@@ -71,7 +71,7 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
     }
 
     private static When when(Duty duty) {
-        if (duty.period().equals("none")) {
+        if (duty.period().equals("none") || duty.frequency().equals("once")) {
             return switch (duty.frequency()) {
                 case "each-use", "each-donning" -> new When(0, "each-use");
                 case "after-use" -> new When(1, "after-use");
