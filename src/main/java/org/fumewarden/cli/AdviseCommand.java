@@ -118,11 +118,13 @@ final class AdviseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    private boolean damaged;
+
     @Override
     public Integer call() {
         Bench bench = options.bench(file);
         if (store != null) {
-            bench = InUse.with(bench, () -> Store.read(store));
+            bench = InUse.with(bench, this::register);
         }
         Advice advice = bench.advise();
         if (format == Format.pdf && output == null) {
@@ -137,7 +139,13 @@ final class AdviseCommand implements Callable<Integer> {
         }
         byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
-        return advice.status() == Status.COMPLETE ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+        return advice.status() == Status.COMPLETE && !damaged ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    private Store register() {
+        Store read = Store.read(store);
+        damaged = StoreOption.tell(read, spec.commandLine().getErr());
+        return read;
     }
 
     private void keep(Bench bench, Advice advice) {

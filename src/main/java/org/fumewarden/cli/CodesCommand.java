@@ -53,6 +53,9 @@ final class CodesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
+        if (folder.codes().isEmpty()) {
+            throw new InputException(folder.codeless());
+        }
         List<String> chosen = ids.isEmpty() ? folder.codes() : ids;
         for (String id : chosen) {
             if (!folder.codes().contains(id)) {

@@ -80,7 +80,7 @@ final class DueCommand implements Callable<Integer> {
                         "is no fact that a duty hangs on.",
                         Nearest.maybe(name, vocabulary.facts().keySet())));
             });
-            try (Store open = Store.read(store.file())) {
+            try (Store open = store.read()) {
                 return new DueList(open, StoreOption.duties(code, open, day).duties(), day, Period.ofDays(7))
                         .compute(site, Optional.of(day.plus(period())));
             }

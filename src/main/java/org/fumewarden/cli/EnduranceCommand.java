@@ -71,11 +71,13 @@ final class EnduranceCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    private boolean damaged;
+
     @Override
     public Integer call() {
         Bench bench = options.bench(file);
         if (store != null) {
-            bench = InUse.with(bench, () -> Store.read(store));
+            bench = InUse.with(bench, this::register);
         }
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
@@ -92,9 +94,15 @@ final class EnduranceCommand implements Callable<Integer> {
             draw(sheet);
         }
         boolean usable = advice.unit().filter(UnitInHand::barred).isEmpty();
-        return sheet.settled() && usable && advice.status() == Status.COMPLETE
+        return sheet.settled() && usable && !damaged && advice.status() == Status.COMPLETE
                 ? ExitCodes.COMPLETE
                 : ExitCodes.NOT_SETTLED;
+    }
+
+    private Store register() {
+        Store read = Store.read(store);
+        damaged = StoreOption.tell(read, spec.commandLine().getErr());
+        return read;
     }
 
     private void draw(ShiftSheet sheet) {

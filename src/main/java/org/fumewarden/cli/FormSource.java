@@ -46,6 +46,27 @@ final class FormSource {
 
     private FormSource() {}
 
+    /**
+     * What each form becomes.
+     *
+     * @throws InputException with what is wrong in all of them
+     */
+    static <T> List<T> each(List<Form> forms, Function<Form, T> reading) {
+        List<T> made = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (Form form : forms) {
+            try {
+                made.add(reading.apply(form));
+            } catch (InputException e) {
+                problems.addAll(e.problems());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+        return made;
+    }
+
     static Form words(List<String> words) {
         Map<String, String> values = new LinkedHashMap<>();
         for (String word : words) {

@@ -74,7 +74,7 @@ final class LogCommand implements Callable<Integer> {
     }
 
     private int list() {
-        try (Store open = Store.read(store.file())) {
+        try (Store open = store.read()) {
             List<Long> superseded = open.superseded(listed);
             for (Entry entry : open.entriesOf(listed)) {
                 store.out()
@@ -93,11 +93,9 @@ final class LogCommand implements Callable<Integer> {
 
     private int log() {
         List<FormSource.Form> forms = forms();
-        try (Store open = Store.open(store.file())) {
+        try (Store open = store.open()) {
             LogForms reading = new LogForms(open, store, code);
-            List<Draft> drafts = forms.stream()
-                    .map(f -> reading.draft(f, kind == null ? "" : kind))
-                    .toList();
+            List<Draft> drafts = FormSource.each(forms, f -> reading.draft(f, kind == null ? "" : kind));
             List<Entry> written = open.appendAll(drafts, store.clock().instant());
             reading.says().forEach(store.out()::println);
             for (Entry entry : written) {
@@ -108,7 +106,7 @@ final class LogCommand implements Callable<Integer> {
                 if (entry.details().result() == Result.FAILED
                         && !open.state(entry.item()).inService()) {
                     store.out()
-                            .println(entry.item() + " is closed. "
+                            .println(entry.item() + " is closed: "
                                     + open.state(entry.item()).because() + ".");
                 }
             }

@@ -84,9 +84,9 @@ final class RecordCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         return store.guarded(() -> {
             LocalDate day = on.isEmpty() ? store.today() : Forms.day("--on", on);
-            try (Store open = Store.read(store.file())) {
+            try (Store open = store.read()) {
                 DutyBook book = StoreOption.duties(code, open, day);
-                return sheet == Sheet.programme ? programme(open, book, day) : paper(open, book);
+                return sheet == Sheet.programme ? programme(open, book, day) : paper(open, book, day);
             }
         });
     }
@@ -110,10 +110,10 @@ final class RecordCommand implements Callable<Integer> {
     private Advice advised(Path task, String id, LocalDate day) {
         Bench bench =
                 new Bench(task, Map.of(), Optional.of(id), Optional.of(day), c -> new Advisor(RuleBase.shipped(c)));
-        return InUse.with(bench, () -> Store.read(store.file())).advise();
+        return InUse.with(bench, store::read).advise();
     }
 
-    private int paper(Store open, DutyBook book) {
+    private int paper(Store open, DutyBook book, LocalDate day) {
         if (!tasks.isEmpty()) {
             throw new InputException(
                     new Problem("--task", 0, "", "goes with the programme only.", "add --sheet programme."));
@@ -125,7 +125,7 @@ final class RecordCommand implements Callable<Integer> {
                         "record", 0, item.id(), "is a " + item.kind().key() + ", not a unit.", "name a unit."));
             }
             Optional<String> late =
-                    LateExamination.words(LateExamination.report(open, book.duties(), item.id(), store.today()));
+                    LateExamination.of(open, book.duties(), item.id(), day).against();
             return print(BeforeUseCard.of(unit, open.state(item.id()), book, late));
         }
         return print(Paper.record(open, item, book.duties()));

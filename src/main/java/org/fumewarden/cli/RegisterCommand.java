@@ -68,7 +68,7 @@ final class RegisterCommand implements Callable<Integer> {
     }
 
     private int list() {
-        try (Store open = Store.read(store.file())) {
+        try (Store open = store.read()) {
             for (Item item : open.items()) {
                 if (kind == null || kind.equals(item.kind().key())) {
                     store.out().println(item.id() + "  " + item.kind().key() + "  " + item.label());
@@ -79,24 +79,25 @@ final class RegisterCommand implements Callable<Integer> {
     }
 
     private int register() {
-        List<Draft> drafts = new ArrayList<>();
         Vocabularies vocabulary = Vocabularies.shipped();
-        for (FormSource.Form form : forms(vocabulary)) {
-            Map<String, String> values = new LinkedHashMap<>(form.values());
-            String given = values.remove("kind");
-            String wanted = known(form.place(), given == null ? (kind == null ? "" : kind) : given);
-            Map<String, List<String>> facts = vocabulary.take(form.place(), values);
-            List<String> fields =
-                    Forms.itemFields(wanted).stream().map(Forms.Field::name).toList();
-            unknown(form.place(), values, fields, vocabulary);
-            drafts.add(form.placed(() -> Draft.registering(Forms.item(wanted, values, facts), store.today(), by)));
-        }
-        try (Store open = Store.open(store.file())) {
+        List<Draft> drafts = FormSource.each(forms(vocabulary), f -> draft(f, vocabulary));
+        try (Store open = store.open()) {
             for (Entry entry : open.appendAll(drafts, store.clock().instant())) {
                 store.out().println("Entry " + entry.sequence() + ": " + entry.item() + " is registered.");
             }
         }
         return ExitCodes.COMPLETE;
+    }
+
+    private Draft draft(FormSource.Form form, Vocabularies vocabulary) {
+        Map<String, String> values = new LinkedHashMap<>(form.values());
+        String given = values.remove("kind");
+        String wanted = known(form.place(), given == null ? (kind == null ? "" : kind) : given);
+        Map<String, List<String>> facts = vocabulary.take(form.place(), values);
+        List<String> fields =
+                Forms.itemFields(wanted).stream().map(Forms.Field::name).toList();
+        unknown(form.place(), values, fields, vocabulary);
+        return form.placed(() -> Draft.registering(Forms.item(wanted, values, facts), store.today(), by));
     }
 
     private List<FormSource.Form> forms(Vocabularies vocabulary) {

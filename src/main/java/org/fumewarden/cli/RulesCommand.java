@@ -71,6 +71,9 @@ final class RulesCommand implements Callable<Integer> {
             return ExitCodes.COMPLETE;
         }
         RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
+        if (folder.codes().isEmpty()) {
+            throw new InputException(folder.codeless());
+        }
         Map<String, RuleBase> known = new ConcurrentHashMap<>();
         Function<String, RuleBase> bases = code ->
                 known.computeIfAbsent(code, c -> rules == null ? RuleBase.shipped(c) : RuleBase.compiled(folder, c));

@@ -73,8 +73,10 @@ final class StoreCommand implements Callable<Integer> {
                                 "Note the head down elsewhere: with --expect it proves that nothing was cut off the end.");
                 return ExitCodes.COMPLETE;
             }
-            store.out().println("Broken. First: " + found.first().orElseThrow().text());
-            found.damages().stream().skip(1).forEach(d -> store.out().println("  also " + d.text()));
+            Verification.Damage first = found.first().orElseThrow();
+            store.out().println("Broken. First: " + first.text());
+            found.damages().stream().filter(d -> !d.equals(first)).forEach(d -> store.out()
+                    .println("  also " + d.text()));
             store.out().println("Intact up to entry " + found.head().entries() + ".");
             store.out()
                     .println(
@@ -241,7 +243,7 @@ final class StoreCommand implements Callable<Integer> {
             @Option(names = "--all", description = "Also what must still be kept.") boolean all)
             throws Exception {
         return store.guarded(() -> {
-            try (Store open = Store.read(store.file())) {
+            try (Store open = store.read()) {
                 Retention retention = new Retention(
                         open, StoreOption.duties(code, open, store.today()).duties());
                 for (Item item : open.items()) {

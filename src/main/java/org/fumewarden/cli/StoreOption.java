@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fumewarden.codes.CodeBook;
@@ -15,6 +16,7 @@ import org.fumewarden.duties.DutyBook;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.StoreException;
+import org.fumewarden.upkeep.Verification;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -26,6 +28,8 @@ final class StoreOption {
             paramLabel = "FILE",
             description = "Register and log; $$FUMEWARDEN_STORE, or fumewarden.db in this folder, when not given.")
     private String file;
+
+    private boolean damaged;
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
@@ -84,6 +88,31 @@ final class StoreOption {
                                 + "; or register the site with code=... once.")));
     }
 
+    /** The store for reading; damage is told, and nothing that is answered from it counts as settled. */
+    Store read() {
+        return tell(Store.read(file()));
+    }
+
+    /** The store for writing; damage is told likewise. */
+    Store open() {
+        return tell(Store.open(file()));
+    }
+
+    private Store tell(Store store) {
+        damaged |= tell(store, spec.commandLine().getErr());
+        return store;
+    }
+
+    /** Says what is damaged in a store, once; true when something is. */
+    static boolean tell(Store store, PrintWriter err) {
+        List<Verification.Damage> damages = store.soundness().damages();
+        damages.forEach(d -> err.println("The store is damaged: " + d.text()));
+        if (!damages.isEmpty()) {
+            err.println("Nothing that hangs on this is shown. Maybe run \"store verify\", then \"store salvage\".");
+        }
+        return !damages.isEmpty();
+    }
+
     /** Says what is wrong with a store and gives the exit code for it. */
     static int explain(StoreException fault, PrintWriter err) {
         err.println(fault.text());
@@ -99,7 +128,7 @@ final class StoreOption {
         try {
             int code = work.call();
             out().flush();
-            return code;
+            return damaged && code == ExitCodes.COMPLETE ? ExitCodes.NOT_SETTLED : code;
         } catch (StoreException | InputException e) {
             return Main.explain(e, spec.commandLine());
         }

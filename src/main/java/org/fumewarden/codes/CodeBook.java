@@ -82,12 +82,15 @@ public final class CodeBook {
                         .formerly()
                         .contains(code))
                 .findFirst()
-                .orElseThrow(() -> new InputException(new Problem(
-                        folder.origin(),
-                        0,
-                        "code",
-                        "holds no code \"" + Located.shown(code) + "\".",
-                        Nearest.maybe(code, folder.codes()))));
+                .orElseThrow(() -> new InputException(
+                        folder.codes().isEmpty()
+                                ? folder.codeless()
+                                : new Problem(
+                                        folder.origin(),
+                                        0,
+                                        "code",
+                                        "holds no code \"" + Located.shown(code) + "\".",
+                                        Nearest.maybe(code, folder.codes()))));
     }
 
     /**

@@ -147,6 +147,16 @@ public final class RuleFolder {
                 .toList();
     }
 
+    /** That no code is here to be chosen. */
+    public Problem codeless() {
+        return new Problem(
+                origin,
+                0,
+                "",
+                "holds no code: no folder in it has a code.yaml.",
+                "name the folder that holds shared and a folder for each code.");
+    }
+
     /** Ids of the codes that can be chosen: the folders that hold a code.yaml. Others are there to be borrowed. */
     public List<String> codes() {
         return names.stream()

@@ -15,6 +15,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.task.RegisterNote;
+import org.fumewarden.task.Task;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
@@ -51,11 +52,12 @@ public final class InUse {
         List<RegisterNote> notes = List.of();
         if (names(task, "kit", "unit") || names(task, "kit", "mask") || names(task, "wearer", "id")) {
             try (Store store = register.get()) {
-                LocalDate day = bench.task(bench.code(), Map.of()).on();
+                Task read = bench.task(bench.code(), Map.of());
+                LocalDate day = read.on();
                 List<Duty> duties = DutyBook.of(
                                 bench.advisor(bench.code()).base().book(), day)
                         .duties();
-                Found unit = UnitInUse.of(task, store, duties, day);
+                Found unit = UnitInUse.of(task, read, store, duties);
                 Found wearer = WearerInUse.of(task, store, duties, day);
                 changes.putAll(unit.changes());
                 changes.putAll(wearer.changes());
@@ -119,9 +121,6 @@ public final class InUse {
 
     /** Why an item is closed and since when, as part of a sentence. */
     static String closed(String id, UnitState state) {
-        return id + " is out of use"
-                + state.since().map(d -> " since " + d).orElse("")
-                + state.entry().map(n -> " (entry " + n + ")").orElse("")
-                + ": " + state.because();
+        return id + " is " + state.words();
     }
 }

@@ -130,7 +130,10 @@ final class WearerInUse {
     }
 
     private Proof fitTest(Item.Mask mask) {
-        return proof("fit-test/" + mask.model().strip(), "fit-test", facts(mask.facts()));
+        UnitState state = store.state(mask.id());
+        return state.standing() == UnitState.Standing.UNPROVEN
+                ? new Proof(false, state.entry(), InUse.closed(mask.id(), state))
+                : proof("fit-test/" + mask.model().strip(), "fit-test", facts(mask.facts()));
     }
 
     private static boolean tight(Item.Mask mask) {

@@ -17,6 +17,14 @@ import org.fumewarden.model.Unit;
 
 /** Numbers with units, as people write them in a task file. */
 final class Quantities {
+    private static final Pattern RANGE = Pattern.compile("[+-]?[0-9][0-9.,]*(?![eE][+-]?[0-9])"
+            + "(?:\\s*[^\\s0-9.,\u2013\u2014\u00b1~-][^\\s\u2013\u2014\u00b1~-]*)?"
+            + "\\s*(?:-|\u2013|\u2014|\u00b1|\\.\\.+|\u2026|~|\\bto\\b|\\bbis\\b|\\band\\b)\\s*[.,]?[0-9].*");
+    private static final Pattern OTHER_BASE = Pattern.compile("[+-]?0[xXbBoO][0-9a-fA-F]");
+    private static final Pattern FORMULA =
+            Pattern.compile("[0-9.,]+\\s*[*/+x\u00d7^]\\s*[0-9]|[<>~\u2248\u2264\u2265]");
+    private static final Pattern BARE_POINT = Pattern.compile("[+-]?[.,][0-9]");
+
     private static final Pattern NUMBER_UNIT =
             Pattern.compile("([+-]?[0-9](?:[0-9.,'\u2019_]|[ \u00a0\u202f](?=[0-9])|[eE][+-]?[0-9])*)\\s*(\\S.*)?");
 
@@ -91,12 +99,15 @@ final class Quantities {
         Map<String, String> units = UNITS.get(kind);
         Matcher match = NUMBER_UNIT.matcher(text);
         if (!match.matches()) {
-            place.complain("must be a number with a unit but is \"" + Located.shown(text) + "\".", example(kind));
+            unread(place, text, "a number with a unit", kind);
             return Optional.empty();
         }
         String unit = Optional.ofNullable(match.group(2)).orElse("").strip();
         Optional<BigDecimal> number = number(place, match.group(1), unit, kind, units.keySet());
         if (number.isPresent() && !units.containsKey(unit)) {
+            if (odd(place, text, kind)) {
+                return Optional.empty();
+            }
             foreign(place, match.group(1), unit, kind, units.keySet());
             return Optional.empty();
         }
@@ -104,6 +115,39 @@ final class Quantities {
                 place,
                 number.map(n -> n.multiply(new BigDecimal(units.get(unit)), MathContext.DECIMAL64)),
                 kind.equals("temperature"));
+    }
+
+    private static void unread(Located place, String text, String wanted, String kind) {
+        if (BARE_POINT.matcher(text).lookingAt()) {
+            place.complain(
+                    "begins with a point: \"" + Located.shown(text) + "\". A digit may be missing before it.",
+                    "write the zero, if it is one, as in 0.5; or \"unknown\".");
+        } else if (!odd(place, text, kind)) {
+            place.complain("must be " + wanted + " but is \"" + Located.shown(text) + "\".", example(kind));
+        }
+    }
+
+    /** Complains about two numbers in place of one, and about a number that is not written in tens. */
+    private static boolean odd(Located place, String text, String kind) {
+        boolean range = RANGE.matcher(text).lookingAt();
+        if (range) {
+            place.complain(
+                    "is a range: \"" + Located.shown(text) + "\". One figure is read.",
+                    kind.equals("concentration")
+                            ? "give the higher end, or each sample under samples:."
+                            : "give the one figure that holds, or \"unknown\".");
+        } else if (OTHER_BASE.matcher(text).lookingAt()) {
+            place.complain(
+                    "is not written in tens: \"" + Located.shown(text) + "\". Digits, a point and a unit are read.",
+                    example(kind));
+        } else if (FORMULA.matcher(text).lookingAt()) {
+            place.complain(
+                    "is a sum or a comparison: \"" + Located.shown(text) + "\". One figure with its unit is read.",
+                    example(kind));
+        } else {
+            return false;
+        }
+        return true;
     }
 
     private static void foreign(Located place, String number, String unit, String kind, Collection<String> known) {
@@ -121,7 +165,7 @@ final class Quantities {
     static Optional<Level> level(Located place, String text) {
         Matcher match = NUMBER_UNIT.matcher(text);
         if (!match.matches()) {
-            place.complain("must be a concentration but is \"" + Located.shown(text) + "\".", example("concentration"));
+            unread(place, text, "a concentration", "concentration");
             return Optional.empty();
         }
         String unit = Optional.ofNullable(match.group(2))
@@ -132,7 +176,7 @@ final class Quantities {
                 .replace("\u00b3", "3");
         Optional<BigDecimal> number =
                 signed(place, number(place, match.group(1), unit, "concentration", LEVELS), false);
-        if (number.isPresent() && !LEVELS.contains(unit)) {
+        if (number.isPresent() && !LEVELS.contains(unit) && !odd(place, text, "concentration")) {
             foreign(place, match.group(1), unit, "concentration", LEVELS);
         }
         Optional<Level> level =

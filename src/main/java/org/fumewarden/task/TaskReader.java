@@ -87,6 +87,7 @@ public final class TaskReader {
                 answer(question, place).ifPresent(inputs::add);
             }
         }
+        withinTheShift(inputs, places);
         Map<String, Located> top = root.entries();
         String title =
                 Optional.ofNullable(top.get("title")).map(TaskReader::title).orElse("Task without a title");
@@ -152,12 +153,25 @@ public final class TaskReader {
     /** The places of the file that answer questions, by path; complains about every name that nothing asks for. */
     private Map<String, Located> places(Located root) {
         Map<String, Located> places = new LinkedHashMap<>();
-        root.entries(known).forEach((name, entry) -> {
+        named(root, known).forEach((name, entry) -> {
             if (groups.containsKey(name) && !entry.isNull()) {
-                entry.entries(groups.get(name)).forEach((below, place) -> places.put(name + "." + below, place));
+                named(entry, groups.get(name)).forEach((below, place) -> places.put(name + "." + below, place));
             }
         });
         return places;
+    }
+
+    /** The entries of a map; a name that is not expected is complained about, and what is the doctor's is not guessed at. */
+    private static Map<String, Located> named(Located map, Set<String> expected) {
+        Map<String, Located> entries = map.entries();
+        entries.forEach((name, entry) -> {
+            if (!expected.contains(name)) {
+                entry.complain(
+                        "is not a name used here.",
+                        Health.isMeant(name) ? Health.MAYBE : Nearest.maybe(name, expected));
+            }
+        });
+        return entries;
     }
 
     private Optional<Input> answer(Question question, Located place) {
@@ -193,6 +207,29 @@ public final class TaskReader {
             }
         }
         return Optional.of(new Measure(question.id(), amount, Quantities.canonical(question.kind()), question.path()));
+    }
+
+    /** Nobody works or wears longer in a shift than the shift lasts. */
+    private static void withinTheShift(List<Input> inputs, Map<String, Located> places) {
+        minutes(inputs, "shift")
+                .ifPresent(shift -> List.of("time-on-task", "wear-time").forEach(question -> minutes(inputs, question)
+                        .filter(m -> m.value().compareTo(shift.value()) > 0)
+                        .ifPresent(m -> places.get(m.path())
+                                .complain(
+                                        "is longer than the shift: \""
+                                                + Located.shown(
+                                                        places.get(m.path()).text()) + "\" in a shift of \""
+                                                + Located.shown(
+                                                        places.get(shift.path()).text()) + "\".",
+                                        "correct " + m.path() + " or " + shift.path() + "; at most they are equal."))));
+    }
+
+    private static Optional<Measure> minutes(List<Input> inputs, String question) {
+        return inputs.stream()
+                .filter(Measure.class::isInstance)
+                .map(Measure.class::cast)
+                .filter(m -> m.question().equals(question))
+                .findFirst();
     }
 
     private static Optional<Input> impossible(Located place, String message) {

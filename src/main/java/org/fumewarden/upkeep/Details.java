@@ -86,6 +86,11 @@ public sealed interface Details
             remarks = Given.optional("remarks", remarks);
             result = Flows.judged(Result.ofCheck("result", result), points, flow, minimumFlow);
         }
+
+        @Override
+        public String whyFailed() {
+            return Flows.why(result, flow, minimumFlow);
+        }
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Computes what is owed.
@@ -26,6 +27,7 @@ public final class DueList {
     private final Period warning;
     private final Openings openings = new Openings();
     private final TreeSet<String> doubts = new TreeSet<>();
+    private final boolean assuming;
 
     /**
      * A computation over a store.
@@ -34,10 +36,20 @@ public final class DueList {
      * @param warning how long before the due day a duty counts as due soon
      */
     public DueList(Store store, List<Duty> duties, LocalDate today, Period warning) {
+        this(store, duties.stream().filter(d -> d.frequency().dated()).toList(), today, warning, false);
+    }
+
+    private DueList(Store store, List<Duty> duties, LocalDate today, Period warning, boolean assuming) {
         this.store = store;
-        this.duties = duties.stream().filter(d -> d.frequency().dated()).toList();
+        this.duties = duties;
         this.today = today;
         this.warning = warning;
+        this.assuming = assuming;
+    }
+
+    /** The same as if every duty applied of which the register does not say that it does not. */
+    DueList assuming() {
+        return new DueList(store, duties, today, warning, true);
     }
 
     /**
@@ -69,7 +81,8 @@ public final class DueList {
         List<Closed> closed = new ArrayList<>();
         for (Item item : items.stream().filter(wanted).toList()) {
             UnitState state = state(item);
-            if (state.standing() == UnitState.Standing.SCRAPPED || left(item)) {
+            boolean known = store.changed(item.id()).isEmpty();
+            if (known && (state.standing() == UnitState.Standing.SCRAPPED || left(item))) {
                 continue;
             }
             if (!state.inService()) {
@@ -88,12 +101,17 @@ public final class DueList {
                 .sorted(Owing.ORDER)
                 .toList();
         doubts.addAll(Clocks.backwards(store.lately()));
+        List<String> told = Stream.concat(
+                        store.soundness().damages().stream()
+                                .map(d -> d.text() + " Nothing that hangs on it is shown; run \"store verify\"."),
+                        doubts.stream())
+                .toList();
         return new DueReport(
                 today,
                 listed,
                 closed,
                 openings.list(),
-                doubts.stream().limit(DOUBTS_SHOWN).toList(),
+                told.stream().limit(DOUBTS_SHOWN).toList(),
                 store.origin());
     }
 
@@ -105,8 +123,11 @@ public final class DueList {
     }
 
     private UnitState state(Item item) {
-        boolean person = item.kind() == ItemKind.WEARER || item.kind() == ItemKind.SITE;
-        return person ? UnitState.open() : store.state(item.id());
+        return person(item) ? UnitState.open() : store.state(item.id());
+    }
+
+    private static boolean person(Item item) {
+        return item.kind() == ItemKind.WEARER || item.kind() == ItemKind.SITE;
     }
 
     private boolean left(Item item) {
@@ -123,7 +144,7 @@ public final class DueList {
             if (!applicability.applies()) {
                 continue;
             }
-            if (!applicability.open().isEmpty()) {
+            if (!applicability.open().isEmpty() && !assuming) {
                 // The first open fact is the gate: once it is known the others may not matter.
                 openings.add(target, duty, applicability.open().get(0));
                 continue;
@@ -144,17 +165,24 @@ public final class DueList {
                 .filter(l -> l.on().isAfter(today))
                 .ifPresent(l -> doubts.add("entry " + l.sequence() + ": " + id + ", " + serves.replace('/', ' ')
                         + ", is dated " + l.on() + ", after the day of this list. It is not counted."));
-        Optional<Latest> latest = store.latest(id, serves, today);
-        Optional<Latest> failed = target.item().kind() == ItemKind.WEARER
-                ? store.failed(id, serves, today)
-                        .filter(f -> latest.map(f::after).orElse(true))
+        Optional<String> changed = person(target.item())
+                ? store.changed(id)
+                        .or(() -> target.mask().flatMap(m -> store.changed(m.id())))
+                        .map(Verification.Damage::text)
                 : Optional.empty();
-        return failed.isPresent()
+        if (changed.isPresent()) {
+            return new Merge(target, serves, Optional.empty(), Optional.empty(), "not shown: " + changed.get());
+        }
+        Optional<Latest> latest = store.latest(id, serves, today);
+        Optional<Latest> failed =
+                store.failed(id, serves, today).filter(f -> latest.map(f::after).orElse(true));
+        return failed.isPresent() && target.item().kind() == ItemKind.WEARER
                 ? new Merge(
                         target,
                         serves,
                         Optional.empty(),
+                        failed,
                         "failed on " + failed.get().on() + Proof.why(store, failed.get()))
-                : new Merge(target, serves, latest, "never done");
+                : new Merge(target, serves, latest, failed, "never done");
     }
 }

@@ -59,6 +59,13 @@ public record Examination(
         result = performanceMet.filter(met -> !met).isPresent() ? Result.FAILED : judged;
     }
 
+    @Override
+    public String whyFailed() {
+        return result == Result.FAILED && performanceMet.filter(met -> !met).isPresent()
+                ? "it does not do what it is meant to do"
+                : Flows.why(result, flow, minimumFlow);
+    }
+
     /** The same examination with another result and remedial action. */
     Examination with(Result result, String action) {
         return new Examination(

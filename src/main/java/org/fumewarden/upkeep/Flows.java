@@ -14,6 +14,14 @@ final class Flows {
         return pointFailed || below(flow, minimum) ? Result.FAILED : claimed;
     }
 
+    /** Why a check failed of which the figures tell; empty when they do not. */
+    static String why(Result result, Optional<BigDecimal> flow, Optional<BigDecimal> minimum) {
+        return result == Result.FAILED && below(flow, minimum)
+                ? "flow " + flow.get().toPlainString() + " is below "
+                        + minimum.get().toPlainString() + " l/min"
+                : "";
+    }
+
     static boolean below(Optional<BigDecimal> measured, Optional<BigDecimal> minimum) {
         return measured.isPresent() && minimum.isPresent() && measured.get().compareTo(minimum.get()) < 0;
     }

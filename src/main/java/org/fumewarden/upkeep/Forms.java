@@ -9,12 +9,14 @@ import java.lang.reflect.Type;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Makes items and details from named values in words, as they come from a prompt, a flag or a file. */
@@ -188,14 +190,20 @@ public final class Forms {
     private static ObjectNode node(String kind, Map<String, String> values, List<Field> fields) {
         ObjectNode node = Canon.json().createObjectNode();
         node.put("kind", kind);
+        List<String> missing = new ArrayList<>();
         for (Field field : fields) {
             String value = values.getOrDefault(field.name(), "").strip();
             if (!value.isEmpty()) {
                 put(node, field, value);
             } else if (field.needed()) {
-                throw StoreException.refused(
-                        field.name() + " is missing for " + kind + ".", "add " + field.name() + "=...");
+                missing.add(field.name());
             }
+        }
+        if (!missing.isEmpty()) {
+            String more = String.join(", ", missing.subList(1, missing.size()));
+            throw StoreException.refused(
+                    missing.get(0) + " is missing for " + kind + (more.isEmpty() ? "." : ", and so is " + more + "."),
+                    "add " + missing.stream().map(m -> m + "=...").collect(Collectors.joining(" ")));
         }
         return node;
     }

@@ -16,6 +16,7 @@ final class Merge {
     private final Target target;
     private final String serves;
     private final Optional<Latest> latest;
+    private final Optional<Latest> failed;
     private final String undone;
     private final List<Dated> owed = new ArrayList<>();
     private final TreeSet<String> assumed = new TreeSet<>();
@@ -23,9 +24,11 @@ final class Merge {
     /**
      * A visit without duties yet.
      *
+     * @param failed the attempt that failed after the last that counts
      * @param undone what to say when no deed counts
      */
-    Merge(Target target, String serves, Optional<Latest> latest, String undone) {
+    Merge(Target target, String serves, Optional<Latest> latest, Optional<Latest> failed, String undone) {
+        this.failed = failed;
         this.undone = undone;
         this.target = target;
         this.serves = serves;
@@ -120,6 +123,7 @@ final class Merge {
                 first.due(),
                 first.due().map(d -> Days.daysOver(d, today)).orElse(0L),
                 latest.map(Latest::on),
+                failed.map(Latest::on),
                 owed.stream().map(Dated::duty).toList(),
                 List.copyOf(assumed),
                 note));

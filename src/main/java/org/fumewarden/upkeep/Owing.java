@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param doneBy what an entry must serve to discharge it
  * @param due the earliest due day among the duties; absent when nothing was ever done
  * @param last the deed from which the days count
+ * @param failed the attempt that failed after it
  * @param duties all of them, the one that falls due first in front
  * @param assumed circumstances that the register does not state and that were taken to hold
  * @param note why the item is withdrawn, or what the register lacks; empty otherwise
@@ -25,6 +26,7 @@ public record Owing(
         Optional<LocalDate> due,
         long daysOver,
         Optional<LocalDate> last,
+        Optional<LocalDate> failed,
         List<Duty> duties,
         List<String> assumed,
         String note) {

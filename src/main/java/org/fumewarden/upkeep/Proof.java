@@ -34,6 +34,13 @@ public record Proof(boolean stands, Optional<Long> entry, String because) {
             List<Duty> duties,
             Map<String, List<String>> facts,
             LocalDate day) {
+        Optional<Verification.Damage> changed = store.changed(item);
+        if (changed.isPresent()) {
+            return new Proof(
+                    false,
+                    Optional.of(changed.get().entry()),
+                    serves + " is not shown: " + changed.get().text().replaceAll("\\.$", ""));
+        }
         Optional<Latest> passed = store.latest(item, serves, day).or(() -> store.latest(item, serves));
         Optional<Latest> failed = store.failed(item, serves, LocalDate.MAX)
                 .filter(f -> passed.map(f::after).orElse(true));

@@ -93,7 +93,7 @@ final class Sqlite {
         if (code == SQLiteErrorCode.SQLITE_CORRUPT.code || code == SQLiteErrorCode.SQLITE_NOTADB.code) {
             return new StoreException(
                     StoreException.Cause.DAMAGED,
-                    file + " is damaged or is no store (" + plain(fault) + ").",
+                    file + " is damaged or is no store.",
                     "run \"store verify\" to see where, and \"store salvage\" to save what is intact.");
         }
         if (code == SQLiteErrorCode.SQLITE_CANTOPEN.code) {
@@ -106,7 +106,12 @@ final class Sqlite {
                 StoreException.Cause.FAULT, file + " failed: " + plain(fault), "check the disk, then try again.");
     }
 
-    static String plain(SQLException fault) {
-        return String.valueOf(fault.getMessage()).lines().findFirst().orElse("no reason given");
+    /** What the driver says, without its codes and its second word for the same. */
+    private static String plain(SQLException fault) {
+        return String.valueOf(fault.getMessage())
+                .lines()
+                .findFirst()
+                .orElse("no reason given")
+                .replaceAll("^\\[[A-Z_]+\\] *| *\\(.*", "");
     }
 }

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -25,9 +26,13 @@ public final class Store implements AutoCloseable {
     private final Path file;
     private final Connection connection;
     private final StoreQueries queries;
+    private final Path at;
+    private Optional<Verification> soundness = Optional.empty();
 
-    private Store(Path file, Connection connection) throws SQLException {
+    /** A store; {@code at} is the file itself, or the copy of it that is read. */
+    private Store(Path file, Path at, Connection connection) throws SQLException {
         this.file = file;
+        this.at = at;
         this.connection = connection;
         this.queries = new StoreQueries(file, connection);
     }
@@ -70,7 +75,7 @@ public final class Store implements AutoCloseable {
         Connection connection = Sqlite.open(at, readOnly);
         try {
             Schema.prepare(file, connection, readOnly);
-            return new Store(file, connection);
+            return new Store(file, at, connection);
         } catch (SQLException | StoreException e) {
             quietly(connection);
             throw e;
@@ -230,10 +235,11 @@ public final class Store implements AutoCloseable {
     /** Hands over every entry in the order written. */
     public void forEach(Consumer<Entry> reader) {
         queries.ask(() -> {
-            try (PreparedStatement all = connection.prepareStatement("SELECT body FROM entry ORDER BY sequence");
+            try (PreparedStatement all =
+                            connection.prepareStatement("SELECT body, sequence FROM entry ORDER BY sequence");
                     ResultSet rows = all.executeQuery()) {
                 while (rows.next()) {
-                    reader.accept(Canon.entry(rows.getString(1)));
+                    reader.accept(StoreQueries.entry(rows));
                 }
             }
             return Optional.empty();
@@ -265,9 +271,30 @@ public final class Store implements AutoCloseable {
         return queries.ask(queries::lately);
     }
 
-    /** Whether an item is open for use. */
+    /** Whether an item is open for use; one of which a damaged entry tells is not shown to be. */
     public UnitState state(String item) {
-        return queries.ask(() -> queries.state(item));
+        return changed(item).map(UnitState::unproven).orElseGet(() -> queries.ask(() -> queries.state(item)));
+    }
+
+    /** The chain and the file, checked once for everything that is answered from here. */
+    public Verification soundness() {
+        if (soundness.isEmpty()) {
+            soundness = Optional.of(queries.ask(() -> StoreCheck.of(at, connection)));
+        }
+        return soundness.get();
+    }
+
+    /** What is damaged of an item, or may be; damage of a site is of all that stands on it. */
+    Optional<Verification.Damage> changed(String item) {
+        Verification found = soundness();
+        if (found.intact()) {
+            return Optional.empty();
+        }
+        return found.against(item).or(() -> found.touched().entrySet().stream()
+                .filter(e ->
+                        item(e.getKey()).filter(Item.Site.class::isInstance).isPresent())
+                .map(Map.Entry::getValue)
+                .findFirst());
     }
 
     /** Numbers of the entries of an item that a later entry took the place of. */

@@ -3,6 +3,7 @@ package org.fumewarden.upkeep;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -13,7 +14,12 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Checks every entry against the chain, and the file against itself. */
 public final class StoreCheck {
@@ -22,11 +28,19 @@ public final class StoreCheck {
     /** Of the format of SQLite: a head of 100 bytes, with the number of pages in the four bytes from byte 28. */
     private static final int HEAD_BYTES = 100;
 
+    private static final byte[] BEGINNING = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
     private static final int PAGES_AT = 28;
+
+    private static final String DISORDER =
+            "is damaged inside: its parts do not fit together, so that what it holds may not be found.";
 
     private final List<Verification.Damage> damages = new ArrayList<>();
     private final List<String> doubts = new ArrayList<>();
-    private Optional<Entry> before = Optional.empty();
+    private final Map<String, Verification.Damage> touched = new TreeMap<>();
+    private Optional<Verification.Damage> everywhere = Optional.empty();
+    private Set<String> about = Set.of();
+    private Optional<Entry> earlier = Optional.empty();
     private byte[] running = Canon.origin();
     private long read;
     private Head intact = Head.of(0, Canon.origin());
@@ -53,19 +67,35 @@ public final class StoreCheck {
             if (e.reason() == StoreException.Cause.MISSING || e.reason() == StoreException.Cause.BUSY) {
                 throw e;
             }
-            check.found(0, e.getMessage());
+            if (e.reason() != StoreException.Cause.DAMAGED) {
+                check.found(0, "is no store: " + e.getMessage());
+            }
         }
-        check.size(file);
-        try (Connection connection = Sqlite.open(file, true)) {
-            check.walk(connection);
-            check.structure(connection);
-        } catch (SQLException e) {
-            check.found(check.read + 1, "cannot be read (" + Sqlite.plain(e) + ").");
+        if (check.size(file)) {
+            try (Connection connection = Sqlite.open(file, true)) {
+                check.walk(connection);
+                check.structure(connection);
+            } catch (SQLException e) {
+                check.unreadable(check.read + 1);
+            }
         }
         expected.filter(h -> h.entries() > check.read)
                 .ifPresent(h -> check.found(
                         check.read + 1, "is missing: " + h.entries() + " entries were there when the head was noted."));
-        return new Verification(check.intact, check.read, check.damages, check.doubts);
+        return check.verification();
+    }
+
+    /** Checks a store that is open, for those who answer from it. */
+    static Verification of(Path file, Connection connection) throws SQLException {
+        StoreCheck check = new StoreCheck();
+        check.size(file);
+        check.walk(connection);
+        check.structure(connection);
+        return check.verification();
+    }
+
+    private Verification verification() {
+        return new Verification(intact, read, damages, doubts, touched, everywhere);
     }
 
     private void walk(Connection connection) {
@@ -78,8 +108,12 @@ public final class StoreCheck {
                 one(rows, reached);
             }
         } catch (SQLException e) {
-            found(reached + 1, "cannot be read (" + Sqlite.plain(e) + ").");
+            unreadable(reached + 1);
         }
+    }
+
+    private void unreadable(long entry) {
+        found(entry, "cannot be read: the file is damaged where it stood.");
     }
 
     private void one(ResultSet row, long sequence) throws SQLException {
@@ -91,11 +125,14 @@ public final class StoreCheck {
         String body = row.getString(3);
         byte[] hash = row.getBytes(4);
         Optional<String> fault = fault(row, sequence, previous, body, hash);
+        byte[] before = running;
+        Set<String> items = items(row.getString(5), body);
         if (fault.isPresent()) {
-            found(sequence, fault.get());
-        } else if (damages.isEmpty()) {
+            found(sequence, fault.get(), Arrays.equals(previous, before) ? items : both(items, about));
+        } else if (damages.stream().noneMatch(d -> d.entry() > 0)) {
             intact = Head.of(sequence, hash);
         }
+        about = items;
         running = hash == null ? running : hash;
         expected.filter(h -> h.entries() == sequence && !Arrays.equals(h.bytes(), hash))
                 .ifPresent(h -> found(sequence, "is not the one it was when the head was noted."));
@@ -127,13 +164,32 @@ public final class StoreCheck {
         }
     }
 
+    /** Of what an entry tells, by the words it is found by and by its own. */
+    private static Set<String> items(String indexed, String body) {
+        Optional<String> own = Optional.ofNullable(body).flatMap(StoreCheck::item);
+        return Stream.concat(Optional.ofNullable(indexed).stream(), own.stream())
+                .collect(Collectors.toSet());
+    }
+
+    private static Optional<String> item(String body) {
+        try {
+            return Optional.of(Canon.entry(body).item());
+        } catch (StoreException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Set<String> both(Set<String> one, Set<String> other) {
+        return Stream.concat(one.stream(), other.stream()).collect(Collectors.toSet());
+    }
+
     private void doubts(Entry entry) {
-        before.flatMap(b -> Clocks.backwards(b, entry)).ifPresent(this::doubt);
+        earlier.flatMap(b -> Clocks.backwards(b, entry)).ifPresent(this::doubt);
         if (Plausible.ahead(entry)) {
             doubt("entry " + entry.sequence() + " is dated " + entry.on() + " and was written down at "
                     + entry.recorded() + ", before that day had come.");
         }
-        before = Optional.of(entry);
+        earlier = Optional.of(entry);
     }
 
     private void doubt(String what) {
@@ -142,8 +198,8 @@ public final class StoreCheck {
         }
     }
 
-    /** The head of the file says how many pages it has; a file that was cut has fewer. */
-    private void size(Path file) {
+    /** The head of the file says how many pages it has; a file that was cut has fewer. False when it is no such file at all. */
+    private boolean size(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] head = in.readNBytes(HEAD_BYTES);
             if (head.length == HEAD_BYTES) {
@@ -151,33 +207,46 @@ public final class StoreCheck {
                 long pages = fields.getInt(PAGES_AT) & 0xffff_ffffL;
                 long bytes = pages * Sqlite.PAGE_BYTES;
                 long there = Files.size(file);
-                if (there < bytes) {
-                    found(0, "was cut: it says that it has " + bytes + " bytes, and " + there + " are there.");
+                if (!Arrays.equals(BEGINNING, Arrays.copyOf(head, BEGINNING.length))) {
+                    found(0, "is no store: its first bytes are not those of one.");
+                    return false;
                 }
-            } else {
-                found(0, head.length == 0 ? "is empty." : "was cut: not even its head is there.");
+                if (there < bytes) {
+                    found(0, "was cut, or its head was changed: more belongs to it than is there.");
+                }
+                return true;
             }
+            found(0, head.length == 0 ? "is empty." : "was cut: not even its head is there.");
         } catch (IOException e) {
             found(0, "cannot be read (" + e.getMessage() + ").");
         }
+        return false;
     }
 
     private void structure(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery("PRAGMA integrity_check(5)")) {
-            while (rows.next()) {
-                if (!"ok".equals(rows.getString(1))) {
-                    found(0, rows.getString(1).replace('\n', ' '));
-                }
+            if (rows.next() && !"ok".equals(rows.getString(1))) {
+                found(0, DISORDER);
             }
         } catch (SQLException e) {
-            found(0, Sqlite.plain(e));
+            found(0, DISORDER);
         }
     }
 
     private void found(long entry, String what) {
-        if (damages.size() < LISTED) {
-            damages.add(new Verification.Damage(entry, what));
+        found(entry, what, Set.of());
+    }
+
+    /** Notes a fault down; where nobody can tell of which items it is, it is of all. */
+    private void found(long entry, String what, Set<String> items) {
+        Verification.Damage damage = new Verification.Damage(entry, what);
+        items.forEach(i -> touched.putIfAbsent(i, damage));
+        if (items.isEmpty() && everywhere.isEmpty()) {
+            everywhere = Optional.of(damage);
+        }
+        if (damages.size() < LISTED && !damages.contains(damage)) {
+            damages.add(damage);
         }
     }
 }

@@ -16,8 +16,9 @@ import java.util.concurrent.Callable;
 final class StoreQueries {
     private static final String HOLDS = " AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.corrects = e.sequence) ";
 
-    private static final String REGISTERED = "SELECT body FROM entry WHERE serves = 'registration' AND sequence IN "
-            + "(SELECT max(sequence) FROM entry WHERE serves = 'registration' GROUP BY item) ORDER BY item";
+    private static final String REGISTERED =
+            "SELECT body, sequence FROM entry WHERE serves = 'registration' AND sequence IN "
+                    + "(SELECT max(sequence) FROM entry WHERE serves = 'registration' GROUP BY item) ORDER BY item";
     private static final String LAST_DONE =
             "SELECT on_day, sequence FROM entry e" + " WHERE item = ? AND serves = ? AND result = ? AND on_day <= ?"
                     + HOLDS + "ORDER BY on_day DESC, sequence DESC LIMIT 1";
@@ -44,16 +45,16 @@ final class StoreQueries {
         head = connection.prepareStatement("SELECT sequence, hash FROM entry ORDER BY sequence DESC LIMIT 1");
         origin = connection.prepareStatement("SELECT hash FROM entry ORDER BY sequence LIMIT 1");
         lately = connection.prepareStatement(
-                "SELECT body FROM entry WHERE sequence > (SELECT max(sequence) FROM entry) - " + LATELY
+                "SELECT body, sequence FROM entry WHERE sequence > (SELECT max(sequence) FROM entry) - " + LATELY
                         + " ORDER BY sequence");
-        one = connection.prepareStatement("SELECT body FROM entry WHERE sequence = ?");
+        one = connection.prepareStatement("SELECT body, sequence FROM entry WHERE sequence = ?");
         registered = connection.prepareStatement(
-                "SELECT body FROM entry WHERE item = ? AND serves = 'registration' ORDER BY sequence DESC LIMIT 1");
+                "SELECT body, sequence FROM entry WHERE item = ? AND serves = 'registration' ORDER BY sequence DESC LIMIT 1");
         allRegistered = connection.prepareStatement(REGISTERED);
-        ofItem = connection.prepareStatement("SELECT body FROM entry WHERE item = ? ORDER BY sequence");
+        ofItem = connection.prepareStatement("SELECT body, sequence FROM entry WHERE item = ? ORDER BY sequence");
         lastDone = connection.prepareStatement(LAST_DONE);
         closing = connection.prepareStatement(FIRST_CLOSING);
-        after = connection.prepareStatement("SELECT body FROM entry e WHERE item = ? AND on_day >= ?"
+        after = connection.prepareStatement("SELECT body, sequence FROM entry e WHERE item = ? AND on_day >= ?"
                 + " AND (result IN ('failed', 'withdrawn') OR serves IN ('repair', 'replacement', 'examination')"
                 + " OR serves LIKE 'air-test/%')" + HOLDS + "ORDER BY on_day, sequence");
         correcting = connection.prepareStatement("SELECT 1 FROM entry WHERE corrects = ?");
@@ -182,7 +183,20 @@ final class StoreQueries {
 
     private static Optional<Entry> first(PreparedStatement statement) throws SQLException {
         try (ResultSet rows = statement.executeQuery()) {
-            return rows.next() ? Optional.of(Canon.entry(rows.getString(1))) : Optional.empty();
+            return rows.next() ? Optional.of(entry(rows)) : Optional.empty();
+        }
+    }
+
+    /** The entry of a row that begins with its words and its number. */
+    static Entry entry(ResultSet row) throws SQLException {
+        try {
+            return Canon.entry(String.valueOf(row.getString(1)));
+        } catch (StoreException e) {
+            throw new StoreException(
+                    StoreException.Cause.DAMAGED,
+                    "entry " + row.getLong(2) + " cannot be read: it was changed after it was written, or a newer"
+                            + " program wrote it. Nothing is answered from this store.",
+                    "run \"store verify\" to see what is damaged, and \"store salvage\" to save what is intact.");
         }
     }
 
@@ -190,7 +204,7 @@ final class StoreQueries {
         List<Entry> entries = new ArrayList<>();
         try (ResultSet rows = statement.executeQuery()) {
             while (rows.next()) {
-                entries.add(Canon.entry(rows.getString(1)));
+                entries.add(entry(rows));
             }
         }
         return entries;

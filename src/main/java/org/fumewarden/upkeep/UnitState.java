@@ -15,11 +15,32 @@ public record UnitState(Standing standing, Optional<LocalDate> since, Optional<L
     public enum Standing {
         IN_SERVICE,
         WITHDRAWN,
-        SCRAPPED
+        SCRAPPED,
+        /** An entry about it was changed, so that nobody knows. */
+        UNPROVEN
     }
 
     static UnitState open() {
         return new UnitState(Standing.IN_SERVICE, Optional.empty(), Optional.empty(), "");
+    }
+
+    static UnitState unproven(Verification.Damage damage) {
+        return new UnitState(
+                Standing.UNPROVEN,
+                Optional.empty(),
+                damage.entry() == 0 ? Optional.empty() : Optional.of(damage.entry()),
+                "not shown fit: " + damage.text() + " Save what is sound with \"store salvage\" and examine it again"
+                        + " before use");
+    }
+
+    /** Why it may not be used and since when, as part of a sentence about it. */
+    public String words() {
+        return standing == Standing.UNPROVEN
+                ? because
+                : "out of use"
+                        + since.map(d -> " since " + d).orElse("")
+                        + entry.map(n -> " (entry " + n + ")").orElse("")
+                        + ": " + because;
     }
 
     public boolean inService() {

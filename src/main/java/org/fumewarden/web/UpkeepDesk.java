@@ -113,7 +113,7 @@ final class UpkeepDesk {
         if (item instanceof Item.Unit unit) {
             DutyBook book = book(store, NODES.objectNode());
             Optional<String> late =
-                    LateExamination.words(LateExamination.report(store, book.duties(), id, shop().today()));
+                    LateExamination.of(store, book.duties(), id, shop().today()).against();
             return BeforeUseCard.of(unit, store.state(id), book, late);
         }
         throw new InputException(

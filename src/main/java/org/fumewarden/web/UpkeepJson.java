@@ -26,6 +26,7 @@ final class UpkeepJson {
     static void owed(ObjectNode root, DueReport report) {
         ArrayNode owings = root.putArray("owings");
         report.owings().forEach(o -> owings.add(owing(o)));
+        report.doubts().forEach(root.putArray("doubts")::add);
         ArrayNode open = root.putArray("unsettled");
         report.unsettled().forEach(u -> {
             ObjectNode node = open.addObject();
@@ -49,6 +50,7 @@ final class UpkeepJson {
         node.put("due", owing.due().map(LocalDate::toString).orElse(""));
         node.put("days-over", owing.daysOver());
         node.put("last", owing.last().map(LocalDate::toString).orElse(""));
+        node.put("failed", owing.failed().map(LocalDate::toString).orElse(""));
         node.put("note", owing.note());
         owing.assumed().forEach(node.putArray("assumed")::add);
         ArrayNode duties = node.putArray("duties");

@@ -29,7 +29,8 @@ function clause(duty) {
 }
 
 function when(owing) {
-  const last = owing.last ? say('ui.upkeep.last', owing.last) : say('ui.upkeep.never');
+  const done = owing.last ? say('ui.upkeep.last', owing.last) : say(owing.failed ? 'ui.upkeep.never.passed' : 'ui.upkeep.never');
+  const last = owing.failed ? `${done}, ${say('ui.upkeep.failed', owing.failed)}` : done;
   const due = owing.due ? say('ui.upkeep.due', owing.due) : '';
   const over = owing['days-over'] > 0 ? say('ui.upkeep.over', owing['days-over']) : '';
   return [over, due, last].filter(Boolean).join(' \u00B7 ');
@@ -55,6 +56,10 @@ function owed(told, act) {
   return groups.length === 0 ? el('p', {}, say('ui.upkeep.nothing'))
     : groups.map(([status, list]) => el('section', {}, el('h4', {}, `${SIGNS[status]} ${say(`due.${status}`)} (${list.length})`),
       el('ul', { className: 'board' }, list.map(o => tag(o, act)))));
+}
+
+function doubts(told) {
+  return told.doubts.length === 0 ? null : el('section', {}, el('h3', {}, say('ui.upkeep.doubts')), el('ul', { className: 'fault' }, told.doubts.map(d => el('li', {}, d))));
 }
 
 function unsettled(told) {
@@ -126,7 +131,7 @@ export async function drawUpkeep(root, focusWithin) {
     correct: form.correct,
     history: id => history(id, told, past, act).catch(() => { /* the notice line says what happened */ }),
   };
-  root.replaceChildren(...[el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, told.today)), closed(told),
+  root.replaceChildren(...[el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, told.today)), doubts(told), closed(told),
     el('section', {}, el('h3', {}, say('ui.upkeep.owed')), within(redraw), owed(told, act)), unsettled(told),
     form.node, el('section', {}, el('h3', {}, say('ui.upkeep.look')), chooseItem(told, act), past),
     el('p', { className: 'closing' }, say('closing'))].filter(Boolean));

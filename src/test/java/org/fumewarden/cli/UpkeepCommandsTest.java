@@ -117,7 +117,7 @@ class UpkeepCommandsTest {
         assertEquals(0, examined("2026-03-02", "150"));
         assertTrue(
                 out.toString()
-                        .contains("U-014 is closed. failed: examination; needs a repair, then a passed examination"),
+                        .contains("U-014 is closed: failed: examination; needs a repair, then a passed examination"),
                 out.toString());
         assertEquals(3, run(new RecordCommand(), "U-014"));
         assertTrue(out.toString().contains("DO NOT USE"));

@@ -43,7 +43,7 @@ public final class DueSheet {
     private static Sheet sheet(DueReport report) {
         List<Sheet.Block> blocks = new ArrayList<>();
         if (!report.closed().isEmpty()) {
-            blocks.add(new Sheet.Heading("Withdrawn: do not use"));
+            blocks.add(new Sheet.Heading("Do not use"));
             blocks.add(new Sheet.Points(
                     report.closed().stream().map(DueSheet::closed).toList()));
         }
@@ -54,7 +54,7 @@ public final class DueSheet {
             blocks.add(new Sheet.Table(COLUMNS, rows(report)));
         }
         if (!report.doubts().isEmpty()) {
-            blocks.add(new Sheet.Heading("The log itself looks wrong: correct these entries"));
+            blocks.add(new Sheet.Heading("The log itself looks wrong"));
             blocks.add(new Sheet.Points(report.doubts()));
         }
         if (!report.unsettled().isEmpty()) {
@@ -68,12 +68,12 @@ public final class DueSheet {
     }
 
     private static String closed(Closed closed) {
-        return closed.item() + " (" + closed.label() + ") since "
-                + closed.state().since().map(LocalDate::toString).orElse("an unknown day") + ": "
+        return closed.item() + " (" + closed.label() + ")"
+                + closed.state().since().map(d -> " since " + d).orElse("") + ": "
                 + closed.state().because();
     }
 
-    private static String unsettled(Unsettled open) {
+    static String unsettled(Unsettled open) {
         String fact = open.fact().indexOf(' ') < 0 ? open.fact().replace('-', ' ') : open.fact();
         return fact + " is not recorded for " + open.items() + " "
                 + open.subject().key().replace('-', ' ') + (open.items() == 1 ? "" : "s") + " (such as "
@@ -99,11 +99,18 @@ public final class DueSheet {
                 owing.status().words(),
                 owing.due().map(LocalDate::toString).orElse(""),
                 owing.daysOver() == 0 ? "" : String.valueOf(owing.daysOver()),
-                owing.last().map(LocalDate::toString).orElse("never"),
+                last(owing),
                 owing.doneBy().replace("/", ": "),
                 owing.duties().stream().map(Duty::id).collect(Collectors.joining(", ")),
                 owing.duties().stream().map(DueSheet::clause).distinct().collect(Collectors.joining("; ")),
                 note);
+    }
+
+    private static String last(Owing owing) {
+        String failed = owing.failed().map(d -> "failed on " + d).orElse("");
+        return owing.last()
+                .map(d -> d + (failed.isEmpty() ? "" : "; " + failed))
+                .orElse(failed.isEmpty() ? "never" : "never passed; " + failed);
     }
 
     /** The clause with its force. */

@@ -3,6 +3,7 @@ package org.fumewarden.report.upkeep;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import net.fortuna.ical4j.model.Calendar;
@@ -34,6 +35,9 @@ import org.fumewarden.upkeep.Owing;
  */
 public final class DutyCalendar {
     private static final Duration WARNING = Duration.ofDays(-7);
+    private static final String BARRED = "DO NOT USE ";
+    private static final Set<DueStatus> URGENTLY =
+            Set.of(DueStatus.OVERDUE, DueStatus.BEFORE_FIRST_USE, DueStatus.NOT_IN_SERVICE);
     private static final int URGENT = 1;
     private static final int ORDINARY = 5;
 
@@ -51,25 +55,56 @@ public final class DutyCalendar {
         for (Owing owing : report.owings()) {
             calendar.add(todo(owing, report, stamp));
         }
+        Set<String> told = report.owings().stream().map(Owing::item).collect(Collectors.toSet());
+        report.closed().stream()
+                .filter(c -> !told.contains(c.item()))
+                .forEach(c -> calendar.add(undated(
+                        report,
+                        stamp,
+                        "closed\n" + c.item(),
+                        BARRED + c.item() + " (" + c.label() + ")",
+                        c.state().because())));
+        report.unsettled()
+                .forEach(u -> calendar.add(undated(
+                        report,
+                        stamp,
+                        "open\n" + u.subject() + "\n" + u.fact(),
+                        "Record " + u.fact().replace('-', ' ') + ": without it no day can be said",
+                        DueSheet.unsettled(u))));
+        report.doubts()
+                .forEach(d -> calendar.add(undated(report, stamp, "doubt\n" + d, "The log itself looks wrong", d)));
         return Folding.fold(calendar.toString());
+    }
+
+    /** What is to be done before any day can be told. */
+    private static VToDo undated(DueReport report, Instant stamp, String key, String summary, String description) {
+        VToDo todo = new VToDo(false);
+        todo.add(new Uid(identifier(report.origin() + "\n" + key)));
+        todo.add(new DtStamp(stamp));
+        todo.add(new Summary(clean(summary)));
+        todo.add(new Description(clean(description + "\n" + Closing.WORDS)));
+        todo.add(new Priority(URGENT));
+        todo.add(new Status(Status.VALUE_NEEDS_ACTION));
+        return todo;
     }
 
     private static VToDo todo(Owing owing, DueReport report, Instant stamp) {
         VToDo todo = new VToDo(false);
         todo.add(new Uid(identifier(owing, report.origin())));
         todo.add(new DtStamp(stamp));
-        todo.add(new Summary(
-                clean(owing.item() + ": " + owing.doneBy().replace('/', ' ') + " (" + owing.label() + ")")));
+        todo.add(new Summary(clean(
+                barred(owing) + owing.item() + ": " + owing.doneBy().replace('/', ' ') + " (" + owing.label() + ")")));
         todo.add(new Due<>(owing.due().orElse(report.on())));
         todo.add(new Description(clean(description(owing))));
         todo.add(new Categories(owing.kind().key()));
-        todo.add(new Priority(
-                owing.status() == DueStatus.OVERDUE || owing.status() == DueStatus.BEFORE_FIRST_USE
-                        ? URGENT
-                        : ORDINARY));
+        todo.add(new Priority(URGENTLY.contains(owing.status()) ? URGENT : ORDINARY));
         todo.add(new Status(Status.VALUE_NEEDS_ACTION));
         todo.add(alarm(owing));
         return todo;
+    }
+
+    private static String barred(Owing owing) {
+        return owing.status() == DueStatus.NOT_IN_SERVICE ? BARRED : "";
     }
 
     private static VAlarm alarm(Owing owing) {
@@ -88,7 +123,10 @@ public final class DutyCalendar {
                 .collect(Collectors.joining("\n"));
         String note = owing.note().isEmpty() ? "" : "\n" + owing.note();
         String who = owing.duties().stream().map(Duty::who).distinct().collect(Collectors.joining(", "));
-        return owing.status().words() + "\n" + duties + "\nBy: " + who + note + "\n" + Closing.WORDS;
+        String first =
+                owing.status() == DueStatus.NOT_IN_SERVICE ? "Do not use it" + note.replace("\n", ": ") + "\n" : "";
+        String last = first.isEmpty() ? note : "";
+        return first + owing.status().words() + "\n" + duties + "\nBy: " + who + last + "\n" + Closing.WORDS;
     }
 
     /** RFC 5545 allows no control characters in text apart from the line break. */
@@ -98,7 +136,10 @@ public final class DutyCalendar {
 
     /** The same for the same deed of the same store, and another in every other store: two sites fit into one calendar. */
     private static String identifier(Owing owing, String origin) {
-        String key = origin + "\n" + owing.kind().key() + "\n" + owing.item() + "\n" + owing.doneBy();
+        return identifier(origin + "\n" + owing.kind().key() + "\n" + owing.item() + "\n" + owing.doneBy());
+    }
+
+    private static String identifier(String key) {
         return UUID.nameUUIDFromBytes(key.getBytes(StandardCharsets.UTF_8)) + "@fumewarden.invalid";
     }
 }

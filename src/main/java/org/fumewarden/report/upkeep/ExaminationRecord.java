@@ -124,7 +124,8 @@ public final class ExaminationRecord implements Paper {
         pairs.add(new Sheet.Pair("date of examination", entry.on().toString()));
         pairs.add(new Sheet.Pair("examiner", examiner(entry, found)));
         pairs.add(new Sheet.Pair("signature or other mark", needed(found.signature())));
-        pairs.add(new Sheet.Pair("result", found.result().key()));
+        pairs.add(new Sheet.Pair(
+                "result", found.result().key() + (found.whyFailed().isEmpty() ? "" : ": " + found.whyFailed())));
         pairs.add(new Sheet.Pair("condition", found.condition()));
         pairs.add(new Sheet.Pair("defects found", found.defects().isEmpty() ? "none written down" : found.defects()));
         pairs.add(new Sheet.Pair("remedial action", found.action().isEmpty() ? "none written down" : found.action()));

@@ -273,7 +273,11 @@ class SheetsTest {
         String text = DutyCalendar.write(report, NOW);
         Calendar calendar = read(text);
         calendar.validate(true);
-        assertEquals(report.owings().size(), calendar.getComponents().size());
+        assertEquals(
+                report.owings().size()
+                        + report.unsettled().size()
+                        + report.doubts().size(),
+                calendar.getComponents().size());
         Owing owing = report.owings().stream()
                 .filter(o -> o.item().equals("U-1"))
                 .findFirst()
