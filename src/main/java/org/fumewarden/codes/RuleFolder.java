@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,6 +88,11 @@ public final class RuleFolder {
 
     private byte[] bytes(String name) {
         return read.computeIfAbsent(name, ShippedRuleBase::bytes);
+    }
+
+    /** True when the program ships the file under this name, byte for byte. */
+    public boolean isShipped(String name) {
+        return ShippedRuleBase.names().contains(name) && Arrays.equals(bytes(name), ShippedRuleBase.bytes(name));
     }
 
     /** Relative paths that begin and end as given, sorted. */

@@ -15,7 +15,6 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.model.Row;
-import org.kie.api.KieBase;
 
 /** The compiled rules and the tables of one code. Immutable to its users and safe to share between threads. */
 public final class RuleBase {
@@ -51,25 +50,24 @@ public final class RuleBase {
         RuleFolder folder = RuleFolder.shipped();
         Map<Phase, FutureTask<PhaseRules>> rules = new EnumMap<>(Phase.class);
         ShippedRules.classes(CodeBook.folders(folder, code))
-                .forEach((phase, classes) ->
-                        rules.put(phase, new FutureTask<>(() -> ShippedRules.load(phase, classes))));
+                .forEach((phase, classes) -> rules.put(
+                        phase, new FutureTask<>(() -> ShippedRules.load(phase, ShippedRules.models(classes)))));
         Thread loader = new Thread(() -> rules.values().forEach(FutureTask::run), "rules of " + code);
         loader.setDaemon(true);
         loader.start();
         return new RuleBase(CodeBook.read(folder, code), rules);
     }
 
-    /** A rule base compiled now from a folder. */
+    /** A rule base of a folder; files of rules that differ from those of the program are compiled now. */
     public static RuleBase compiled(RuleFolder folder, String code) {
         CodeBook book = CodeBook.read(folder, code);
         return of(book, CompiledRules.load(folder, book.folders()));
     }
 
     /** A rule base of tables and rules that are there. */
-    static RuleBase of(CodeBook book, Map<Phase, KieBase> rules) {
+    static RuleBase of(CodeBook book, Map<Phase, PhaseRules> rules) {
         Map<Phase, Future<PhaseRules>> loaded = new EnumMap<>(Phase.class);
-        rules.forEach(
-                (phase, base) -> loaded.put(phase, CompletableFuture.completedFuture(PhaseRules.of(phase, base))));
+        rules.forEach((phase, of) -> loaded.put(phase, CompletableFuture.completedFuture(of)));
         return new RuleBase(book, loaded);
     }
 

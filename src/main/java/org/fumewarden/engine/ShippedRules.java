@@ -13,7 +13,7 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBaseConfiguration;
 import org.kie.api.KieServices;
 
-/** Loads the rules that were compiled into the program, straight from their generated classes. */
+/** Loads the rules that were compiled into the program, straight from generated classes. */
 final class ShippedRules {
     private static final String INDEX = "/META-INF/kie/org.fumewarden/fumewarden/drools-model";
     private static final String PREFIX = "rules.";
@@ -39,16 +39,29 @@ final class ShippedRules {
         return classes;
     }
 
-    static PhaseRules load(Phase phase, List<String> classes) {
+    static PhaseRules load(Phase phase, List<Class<? extends Model>> classes) {
         List<Model> models = classes.stream().map(ShippedRules::model).toList();
         return PhaseRules.of(phase, KieBaseBuilder.createKieBaseFromModel(models, CONFIGURATION));
     }
 
-    private static Model model(String className) {
+    /** The generated classes by their names. */
+    static List<Class<? extends Model>> models(List<String> names) {
+        List<Class<? extends Model>> models = new ArrayList<>();
+        for (String name : names) {
+            try {
+                models.add(Class.forName(name).asSubclass(Model.class));
+            } catch (ClassNotFoundException e) {
+                throw new IllegalStateException("the program lacks the compiled rules " + name, e);
+            }
+        }
+        return models;
+    }
+
+    private static Model model(Class<? extends Model> type) {
         try {
-            return (Model) Class.forName(className).getDeclaredConstructor().newInstance();
+            return type.getDeclaredConstructor().newInstance();
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("the program lacks the compiled rules " + className, e);
+            throw new IllegalStateException("the compiled rules cannot be made: " + type.getName(), e);
         }
     }
 

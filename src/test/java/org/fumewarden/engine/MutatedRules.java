@@ -16,7 +16,6 @@ import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.fumewarden.codes.CodeBook;
-import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
@@ -88,16 +87,16 @@ public final class MutatedRules {
                 parts.add(copy);
             }
         }
-        Map<Phase, KieBase> rules = new EnumMap<>(Phase.class);
-        shipped.phases().forEach(p -> rules.put(p, shipped.rules(p).base()));
-        rules.put(changed, KieBaseBuilder.createKieBaseFromModel(parts));
+        Map<Phase, PhaseRules> rules = new EnumMap<>(Phase.class);
+        shipped.phases().forEach(p -> rules.put(p, shipped.rules(p)));
+        rules.put(changed, PhaseRules.of(changed, KieBaseBuilder.createKieBaseFromModel(parts)));
         return RuleBase.of(shipped.book(), rules);
     }
 
     /** The shipped rules over other tables. */
     public static RuleBase over(RuleBase shipped, CodeBook tables) {
-        Map<Phase, KieBase> rules = new EnumMap<>(Phase.class);
-        shipped.phases().forEach(p -> rules.put(p, shipped.rules(p).base()));
+        Map<Phase, PhaseRules> rules = new EnumMap<>(Phase.class);
+        shipped.phases().forEach(p -> rules.put(p, shipped.rules(p)));
         return RuleBase.of(tables, rules);
     }
 
