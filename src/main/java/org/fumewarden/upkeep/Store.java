@@ -1,6 +1,5 @@
 package org.fumewarden.upkeep;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -30,7 +29,7 @@ public final class Store implements AutoCloseable {
     private Optional<Verification> soundness = Optional.empty();
 
     /** A store; {@code at} is the file itself, or the copy of it that is read. */
-    private Store(Path file, Path at, Connection connection) throws SQLException {
+    Store(Path file, Path at, Connection connection) throws SQLException {
         this.file = file;
         this.at = at;
         this.connection = connection;
@@ -39,57 +38,12 @@ public final class Store implements AutoCloseable {
 
     /** Opens a store for reading and writing, and creates the file when there is none. */
     public static Store open(Path file) {
-        if (Files.isRegularFile(file) && !Files.isWritable(file)) {
-            throw new StoreException(
-                    StoreException.Cause.READ_ONLY,
-                    file + " may be read but not written.",
-                    "give yourself write permission for the file and its folder, or name another with --store.");
-        }
-        return open(file, false);
+        return StoreOpening.forWriting(file);
     }
 
     /** Opens a store for reading only. */
     public static Store read(Path file) {
-        if (!Files.exists(file)) {
-            throw new StoreException(
-                    StoreException.Cause.MISSING,
-                    file + " does not exist.",
-                    "register something first, or name the file with --store.");
-        }
-        return open(file, true);
-    }
-
-    private static Store open(Path file, boolean readOnly) {
-        if (Files.isDirectory(file)) {
-            throw StoreException.refused(file + " is a folder, not a store.", "name a file inside it.");
-        }
-        try {
-            // A writer was ended inside a commit: what it had not confirmed is undone, in the file or in a copy of it.
-            return opened(file, readOnly ? Interrupted.settled(file) : file, readOnly);
-        } catch (SQLException e) {
-            throw Sqlite.words(file, e);
-        }
-    }
-
-    private static Store opened(Path file, Path at, boolean readOnly) throws SQLException {
-        Connection connection = Sqlite.open(at, readOnly);
-        try {
-            Schema.prepare(file, connection, readOnly);
-            return new Store(file, at, connection);
-        } catch (SQLException | StoreException e) {
-            quietly(connection);
-            throw e;
-        }
-    }
-
-    private static void quietly(Connection connection) {
-        try {
-            if (connection != null) {
-                connection.close();
-            }
-        } catch (SQLException e) {
-            // The fault that led here is the one to report.
-        }
+        return StoreOpening.forReading(file);
     }
 
     /** Appends one entry; it is on the disk when this returns. */
@@ -318,6 +272,6 @@ public final class Store implements AutoCloseable {
     @Override
     public void close() {
         queries.close();
-        quietly(connection);
+        StoreOpening.quietly(connection);
     }
 }

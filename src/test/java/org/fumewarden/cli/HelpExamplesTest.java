@@ -53,6 +53,7 @@ class HelpExamplesTest {
         // 3 says that something moves, or is owed: what the examples are there to show.
         ORDER.put("diff", List.of(3));
         ORDER.put("due", List.of(0, 3));
+        ORDER.put("calendar", List.of(0, 3));
         // The item of the example lacks what an examination record must hold, and the record says so.
         ORDER.put("record", List.of(0, 3));
     }

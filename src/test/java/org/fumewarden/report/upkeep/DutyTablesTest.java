@@ -145,7 +145,7 @@ class DutyTablesTest {
     void theWholeListIsThere() throws IOException {
         Map<String, Duty> all = all();
         assertEquals(47, all.keySet().stream().filter(k -> k.startsWith("gb-")).count());
-        assertEquals(72, all.keySet().stream().filter(k -> k.startsWith("us-")).count());
+        assertEquals(105, all.keySet().stream().filter(k -> k.startsWith("us-")).count());
         assertTrue(all.values().stream().allMatch(d -> !d.appliesTo().isEmpty()));
     }
 }
