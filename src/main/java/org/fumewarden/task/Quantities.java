@@ -201,9 +201,11 @@ final class Quantities {
         try {
             return Optional.of(Numbers.decimal(text));
         } catch (NumberFormatException e) {
-            place.complain(
-                    "has the number \"" + Located.shown(text) + "\", which cannot be read for certain.",
-                    SameQuantity.inPlainDigits(kind, text, unit, known).orElse(example(kind)));
+            if (!odd(place, place.text(), kind)) {
+                place.complain(
+                        "has the number \"" + Located.shown(text) + "\", which cannot be read for certain.",
+                        SameQuantity.inPlainDigits(kind, text, unit, known).orElse(example(kind)));
+            }
             return Optional.empty();
         }
     }

@@ -126,7 +126,8 @@ public final class StoreCheck {
         byte[] hash = row.getBytes(4);
         Optional<String> fault = fault(row, sequence, previous, body, hash);
         byte[] before = running;
-        Set<String> items = items(row.getString(5), body);
+        String item = row.getString(5);
+        Set<String> items = fault.isEmpty() ? Set.of(item) : items(item, body);
         if (fault.isPresent()) {
             found(sequence, fault.get(), Arrays.equals(previous, before) ? items : both(items, about));
         } else if (damages.stream().noneMatch(d -> d.entry() > 0)) {

@@ -89,22 +89,30 @@ class ChangedEntryTest {
                 "1 | UPDATE entry SET body = replace(body, 'Quay 1', 'Quay 2') WHERE sequence = 1",
                 "3 | DELETE FROM entry WHERE sequence = 3",
             })
-    void everyReaderNamesTheEntryAndShowsNothingFit(int entry, String sql) throws Exception {
+    void theEntryIsNamedAndWhatHangsOnItIsNotShownFit(int entry, String sql) throws Exception {
         change(sql);
+        CommandRun due = run("due", "--on", DAY.toString());
+        assertEquals(3, due.exit(), due.out() + due.err());
+        assertTrue(due.err().contains("entry " + entry + " "), due.err());
+        assertFalse((due.out() + due.err()).contains("SQLITE"), due.err());
+        try (Store store = Store.read(file)) {
+            assertFalse(store.state("U-1").inService());
+        }
+    }
+
+    @Test
+    void everyReaderTellsIt() throws Exception {
+        change("UPDATE entry SET on_day = on_day + 300 WHERE sequence = 6");
         for (List<String> words : List.of(
-                List.of("due", "--on", DAY.toString()),
                 List.of("calendar", "--on", DAY.toString()),
                 List.of("record", "U-1"),
                 List.of("record", "U-1", "--sheet", "card"),
                 List.of("log", "--list", "U-1"),
-                List.of("register", "--list"))) {
+                List.of("register", "--list"),
+                List.of("store", "retention"))) {
             CommandRun run = run(words.toArray(String[]::new));
             assertEquals(3, run.exit(), words + run.out() + run.err());
-            assertTrue(run.err().contains("entry " + entry + " "), words + run.err());
-            assertFalse((run.out() + run.err()).contains("SQLITE"), run.err());
-        }
-        try (Store store = Store.read(file)) {
-            assertFalse(store.state("U-1").inService());
+            assertTrue(run.err().contains("entry 6 is indexed under other values"), words + run.err());
         }
     }
 
@@ -119,7 +127,8 @@ class ChangedEntryTest {
         CommandRun due = run("due", "--on", DAY.toString());
         String said = due.out().replaceAll("\\s+", " ");
         assertTrue(said.contains("U-1 (blower unit on the belt): not shown fit: entry 6 was changed"), said);
-        assertTrue(said.contains("U-2 | kind: unit; name: blower unit on the belt; status: in time"), said);
+        assertTrue(
+                said.contains("U-2 | kind: unit; name: blower unit on the belt; wearer: W-01; status: in time"), said);
     }
 
     @ParameterizedTest
@@ -159,7 +168,8 @@ class ChangedEntryTest {
                 "wearer.id=W-1",
                 "--set",
                 "kit.class-in-hand=half-p3-powered");
-        assertEquals(false, run.out().contains("fit-test passed on"), run.out());
+        assertEquals(3, run.exit(), run.out());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("M-1 is not shown fit: entry 4 was changed"), run.out());
     }
 
     @Test
