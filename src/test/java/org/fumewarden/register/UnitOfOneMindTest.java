@@ -86,8 +86,8 @@ class UnitOfOneMindTest {
             assertEquals(unit.barred(), !unit.heals().isEmpty(), which);
             assertTrue(
                     advice.questions().stream()
-                            .noneMatch(q -> q.path().equals("kit.examination-overdue")
-                                    || q.path().equals("kit.unit-withdrawn")),
+                            .noneMatch(q -> q.question().equals("examination-overdue")
+                                    || q.question().equals("unit-withdrawn")),
                     which);
             barred += unit.barred() ? 1 : 0;
             if (seed < ASKED_BY_COMMAND) {
