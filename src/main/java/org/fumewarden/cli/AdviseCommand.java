@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.audit.Keeper;
 import org.fumewarden.audit.KeptAdvice;
 import org.fumewarden.audit.Signatures;
@@ -46,7 +47,7 @@ import picocli.CommandLine.Spec;
             "0:the advice is complete",
             "1:a fault of the program",
             "2:wrong input; the message says where",
-            "3:incomplete, in conflict, or do not enter"
+            "3:incomplete, in conflict, do not enter, or the unit that the task speaks of is not for use"
         })
 final class AdviseCommand implements Callable<Integer> {
     /** How the sheet is written. */
@@ -139,7 +140,9 @@ final class AdviseCommand implements Callable<Integer> {
         }
         byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
-        return advice.status() == Status.COMPLETE && !damaged ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+        boolean usable = advice.unit().filter(UnitInHand::barred).isEmpty();
+        return advice.status() == Status.COMPLETE && usable && !damaged
+                ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
     private Store register() {

@@ -43,7 +43,7 @@ class UnitOfOneMindTest {
     private static final LocalDate DAY = LocalDate.parse("2026-03-02");
     private static final Instant NOW = Instant.parse("2026-03-02T09:00:00Z");
     private static final int REGISTERS = Integer.getInteger("fumewarden.registers", 24);
-    private static final int ASKED_BY_COMMAND = 8;
+    private static final int ASKED_BY_COMMAND = 6;
     private static final Map<String, String> CLASSES =
             Map.of("powered", "th3", "airline", "airline-hood-4", "scba", "self-contained-positive");
 
@@ -117,7 +117,7 @@ class UnitOfOneMindTest {
         }
         CommandRun card = CommandRun.of(
                 "record", "U-1", "--sheet", "card", "--code", "gb", "--on", DAY.toString(), "--store", file.toString());
-        assertEquals(out, words(card).contains("do not use"), unit.toString() + card);
+        assertEquals(out, words(card).contains("!! do not use. "), unit.toString() + card);
         assertEquals(out ? 3 : 0, card.exit(), card.toString());
     }
 
@@ -142,10 +142,10 @@ class UnitOfOneMindTest {
                         "use-mode", List.of("routine"),
                         "disposable", List.of("false")));
         store.append(Draft.registering(unit, DAY.minusYears(1), "stores"), NOW);
-        int entries = random.nextInt(6);
-        LocalDate on = DAY.minusDays(120);
+        int entries = 1 + random.nextInt(4);
+        LocalDate on = DAY.minusDays(50);
         for (int i = 0; i < entries; i++) {
-            on = on.plusDays(random.nextInt(60));
+            on = on.plusDays(random.nextInt(20));
             if (on.isAfter(DAY)) {
                 break;
             }
@@ -154,7 +154,7 @@ class UnitOfOneMindTest {
     }
 
     private static Details deed(Random random) {
-        return switch (random.nextInt(7)) {
+        return switch (random.nextInt(9)) {
             case 0 -> new Details.Withdrawal("hose cut", true, false);
             case 1 -> new Details.Repair("new hose", "");
             case 2 ->
@@ -166,11 +166,11 @@ class UnitOfOneMindTest {
                         "examination",
                         Map.of(
                                 "result",
-                                random.nextInt(4) > 0 ? "passed" : "failed",
+                                random.nextInt(6) > 0 ? "passed" : "failed",
                                 "condition",
                                 "sound",
                                 "flow",
-                                random.nextInt(5) > 0 ? "240" : "159",
+                                random.nextInt(8) > 0 ? "240" : "159",
                                 "minimum-flow",
                                 "160"));
         };

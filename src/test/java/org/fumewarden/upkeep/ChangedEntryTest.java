@@ -167,7 +167,7 @@ class ChangedEntryTest {
                 "--set",
                 "wearer.id=W-1",
                 "--set",
-                "kit.class-in-hand=half-p3-powered");
+                "kit.class-in-hand=half-mask-p3");
         assertEquals(3, run.exit(), run.out());
         assertTrue(run.out().replaceAll("\\s+", " ").contains("M-1 is not shown fit: entry 4 was changed"), run.out());
     }
