@@ -141,8 +141,7 @@ final class AdviseCommand implements Callable<Integer> {
         byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
         boolean usable = advice.unit().filter(UnitInHand::barred).isEmpty();
-        return advice.status() == Status.COMPLETE && usable && !damaged
-                ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+        return advice.status() == Status.COMPLETE && usable && !damaged ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
     private Store register() {

@@ -143,7 +143,8 @@ class UpkeepCommandsTest {
         assertEquals(0, examined("2026-03-02", "150"));
         assertTrue(
                 out.toString()
-                        .contains("U-014 is closed: failed: examination (flow 150 is below 160 l/min); needs a repair, then a passed"),
+                        .contains(
+                                "U-014 is closed: failed: examination (flow 150 is below 160 l/min); needs a repair, then a passed"),
                 out.toString());
         assertTrue(
                 out.toString().contains("Given as passed, it counts as failed: flow 150 is below 160 l/min."),
