@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Each comparison of each rule, flipped, breaks a scenario or is listed with a reason. The gate tries a sample
- * ({@code -Dfumewarden.mutants=24 -Dfumewarden.seed=...}); {@code mvn verify -Psoundness} tries all, and
+ * ({@code -Dfumewarden.mutants=16 -Dfumewarden.seed=...}); {@code mvn verify -Psoundness} tries all, and
  * {@code -Dfumewarden.mutant=US-.*} those whose name matches.
  */
 final class FlippedComparisonsTest {

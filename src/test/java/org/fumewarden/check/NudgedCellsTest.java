@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Each number of the tables, made one more and one less in its last digit, and each interval, made one unit longer and
  * shorter, differs from the value typed apart from the table, or
  * breaks a scenario, or is listed with a reason. A rank is moved past its neighbour. The gate tries a sample of those that are not
- * typed ({@code -Dfumewarden.nudges=4 -Dfumewarden.seed=...}); {@code mvn verify -Psoundness} tries all.
+ * typed ({@code -Dfumewarden.nudges=8 -Dfumewarden.seed=...}); {@code mvn verify -Psoundness} tries all.
  */
 final class NudgedCellsTest {
     private static final Path LISTED = Path.of("docs/nudged.txt");

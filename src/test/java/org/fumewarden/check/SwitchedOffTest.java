@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * A rule that is switched off breaks a scenario by its outcome. That the rule itself no longer fires does not count: a scenario
- * has to miss what the rule concludes. The gate tries a sample ({@code -Dfumewarden.switched=120 -Dfumewarden.seed=...});
+ * has to miss what the rule concludes. The gate tries a sample ({@code -Dfumewarden.switched=100 -Dfumewarden.seed=...});
  * {@code mvn verify -Psoundness} tries all.
  */
 final class SwitchedOffTest {
