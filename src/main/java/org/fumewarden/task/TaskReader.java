@@ -168,7 +168,9 @@ public final class TaskReader {
             if (!expected.contains(name)) {
                 entry.complain(
                         "is not a name used here.",
-                        Health.isMeant(name) ? Health.MAYBE : Nearest.maybe(name, expected));
+                        Health.isMeant(name) && !entry.path().startsWith("kit.")
+                                ? Health.MAYBE
+                                : Nearest.maybe(name, expected));
             }
         });
         return entries;

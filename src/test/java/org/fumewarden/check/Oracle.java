@@ -148,7 +148,8 @@ final class Oracle {
         Map<String, BigDecimal> sums = new TreeMap<>();
         for (String effect : tables.sets().getOrDefault("like-effects", Set.of())) {
             List<Compared> parts = compared().stream()
-                    .filter(c -> c.averaging() == Averaging.TWA && in(effect, c.agent()))
+                    .filter(c ->
+                            c.averaging() == Averaging.TWA && in(effect, c.agent()) && !in("summed-apart", c.agent()))
                     .toList();
             if (parts.size() > 1) {
                 sums.put(
