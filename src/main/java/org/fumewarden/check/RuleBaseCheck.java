@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
@@ -28,27 +29,35 @@ public final class RuleBaseCheck {
     private RuleBaseCheck() {}
 
     /**
-     * Checks everything.
+     * Checks everything in a scope.
      *
-     * @param folder the rule base as text
+     * @param whole the rule base as text
      * @param bases gives the compiled rule base of a code
      * @param scenarios folder of scenarios
      * @param sources the list of documents
+     * @throws InputException when the code or the rule of the scope is not there
      */
-    public static Report run(RuleFolder folder, Function<String, RuleBase> bases, Path scenarios, Path sources) {
-        Set<Problem> problems = new LinkedHashSet<>(lint(folder, sources));
-        problems.addAll(TypedValues.check(folder));
+    public static Report run(
+            CheckScope scope, RuleFolder whole, Function<String, RuleBase> bases, Path scenarios, Path sources) {
+        RuleFolder folder = scope.of(whole);
+        Set<Problem> problems = new LinkedHashSet<>();
+        Stream.concat(lint(folder, sources).stream(), TypedValues.check(folder).stream())
+                .filter(scope::concerns)
+                .forEach(problems::add);
         List<String> counts = new ArrayList<>();
         List<ScenarioRun> runs = List.of();
         try {
-            runs = new ScenarioRunner(bases).runAll(scenarios);
+            runs = scope.scenarios(scenarios, folder).stream()
+                    .map(new ScenarioRunner(bases)::run)
+                    .toList();
         } catch (InputException e) {
             problems.addAll(e.problems());
         }
         runs.forEach(run -> problems.addAll(run.problems()));
-        Coverage coverage = Coverage.of(rules(folder), runs);
+        Coverage coverage =
+                Coverage.of(rules(folder).stream().filter(scope::covers).toList(), runs);
         problems.addAll(coverage.problems());
-        problems.addAll(DutyReach.problems(folder, runs));
+        DutyReach.problems(folder, runs).stream().filter(scope::owns).forEach(problems::add);
         counts.add("scenarios " + runs.size() + " run");
         counts.add(coverage.counts());
         counts.add("findings " + problems.size());

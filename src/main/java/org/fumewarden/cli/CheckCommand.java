@@ -3,9 +3,11 @@ package org.fumewarden.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.fumewarden.check.CheckScope;
 import org.fumewarden.check.RuleBaseCheck;
 import org.fumewarden.check.Survey;
 import org.fumewarden.codes.RuleFolder;
@@ -20,7 +22,7 @@ import picocli.CommandLine.Spec;
         name = "check",
         mixinStandardHelpOptions = true,
         description = "Checks rules, tables and scenarios, and names file and line of everything that is wrong.",
-        footer = {"", "Example:", "  fumewarden check --rules rules --scenarios scenarios"})
+        footer = {"", "Example:", "  fumewarden check --rules rules --code gb"})
 final class CheckCommand implements Callable<Integer> {
     @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
     private Path rules;
@@ -39,6 +41,15 @@ final class CheckCommand implements Callable<Integer> {
             description = "List of documents that may be cited; ${DEFAULT-VALUE} when not given.")
     private Path sources;
 
+    @Option(names = "--code", paramLabel = "ID", description = "Only what decides under one code, such as gb.")
+    private String code;
+
+    @Option(
+            names = "--rule",
+            paramLabel = "ID",
+            description = "Only one rule, such as SHARED-NEED-010, and the scenarios that name it.")
+    private String rule;
+
     @Option(
             names = "--survey",
             description =
@@ -55,7 +66,12 @@ final class CheckCommand implements Callable<Integer> {
         Map<String, RuleBase> known = new ConcurrentHashMap<>();
         Function<String, RuleBase> bases = code ->
                 known.computeIfAbsent(code, c -> rules == null ? RuleBase.shipped(c) : RuleBase.compiled(folder, c));
-        RuleBaseCheck.Report report = RuleBaseCheck.run(folder, bases, scenarios, sources);
+        RuleBaseCheck.Report report = RuleBaseCheck.run(
+                new CheckScope(Optional.ofNullable(code), Optional.ofNullable(rule)),
+                folder,
+                bases,
+                scenarios,
+                sources);
         report.problems().forEach(p -> spec.commandLine().getOut().println(p.text()));
         if (survey) {
             new Survey(folder, bases, LocalDate.now())
