@@ -90,7 +90,7 @@ public final class RuleFolder {
     }
 
     /** True for the files inside the program, which stay as they are while it runs. */
-    boolean isShipped() {
+    public boolean isShipped() {
         return shipped;
     }
 
