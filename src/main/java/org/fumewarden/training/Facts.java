@@ -1,0 +1,72 @@
+package org.fumewarden.training;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fumewarden.model.Answer;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Judged;
+import org.fumewarden.model.Measure;
+import org.fumewarden.model.SampleNote;
+
+/** What is known of a task, a line each: everything that was answered, nothing that was concluded. What nobody knows is left out. */
+final class Facts {
+    private final Told told;
+
+    private Facts(Told told) {
+        this.told = told;
+    }
+
+    static List<String> of(Told told) {
+        Facts facts = new Facts(told);
+        List<String> lines = new ArrayList<>();
+        told.said().inputs().stream().map(facts::line).filter(l -> !l.isEmpty()).forEach(lines::add);
+        return lines;
+    }
+
+    private String line(Input input) {
+        if (input instanceof Answer answer) {
+            return ask(answer.question()) + " " + answer(answer);
+        }
+        if (input instanceof Measure measure) {
+            return ask(measure.question()) + " " + amount(measure);
+        }
+        if (input instanceof Exposure exposure) {
+            return agent(exposure.agent()) + ": " + exposure.level().toPlainString() + " "
+                    + exposure.unit().symbol() + ", "
+                    + told.say("averaging." + exposure.averaging().key());
+        }
+        if (input instanceof Judged judged) {
+            return agent(judged.agent()) + ": " + told.say("judged", judged.because());
+        }
+        return input instanceof SampleNote note ? agent(note.agent()) + ": " + note.sentence() : "";
+    }
+
+    private String answer(Answer answer) {
+        if (answer.value().equals("true") || answer.value().equals("false")) {
+            return told.say(answer.value());
+        }
+        String own = told.vocabulary()
+                .question(answer.question())
+                .map(q -> told.vocabulary().choices(q).getOrDefault(answer.value(), answer.value()))
+                .orElse(answer.value());
+        return told.words().sayOr("choice." + answer.question() + "." + answer.value(), own);
+    }
+
+    private static String amount(Measure measure) {
+        String plain = measure.value().stripTrailingZeros().toPlainString() + " " + measure.unit();
+        boolean hours = measure.unit().equals("min")
+                && measure.value().intValue() >= 60
+                && measure.value().intValue() % 60 == 0;
+        return hours ? measure.value().intValue() / 60 + " h" : plain;
+    }
+
+    private String ask(String question) {
+        String own = told.vocabulary().question(question).map(q -> q.ask()).orElse(question);
+        return told.words().sayOr("ask." + question, own);
+    }
+
+    private String agent(String id) {
+        return told.words().sayOr("agent." + id, told.vocabulary().name(id));
+    }
+}
