@@ -170,7 +170,7 @@ final class CounterExample {
 
     /** What is known after a change and was not known before it. */
     private String news(Told other) {
-        Set<String> before = new HashSet<>(Facts.of(told));
-        return Facts.of(other).stream().filter(f -> !before.contains(f)).collect(Collectors.joining(" "));
+        Set<String> before = new HashSet<>(Facts.all(told));
+        return Facts.all(other).stream().filter(f -> !before.contains(f)).collect(Collectors.joining(" "));
     }
 }

@@ -2,26 +2,70 @@ package org.fumewarden.training;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Measure;
 import org.fumewarden.model.SampleNote;
+import org.fumewarden.trail.Premise;
 
 /** What is known of a task, a line each: everything that was answered, nothing that was concluded. What nobody knows is left out. */
 final class Facts {
+    /** What a foreman asks about any job before anything else; our own choice. */
+    private static final Set<String> ASKED_FIRST = Set.of(
+            "process",
+            "base-metal",
+            "coating",
+            "place",
+            "extraction",
+            "wear-time",
+            "oxygen",
+            "facial-hair",
+            "fit-tested");
+
     private final Told told;
 
     private Facts(Told told) {
         this.told = told;
     }
 
+    /** Every line. */
+    static List<String> all(Told told) {
+        Facts facts = new Facts(told);
+        return told.said().inputs().stream()
+                .map(facts::line)
+                .filter(l -> !l.isEmpty())
+                .toList();
+    }
+
+    /** The lines that a room needs: every level, what anybody would ask, and what some step of the advice rests on. */
     static List<String> of(Told told) {
         Facts facts = new Facts(told);
+        Set<String> rested = told.said().trail().steps().stream()
+                .flatMap(s -> s.premises().stream())
+                .filter(p -> p.kind().equals("input"))
+                .map(Premise::address)
+                .collect(Collectors.toSet());
         List<String> lines = new ArrayList<>();
-        told.said().inputs().stream().map(facts::line).filter(l -> !l.isEmpty()).forEach(lines::add);
+        told.said().inputs().stream()
+                .filter(i -> question(i).map(ASKED_FIRST::contains).orElse(true) || rested.contains(i.path()))
+                .map(facts::line)
+                .filter(l -> !l.isEmpty())
+                .forEach(lines::add);
+        lines.add(told.say("rest"));
         return lines;
+    }
+
+    /** The question that an input answers; none for levels. */
+    private static Optional<String> question(Input input) {
+        if (input instanceof Answer answer) {
+            return Optional.of(answer.question());
+        }
+        return input instanceof Measure measure ? Optional.of(measure.question()) : Optional.empty();
     }
 
     private String line(Input input) {

@@ -79,7 +79,7 @@ export function openRoom(round) {
     const lines = round.items.map((item, i) => {
       const all = counts[i].reduce((s, n) => s + n, 0);
       const right = item.marks.reduce((s, m, c) => s + (m.right ? counts[i][c] : 0), 0);
-      return { ask: item.ask, all, right, wrong: all - right };
+      return { ask: item.ask, answer: item.choices[item.marks.findIndex(m => m.right)], all, right, wrong: all - right };
     }).filter(l => l.all > 0).sort((a, b) => b.wrong / b.all - a.wrong / a.all || b.wrong - a.wrong);
     const mistakes = new Map();
     round.items.forEach((item, i) => item.marks.forEach((m, c) => {
@@ -88,7 +88,7 @@ export function openRoom(round) {
     const worst = [...mistakes].sort((a, b) => b[1] - a[1]).slice(0, 3);
     return [el('h2', { tabIndex: -1 }, say('ui.training.result')),
       lines.length === 0 && el('p', {}, say('ui.training.nobody')),
-      el('ol', { className: 'most' }, lines.map(l => el('li', {}, el('b', {}, say('ui.training.of', l.right, l.all)), ' ', l.ask))),
+      el('ol', { className: 'most' }, lines.map(l => el('li', {}, el('b', {}, say('ui.training.of', l.right, l.all)), ' ', l.ask, ' ', el('span', {}, `\u2192 ${l.answer}`)))),
       worst.length > 0 && el('h3', {}, say('ui.training.worst')), el('ul', {}, worst.map(([words, n]) => el('li', {}, el('b', {}, String(n)), ' ', words))),
       el('p', { className: 'closing' }, say('closing'))];
   }
