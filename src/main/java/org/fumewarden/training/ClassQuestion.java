@@ -103,7 +103,12 @@ final class ClassQuestion {
         }
         return open.isEmpty()
                 ? wrong(answer, named.get(0), best)
-                : Mark.right(answer).because(open.get(0).reasons().stream().findFirst());
+                : Mark.right(answer)
+                        .saying(
+                                told.said().status() == Status.DO_NOT_ENTER
+                                        ? told.stop().map(Reason::says).orElse("")
+                                        : "")
+                        .because(open.get(0).reasons().stream().findFirst());
     }
 
     private Mark wrong(String answer, Respirator named, String best) {

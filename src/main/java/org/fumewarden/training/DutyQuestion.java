@@ -2,6 +2,7 @@ package org.fumewarden.training;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,8 @@ final class DutyQuestion {
 
     private final Told told;
     private final Map<String, Check> due;
+    /** The one that the choices show. */
+    private List<String> asked = List.of();
 
     private DutyQuestion(Told told) {
         this.told = told;
@@ -33,6 +36,8 @@ final class DutyQuestion {
     private Item item(Random random) {
         List<String> rights = new ArrayList<>(due.keySet());
         Collections.shuffle(rights, random);
+        rights.sort(Comparator.comparing(DutyWords.VAGUE::contains));
+        asked = List.of(rights.get(0));
         List<String> others = new ArrayList<>(told.all(Duty.class).stream()
                 .map(Duty::doneBy)
                 .distinct()
@@ -75,10 +80,9 @@ final class DutyQuestion {
     private Mark mark(String answer) {
         if (answer.startsWith(WRONG)) {
             WordTable.Row row = wrongWords(answer);
-            return Mark.wrong(
-                            answer,
-                            Mistake.of(row.text("mistake"), told.words()),
-                            row.row("right").says(told.words().language()))
+            return Mark.wrong(answer, Mistake.of(row.text("mistake"), told.words()), some())
+                    .saying(told.say(
+                            "proper", row.row("right").says(told.words().language())))
                     .because(Practice.clause(told, row));
         }
         List<Set<String>> named = answer.startsWith(DONE)
@@ -101,7 +105,12 @@ final class DutyQuestion {
 
     private String some() {
         return told.say(
-                "instead.duty", due.keySet().stream().limit(3).map(told::deed).collect(Collectors.joining("; ")));
+                "instead.duty",
+                Stream.concat(asked.stream(), due.keySet().stream())
+                        .distinct()
+                        .limit(3)
+                        .map(told::deed)
+                        .collect(Collectors.joining("; ")));
     }
 
     /** A duty by the very name that the choices use. */

@@ -19,6 +19,10 @@ final class DutyWords {
     static final Set<String> OF_SPECIAL_WORK =
             ROWS.stream().flatMap(r -> r.words("special").stream()).collect(Collectors.toUnmodifiableSet());
 
+    /** Deeds that say little to a room: they are asked about last. */
+    static final Set<String> VAGUE =
+            ROWS.stream().flatMap(r -> r.words("vague").stream()).collect(Collectors.toUnmodifiableSet());
+
     private static final List<Phrase> PHRASES = phrases();
     private static final int LONGEST = 4;
 

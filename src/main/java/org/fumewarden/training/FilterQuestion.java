@@ -77,18 +77,21 @@ final class FilterQuestion {
         Set<String> decoys = new LinkedHashSet<>();
         needed.ifPresent(parts -> {
             String mark = device.filter();
-            parts.gases()
-                    .keySet()
-                    .forEach(gas -> decoys.add(mark.replaceAll(gas + "[1-3]?", "")
-                            .replaceAll("^[-\\s]+|^ *with ", "")
-                            .replaceAll("\\s+", " ")
-                            .strip()));
             if (system.equals("en")) {
+                parts.gases()
+                        .keySet()
+                        .forEach(gas -> decoys.add(mark.replaceAll(gas + "[1-3]?", "")
+                                .replaceAll("^[-\\s]+|^ *with ", "")
+                                .replaceAll("\\s+", " ")
+                                .strip()));
                 String unit = parts.units().stream().findFirst().orElse("");
                 decoys.add(unit.isEmpty() ? "A1" : unit + " A1 P");
                 decoys.add(unit.isEmpty() ? "P1" : "P3");
                 decoys.add(unit.isEmpty() ? "B1-P1" : unit + " B1 P");
             } else {
+                if (!parts.gases().isEmpty()) {
+                    decoys.add(mark.replaceAll("^.* with ", ""));
+                }
                 decoys.addAll(List.of("organic vapour cartridge", "ammonia cartridge"));
             }
         });

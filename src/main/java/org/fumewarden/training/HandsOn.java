@@ -56,7 +56,7 @@ public final class HandsOn {
                 items.add(next(card, i));
             }
             String check = card.get(i).id();
-            Optional<Reason> reason = Optional.of(Practice.reason(card.get(i)));
+            Optional<Reason> reason = Optional.of(reason(card.get(i)));
             thrown.stream().filter(f -> f.text("at").equals(check)).forEach(f -> items.add(fault(f, reason)));
         }
         List<WordTable.Row> alarms =
@@ -64,7 +64,11 @@ public final class HandsOn {
         WordTable.Row alarm = alarms.get(random.nextInt(alarms.size()));
         String id = alarm.text("card").split("/")[1];
         items.add(fault(
-                alarm, terms.stream().filter(t -> t.id().equals(id)).findFirst().map(Practice::reason)));
+                alarm,
+                terms.stream()
+                        .filter(t -> t.id().equals(id))
+                        .findFirst()
+                        .map(t -> Practice.reason(t, words, actRow(alarm.text("act"))))));
         return new Round(say("topic.before-use"), say("before-use.story"), List.of(), code, "before-use", items);
     }
 
@@ -95,7 +99,7 @@ public final class HandsOn {
         return (named.get().equals(right)
                         ? Mark.right(answer)
                         : Mark.wrong(answer, Mistake.of("out-of-order", words), check(right.id())))
-                .because(Practice.reason(right));
+                .because(reason(right));
     }
 
     private Item fault(WordTable.Row fault, Optional<Reason> reason) {
@@ -125,7 +129,15 @@ public final class HandsOn {
         }
         return named.get().equals(right)
                 ? Mark.right(answer)
-                : Mark.wrong(answer, Mistake.of(fault.text("mistake"), words), act(right));
+                : Mark.wrong(
+                        answer,
+                        Mistake.of(
+                                named.get().equals("go-on") ? fault.text("mistake") : "act-for-another-fault", words),
+                        act(right));
+    }
+
+    private Reason reason(Term check) {
+        return Practice.reason(check, words, row("check", check.id()));
     }
 
     private String check(String id) {
@@ -133,11 +145,14 @@ public final class HandsOn {
     }
 
     private String act(String id) {
+        return actRow(id).says(words.language());
+    }
+
+    private static WordTable.Row actRow(String id) {
         return rows("act").stream()
                 .filter(r -> r.optional("fault").isEmpty() && r.text("act").equals(id))
                 .findFirst()
-                .orElseThrow()
-                .says(words.language());
+                .orElseThrow();
     }
 
     private static WordTable.Row row(String key, String id) {

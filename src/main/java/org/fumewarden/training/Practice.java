@@ -9,6 +9,7 @@ import java.util.Set;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Term;
+import org.fumewarden.report.html.Words;
 
 /** What is right at the work place: one right way among wrong ones of other points. */
 final class Practice {
@@ -37,11 +38,11 @@ final class Practice {
         return new Item(
                 "practice",
                 told.say("ask.practice"),
-                Choices.of("right:" + row.text("id"), wrong, random, id -> says(told, id), id -> mark(told, id)
+                Choices.of("right:" + row.text("id"), wrong, random, id -> says(told, id), id -> mark(told, row, id)
                         .right()),
                 false,
                 told.say("hint.practice"),
-                answer -> mark(told, answer));
+                answer -> mark(told, row, answer));
     }
 
     private static String says(Told told, String id) {
@@ -55,15 +56,21 @@ final class Practice {
                 .findFirst();
     }
 
-    private static Mark mark(Told told, String answer) {
+    /** Only the right way that the question shows is right; a wrong one is answered with what is right at its own point as well. */
+    private static Mark mark(Told told, WordTable.Row asked, String answer) {
+        String language = told.words().language();
+        String best = asked.row("right").says(language);
+        if (answer.equals("right:" + asked.text("id")) || Plain.line(answer).equals(Plain.line(best))) {
+            return Mark.right(answer).because(clause(told, asked));
+        }
         for (WordTable.Row row : WordTable.rows(TABLE)) {
-            String right = row.row("right").says(told.words().language());
-            if (answer.equals("right:" + row.text("id")) || Plain.line(answer).equals(Plain.line(right))) {
-                return Mark.right(answer).because(clause(told, row));
-            }
-            if (answer.equals("wrong:" + row.text("id"))) {
-                return Mark.wrong(answer, Mistake.of(row.text("mistake"), told.words()), right)
+            if (answer.equals("wrong:" + row.text("id"))
+                    || Plain.line(answer).equals(Plain.line(row.row("wrong").says(language)))) {
+                Mark mark = Mark.wrong(answer, Mistake.of(row.text("mistake"), told.words()), best)
                         .because(clause(told, row));
+                return row.equals(asked)
+                        ? mark
+                        : mark.saying(told.say("proper", row.row("right").says(language)));
             }
         }
         return Mark.unread(answer, told.say("unread.number"));
@@ -75,12 +82,16 @@ final class Practice {
         return told.all(Term.class).stream()
                 .filter(t -> t.catalogue().equals(card[0]) && t.id().equals(card[1]))
                 .findFirst()
-                .map(Practice::reason);
+                .map(t -> reason(t, told.words(), row.row("right")));
     }
 
-    static Reason reason(Term term) {
+    /** A row of a card as a reason; in another language by our own words for it. */
+    static Reason reason(Term term, Words words, WordTable.Row own) {
+        return reason(term, words.ofRuleBase() ? term.name() : own.says(words.language()));
+    }
+
+    private static Reason reason(Term term, String says) {
         Citation cited = term.ref().citation();
-        return new Reason(
-                "", "", term.id(), term.name(), cited.source(), cited.clause(), cited.edition(), cited.confidence());
+        return new Reason("", "", term.id(), says, cited.source(), cited.clause(), cited.edition(), cited.confidence());
     }
 }
