@@ -1,7 +1,9 @@
 package org.fumewarden.training;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -35,29 +37,44 @@ final class Facts {
 
     /** Every line. */
     static List<String> all(Told told) {
-        Facts facts = new Facts(told);
-        return told.said().inputs().stream()
-                .map(facts::line)
-                .filter(l -> !l.isEmpty())
-                .toList();
+        return new Facts(told).lines(told.said().inputs());
     }
 
     /** The lines that a room needs: every level, what anybody would ask, and what some step of the advice rests on. */
     static List<String> of(Told told) {
-        Facts facts = new Facts(told);
         Set<String> rested = told.said().trail().steps().stream()
                 .flatMap(s -> s.premises().stream())
                 .filter(p -> p.kind().equals("input"))
                 .map(Premise::address)
                 .collect(Collectors.toSet());
-        List<String> lines = new ArrayList<>();
-        told.said().inputs().stream()
+        List<String> lines = new ArrayList<>(new Facts(told).lines(told.said().inputs().stream()
                 .filter(i -> question(i).map(ASKED_FIRST::contains).orElse(true) || rested.contains(i.path()))
-                .map(facts::line)
-                .filter(l -> !l.isEmpty())
-                .forEach(lines::add);
+                .toList()));
         lines.add(told.say("rest"));
         return lines;
+    }
+
+    /** A line for each answer, and one for each substance with all its levels. */
+    private List<String> lines(List<Input> inputs) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        for (Input input : inputs) {
+            if (input instanceof Exposure exposure) {
+                lines.merge(
+                        agent(exposure.agent()),
+                        level(exposure),
+                        (one, other) -> one.contains(other) ? one : one + "; " + other);
+            } else if (!line(input).isEmpty()) {
+                lines.put(line(input), "");
+            }
+        }
+        return lines.entrySet().stream()
+                .map(l -> l.getValue().isEmpty() ? l.getKey() : l.getKey() + ": " + l.getValue())
+                .toList();
+    }
+
+    private String level(Exposure exposure) {
+        return exposure.level().toPlainString() + " " + exposure.unit().symbol() + " "
+                + told.say("averaging." + exposure.averaging().key());
     }
 
     /** The question that an input answers; none for levels. */
@@ -74,11 +91,6 @@ final class Facts {
         }
         if (input instanceof Measure measure) {
             return ask(measure.question()) + " " + amount(measure);
-        }
-        if (input instanceof Exposure exposure) {
-            return agent(exposure.agent()) + ": " + exposure.level().toPlainString() + " "
-                    + exposure.unit().symbol() + ", "
-                    + told.say("averaging." + exposure.averaging().key());
         }
         if (input instanceof Judged judged) {
             return agent(judged.agent()) + ": " + told.say("judged", judged.because());

@@ -3,6 +3,7 @@ package org.fumewarden.training;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -41,7 +42,7 @@ public final class Handout {
             lines.add(new Line.Head(number + "." + (i + 1) + " " + item.ask()));
             item.choices().forEach(c -> lines.add(new Line.Says(Sign.ACT, c.says())));
         }
-        return new Part("training-tasks", say("paper.task", number), lines);
+        return new Part("training-tasks-" + number, say("paper.task", number), lines);
     }
 
     private Part answers(int number, Round round) {
@@ -51,12 +52,17 @@ public final class Handout {
             Item.Choice right = item.rightChoice();
             Mark mark = item.pick(right);
             String clause = mark.clause().isEmpty() ? "" : " [" + mark.clause() + "]";
-            lines.add(new Line.Says(Sign.ITEM, number + "." + (i + 1), right.says() + ". " + mark.because() + clause));
+            lines.add(new Line.Says(Sign.ITEM, number + "." + (i + 1), bare(right.says()) + ". " + mark.because() + clause));
             item.choices().stream().filter(c -> !c.equals(right)).forEach(c -> item.pick(c)
                     .mistake()
-                    .ifPresent(m -> lines.add(new Line.Says(Sign.NONE, c.says() + ": " + m.says()))));
+                    .ifPresent(m -> lines.add(new Line.Says(Sign.NONE, bare(c.says()) + ": " + m.says()))));
         }
-        return new Part("training-answers", say("paper.answers", number, round.title()), lines);
+        return new Part("training-answers-" + number, say("paper.answers", number, round.title()), lines);
+    }
+
+    /** A choice without the full stop that others bring along. */
+    private static String bare(String says) {
+        return StringUtils.removeEnd(says, ".");
     }
 
     /** The certificate: names are written by hand, none is kept. Its last line logs the training in one step. */
@@ -64,8 +70,8 @@ public final class Handout {
         Handout handout = new Handout(words);
         String topics = topics(rounds, words);
         List<Line> lines = new ArrayList<>();
-        lines.add(new Line.Says(Sign.NONE, handout.say("paper.attended")));
         lines.add(new Line.Blanks(List.of(handout.say("paper.name"), handout.say("paper.day"))));
+        lines.add(new Line.Says(Sign.NONE, handout.say("paper.attended")));
         List<Line> about = new ArrayList<>();
         about.add(new Line.Says(Sign.NONE, topics));
         rounds.stream().map(Round::title).distinct().forEach(t -> about.add(new Line.Says(Sign.ITEM, t)));
@@ -86,8 +92,8 @@ public final class Handout {
 
     /** The command that logs a training; the id of the person and the trainer are filled in by hand. */
     static String logged(String topics, String day) {
-        return "fumewarden log training item=ID on=" + day + " by=\"NAME\" result=passed content=\""
-                + topics.replace("\"", "'") + "\"";
+return "fumewarden log training content=\"" + topics.replace("\"", "'") + "\" result=passed on=" + day
+                + " item=ID by=\"NAME\"";
     }
 
     /** The topics of a training, each once. */

@@ -23,7 +23,8 @@ function ordered(chosen) {
 
 function story(round) {
   return el('section', { className: 'story', 'aria-label': say('ui.training.story') }, el('h3', {}, round.title),
-    round.story && el('p', {}, round.story), round.facts.length > 0 && el('ul', {}, round.facts.map(f => el('li', {}, f))), el('p', { className: 'cite' }, round.code));
+    round.story && el('p', {}, round.story), round.facts.length > 0 && el('details', { open: innerWidth > 700 }, el('summary', {}, say('ui.training.known')), el('ul', {}, round.facts.map(f => el('li', {}, f)))),
+    el('p', { className: 'cite' }, round.code));
 }
 
 /** A mark in full: what was behind the answer, why, and what would have been right. */

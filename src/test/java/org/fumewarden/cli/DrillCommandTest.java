@@ -107,7 +107,7 @@ class DrillCommandTest {
                 typed("", "drill", "--code", "gb", "--topic", "gas", "--seed", "7", "--certificate", paper.toString());
         assertEquals(0, run.exit(), run.err());
         String line =
-                Files.readString(paper).replaceAll("\\s+", " ").replaceAll(".*(fumewarden log training .*\").*", "$1");
+                Files.readString(paper).replaceAll("\\s+", " ");
         String store = folder.resolve("register.db").toString();
         CommandRun wearer = CommandRun.of("register", "wearer", "id=W-7", "name=W-7", "--store", store);
         assertEquals(0, wearer.exit(), wearer.err());
