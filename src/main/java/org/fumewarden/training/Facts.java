@@ -47,9 +47,10 @@ final class Facts {
                 .filter(p -> p.kind().equals("input"))
                 .map(Premise::address)
                 .collect(Collectors.toSet());
-        List<String> lines = new ArrayList<>(new Facts(told).lines(told.said().inputs().stream()
-                .filter(i -> question(i).map(ASKED_FIRST::contains).orElse(true) || rested.contains(i.path()))
-                .toList()));
+        List<String> lines = new ArrayList<>(new Facts(told)
+                .lines(told.said().inputs().stream()
+                        .filter(i -> question(i).map(ASKED_FIRST::contains).orElse(true) || rested.contains(i.path()))
+                        .toList()));
         lines.add(told.say("rest"));
         return lines;
     }

@@ -52,7 +52,8 @@ public final class Handout {
             Item.Choice right = item.rightChoice();
             Mark mark = item.pick(right);
             String clause = mark.clause().isEmpty() ? "" : " [" + mark.clause() + "]";
-            lines.add(new Line.Says(Sign.ITEM, number + "." + (i + 1), bare(right.says()) + ". " + mark.because() + clause));
+            lines.add(new Line.Says(
+                    Sign.ITEM, number + "." + (i + 1), bare(right.says()) + ". " + mark.because() + clause));
             item.choices().stream().filter(c -> !c.equals(right)).forEach(c -> item.pick(c)
                     .mistake()
                     .ifPresent(m -> lines.add(new Line.Says(Sign.NONE, bare(c.says()) + ": " + m.says()))));
@@ -92,7 +93,7 @@ public final class Handout {
 
     /** The command that logs a training; the id of the person and the trainer are filled in by hand. */
     static String logged(String topics, String day) {
-return "fumewarden log training content=\"" + topics.replace("\"", "'") + "\" result=passed on=" + day
+        return "fumewarden log training content=\"" + topics.replace("\"", "'") + "\" result=passed on=" + day
                 + " item=ID by=\"NAME\"";
     }
 

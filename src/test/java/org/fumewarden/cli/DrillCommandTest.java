@@ -106,8 +106,7 @@ class DrillCommandTest {
         CommandRun run =
                 typed("", "drill", "--code", "gb", "--topic", "gas", "--seed", "7", "--certificate", paper.toString());
         assertEquals(0, run.exit(), run.err());
-        String line =
-                Files.readString(paper).replaceAll("\\s+", " ");
+        String line = Files.readString(paper).replaceAll("\\s+", " ");
         String store = folder.resolve("register.db").toString();
         CommandRun wearer = CommandRun.of("register", "wearer", "id=W-7", "name=W-7", "--store", store);
         assertEquals(0, wearer.exit(), wearer.err());
