@@ -99,7 +99,7 @@ final class DrillTasks {
 
     private static Topic topic(String key) {
         return Topic.of(key)
-                .orElseThrow(() -> wrong("--topic", "cannot be \"" + key + "\".", Nearest.maybe(key, Topic.keys())));
+                .orElseThrow(() -> wrong("--topic", "cannot be \"" + key + "\".", Nearest.remedy(key, Topic.keys())));
     }
 
     private String code() {
@@ -108,8 +108,8 @@ final class DrillTasks {
                         wrong("--code", "is not given.", "add --code with one of those that fumewarden codes lists."));
     }
 
-    private static InputException wrong(String option, String message, String maybe) {
-        return new InputException(new Problem("the command line", 0, option, message, maybe));
+    private static InputException wrong(String option, String message, String remedy) {
+        return new InputException(new Problem("the command line", 0, option, message, remedy));
     }
 
     /** The task files, in the order of their names; none when none was named. */
