@@ -52,8 +52,8 @@ final class RulePhases {
 
     private void read(DrlRule rule, DrlRule.Condition pattern) {
         List<DrlRule> makers = rules.stream()
-                .filter(r -> together(r, rule))
                 .filter(r -> r.concludes().filter(pattern.type()::equals).isPresent())
+                .filter(r -> together(r, rule))
                 .toList();
         List<DrlRule> visible =
                 makers.stream().filter(r -> order(r) <= order(rule)).toList();

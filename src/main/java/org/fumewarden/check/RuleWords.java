@@ -48,11 +48,9 @@ final class RuleWords {
     }
 
     private void index(Row row) {
-        for (String part : FactTypes.parts(row.getClass())) {
-            FactTypes.word(row, part).ifPresent(word -> cells.computeIfAbsent(
-                            row.getClass().getSimpleName() + "." + part, k -> new TreeSet<>())
-                    .add(word));
-        }
+        FactTypes.words(row).forEach((part, word) -> cells.computeIfAbsent(
+                        row.getClass().getSimpleName() + "." + part, k -> new TreeSet<>())
+                .add(word));
     }
 
     private void rule(DrlRule rule) {

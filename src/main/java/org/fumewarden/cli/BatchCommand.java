@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import org.fumewarden.advice.Advisor;
 import org.fumewarden.batch.Batch;
 import org.fumewarden.batch.Batch.Tally;
 import org.fumewarden.batch.Entries;
@@ -22,8 +21,6 @@ import org.fumewarden.batch.ResultFiles;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.BriefJson;
 import picocli.CommandLine.Command;
@@ -103,7 +100,7 @@ final class BatchCommand implements Callable<Integer> {
             throw wrong(resume ? "--resume" : "--rejects", "needs a file of advice.", "add --out advice.jsonl.");
         }
         LineAdvisor worker = new LineAdvisor(
-                this::advisor,
+                id -> TaskOptions.advisor(rules, id),
                 Optional.ofNullable(code),
                 Optional.ofNullable(on),
                 brief ? BriefJson::write : AdviceJson::write);
@@ -216,10 +213,6 @@ final class BatchCommand implements Callable<Integer> {
                         + (tally.all() - tally.of(Fate.ADVISED)) + " rejected \r");
             }
         };
-    }
-
-    private Advisor advisor(String id) {
-        return new Advisor(rules == null ? RuleBase.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));
     }
 
     private static InputException wrong(String option, String message, String maybe) {
