@@ -207,7 +207,7 @@ final class DrillCommand implements Callable<Integer> {
 
     private static Topic topic(String key) {
         return Topic.of(key)
-                .orElseThrow(() -> wrong("--topic", "cannot be \"" + key + "\".", Nearest.maybe(key, Topic.keys())));
+                .orElseThrow(() -> wrong("--topic", "cannot be \"" + key + "\".", Nearest.remedy(key, Topic.keys())));
     }
 
     private String code() {

@@ -128,7 +128,7 @@ final class TrainingDesk {
         }
         String code = asked.path("code").asText("");
         if (!library.codes().contains(code)) {
-            throw wrong("code", "cannot be \"" + code + "\".", Nearest.maybe(code, library.codes()));
+            throw wrong("code", "cannot be \"" + code + "\".", Nearest.remedy(code, library.codes()));
         }
         if (topic.equals(BEFORE_USE)) {
             return HandsOn.round(library.advisor(code).base().book(), words, seed);
@@ -142,7 +142,7 @@ final class TrainingDesk {
                 library.today(),
                 Topic.of(topic)
                         .orElseThrow(() ->
-                                wrong("topic", "cannot be \"" + topic + "\".", Nearest.maybe(topic, Topic.keys()))),
+                                wrong("topic", "cannot be \"" + topic + "\".", Nearest.remedy(topic, Topic.keys()))),
                 level,
                 seed);
     }
