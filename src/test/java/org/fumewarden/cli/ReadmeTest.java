@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -50,6 +51,6 @@ class ReadmeTest {
             assertTrue(line.getSubcommands().containsKey(names.group(1)), names.group(1));
             found++;
         }
-        assertEquals(line.getSubcommands().size(), found, "the table names every command");
+        assertEquals(new HashSet<>(line.getSubcommands().values()).size(), found, "the table names every command");
     }
 }
