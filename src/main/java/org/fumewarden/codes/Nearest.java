@@ -40,8 +40,17 @@ public final class Nearest {
         if (near.isEmpty()) {
             return "one of: " + some + (known.size() > FEW ? ", ... (" + known.size() + " in all)." : ".");
         }
-        String best = near.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
+        String best = quoted(near);
         return best + (known.size() > FEW || known.size() == near.size() ? "." : "; known: " + some + ".");
+    }
+
+    /** The end of a "Maybe" line that names words to choose from. */
+    public static String oneOf(List<String> words) {
+        return quoted(words) + ".";
+    }
+
+    private static String quoted(List<String> words) {
+        return words.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
     }
 
     private static double likeness(String wanted, String known) {

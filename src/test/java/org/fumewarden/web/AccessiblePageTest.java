@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.openqa.selenium.By;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** WCAG 2.2 AA as far as a machine can tell (axe-core 4.11), in both themes, at phone width and at 200 % zoom. */
+/** WCAG 2.2 AA as far as a machine can tell (axe-core 4.11), in both themes, forced colours, at phone width, at 200 % and 400 %. */
 class AccessiblePageTest {
     private static WebServer server;
     private static Browser browser;
@@ -40,8 +40,8 @@ class AccessiblePageTest {
         "describe, dark",
         "advice, light",
         "advice, dark",
-        "what-if, light",
-        "what-if, dark",
+        "try, light",
+        "try, dark",
         "trail, light",
         "trail, dark",
         "drill, light",
@@ -55,24 +55,49 @@ class AccessiblePageTest {
         assertEquals(List.of(), browser.violations());
     }
 
+    /** A phone, and 200 % and 400 % of a window of 1280 by 1024 (WCAG 2.2, 1.4.4 and 1.4.10). */
     @ParameterizedTest
     @CsvSource({
-        "describe, 360",
-        "advice, 360",
-        "what-if, 360",
-        "trail, 360",
-        "drill, 360",
-        "describe, 640",
-        "advice, 640"
+        "describe, 390, 844, 100",
+        "advice, 390, 844, 100",
+        "try, 390, 844, 100",
+        "trail, 390, 844, 100",
+        "drill, 390, 844, 100",
+        "upkeep, 390, 844, 100",
+        "describe, 1280, 1024, 200",
+        "advice, 1280, 1024, 200",
+        "try, 1280, 1024, 200",
+        "upkeep, 1280, 1024, 200",
+        "describe, 1280, 1024, 400",
+        "advice, 1280, 1024, 400",
+        "try, 1280, 1024, 400",
+        "upkeep, 1280, 1024, 400"
     })
     @Tag("long")
-    void narrowPagesNeverScrollSideways(String place, int width) {
-        browser.size(width, 800);
+    void narrowPagesNeverScrollSideways(String place, int width, int height, int zoom) {
+        browser.zoom(width, height, zoom);
         browser.prefers("light", true);
         show(place);
-        browser.screen(place + "-" + width);
+        browser.screen(place + "-" + width + "-" + zoom);
         Object wide = browser.run("return document.documentElement.scrollWidth");
-        assertTrue(((Number) wide).intValue() <= width, place + " is " + wide + " wide");
+        assertTrue(((Number) wide).intValue() <= width * 100 / zoom, place + " is " + wide + " wide");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"describe", "advice", "try", "upkeep"})
+    @Tag("long")
+    void theStateIsToldInForcedColoursToo(String place) {
+        browser.size(1280, 900);
+        browser.forcedColours(true);
+        show(place);
+        browser.screen(place + "-forced");
+        if (place.equals("describe") || place.equals("try")) {
+            assertTrue(browser.text(".plate .word").contains("ANSWERED"));
+            assertEquals(
+                    "solid",
+                    browser.run("return getComputedStyle(document.querySelector('.plate .word')).borderTopStyle"));
+        }
+        browser.forcedColours(false);
     }
 
     @Test
@@ -85,30 +110,20 @@ class AccessiblePageTest {
 
     /** Opens a place with everything in it unfolded and every search done. */
     static void show(Browser browser, WebServer server, String place) {
-        browser.open(server.address() + "#" + place);
-        browser.run("localStorage.clear()");
-        browser.driver().navigate().refresh();
-        if (place.equals("what-if")) {
-            browser.find("#vary");
-            browser.until(
-                    () -> browser.driver()
-                                    .findElements(By.cssSelector(".pair .plate"))
-                                    .size()
-                            == 2,
-                    "two plates");
-            browser.run("document.querySelector('#vary').parentElement.querySelector('button').click()");
+        browser.show(server, place, "bench-stainless");
+        if (place.equals("try")) {
+            browser.find(".levers");
+            browser.push(".range button", "");
             browser.find(".chart svg");
         } else if (place.equals("drill")) {
-            browser.find("#round");
-            browser.run("document.querySelector('#round').parentElement.querySelector('button').click()");
-            browser.find("form");
-            browser.run("document.querySelector('form button').click()");
-            browser.find(".marks");
-        } else {
-            browser.untilText("#" + place + ", .answer-now", "TH3 P");
+            browser.find("#drill button");
+        } else if (place.equals("advice")) {
+            browser.until(
+                    () -> (Boolean) browser.run("return Boolean(document.querySelector('.sheet')?.shadowRoot)"),
+                    "sheet");
         }
         browser.run(
-                "document.querySelectorAll('details').forEach((d, i) => { if (i < 12) d.open = true; }); scrollTo(0, 0)");
+                "document.querySelectorAll('details').forEach((d, i) => { if (i < 24) d.open = true; }); scrollTo(0, 0)");
     }
 
     private static void show(String place) {
