@@ -41,7 +41,7 @@ export function premises(step) {
 function rests(step) {
   return el('div', { className: 'rests' },
     el('p', {}, el('span', { className: 'tag' }, say('ui.rule')), ` ${step.rule}`),
-    el('p', {}, el('span', { className: 'tag' }, say('ui.clause')), ` ${citation(step)}`),
+    el('p', {}, el('span', { className: 'tag' }, say('ui.clause')), ' ', el('span', { lang: 'en' }, citation(step))),
     el('p', {}, el('span', { className: 'tag' }, say('ui.confidence')), ` ${say(`confidence.${step.confidence}`)}`),
     step['overridden-by'] && el('p', {}, say('ui.lifted', step['overridden-by'])),
     el('p', {}, el('span', { className: 'tag' }, say('ui.facts'))), premises(step));

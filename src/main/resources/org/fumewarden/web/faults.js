@@ -11,7 +11,7 @@ const KNOWN = [
   [/colder than|higher than any|more than the air/, 'impossible'], [/parts of gas/, 'gas'], [/below an average/, 'peak'], [/is listed twice|second source|stand beside/, 'twice'],
   [/not in the tables/, 'agent'], [/gives no level/, 'level.none'], [/must be a day|lacks "on"/, 'day'], [/must be (a|an) |must be a number/, 'amount'],
   [/cannot be "/, 'choice'], [/is not a name used here/, 'name'], [/mix units/, 'mixed'], [/no result above zero/, 'zero'], [/is not given|is missing/, 'missing'],
-  [/is after the day/, 'after'], [/empty list/, 'missing'],
+  [/is after the day/, 'after'], [/took longer|waits behind/, 'slow'], [/empty list/, 'missing'],
 ];
 
 /** A fault as a sentence for the person at the page. */

@@ -3,6 +3,7 @@
 import { askJson } from './server.js';
 import { el } from './dom.js';
 import { answerWords, question, state } from './state.js';
+import { figure } from './plate.js';
 import { has, say } from './words.js';
 import { answered } from './steps.js';
 
@@ -24,7 +25,7 @@ function device(b) {
 function line(now, turn) {
   const then = turn.then;
   return [then.status !== now.status && say(`state.${then.status}.word`),
-    then.factor !== now.factor && say('ui.lever.factor', now.factor, then.factor),
+    then.factor !== now.factor && say('ui.lever.factor', figure(now.factor), figure(then.factor)),
     then.class !== now.class && say('ui.lever.wear', device(then)),
     turn.classes > 0 && say('ui.lever.classes', turn.classes),
     then.questions !== now.questions && say('ui.lever.open', now.questions, then.questions)].filter(Boolean).join('; ') || say('ui.lever.said', turn.moved);
@@ -46,6 +47,7 @@ async function search(task, tell) {
   const own = known;
   if (own.now) tell(own);
   while (own === known && own.rest.length > 0 && tell(null)) {
+    while (state.busy) await new Promise(later => { setTimeout(later, 300); });
     const told = await askJson('api/turns', { task, questions: own.rest.slice(0, GROUP) }, true);
     own.rest = own.rest.slice(GROUP);
     own.turns = [...own.turns, ...told.turns].sort((a, b) => b.classes - a.classes || b.moved - a.moved);

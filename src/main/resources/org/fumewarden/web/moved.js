@@ -4,6 +4,7 @@ import { el, ruleWords } from './dom.js';
 import { name, question } from './state.js';
 import { has, say } from './words.js';
 import { unverified } from './advice.js';
+import { figure } from './plate.js';
 
 /** Classes that one line names. */
 const SHOWN = 5;
@@ -20,7 +21,7 @@ function words(what, value) {
   if (what === 'recommended') return device(value);
   if (what === 'unit') return value === 'none' ? say('ui.none') : say(`ui.unit.${value}`);
   const factor = /^(\S+) for (\S+?)(, still open)?$/.exec(value);
-  if (factor) return Number(factor[1]) > 1 ? `${factor[1]} (${name(factor[2])})${factor[3] ? ` ${say('factor.open')}` : ''}` : say(factor[3] ? 'factor.none.open' : 'factor.none');
+  if (factor) return Number(factor[1]) > 1 ? `${figure(factor[1])} (${name(factor[2])})${factor[3] ? ` ${say('factor.open')}` : ''}` : say(factor[3] ? 'factor.none.open' : 'factor.none');
   return value;
 }
 

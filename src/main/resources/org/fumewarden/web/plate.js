@@ -24,7 +24,7 @@ export function stateWords(b) {
 }
 
 /** Two figures, rounded up, as on paper. */
-function figure(text) {
+export function figure(text) {
   const number = Number(text);
   if (Number.isInteger(number)) return text;
   const step = 10 ** (Math.floor(Math.log10(number)) - 1);

@@ -10,7 +10,7 @@ import { movedLines } from './moved.js';
 import { faultWords } from './faults.js';
 import { openLevels } from './steps.js';
 
-const POINTS = 41;
+const POINTS = 25;
 const SPAN = 30;
 const TIMES = ['twa', 'stel', 'ceiling'];
 let chosen = '';
@@ -96,6 +96,7 @@ export function range() {
   const button = el('button', { type: 'button', onclick: async () => {
     const choice = offered.find(c => c.path === choose.value);
     button.disabled = true;
+    state.busy = true;
     out.replaceChildren(el('p', { role: 'status' }, say('ui.working')));
     try {
       const found = await askJson('api/sweep', { task: state.task, path: choice.path, unit: choice.unit, axis: choice.words,
@@ -104,6 +105,7 @@ export function range() {
     } catch (fault) {
       out.replaceChildren(...(fault.problems ?? []).map(p => el('p', { className: 'fault' }, faultWords(p))));
     } finally {
+      state.busy = false;
       button.disabled = false;
     }
   } }, say('ui.range.run'));

@@ -19,6 +19,7 @@ export const state = {
   today: '',
   matters: null,
   undo: null,
+  busy: false,
 };
 
 export function on(name, listener) {
@@ -47,9 +48,16 @@ export function remember(name, value) {
   }
 }
 
+/** A step of a path; in a list of exposures the id of an agent stands for its entry. */
+function key(node, step) {
+  if (!Array.isArray(node) || /^\d+$/.test(step)) return step;
+  const index = node.findIndex(entry => entry?.agent === step);
+  return index < 0 ? step : index;
+}
+
 /** The value at a path such as wearer.facial-hair, or undefined. */
 export function at(tree, path) {
-  return path.split('.').reduce((node, step) => (node === null || node === undefined ? undefined : node[step]), tree);
+  return path.split('.').reduce((node, step) => (node === null || node === undefined ? undefined : node[key(node, step)]), tree);
 }
 
 /** Puts a value at a path, in place; undefined takes it away. */
@@ -58,11 +66,12 @@ export function put(tree, path, value) {
   const last = steps.pop();
   let node = tree;
   for (const step of steps) {
-    if (typeof node[step] !== 'object' || node[step] === null) node[step] = {};
-    node = node[step];
+    const own = key(node, step);
+    if (typeof node[own] !== 'object' || node[own] === null) node[own] = {};
+    node = node[own];
   }
-  if (value === undefined) delete node[last];
-  else node[last] = value;
+  if (value === undefined) delete node[key(node, last)];
+  else node[key(node, last)] = value;
 }
 
 export function change(path, value) {

@@ -49,7 +49,7 @@ class GermanPageTest {
     private static final String FOUND = """
             const walk = document.createTreeWalker(document.getElementById('page'), NodeFilter.SHOW_TEXT);
             const found = [];
-            const english = new RegExp(`(^|[^\\p{L}])(${arguments[0]})([^\\p{L}]|$)`, 'u');
+            const english = new RegExp(`(^|[^\\\\p{L}])(${arguments[0]})([^\\\\p{L}]|$)`, 'u');
             while (walk.nextNode()) {
               const node = walk.currentNode;
               const holder = node.parentElement;
@@ -66,6 +66,7 @@ class GermanPageTest {
         browser.show(server, place, place.equals("describe") ? "" : "bench-stainless", "de");
         browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; })");
         if (place.equals("upkeep")) {
+            browser.find(".scan");
             browser.run(
                     "document.querySelector('.scan').value = 'U-014'; document.querySelector('.scan-box button').click()");
             browser.find(".three button");
@@ -75,6 +76,6 @@ class GermanPageTest {
             browser.find(".levers button");
         }
         browser.screen(place + "-de");
-        assertEquals("", browser.run(FOUND.replace("\\\\", "\\"), ENGLISH));
+        assertEquals("", browser.run(FOUND, ENGLISH));
     }
 }

@@ -139,6 +139,10 @@ class JourneyTest {
                         .anyMatch(t -> at >= ((Number) t).doubleValue() && at <= ((Number) t).doubleValue() * 1.2),
                 at + " in " + turns);
         assertTrue(browser.text(".tipping").contains("2 mg/m3"), browser.text(".tipping"));
+        browser.run("document.querySelector('#slide').focus()");
+        browser.press(Keys.ARROW_RIGHT);
+        double next = Double.parseDouble(browser.find("#slide").getDomAttribute("aria-valuetext").split(" ")[0]);
+        assertTrue(next > at, "the arrow keys move it: " + at + " to " + next);
     }
 
     @Test
