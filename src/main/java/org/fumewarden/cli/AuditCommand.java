@@ -20,6 +20,7 @@ import org.fumewarden.audit.Witness;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.PdfSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -118,7 +119,7 @@ final class AuditCommand implements Callable<Integer> {
         String report = "";
         if (file != null) {
             KeptAdvice kept = KeptAdvice.read(file);
-            Audit.Outcome outcome = new Audit(kept, Ahead::shipped, Optional.ofNullable(rules), key).run();
+            Audit.Outcome outcome = new Audit(kept, RuleBase::shipped, Optional.ofNullable(rules), key).run();
             List<Review> reviews = reviews(kept, lines);
             lines.addAll(outcome.lines());
             reviews.forEach(r -> lines.add("Review: " + r.says()));

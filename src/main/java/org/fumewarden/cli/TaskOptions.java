@@ -43,6 +43,6 @@ final class TaskOptions {
 
     /** The advisor of a code, on the rules of this command. */
     Advisor advisor(String id) {
-        return new Advisor(rules == null ? Ahead.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));
+        return new Advisor(rules == null ? RuleBase.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));
     }
 }

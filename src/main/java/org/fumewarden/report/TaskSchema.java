@@ -207,6 +207,10 @@ public final class TaskSchema {
         text(cells, "by", "Who judged");
         text(cells, "basis", "What the judgement rests on: objective-data, like-task or calculation");
         text(cells, "on", "The day of the judgement");
+        for (String limit : new String[] {"limit-twa", "limit-stel", "limit-ceiling"}) {
+            cells.putObject(limit).put("type", "string").put("pattern", LEVEL);
+        }
+        text(cells, "limit-from", "The document in which these limits were read, with edition and place");
         return list;
     }
 }

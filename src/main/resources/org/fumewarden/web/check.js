@@ -37,7 +37,7 @@ export function checkForm(item, write) {
     send.classList.toggle('stop', failed > 0);
   }
   draw();
-  return el('div', { className: 'check' }, passed,
+  return el('div', { className: 'check' }, el('p', {}, say('ui.check.fails')), passed,
     el('fieldset', { className: 'group' }, el('legend', {}, say('ui.check.except')), points.map(p => p.node)),
     el('p', { className: 'choices' }, el('label', { htmlFor: flowId }, `${say('entry.flow')}, L/min`), flow, item['minimum-flow'] && el('span', { className: 'cite' }, say('ui.check.minimum', item['minimum-flow']))),
     el('p', { className: 'choices' }, el('label', { htmlFor: remarkId }, say('entry.remarks')), remarks), send);

@@ -81,7 +81,7 @@ class KeptAdviceTest {
 
     /** Every 97th byte, so that all kinds of places are met: names, numbers, sentences, hashes, the end. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void anyFlippedByteIsFound() throws IOException {
         byte[] good = Files.readAllBytes(entry(2));
         int tried = 0;

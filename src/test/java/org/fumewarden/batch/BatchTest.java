@@ -157,7 +157,7 @@ final class BatchTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aBatchCutAnywhereAndResumedEqualsAnUninterruptedOne() throws IOException {
         Files.write(input, BatchTasks.mixed(40));
         batch();

@@ -105,7 +105,7 @@ final class NothingOverwrittenTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aChangedTaskOrAnEditedLineIsDecidedAnewAndSaidSo() throws IOException {
         batch("--out", out.toString());
         byte[] whole = Files.readAllBytes(out);

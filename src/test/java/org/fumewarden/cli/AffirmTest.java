@@ -43,7 +43,7 @@ final class AffirmTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theConfidencePageNamesWhoWhenAndAgainstWhat() {
         affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());

@@ -52,7 +52,7 @@ final class CheckAndRulesTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theSurveyNamesRowsByFileAndLine() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(
@@ -77,9 +77,9 @@ final class CheckAndRulesTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theSurveyNamesAgentsThatACodeHasNoFigureFor() {
-        Path rules = EditedRules.copy(folder);
+        Path rules = EditedRules.copy(folder, "eu", "fi");
         EditedRules.append(
                 rules,
                 "shared/tables/agents.yaml",
@@ -105,7 +105,7 @@ final class CheckAndRulesTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aSpoiltRuleIsFoundWithFileAndLine() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(rules, "gb/need.drl", "rule \"GB-NEED-990 half a rule\"\nwhen\nthen\nend\n");

@@ -70,7 +70,7 @@ final class OddInputsTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void anEndlessTitleOrNameIsRefusedSoon() throws IOException {
         String tour = Files.readString(Path.of("scenarios/tours/stainless-brackets.yaml"));
         String endless = "x".repeat(900_000);

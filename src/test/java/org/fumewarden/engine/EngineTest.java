@@ -77,7 +77,7 @@ final class EngineTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theOrderOfRulesInAFileChangesNothing() throws IOException {
         Path rules = EditedRules.copy(folder);
         for (String phase : List.of("need", "exclusion", "hazard", "filter", "measure", "selection")) {
@@ -101,7 +101,7 @@ final class EngineTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void anEditedTableChangesTheOutcomeAndTheRevision() {
         Path rules = EditedRules.copy(folder);
         EditedRules.edit(
@@ -117,7 +117,7 @@ final class EngineTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void anOverriddenConclusionStaysInTheTrailButDecidesNothing() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(rules, "gb/need.drl", LIFTING);

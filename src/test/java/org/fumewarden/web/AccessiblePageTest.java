@@ -23,14 +23,11 @@ class AccessiblePageTest {
     @BeforeAll
     static void start() throws IOException {
         server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
     }
 
@@ -73,7 +70,7 @@ class AccessiblePageTest {
         "try, 1280, 1024, 400",
         "upkeep, 1280, 1024, 400"
     })
-    @Tag("long")
+    @Tag("ci")
     void narrowPagesNeverScrollSideways(String place, int width, int height, int zoom) {
         browser.zoom(width, height, zoom);
         browser.prefers("light", true);
@@ -85,7 +82,7 @@ class AccessiblePageTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"describe", "advice", "try", "upkeep"})
-    @Tag("long")
+    @Tag("ci")
     void theStateIsToldInForcedColoursToo(String place) {
         browser.size(1280, 900);
         browser.forcedColours(true);

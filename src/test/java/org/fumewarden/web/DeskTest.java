@@ -129,7 +129,7 @@ class DeskTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aQuestionThatNoAnswerCouldMakeMatterIsNotAsked() throws IOException {
         Set<String> bare = matters(Starts.text("bench-stainless"));
         Set<String> zinc = matters(Starts.text("bench-stainless").replace("coating: none", "coating: zinc-galvanised"));
@@ -207,7 +207,12 @@ class DeskTest {
     @Test
     void theLargestChangeStandsFirstAndEachMovesSomething() throws IOException {
         ObjectNode asked = task(Starts.text("bench-stainless"));
-        asked.putArray("questions").add("extraction").add("place").add("purpose").add("facial-hair").add("title");
+        asked.putArray("questions")
+                .add("extraction")
+                .add("place")
+                .add("purpose")
+                .add("facial-hair")
+                .add("title");
         JsonNode turns = ask("/api/turns", asked).path("turns");
         assertTrue(turns.size() >= 3, turns.toString());
         int last = Integer.MAX_VALUE;
@@ -262,7 +267,7 @@ class DeskTest {
 
     /** The older question waits here until it is stopped, so that no clock decides. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aNewerQuestionOfAPageEndsTheOlderOneAndAnotherPageDoesNot() throws Exception {
         Matters matters = new Matters();
         String text = Starts.text("bench-stainless");

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 
@@ -21,15 +22,12 @@ class FaultsOnThePageTest {
     @BeforeAll
     static void start() throws IOException {
         server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
         browser.size(1280, 900);
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
     }
 
@@ -67,6 +65,7 @@ class FaultsOnThePageTest {
     }
 
     @Test
+    @Tag("ci")
     void aDecimalCommaAUnitAndANonDetectAreReadAsTyped() {
         browser.show(server, "describe", "bench-stainless");
         step("What was measured");

@@ -33,15 +33,12 @@ class GermanPageTest {
         Workshop yard = Yard.in(folder);
         Yard.more(yard);
         server = WebServer.start(0, Library.shipped(() -> Yard.TODAY), Optional.of(yard), Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
         browser.size(1280, 1000);
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
     }
 
@@ -61,7 +58,7 @@ class GermanPageTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"describe", "advice", "try", "trail", "upkeep"})
-    @Tag("long")
+    @Tag("ci")
     void noEnglishSentenceIsShown(String place) {
         browser.show(server, place, place.equals("describe") ? "" : "bench-stainless", "de");
         browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; })");

@@ -96,14 +96,7 @@ class GuardedServerTest {
     /** Another account of the machine reaches the port as well; it does not know the secret. */
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "/",
-                "/index.html",
-                "/api/codes",
-                "/paper/due",
-                "/x/",
-                "/AAAAAAAAAAAAAAAAAAAAAAAA/api/codes"
-            })
+            strings = {"/", "/index.html", "/api/codes", "/paper/due", "/x/", "/AAAAAAAAAAAAAAAAAAAAAAAA/api/codes"})
     void withoutTheSecretNothingAnswers(String path) throws IOException {
         String host = " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n";
         for (String request : List.of("GET " + path + host, "GET " + secret + host)) {
@@ -242,7 +235,7 @@ class GuardedServerTest {
 
     /** A request may trickle for 15 s; the JDK looks once in a while, so the line is cut some seconds later. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aRequestThatTricklesInIsCutOff() throws IOException {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             socket.setSoTimeout(40_000);

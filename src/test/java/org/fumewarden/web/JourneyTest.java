@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
@@ -28,14 +29,11 @@ class JourneyTest {
         Workshop yard = Yard.in(folder);
         Yard.more(yard);
         server = WebServer.start(0, Library.shipped(() -> Yard.TODAY), Optional.of(yard), Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
     }
 
@@ -84,6 +82,7 @@ class JourneyTest {
     }
 
     @Test
+    @Tag("ci")
     void theTrainerTriesTheLargestChangeAndBothPlatesStandOnAProjector() {
         browser.size(1280, 720);
         browser.show(server, "try", "bench-stainless");
@@ -105,6 +104,7 @@ class JourneyTest {
     }
 
     @Test
+    @Tag("ci")
     void anotherTaskIsNotComparedByAccident() {
         browser.size(1280, 800);
         browser.show(server, "try", "bench-stainless");
@@ -122,6 +122,7 @@ class JourneyTest {
 
     /** Manganese at 0.12 mg/m3; TH3 with 40 serves up to 40 x 0.05 = 2 mg/m3 (EH40/2005, limit 0.05): there the advice turns. */
     @Test
+    @Tag("ci")
     void theRangeBeginsWhereTheAdviceTurns() {
         browser.size(1280, 900);
         browser.show(server, "try", "bench-stainless");
@@ -141,7 +142,8 @@ class JourneyTest {
         assertTrue(browser.text(".tipping").contains("2 mg/m3"), browser.text(".tipping"));
         browser.run("document.querySelector('#slide').focus()");
         browser.press(Keys.ARROW_RIGHT);
-        double next = Double.parseDouble(browser.find("#slide").getDomAttribute("aria-valuetext").split(" ")[0]);
+        double next = Double.parseDouble(
+                browser.find("#slide").getDomAttribute("aria-valuetext").split(" ")[0]);
         assertTrue(next > at, "the arrow keys move it: " + at + " to " + next);
     }
 

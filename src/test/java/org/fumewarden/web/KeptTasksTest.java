@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.WindowType;
 
@@ -19,15 +20,12 @@ class KeptTasksTest {
     @BeforeAll
     static void start() throws IOException {
         server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
         browser.size(1280, 900);
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
     }
 
@@ -56,6 +54,7 @@ class KeptTasksTest {
     }
 
     @Test
+    @Tag("ci")
     void severalTasksAreKeptByNameAndOpenAgain() {
         browser.show(server, "describe", "bench-stainless");
         rename("Hatch of the tug");
@@ -73,6 +72,7 @@ class KeptTasksTest {
     }
 
     @Test
+    @Tag("ci")
     void aChangeMadePartOfTheTaskIsTakenBack() {
         browser.show(server, "try", "bench-stainless");
         browser.push(".levers button", "");

@@ -16,6 +16,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.print.PrintOptions;
@@ -28,14 +29,11 @@ class KeyboardJourneyTest {
     @BeforeAll
     static void start() throws IOException {
         server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
     }
 
@@ -95,6 +93,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    @Tag("ci")
     void theAnnexIsPrintedWhenItIsOnView() throws IOException {
         browser.run("location.hash = 'advice'");
         browser.find("#annex");
@@ -108,6 +107,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    @Tag("ci")
     void theSameLevelCanBeWrittenInAnotherUnit() {
         step("What was measured");
         browser.tabTo("[data-path='exposures.2.twa'] .same button");
@@ -122,6 +122,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
+    @Tag("ci")
     void everyQuestionOfTheRuleBaseCanBeReached() {
         int questions = Library.shipped(() -> LocalDate.of(2026, 3, 2))
                 .advisor("gb")

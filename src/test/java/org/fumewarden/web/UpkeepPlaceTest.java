@@ -34,14 +34,11 @@ class UpkeepPlaceTest {
         Yard.more(yard);
         server = WebServer.start(0, library, Optional.of(yard), Duration.ofSeconds(60));
         bare = WebServer.start(0, library, Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
         bare.close();
     }
@@ -67,7 +64,7 @@ class UpkeepPlaceTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"light", "dark"})
-    @Tag("long")
+    @Tag("ci")
     void noViolationInEitherThemeWithEverythingOpen(String theme) {
         browser.prefers(theme, true);
         named();
@@ -129,6 +126,7 @@ class UpkeepPlaceTest {
 
     /** INDG479: 2000 for full face masks, so 140 fails though the tester ticked passed; the sentence of the code is told. */
     @Test
+    @Tag("ci")
     void aFitTestIsWrittenFromWhatIsDueAndJudgedByTheCode() {
         named();
         scan("W-07");
@@ -163,6 +161,7 @@ class UpkeepPlaceTest {
     }
 
     @Test
+    @Tag("ci")
     void anItemIsRegisteredAndFoundInTheList() {
         named();
         browser.run(
@@ -181,7 +180,7 @@ class UpkeepPlaceTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void withoutAStoreItSaysHowToOpenOne() {
         browser.show(bare, "upkeep", "");
         browser.untilText("#upkeep", "fumewarden serve --store yard.db");
