@@ -48,5 +48,5 @@ export function fileName(title, ending) {
 
 /** Words of a rule: they stand in the language of the rule base unless they are said in that of the page. */
 export function ruleWords(tag, text, className, own) {
-  return el(tag, { className, lang: own || document.documentElement.lang === 'en' ? undefined : 'en' }, text);
+  return el(tag, { className: `of-rules ${className ?? ''}`.trim(), lang: own || document.documentElement.lang === 'en' ? undefined : 'en' }, text);
 }

@@ -177,7 +177,7 @@ class JourneyTest {
         assertEquals(3, presses - before);
         browser.screen("journey-storekeeper");
         push(".three button", "Check before use");
-        push(".check .point", "Breathing hose");
+        push(".check .point", "The breathing hose");
         push(".check button", "Write it: 1 failed");
         browser.untilText(".done", "is written: failed");
         browser.untilText(".standing.stop", "DO NOT USE");
