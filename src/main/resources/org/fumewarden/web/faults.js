@@ -36,6 +36,5 @@ export function faultNodes(problem, put, words) {
 /** The summary at the top: each fault a link to its field. */
 export function summary(entries) {
   return entries.length === 0 ? [] : [el('h3', { tabIndex: -1 }, say('ui.fault.count', entries.length)), el('ul', {}, entries.map(({ label, problem, go }) =>
-    el('li', {}, go ? el('a', { href: '#describe', onclick: event => { event.preventDefault(); go(); } }, label) : el('b', {}, label), ': ', faultWords(problem),
-      problem.line > 0 && el('span', { className: 'cite' }, ` ${say('ui.line', problem.line)}`))))];
+    el('li', {}, go ? el('a', { href: '#describe', onclick: event => { event.preventDefault(); go(); } }, label) : el('b', {}, label), ': ', faultWords(problem))))];
 }

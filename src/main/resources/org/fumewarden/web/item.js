@@ -3,7 +3,7 @@
 import { askJson, Problems } from './server.js';
 import { el, fresh, ruleWords } from './dom.js';
 import { remembered, state } from './state.js';
-import { say } from './words.js';
+import { has, say } from './words.js';
 import { others, three } from './acts.js';
 import { checkForm } from './check.js';
 import { entryFault, entryForm } from './entry.js';
@@ -85,7 +85,7 @@ export async function drawItem(out, id, kinds, written) {
     const [first, ...rest] = deed.split('/');
     const known = kinds.find(k => k.id === first);
     const kind = known ?? kinds.find(k => k.id === 'performed');
-    const title = el('h4', { tabIndex: -1 }, deedWords(deed));
+    const title = el('h4', { tabIndex: -1 }, has(`deed.${deed}`) ? say(`deed.${deed}`) : deedWords(deed));
     if (kind.id === 'before-use-check' && !given) {
       const fault = el('div', { role: 'alert' });
       const write = async (values, sure) => {

@@ -35,7 +35,7 @@ export function paper(annex) {
     const read = new DOMParser().parseFromString(html.replace(own, ''), 'text/html');
     const root = box.shadowRoot ?? box.attachShadow({ mode: 'open' });
     const sheet = new CSSStyleSheet();
-    sheet.replaceSync(style(own.slice('<style>'.length, -'</style>'.length)));
+    sheet.replaceSync(`${style(own.slice('<style>'.length, -'</style>'.length))}\n@media screen { .page .is-section { overflow-x: auto; } }`);
     root.adoptedStyleSheets = [sheet];
     root.replaceChildren(copy(read.body));
     box.removeAttribute('aria-busy');

@@ -1,7 +1,7 @@
 // One advice is kept for comparison; a change is tried, and both stand side by side with what moved. Changes stay until taken back.
 
 import { askJson, Problems } from './server.js';
-import { at, put, remember, state } from './state.js';
+import { answerWords, at, put, remember, state } from './state.js';
 import { el, fresh } from './dom.js';
 import { has, say } from './words.js';
 import { field } from './field.js';
@@ -43,6 +43,16 @@ function foreign() {
   return state.pin && state.pin.id !== taskId() && state.pin.allowed !== taskId();
 }
 
+/** What was changed, for paper: there the controls are left out. */
+function triedWords() {
+  const offered = changeable(state.task);
+  const words = Object.entries(tries()).map(([path, value]) => {
+    const asked = offered.find(q => q.path === path);
+    return `${asked?.ask ?? path} ${asked ? answerWords(asked, value ?? '') : value}`;
+  });
+  return words.length === 0 ? '' : el('p', { className: 'print-only' }, el('b', {}, `${say('ui.changed')}: `), words.join('; '));
+}
+
 async function compare() {
   const out = both;
   const kept = state.pin?.task ?? state.task;
@@ -53,6 +63,7 @@ async function compare() {
     const lines = movedLines(told.differences, told.language);
     out.replaceChildren(
       el('div', { className: 'pair' }, plate(told.before, say('ui.kept', nameOf(kept)), true), plate(told.after, say('ui.changed'), true)),
+      triedWords(),
       el('h3', {}, say('ui.moved', lines.length)),
       ...(lines.length === 0 ? [el('p', {}, say(Object.keys(tries()).length ? 'ui.moved.none' : 'ui.moved.yet'))] : [ el('ul', { className: 'plain moves' }, lines.slice(0, FIRST)),
       lines.length > FIRST && el('details', { className: 'more' }, el('summary', {}, `${say('ui.more')} (${lines.length - FIRST})`), el('ul', { className: 'plain moves' }, lines.slice(FIRST)))].filter(Boolean)));
