@@ -31,11 +31,26 @@ public final class Aliases {
     }
 
     /** Every word of a heading with what it may mean. */
-    public synchronized Map<String, List<String>> under(String heading) {
+    public Map<String, List<String>> under(String heading) {
+        return words().getOrDefault(heading, Map.of());
+    }
+
+    private synchronized Map<String, Map<String, List<String>>> words() {
         if (words == null) {
             words = read();
         }
-        return words.getOrDefault(heading, Map.of());
+        return words;
+    }
+
+    /** Tables with the same words are the same, wherever they were read from. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Aliases that && words().equals(that.words());
+    }
+
+    @Override
+    public int hashCode() {
+        return words().hashCode();
     }
 
     private Map<String, Map<String, List<String>>> read() {
