@@ -71,13 +71,26 @@ public final class RuleFolder {
         return rules;
     }
 
+    /** The files of some of its folders. */
+    public RuleFolder only(List<String> parts) {
+        RuleFolder rules = new RuleFolder(
+                origin,
+                shipped,
+                names.stream()
+                        .filter(n -> parts.contains(n.substring(0, Math.max(0, n.indexOf('/')))))
+                        .toList());
+        rules.read.putAll(read);
+        rules.besides.putAll(besides);
+        return rules;
+    }
+
     private static boolean belongs(Path path) {
         String name = path.toString();
         return Files.isRegularFile(path) && (name.endsWith(".yaml") || name.endsWith(".drl"));
     }
 
     /** True for the files inside the program, which stay as they are while it runs. */
-    boolean isShipped() {
+    public boolean isShipped() {
         return shipped;
     }
 

@@ -52,7 +52,9 @@ final class PageFiles {
             "entry.js",
             "register.js",
             "due.js",
-            "drill.js");
+            "drill.js",
+            "room.js",
+            "training.css");
 
     private static final Map<String, String> TYPES = Map.of(
             "html", "text/html; charset=utf-8",

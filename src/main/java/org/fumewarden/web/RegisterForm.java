@@ -51,7 +51,7 @@ final class RegisterForm {
             return Draft.registering(item, today, asked.path("by").asText(""));
         } catch (StoreException e) {
             String first = e.getMessage().split(" ")[0];
-            throw problem(fields.contains(first) || first.equals("by") ? first : "", e.getMessage(), e.maybe());
+            throw problem(fields.contains(first) || first.equals("by") ? first : "", e.getMessage(), e.remedy());
         }
     }
 

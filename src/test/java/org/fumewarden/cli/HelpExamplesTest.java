@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -153,7 +154,11 @@ class HelpExamplesTest {
 
     private String served(String example) throws IOException, InterruptedException {
         Path said = folder.resolve("served.txt");
-        Process server = shell("exec " + example, said);
+        String port;
+        try (ServerSocket free = new ServerSocket(0)) {
+            port = String.valueOf(free.getLocalPort());
+        }
+        Process server = shell("exec " + example.replaceFirst("--port \\d+", "--port " + port), said);
         try {
             long until = System.nanoTime() + TimeUnit.MINUTES.toNanos(1);
             while (server.isAlive() && System.nanoTime() < until) {

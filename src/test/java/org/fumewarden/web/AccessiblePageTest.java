@@ -113,7 +113,12 @@ class AccessiblePageTest {
             browser.push(".range button", "");
             browser.find(".chart svg");
         } else if (place.equals("drill")) {
-            browser.find("#drill button");
+            browser.find("#begin-round");
+            browser.push("#begin-round", "");
+            browser.find("form .choice input");
+            browser.run("document.querySelector('#drill form .choice input').click()");
+            browser.push("#drill form button[type=submit]", "");
+            browser.find(".told");
         } else if (place.equals("advice")) {
             browser.until(
                     () -> (Boolean) browser.run("return Boolean(document.querySelector('.sheet')?.shadowRoot)"),
