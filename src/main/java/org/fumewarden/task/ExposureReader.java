@@ -52,6 +52,7 @@ final class ExposureReader {
     private static final Map<String, String> BELONGS =
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
 
+    private final Vocabulary vocabulary;
     private final Set<String> agents;
     private final Set<String> particles;
     private final Set<String> bases;
@@ -67,6 +68,7 @@ final class ExposureReader {
      * @param day the day of the task, after which nothing was judged
      */
     ExposureReader(Vocabulary vocabulary, Set<String> bases, LocalDate day) {
+        this.vocabulary = vocabulary;
         this.agents = vocabulary.agents();
         this.particles = vocabulary.particles();
         this.bases = bases;
@@ -93,17 +95,26 @@ final class ExposureReader {
                         "does not say which agent it is.", "add agent: with a name such as manganese-respirable.");
                 continue;
             }
-            String id = agent.text();
+            String id = named(agent.text());
             if (!agents.contains(id)) {
+                List<String> meant = vocabulary.agentsMeant(id);
                 agent.complain(
-                        "names an agent that is not in the tables: \"" + Located.shown(id) + "\".",
-                        Nearest.remedy(id, agents));
+                        meant.isEmpty()
+                                ? "names an agent that is not in the tables: \"" + Located.shown(id) + "\"."
+                                : "has more than one meaning: \"" + Located.shown(id) + "\".",
+                        meant.isEmpty() ? Nearest.remedy(id, agents) : Nearest.oneOf(meant));
             } else if (!seen.add(id)) {
                 agent.complain("is listed twice.", "put both values into one entry.");
             } else {
                 entry(id, item, cells);
             }
         }
+    }
+
+    /** The id of an agent that goes by another word. */
+    private String named(String word) {
+        List<String> meant = agents.contains(word) ? List.of() : vocabulary.agentsMeant(word);
+        return meant.size() == 1 ? meant.get(0) : word;
     }
 
     private void entry(String agent, Located item, Map<String, Located> cells) {
@@ -114,7 +125,7 @@ final class ExposureReader {
         int before = inputs.size() + readings.size();
         for (Averaging averaging : Averaging.values()) {
             Located place = cells.get(averaging.key());
-            if (place != null && place.text().equals("unknown")) {
+            if (place != null && vocabulary.saysUnknown(place.text())) {
                 inputs.add(new Unknown("exposures." + agent + "." + averaging.key(), place.path()));
             } else if (place != null) {
                 stated(agent, averaging, place, estimated);
