@@ -36,7 +36,7 @@ public record CheckScope(Optional<String> code, Optional<String> rule) {
                     RuleBaseCheck.rules(folder).stream().map(DrlRule::id).toList();
             if (!known.contains(id)) {
                 throw new InputException(new Problem(
-                        folder.origin(), 0, "--rule", "holds no rule \"" + id + "\".", Nearest.maybe(id, known)));
+                        folder.origin(), 0, "--rule", "holds no rule \"" + id + "\".", Nearest.remedy(id, known)));
             }
         });
         return folder;

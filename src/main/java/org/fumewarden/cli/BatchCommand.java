@@ -34,8 +34,8 @@ import picocli.CommandLine.Spec;
         name = "batch",
         mixinStandardHelpOptions = true,
         description = {
-            "Advises on many tasks: a file with one task a line as JSON, or a folder of task files, in;",
-            "one line of JSON for each task, in the same order, out. The advice says whether it is complete."
+            "Advises on many tasks, from a file of lines or a folder of task files.",
+            "A line of the file is one task as JSON. One line of JSON for each task, in the same order, comes out. The advice says whether it is complete."
         },
         footer = {"", "Example:", "  fumewarden batch scenarios/tours --out advice.jsonl"},
         exitCodeListHeading = "Exit codes:%n",

@@ -55,7 +55,7 @@ final class CompareCommand implements Callable<Integer> {
             twoCodes(bench, out);
         } else if (!codes.isEmpty()) {
             throw new InputException(
-                    new Problem("--codes", 0, "", "names " + codes.size() + " codes.", "two, such as gb,us."));
+                    new Problem("--codes", 0, "", "names " + codes.size() + " codes.", "name two, such as gb,us."));
         } else if (!changes.isEmpty()) {
             variants.put(changes.toString(), changes);
         } else {

@@ -100,7 +100,7 @@ final class RulesCommand implements Callable<Integer> {
                     0,
                     "",
                     "holds no rule \"" + Located.shown(id) + "\".",
-                    Nearest.maybe(id, catalogue.cards().keySet())));
+                    Nearest.remedy(id, catalogue.cards().keySet())));
         }
         return RuleSheet.one(card, catalogue, catalogue.use(id, bases, scenarios));
     }

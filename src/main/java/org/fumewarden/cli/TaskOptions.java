@@ -38,6 +38,16 @@ final class TaskOptions {
         return new Bench(file, changes, Optional.ofNullable(code), Optional.ofNullable(on), this::advisor);
     }
 
+    /** The code that was named. */
+    Optional<String> code() {
+        return Optional.ofNullable(code);
+    }
+
+    /** The day that was named. */
+    Optional<LocalDate> on() {
+        return Optional.ofNullable(on);
+    }
+
     /** The rules of this command. */
     RuleFolder folder() {
         return rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);

@@ -93,7 +93,7 @@ public final class CodeBook {
                                         0,
                                         "code",
                                         "holds no code \"" + Located.shown(code) + "\".",
-                                        Nearest.maybe(code, folder.codes()))));
+                                        Nearest.remedy(code, folder.codes()))));
     }
 
     /**
@@ -149,7 +149,7 @@ public final class CodeBook {
             if (folder.names(borrowed + "/", "").isEmpty()) {
                 root.complain(
                         "borrows the folder \"" + Located.shown(borrowed) + "\", which is not there.",
-                        Nearest.maybe(borrowed, folder.folders()));
+                        Nearest.remedy(borrowed, folder.folders()));
             }
         }
     }

@@ -101,8 +101,10 @@ public final class WhatIfText {
                     .append(worth.ask())
                     .append(" (")
                     .append(worth.question())
-                    .append("): settles ");
-            out.append(worth.least()).append(" to ").append(worth.most()).append(" of what is open\n");
+                    .append("): would settle ");
+            out.append(worth.least() == worth.most() ? "" : worth.least() + " to ")
+                    .append(worth.most())
+                    .append(worth.most() == 1 ? " open item\n" : " open items\n");
         }
         return out.toString();
     }

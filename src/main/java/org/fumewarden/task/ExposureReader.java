@@ -97,7 +97,7 @@ final class ExposureReader {
             if (!agents.contains(id)) {
                 agent.complain(
                         "names an agent that is not in the tables: \"" + Located.shown(id) + "\".",
-                        Nearest.maybe(id, agents));
+                        Nearest.remedy(id, agents));
             } else if (!seen.add(id)) {
                 agent.complain("is listed twice.", "put both values into one entry.");
             } else {

@@ -137,7 +137,7 @@ class KeptAdviceTest {
     void aKeyThatIsNoneGivesAMessage() throws IOException {
         Path nonsense = Files.writeString(folder.resolve("nonsense.pem"), "not a key");
         InputException fault = assertThrows(InputException.class, () -> Signatures.sign(entry(1), nonsense));
-        assertTrue(fault.getMessage().contains("Maybe"));
+        assertTrue(fault.getMessage().contains("\n"));
     }
 
     private static Path pair(Path secret, Path open) throws IOException, NoSuchAlgorithmException {

@@ -106,7 +106,7 @@ final class AffirmTest {
         CommandRun run = CommandRun.of(
                 "rules", "--affirm", "gb-limits#lead/twa", "--by", "x", "--document", "y", "--place", "z");
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("Maybe name your folder of rules"), run.err());
+        assertTrue(run.err().contains("Name your folder of rules"), run.err());
     }
 
     private CommandRun affirm(String row, String by, String document, String day) {

@@ -54,7 +54,7 @@ public final class Spoilt {
     private static void readable(Problem problem) {
         assertTrue(!problem.file().isBlank(), problem.toString());
         assertTrue(problem.line() >= 0, problem.toString());
-        assertTrue(!problem.message().isBlank() && !problem.maybe().isBlank(), problem.toString());
+        assertTrue(!problem.message().isBlank() && !problem.remedy().isBlank(), problem.toString());
         String text = problem.text();
         assertEquals(2, text.lines().count(), text);
         assertTrue(

@@ -162,7 +162,7 @@ final class EngineTest {
         EditedRules.edit(rules, "gb/need.drl", "when\n", "when\n  $broken : Answer( question = = \"x\"\n");
         RuleFolder edited = RuleFolder.at(rules);
         InputException fault = assertThrows(InputException.class, () -> RuleBase.compiled(edited, "gb"));
-        assertTrue(fault.getMessage().matches("(?s).*gb/need\\.drl:\\d+ .*\nMaybe .*"), fault.getMessage());
+        assertTrue(fault.getMessage().matches("(?s).*gb/need\\.drl:\\d+ .*\n\\p{Lu}.*"), fault.getMessage());
     }
 
     private static String json(RuleBase base, String text) {

@@ -34,6 +34,7 @@ record Habit(Pattern pattern, String where, String reason) {
             case "english" -> !kind.equals("german");
             case "british" -> kind.equals("english") || kind.equals("page");
             case "us" -> kind.equals("us") || kind.equals("us-page");
+            case "said" -> !kind.equals("german") && !kind.equals("literal");
             case "page" -> kind.endsWith("page");
             default -> kind.equals(where);
         };

@@ -1,6 +1,7 @@
 package org.fumewarden.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -33,8 +34,21 @@ final class LanguageTest {
     }
 
     @Test
+    void theMessagesAreFreeOfThem() {
+        assertEquals("", faults(Written.messages("messages.properties", "english")));
+    }
+
+    @Test
+    void theLiteralsOfTheProgramAreFreeOfThem() {
+        List<Sentence> literals = Written.literals();
+        assertTrue(literals.size() > 1000, "few literals were found: " + literals.size());
+        assertEquals("", faults(literals));
+    }
+
+    @Test
     void theGermanSentencesAreGerman() {
         assertEquals("", faults(Written.german()));
+        assertEquals("", faults(Written.messages("messages_de.properties", "german")));
         assertEquals("", faults(Written.messages("names_de.properties", "german")));
     }
 

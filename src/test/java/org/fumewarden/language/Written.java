@@ -19,6 +19,10 @@ final class Written {
     private static final Pattern SAYS = Pattern.compile("@says\\(\"((?:[^\"\\\\]|\\\\.)*)\"\\)");
     private static final Pattern LITERAL =
             Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"(?:\\s*\\+\\s*\"((?:[^\"\\\\]|\\\\.)*)\")*");
+    /** A statement to the database, or a command to type. */
+    private static final Pattern CODE =
+            Pattern.compile("^\\s*fumewarden |--\\w+ FILE|\\b(SELECT|CREATE|INSERT|serves)\\b");
+
     private static final Set<String> READ = Set.of("name", "ask", "says", "do", "title");
 
     private Written() {}
@@ -54,8 +58,9 @@ final class Written {
                 if (!code.startsWith("*") && !code.startsWith("//") && !code.startsWith("/*")) {
                     Matcher literal = LITERAL.matcher(line);
                     while (literal.find()) {
-                        if (literal.group(1).strip().indexOf(' ') > 0) {
-                            found.add(new Sentence(file.getFileName().toString(), "english", literal.group(1)));
+                        if (literal.group(1).strip().indexOf(' ') > 0
+                                && !CODE.matcher(literal.group(1)).find()) {
+                            found.add(new Sentence(file.getFileName().toString(), "literal", literal.group(1)));
                         }
                     }
                 }
@@ -64,11 +69,11 @@ final class Written {
         return found;
     }
 
-    /** Messages of the program in a language. */
+    /** Messages of the program in a language, but for those of the page. */
     static List<Sentence> messages(String file, String kind) {
         return text(Path.of("src/main/resources/org/fumewarden", file))
                 .lines()
-                .filter(l -> l.indexOf('=') > 0 && !l.startsWith("#"))
+                .filter(l -> l.indexOf('=') > 0 && !l.startsWith("#") && !l.startsWith("ui."))
                 .map(l -> new Sentence(l.substring(0, l.indexOf('=')), kind, l.substring(l.indexOf('=') + 1)))
                 .toList();
     }

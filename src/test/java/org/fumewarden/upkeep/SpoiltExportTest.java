@@ -62,7 +62,7 @@ final class SpoiltExportTest {
             return salvaged ? JsonLines.importSalvaged(store, in) : JsonLines.importInto(store, in);
         } catch (StoreException e) {
             throw new InputException(
-                    new Problem("export", 0, "", String.valueOf(e.getMessage()), String.valueOf(e.maybe())));
+                    new Problem("export", 0, "", String.valueOf(e.getMessage()), String.valueOf(e.remedy())));
         } finally {
             Files.deleteIfExists(file);
             Files.deleteIfExists(folder.resolve("import.db-wal"));

@@ -90,11 +90,10 @@ class AccessiblePageTest {
             browser.run("document.querySelector('#vary').parentElement.querySelector('button').click()");
             browser.find(".chart svg");
         } else if (place.equals("drill")) {
-            browser.find("#round");
-            browser.run("document.querySelector('#round').parentElement.querySelector('button').click()");
-            browser.find("form");
-            browser.run("document.querySelector('form button').click()");
-            browser.find(".marks");
+            browser.find("#begin-round").click();
+            browser.find("form .choice input").click();
+            browser.find("form button[type=submit]").click();
+            browser.find(".told");
         } else {
             browser.untilText("#" + place + ", .answer-now", "TH3 P");
         }

@@ -21,22 +21,24 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Writes entries into the log. */
+/** Writes entries into the record. */
 @Command(
-        name = "log",
+        name = "entry",
+        aliases = "log",
         mixinStandardHelpOptions = true,
         description = {
-            "Logs a before-use-check, examination, fit-test, medical, training, air-test, repair, replacement, withdrawal,",
-            "or another duty done (performed). Entries are never edited: corrects=NUMBER corrects-because=... puts the new entry in the",
+            "Writes into the record what was done: a check, examination, fit test, repair or other duty.",
+            "Kinds: before-use-check, examination, fit-test, medical, training, air-test, repair, replacement, withdrawal,",
+            "performed (another duty). Entries are never edited: corrects=NUMBER corrects-because=... puts the new entry in the",
             "place of an earlier one, and the kind void takes an earlier one back.",
             "On a terminal, without fields or a file, it asks."
         },
         footer = {
             "",
             "Example:",
-            "  fumewarden log examination item=U-014 on=2026-03-02 by=\"Sanna Teller\" result=passed condition=sound flow=171"
+            "  fumewarden entry examination item=U-014 on=2026-03-02 by=\"Sanna Teller\" result=passed condition=sound flow=171"
         })
-final class LogCommand implements Callable<Integer> {
+final class EntryCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "What was done.")
     private String kind;
 

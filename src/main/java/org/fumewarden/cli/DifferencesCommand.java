@@ -17,13 +17,14 @@ import picocli.CommandLine.Spec;
 
 /** Compares two pieces of advice. */
 @Command(
-        name = "diff",
+        name = "differences",
+        aliases = "diff",
         mixinStandardHelpOptions = true,
         description = "Compares two files of advice, conclusion by conclusion, with the reasons.",
-        footer = {"", "Example:", "  fumewarden diff kept/00000001.kept.json kept/00000002.kept.json"},
+        footer = {"", "Example:", "  fumewarden differences kept/00000001.kept.json kept/00000002.kept.json"},
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {"0:nothing moves", "2:wrong input", "3:something moves"})
-final class DiffCommand implements Callable<Integer> {
+final class DifferencesCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "A", description = "Advice as JSON, or kept advice.")
     private Path first;
 
