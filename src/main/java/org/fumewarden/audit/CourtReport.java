@@ -1,11 +1,16 @@
 package org.fumewarden.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.codes.Hidden;
 import org.fumewarden.report.AdviceTree;
 import org.fumewarden.report.html.Markup;
 import org.fumewarden.report.html.QrCode;
@@ -17,13 +22,13 @@ public final class CourtReport {
 
     private final KeptAdvice kept;
     private final JsonNode advice;
-    private final List<Review> reviews;
+    private final List<Reviewed> reviews;
     private final List<String> proofs;
     private final Markup out = new Markup();
 
-    private CourtReport(KeptAdvice kept, List<Review> reviews, List<String> proofs) {
+    private CourtReport(KeptAdvice kept, List<Reviewed> reviews, List<String> proofs) {
         this.kept = kept;
-        this.advice = AdviceTree.opened(kept.advice());
+        this.advice = shown(AdviceTree.opened(kept.advice()));
         this.reviews = reviews;
         this.proofs = proofs;
     }
@@ -34,8 +39,26 @@ public final class CourtReport {
      * @param reviews what persons said of this advice
      * @param proofs what the audit found
      */
-    public static String write(KeptAdvice kept, List<Review> reviews, List<String> proofs) {
+    public static String write(KeptAdvice kept, List<Reviewed> reviews, List<String> proofs) {
         return new CourtReport(kept, reviews, proofs).page();
+    }
+
+    /** The words of a file whose author is unknown: what is not seen or moves the text is shown by its number. */
+    private static JsonNode shown(JsonNode node) {
+        if (node.isTextual()) {
+            return TextNode.valueOf(Hidden.shown(node.asText().replaceAll("\\s*[\\n\\t]\\s*", " ")));
+        }
+        if (node.isArray()) {
+            ArrayNode items = JsonNodeFactory.instance.arrayNode();
+            node.forEach(item -> items.add(shown(item)));
+            return items;
+        }
+        if (node.isObject()) {
+            ObjectNode parts = JsonNodeFactory.instance.objectNode();
+            node.fields().forEachRemaining(f -> parts.set(Hidden.shown(f.getKey()), shown(f.getValue())));
+            return parts;
+        }
+        return node;
     }
 
     private String page() {
@@ -53,7 +76,7 @@ public final class CourtReport {
         out.words("h1", "", title);
         out.section("answer", "The answer", this::answer);
         out.section("proof", "What proves this", this::proof);
-        out.section("told", "The task as it was told", () -> told("", kept.told()));
+        out.section("told", "The task as it was told", () -> told("", shown(kept.told())));
         out.section("steps", "Step by step", this::steps);
         out.words("p", "", Advice.CLOSING);
         out.own("</body></html>\n");
@@ -62,8 +85,9 @@ public final class CourtReport {
 
     private void answer() {
         reviews.stream()
-                .filter(r -> r.verdict() == Review.Verdict.STRICTER)
-                .forEach(r -> out.element("p", () -> out.words("strong", "", r.says())));
+                .filter(Reviewed::heads)
+                .forEach(r -> out.element(
+                        "p", () -> out.words("strong", "", r.review().says())));
         out.words(
                 "p",
                 "",
@@ -96,7 +120,7 @@ public final class CourtReport {
         for (JsonNode question : advice.path("questions")) {
             out.words("p", "", "Open: " + question.path("ask").asText());
         }
-        reviews.stream().filter(r -> r.verdict() != Review.Verdict.STRICTER).forEach(r -> out.words("p", "", r.says()));
+        reviews.forEach(r -> out.words("p", "", r.says()));
     }
 
     private void sentences(JsonNode reasons) {
@@ -206,12 +230,15 @@ public final class CourtReport {
         out.element("table", () -> {
             fact("Entry", String.valueOf(kept.sequence()));
             fact("Kept at", kept.keptAt().map(String::valueOf).orElse("not stated"));
-            fact("Program", kept.program().isEmpty() ? "not stated" : kept.program());
-            fact("Revision of the rules", kept.revision());
-            fact("Hash of this entry", kept.hash());
-            fact("Hash of the entry before", kept.previous());
+            fact("Program, as the entry says", kept.program().isEmpty() ? "not stated" : Hidden.shown(kept.program()));
+            kept.foreignRules()
+                    .ifPresent(f -> fact("Rules", "not the rules of the program, folder " + Hidden.quoted(f)));
+            kept.signedBy().ifPresent(k -> fact("Key that signs it, as the entry says", Hidden.shown(k)));
+            fact("Revision of the rules", Hidden.shown(kept.revision()));
+            fact("Hash of this entry", Hidden.shown(kept.hash()));
+            fact("Hash of the entry before", Hidden.shown(kept.previous()));
         });
-        out.own(QrCode.svg(kept.hash() + " " + kept.revision()));
+        out.own(QrCode.svg(Hidden.shown(kept.hash() + " " + kept.revision())));
         out.words(
                 "p",
                 "cite",

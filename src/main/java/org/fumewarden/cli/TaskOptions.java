@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.whatif.Bench;
@@ -39,6 +40,15 @@ final class TaskOptions {
     /** The rules of this command. */
     RuleFolder folder() {
         return rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
+    }
+
+    /** The folder of the rules, when they are not those of this program. */
+    Optional<String> foreign(CodeBook book) {
+        return Optional.ofNullable(rules)
+                .filter(r -> !CodeBook.read(RuleFolder.shipped(), book.card().id())
+                        .revision()
+                        .equals(book.revision()))
+                .map(Path::toString);
     }
 
     /** The advisor of a code, on the rules of this command. */
