@@ -5,11 +5,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Hidden;
 import org.fumewarden.report.AdviceTree;
 import org.fumewarden.report.html.Markup;
@@ -17,20 +15,21 @@ import org.fumewarden.report.html.QrCode;
 
 /** Kept advice for somebody who reads no code: the task as told, the answer, each step with its clause, and what proves it. */
 public final class CourtReport {
-    /** Names of a scenario that tell nothing of the task. */
-    private static final Set<String> OF_SCENARIOS = Set.of("expect", "because", "extends", "change");
-
     private final KeptAdvice kept;
     private final JsonNode advice;
     private final List<Reviewed> reviews;
     private final List<String> proofs;
+    private final CodeBook book;
+    private final boolean ownRules;
     private final Markup out = new Markup();
 
-    private CourtReport(KeptAdvice kept, List<Reviewed> reviews, List<String> proofs) {
+    private CourtReport(KeptAdvice kept, List<Reviewed> reviews, List<String> proofs, RulesAtHand rules) {
         this.kept = kept;
         this.advice = shown(AdviceTree.opened(kept.advice()));
         this.reviews = reviews;
         this.proofs = proofs;
+        this.book = rules.book(kept);
+        this.ownRules = rules.ownRevision(kept.code()).equals(kept.revision());
     }
 
     /**
@@ -38,9 +37,10 @@ public final class CourtReport {
      *
      * @param reviews what persons said of this advice
      * @param proofs what the audit found
+     * @param rules say names, questions and titles of documents
      */
-    public static String write(KeptAdvice kept, List<Reviewed> reviews, List<String> proofs) {
-        return new CourtReport(kept, reviews, proofs).page();
+    public static String write(KeptAdvice kept, List<Reviewed> reviews, List<String> proofs, RulesAtHand rules) {
+        return new CourtReport(kept, reviews, proofs, rules).page();
     }
 
     /** The words of a file whose author is unknown: what is not seen or moves the text is shown by its number. */
@@ -76,8 +76,9 @@ public final class CourtReport {
         out.words("h1", "", title);
         out.section("answer", "The answer", this::answer);
         out.section("proof", "What proves this", this::proof);
-        out.section("told", "The task as it was told", () -> told("", shown(kept.told())));
-        out.section("steps", "Step by step", this::steps);
+        out.section("told", "The task as it was told", this::told);
+        out.section("compare", "Compare before signing", this::compare);
+        out.section("steps", "Step by step", () -> new CourtSteps(advice, book, out).write());
         out.words("p", "", Advice.CLOSING);
         out.own("</body></html>\n");
         return out.toString();
@@ -94,6 +95,11 @@ public final class CourtReport {
                 "Status: " + spaced(advice.path("status").asText()) + ". Date of the rules: "
                         + advice.path("on").asText() + ". Code: "
                         + advice.path("codes").path(0).path("name").asText() + ".");
+        if (!ownRules) {
+            out.element(
+                    "p",
+                    () -> out.words("strong", "", "These are not the rules of this program: see what proves this."));
+        }
         JsonNode factor = advice.path("required-factor");
         out.words(
                 "p",
@@ -127,102 +133,46 @@ public final class CourtReport {
         reasons.forEach(r -> out.words("p", "", r.path("says").asText()));
     }
 
-    /** The task as it stands in its file, line by line. */
-    private void told(String path, JsonNode node) {
-        out.element("table", () -> rows(path, node)
-                .forEach(row -> out.element("tr", () -> {
-                    out.rowHead(row.getKey());
-                    out.words("td", "", row.getValue());
-                })));
-    }
-
-    private static List<Map.Entry<String, String>> rows(String path, JsonNode node) {
-        List<Map.Entry<String, String>> rows = new ArrayList<>();
-        if (node.isObject()) {
-            node.fields().forEachRemaining(f -> {
-                if (!path.isEmpty() || !OF_SCENARIOS.contains(f.getKey())) {
-                    rows.addAll(rows(path.isEmpty() ? f.getKey() : path + ", " + f.getKey(), f.getValue()));
-                }
-            });
-        } else if (node.isArray() && node.size() > 0 && node.get(0).isObject()) {
-            for (int i = 0; i < node.size(); i++) {
-                rows.addAll(rows(path + " " + (i + 1), node.get(i)));
-            }
-        } else if (node.isArray()) {
-            List<String> all = new ArrayList<>();
-            node.forEach(n -> all.add(n.asText()));
-            rows.add(Map.entry(spaced(path), String.join("; ", all)));
-        } else {
-            String text = node.asText();
-            rows.add(Map.entry(spaced(path), text.equals("true") ? "yes" : text.equals("false") ? "no" : text));
-        }
-        return rows;
-    }
-
     private static String spaced(String id) {
         return id.replace('-', ' ');
     }
 
-    private void steps() {
-        out.words(
-                "p",
-                "",
-                "Each step is one application of one rule. It names the document and the clause that order it, how well that clause"
-                        + " is known to the makers of the rules, and what it rests on.");
-        out.element("ol", () -> {
-            for (JsonNode step : advice.path("trail").path("steps")) {
-                out.element("li", () -> step(step));
-            }
-        });
+    /** The task as it stands in its file, line by line. */
+    private void told() {
+        out.element(
+                "table", () -> new ToldInWords(book.vocabulary(), book.card().name())
+                        .rows(shown(kept.told()))
+                        .forEach(row -> out.element("tr", () -> {
+                            out.rowHead(row.getKey());
+                            out.words("td", "", row.getValue());
+                        })));
     }
 
-    private void step(JsonNode step) {
-        out.words("strong", "", step.path("says").asText());
-        if (step.has("overridden-by")) {
+    /** The values behind the answer that nobody compared with their text, and those on which documents differ. */
+    private void compare() {
+        JsonNode values = advice.path("compare-before-signing");
+        if (values.isEmpty()) {
             out.words(
                     "p",
                     "",
-                    "This was lifted by rule " + step.path("overridden-by").asText() + ".");
+                    "Every value that decides this answer was compared with its text, and no document differs.");
+            return;
         }
-        out.words("p", "cite", "Rule " + step.path("rule").asText() + ". " + cited(step));
-        StringBuilder rests = new StringBuilder();
-        step.path("premises").forEach(p -> rests.append(rests.isEmpty() ? "It rests on: " : "; ")
-                .append(premise(p)));
-        if (!rests.isEmpty()) {
-            out.words("p", "cite", rests.append('.').toString());
-        }
-    }
-
-    private static String premise(JsonNode premise) {
-        String words = premise.path("words").asText();
-        return switch (premise.path("kind").asText()) {
-            case "input" -> "told: " + words;
-            case "row" ->
-                "table row " + premise.path("address").asText() + ": " + words + " ("
-                        + premise.path("source").asText() + ", "
-                        + premise.path("clause").asText() + ", "
-                        + premise.path("edition").asText() + ", "
-                        + known(premise.path("confidence").asText()) + ")";
-            case "absent" -> "looked for and not there: " + words;
-            default -> "step " + premise.path("address").asText().replaceFirst("^s", "");
-        };
-    }
-
-    private static String cited(JsonNode cited) {
-        return "Document " + cited.path("source").asText() + ", edition "
-                + cited.path("edition").asText() + ", clause: "
-                + cited.path("clause").asText() + ". Known: "
-                + known(cited.path("confidence").asText()) + ".";
-    }
-
-    private static String known(String confidence) {
-        return switch (confidence) {
-            case "read" -> "read in the document";
-            case "cross-checked" -> "found in two independent places";
-            case "derived" -> "worked out from documents that were read";
-            case "practice" -> "common practice or a definition of these rules, no outside document";
-            default -> "from memory, not compared with the document";
-        };
+        out.words(
+                "p",
+                "",
+                values.size() + (values.size() == 1 ? " value" : " values") + " behind the answer "
+                        + (values.size() == 1 ? "was" : "were")
+                        + " not compared with the text, or documents differ about it. Compare before you sign or rely on it.");
+        out.element(
+                "ul",
+                () -> values.forEach(v -> out.words(
+                        "li",
+                        "",
+                        v.path("value").asText() + " (" + v.path("document").asText() + ", "
+                                + v.path("place").asText() + "; row "
+                                + v.path("row").asText() + "). "
+                                + v.path("matters").asText())));
     }
 
     private void proof() {

@@ -6,6 +6,9 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.Hidden;
+import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 
@@ -50,6 +53,18 @@ public final class RulesAtHand {
         return own(code).book().revision();
     }
 
+    /** The book of the rules that decided, or of this program where they are not at hand. */
+    CodeBook book(KeptAdvice kept) {
+        try {
+            return source(kept)
+                    .map(Source::base)
+                    .orElseGet(() -> own(kept.code()))
+                    .book();
+        } catch (InputException e) {
+            return own(kept.code()).book();
+        }
+    }
+
     private RuleBase own(String code) {
         return opened.computeIfAbsent("own " + code, c -> program.apply(code));
     }
@@ -84,7 +99,7 @@ public final class RulesAtHand {
                 a -> RuleBase.compiled(KeptRules.read(archive, kept.code(), kept.revision()), kept.code()));
         String from = "kept beside the advice, not the rules of this program"
                 + kept.foreignRules()
-                        .map(f -> " nor of the one that kept it (folder " + org.fumewarden.codes.Hidden.quoted(f) + ")")
+                        .map(f -> " nor of the one that kept it (folder " + Hidden.quoted(f) + ")")
                         .orElse("")
                 + "; "
                 + unsigned.orElse("signed with this key");

@@ -136,7 +136,9 @@ final class AuditCommand implements Callable<Integer> {
             }
             good &= outcome.good();
             lines.replaceAll(AuditCommand::plain);
-            report = format == Format.text || kept.review().isPresent() ? "" : CourtReport.write(kept, reviews, lines);
+            report = format == Format.text || kept.review().isPresent()
+                    ? ""
+                    : CourtReport.write(kept, reviews, lines, rulesAtHand);
         }
         lines.replaceAll(AuditCommand::plain);
         write(place, report, lines);

@@ -111,9 +111,10 @@ final class Sentences {
         String kind = AbsenceWords.kebab(fact.getClass().getSimpleName());
         Template template = spoken.computeIfAbsent(
                 fact.getClass(), type -> Template.of(vocabulary.names().getOrDefault("fact-" + kind, "")));
-        if (!template.names().isEmpty()) {
-            return text(template, fact, Map.of());
-        }
+        return (template.names().isEmpty() ? parts(kind, fact) : text(template, fact, Map.of())) + provenance(fact);
+    }
+
+    private String parts(String kind, Fact fact) {
         StringBuilder words = new StringBuilder(kind.replace('-', ' ')).append(": ");
         String between = "";
         for (Part part : Part.of(fact)) {
@@ -126,14 +127,18 @@ final class Sentences {
                 between = ", ";
             }
         }
-        if (fact instanceof Row row && !row.ref().beside().isEmpty()) {
-            words.append("; another document gives ")
-                    .append(String.join(" or ", row.ref().beside()));
-        }
-        if (fact instanceof Row row && !row.ref().affirmed().isEmpty()) {
-            words.append("; affirmed by ").append(row.ref().affirmed());
-        }
         return words.toString();
+    }
+
+    /** Where documents differ about a row, and who answers for it. */
+    private static String provenance(Fact fact) {
+        if (!(fact instanceof Row row)) {
+            return "";
+        }
+        List<String> beside = row.ref().beside();
+        String affirmed = row.ref().affirmed();
+        return (beside.isEmpty() ? "" : "; another document gives " + String.join(" or ", beside))
+                + (affirmed.isEmpty() ? "" : "; affirmed by " + affirmed);
     }
 
     /** What a rule found missing when it concluded something of a subject. */

@@ -101,10 +101,20 @@ public final class WhatIfText {
                     .append(worth.ask())
                     .append(" (")
                     .append(worth.question())
-                    .append("): settles ");
-            out.append(worth.least()).append(" to ").append(worth.most()).append(" of what is open\n");
+                    .append("): ")
+                    .append(settles(worth))
+                    .append('\n');
         }
         return out.toString();
+    }
+
+    /** An answer may also open questions that nobody had to ask before it. */
+    private static String settles(AnswerValue.Worth worth) {
+        if (worth.least() >= 0) {
+            return "settles " + worth.least() + " to " + worth.most() + " of what is open";
+        }
+        String opens = "may open " + -worth.least() + " more";
+        return worth.most() <= 0 ? opens : "settles up to " + worth.most() + " of what is open, or " + opens;
     }
 
     /** The closing lines of every what-if output. */
