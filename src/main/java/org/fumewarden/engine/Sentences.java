@@ -12,6 +12,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
+import org.fumewarden.model.Measure;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Settlement;
@@ -20,6 +21,9 @@ import org.fumewarden.trail.Premise;
 
 /** Words for facts: fills the sentence of a rule and describes premises. */
 final class Sentences {
+    /** More figures than anybody tells; a number with more was reckoned. */
+    private static final int AS_TOLD = 9;
+
     private final Vocabulary vocabulary;
     private final AbsenceWords absences;
     private final Map<Class<?>, Template> spoken = new ConcurrentHashMap<>();
@@ -60,11 +64,19 @@ final class Sentences {
         for (Template.Piece piece : template.pieces()) {
             filled.append(piece.before());
             if (!piece.name().isEmpty()) {
-                String place = words(value(piece, fact, bindings));
+                Object value = value(piece, fact, bindings);
+                boolean told = (piece.part().isEmpty() ? fact : bindings.get(piece.name())) instanceof Measure;
+                String place = told && value instanceof BigDecimal number ? asTold(number) : words(value);
                 filled.append(words.getOrDefault(place, place));
             }
         }
         return filled.toString();
+    }
+
+    /** A figure that a person told stands as it was told, so that it never reads like the border it missed. */
+    private static String asTold(BigDecimal number) {
+        BigDecimal plain = number.stripTrailingZeros();
+        return plain.precision() <= AS_TOLD ? plain.toPlainString() : Figures.shown(number);
     }
 
     private static Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {

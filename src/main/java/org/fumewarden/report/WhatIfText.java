@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
+import org.fumewarden.model.Figures;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 import org.fumewarden.whatif.AnswerValue;
@@ -85,7 +86,12 @@ public final class WhatIfText {
         StringBuilder out = new StringBuilder();
         for (Sweep.TippingPoint point : points) {
             out.append(path).append(' ').append(point.inclusive() ? "above " : "from ");
-            out.append(point.at().toPlainString()).append(' ').append(unit).append(":\n");
+            out.append(point.at().toPlainString()).append(' ').append(unit);
+            out.append(", shown at ")
+                    .append(Figures.shown(point.shown()))
+                    .append(' ')
+                    .append(unit)
+                    .append(":\n");
             for (String line : differences(point.turned()).split("\n")) {
                 out.append("  ").append(line).append('\n');
             }
