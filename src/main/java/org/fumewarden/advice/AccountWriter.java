@@ -1,6 +1,7 @@
 package org.fumewarden.advice;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +14,9 @@ import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Hazard;
+import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
+import org.fumewarden.model.StatedLimit;
 import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
 
@@ -23,11 +26,16 @@ final class AccountWriter {
     private final Trail trail;
     private final Map<String, String> rows = new LinkedHashMap<>();
 
-    AccountWriter(Vocabulary vocabulary, Figures figures, Trail trail) {
+    AccountWriter(Vocabulary vocabulary, Figures figures, Collection<Input> inputs, Trail trail) {
         this.vocabulary = vocabulary;
         this.trail = trail;
         figures.all(Limit.class).forEach(l -> rows.put(l.ref().address(), "limit"));
         figures.all(Benchmark.class).forEach(b -> rows.put(b.ref().address(), "benchmark, not law"));
+        for (Input input : inputs) {
+            if (input instanceof StatedLimit stated) {
+                rows.put(stated.path(), "stated limit: " + stated.from());
+            }
+        }
     }
 
     /**

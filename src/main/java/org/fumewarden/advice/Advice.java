@@ -43,7 +43,7 @@ public record Advice(
         Trail trail) {
 
     /** The line that ends every output. */
-    public static final String CLOSING = "Fumewarden advises; it does not clear anybody to start. "
+    public static final String CLOSING = "Fumewarden advises; it clears no one to start. "
             + "Local codes and a licensed or competent person decide.";
 
     /** The recommended class, when there is one. */

@@ -64,7 +64,7 @@ final class AdviceWriter {
                 task.on(),
                 status(),
                 required,
-                new AccountWriter(book.vocabulary(), figures, trail).write(),
+                new AccountWriter(book.vocabulary(), figures, task.inputs(), trail).write(),
                 interim(),
                 reasons(ByChoice.class),
                 respirators,

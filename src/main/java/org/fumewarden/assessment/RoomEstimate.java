@@ -74,7 +74,7 @@ public final class RoomEstimate {
         Optional<String> process = needed("process", "task.process").map(this::kin);
         Optional<String> place = needed("place", "task.place");
         if (place.filter("confined-space"::equals).isPresent()) {
-            lacks.add("An estimate opens no confined space. Measure before entry and during the work.");
+            lacks.add("An estimate never permits entry to a confined space. Test the air before entry and throughout.");
         }
         if (!lacks.isEmpty()) {
             return new Result(Optional.empty(), lacks, unit);

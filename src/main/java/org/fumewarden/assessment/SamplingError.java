@@ -71,7 +71,7 @@ final class SamplingError {
         return switch (band.finding()) {
             case VIOLATION -> "above it beyond the error.";
             case NO_VIOLATION -> "not above it, error included.";
-            case POSSIBLE -> "neither above nor below it is proven. Maybe sample again.";
+            case POSSIBLE -> "neither above nor below it is proven. Sample again.";
         };
     }
 }

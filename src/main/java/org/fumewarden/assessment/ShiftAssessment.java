@@ -41,8 +41,8 @@ final class ShiftAssessment {
                         task.file(),
                         task.lines().getOrDefault(shift.path(), 0),
                         shift.path(),
-                        message(average.sentence()),
-                        maybe(average.sentence()))));
+                        average.sentence(),
+                        "Check the times of the stretches and of the shift.")));
         int n = shift.periods().size();
         String count = "8 h average of " + n + (n == 1 ? " stretch" : " stretches") + ", " + Words.minutes(covered)
                 + " of " + Words.minutes(exposed) + " sampled";
@@ -66,10 +66,10 @@ final class ShiftAssessment {
                     shift,
                     "unsampled-time",
                     Words.minutes(exposed - covered) + " of the shift were not sampled and are "
-                            + WORDS.get(shift.rest()) + ". Maybe sample the whole shift."));
+                            + WORDS.get(shift.rest()) + ". Sample the whole shift."));
         }
-        inputs.add(Assessor.note(
-                shift, "one-shift", "One shift says little about other days. Maybe sample 6 or more shifts."));
+        inputs.add(
+                Assessor.note(shift, "one-shift", "One shift says little about other days. Sample 6 or more shifts."));
         inputs.addAll(hidden(shift, figures));
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
     }
@@ -98,15 +98,5 @@ final class ShiftAssessment {
                 .filter(i -> i instanceof Measure m && m.question().equals(question))
                 .mapToDouble(i -> ((Measure) i).value().doubleValue())
                 .findFirst();
-    }
-
-    private static String message(String sentence) {
-        int at = sentence.indexOf("Maybe ");
-        return at < 0 ? sentence : sentence.substring(0, at).strip();
-    }
-
-    private static String maybe(String sentence) {
-        int at = sentence.indexOf("Maybe ");
-        return at < 0 ? "check the times." : sentence.substring(at + "Maybe ".length());
     }
 }

@@ -136,7 +136,7 @@ public final class LineAdvisor {
                     json.writeNumberField("at", problem.line());
                 }
                 json.writeStringField("message", problem.message());
-                json.writeStringField("maybe", problem.maybe());
+                json.writeStringField("maybe", problem.remedy());
                 json.writeEndObject();
             }
             json.writeEndArray();

@@ -74,7 +74,7 @@ final class ConclusionExpectations {
                 if (!found.containsKey(subject)) {
                     items.complain(
                             "expects \"" + Located.shown(subject) + "\" among the " + key + ", which is not there.",
-                            Nearest.maybe(subject, found.keySet()));
+                            Nearest.remedy(subject, found.keySet()));
                     return;
                 }
                 words(items).forEach(item -> among(item, item.text(), "for " + subject, found.get(subject)));
@@ -90,7 +90,7 @@ final class ConclusionExpectations {
         if (!found.contains(word)) {
             item.complain(
                     "expects \"" + Located.shown(word) + "\" " + where + ", which is not there.",
-                    Nearest.maybe(word, found));
+                    Nearest.remedy(word, found));
         }
     }
 

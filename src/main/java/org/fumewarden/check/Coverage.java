@@ -35,12 +35,12 @@ record Coverage(int rules, List<DrlRule> neverFired, List<DrlRule> neverSilent) 
                 "fires in no scenario.", "add scenarios/" + r.folder() + "/" + r.id() + "-<what>.yaml with fires.")));
         neverSilent.forEach(r -> problems.add(r.problem(
                 "is expected to be silent in no scenario.",
-                "add a near miss scenarios/" + r.folder() + "/" + r.id() + "-<what>-not.yaml with silent.")));
+                "add a counter-example scenarios/" + r.folder() + "/" + r.id() + "-<what>-not.yaml with silent.")));
         return problems;
     }
 
     String counts() {
         return "rules " + neverFired.size() + " uncovered of " + rules + ", " + neverSilent.size()
-                + " without a near miss";
+                + " without a counter-example";
     }
 }

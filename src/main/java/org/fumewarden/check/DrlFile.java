@@ -56,6 +56,7 @@ record DrlFile(String file, String folder, String phase, DrlText text, List<DrlR
             meta.put(matcher.group(1), matcher.group(2));
         }
         int line = lineAt(text, start.start());
+        DrlText consequence = text.part(Math.min(then + 4, end), end);
         return new DrlRule(
                 file,
                 folder,
@@ -66,8 +67,9 @@ record DrlFile(String file, String folder, String phase, DrlText text, List<DrlR
                 meta,
                 head,
                 text.part(Math.min(when + 4, then), then),
-                text.part(Math.min(then + 4, end), end),
-                lineAt(text, when));
+                consequence,
+                lineAt(text, when),
+                DrlRule.concluded(consequence));
     }
 
     /** The place of the keyword itself, or the limit when it is not there. */

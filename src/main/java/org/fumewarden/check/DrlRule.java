@@ -22,6 +22,7 @@ import org.fumewarden.codes.Problem;
  * @param conditions what stands between {@code when} and {@code then}
  * @param consequence what stands between {@code then} and {@code end}
  * @param conditionLine line on which the conditions begin
+ * @param concludes the type of the conclusion, when the consequence inserts one
  */
 record DrlRule(
         String file,
@@ -34,7 +35,8 @@ record DrlRule(
         DrlText head,
         DrlText conditions,
         DrlText consequence,
-        int conditionLine) {
+        int conditionLine,
+        Optional<String> concludes) {
     private static final Pattern HIDING = Pattern.compile("\\b(not|exists|forall|accumulate|collect)\\b");
     private static final Pattern PATTERN = Pattern.compile("(?:\\$(\\w+)\\s*:\\s*)?\\b([A-Z]\\w*)\\s*\\(");
     private static final Pattern CONCLUDED =
@@ -100,8 +102,8 @@ record DrlRule(
         return names;
     }
 
-    /** The type of the conclusion, when the consequence inserts one. */
-    Optional<String> concludes() {
+    /** The type of the conclusion, when a consequence inserts one. */
+    static Optional<String> concluded(DrlText consequence) {
         Matcher matcher = CONCLUDED.matcher(consequence.masked());
         return matcher.find()
                 ? Optional.of(matcher.group(1) != null ? matcher.group(1) : matcher.group(2))

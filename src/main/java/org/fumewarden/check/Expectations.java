@@ -103,7 +103,7 @@ final class Expectations {
                     if (!known) {
                         p.complain(
                                 "names a rule that this code does not have: \"" + Located.shown(p.text()) + "\".",
-                                Nearest.maybe(p.text(), rules));
+                                Nearest.remedy(p.text(), rules));
                     }
                     return known;
                 })
@@ -132,7 +132,7 @@ final class Expectations {
         if (!rules.contains(rule)) {
             place.complain(
                     "counts steps of a rule that this code does not have: \"" + Located.shown(rule) + "\".",
-                    Nearest.maybe(rule, rules));
+                    Nearest.remedy(rule, rules));
             return;
         }
         long found = advice.trail().steps().stream()
@@ -183,7 +183,7 @@ final class Expectations {
                     advice.respirators().stream().map(Respirator::deviceClass).toList();
             place.complain(
                     "names a class that this code does not have: \"" + Located.shown(id) + "\".",
-                    Nearest.maybe(id, known));
+                    Nearest.remedy(id, known));
         }
         return found;
     }
@@ -211,7 +211,8 @@ final class Expectations {
                 found.get().reasons().stream().map(Reason::rule).collect(Collectors.toCollection(TreeSet::new));
         for (Located rule : rules(place)) {
             if (!reasons.contains(rule.text())) {
-                rule.complain("expects " + rule.text() + " among what bars " + id + ".", "it is: " + shown(reasons));
+                rule.complain(
+                        "expects " + rule.text() + " among what rules out " + id + ".", "it is: " + shown(reasons));
             }
         }
     }
@@ -241,7 +242,7 @@ final class Expectations {
     private static void among(Located place, Collection<String> found) {
         for (Located item : items(place)) {
             if (!found.contains(item.text())) {
-                item.complain("expects " + item.text() + ", which is not there.", Nearest.maybe(item.text(), found));
+                item.complain("expects " + item.text() + ", which is not there.", Nearest.remedy(item.text(), found));
             }
         }
     }
@@ -258,7 +259,7 @@ final class Expectations {
                     advice.trail().steps().stream().map(Step::says).distinct().toList();
             place.complain(
                     "expects a sentence with \"" + Located.shown(place.text()) + "\".",
-                    Nearest.maybe(place.text(), sentences));
+                    Nearest.remedy(place.text(), sentences));
         }
     }
 

@@ -50,17 +50,19 @@ final class FactTypes {
         return parts(type).contains(part) || type == Need.class && part.equals("value");
     }
 
-    /** The words that a part of a fact holds, when it holds a word. */
-    static Optional<String> word(Fact fact, String part) {
+    /** The words that a fact holds, by part. */
+    static Map<String, String> words(Fact fact) {
+        Map<String, String> words = new TreeMap<>();
         for (RecordComponent component : fact.getClass().getRecordComponents()) {
-            if (component.getName().equals(part) && component.getType() == String.class) {
+            if (component.getType() == String.class) {
                 try {
-                    return Optional.of((String) component.getAccessor().invoke(fact));
+                    words.put(component.getName(), (String)
+                            component.getAccessor().invoke(fact));
                 } catch (ReflectiveOperationException e) {
                     throw new IllegalStateException(e);
                 }
             }
         }
-        return Optional.empty();
+        return words;
     }
 }

@@ -52,8 +52,8 @@ final class RulePhases {
 
     private void read(DrlRule rule, DrlRule.Condition pattern) {
         List<DrlRule> makers = rules.stream()
-                .filter(r -> together(r, rule))
                 .filter(r -> r.concludes().filter(pattern.type()::equals).isPresent())
+                .filter(r -> together(r, rule))
                 .toList();
         List<DrlRule> visible =
                 makers.stream().filter(r -> order(r) <= order(rule)).toList();
@@ -96,7 +96,7 @@ final class RulePhases {
                             pattern.line(),
                             "waits for " + pattern.type() + " with " + part + " \"" + word
                                     + "\", which no rule concludes.",
-                            Nearest.maybe(word, known));
+                            Nearest.remedy(word, known));
                 }
             }
         });
@@ -136,8 +136,8 @@ final class RulePhases {
             say(
                     rule,
                     rule.line(),
-                    "overrides \"" + target + "\", which is no rule.",
-                    Nearest.maybe(target, known.keySet()));
+                    "overrides \"" + target + "\", which is not a rule.",
+                    Nearest.remedy(target, known.keySet()));
         } else if (!found.phase().equals(rule.phase())) {
             say(
                     rule,

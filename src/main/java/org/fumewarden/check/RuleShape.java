@@ -50,7 +50,7 @@ final class RuleShape {
             List<String> known =
                     java.util.Arrays.stream(Phase.values()).map(Phase::key).toList();
             problems.add(
-                    new Problem(file.file(), 0, "", "is named after no phase.", Nearest.maybe(file.phase(), known)));
+                    new Problem(file.file(), 0, "", "is named after no phase.", Nearest.remedy(file.phase(), known)));
         }
         String expected = "rules." + file.folder().replace('-', '_') + "." + file.phase();
         Matcher matcher = Pattern.compile("(?m)^\\s*package\\s+([\\w.]+)")
@@ -118,7 +118,10 @@ final class RuleShape {
         List<String> seen = new ArrayList<>();
         while (named.find()) {
             if (!METADATA.contains(named.group(1))) {
-                say(rule, "has @" + named.group(1) + ", which nothing reads.", Nearest.maybe(named.group(1), METADATA));
+                say(
+                        rule,
+                        "has @" + named.group(1) + ", which nothing reads.",
+                        Nearest.remedy(named.group(1), METADATA));
             } else if (seen.contains(named.group(1))) {
                 say(rule, "has @" + named.group(1) + " twice.", "keep one.");
             }
@@ -129,7 +132,7 @@ final class RuleShape {
                 .map(Confidence::key)
                 .toList();
         if (!known.contains(confidence)) {
-            say(rule, "has the confidence \"" + confidence + "\".", Nearest.maybe(confidence, known));
+            say(rule, "has the confidence \"" + confidence + "\".", Nearest.remedy(confidence, known));
         }
         for (String day : List.of("from", "until")) {
             if (rule.meta().containsKey(day) && !rule.meta().get(day).matches("\\d{4}-\\d{2}-\\d{2}")) {

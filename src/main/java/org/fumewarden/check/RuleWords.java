@@ -48,11 +48,9 @@ final class RuleWords {
     }
 
     private void index(Row row) {
-        for (String part : FactTypes.parts(row.getClass())) {
-            FactTypes.word(row, part).ifPresent(word -> cells.computeIfAbsent(
-                            row.getClass().getSimpleName() + "." + part, k -> new TreeSet<>())
-                    .add(word));
-        }
+        FactTypes.words(row).forEach((part, word) -> cells.computeIfAbsent(
+                        row.getClass().getSimpleName() + "." + part, k -> new TreeSet<>())
+                .add(word));
     }
 
     private void rule(DrlRule rule) {
@@ -95,7 +93,7 @@ final class RuleWords {
         for (String id : literals.getOrDefault("question", List.of())) {
             if (!known.contains(id)) {
                 problems.add(rule.problem(
-                        pattern.line(), "asks \"" + id + "\", which is no question.", Nearest.maybe(id, known)));
+                        pattern.line(), "asks \"" + id + "\", which is no question.", Nearest.remedy(id, known)));
                 continue;
             }
             Question question = find(id).orElseThrow();
@@ -112,7 +110,7 @@ final class RuleWords {
                     problems.add(rule.problem(
                             pattern.line(),
                             "compares \"" + id + "\" with \"" + value + "\", which is no answer to it.",
-                            Nearest.maybe(value, allowed)));
+                            Nearest.remedy(value, allowed)));
                 }
             }
         }
@@ -149,7 +147,7 @@ final class RuleWords {
                             pattern.line(),
                             "looks for a " + pattern.type() + " with " + part + " \"" + word
                                     + "\", but no table has one.",
-                            Nearest.maybe(word, known)));
+                            Nearest.remedy(word, known)));
                 }
             }
         });
@@ -179,7 +177,7 @@ final class RuleWords {
                 Set<String> known = new TreeSet<>(FactTypes.parts(concluded.get()));
                 known.addAll(rule.bindings());
                 problems.add(rule.problem(
-                        "says {" + matcher.group(1) + "}, which nothing fills.", Nearest.maybe(parts[0], known)));
+                        "says {" + matcher.group(1) + "}, which nothing fills.", Nearest.remedy(parts[0], known)));
             }
         }
     }

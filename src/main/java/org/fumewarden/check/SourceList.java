@@ -55,7 +55,7 @@ record SourceList(Path file, Set<String> ids, List<Problem> problems) {
                     line,
                     field,
                     "cites \"" + Located.shown(source) + "\", which is not in " + file + ".",
-                    Nearest.maybe(source, ids)));
+                    Nearest.remedy(source, ids)));
         }
     }
 }

@@ -170,7 +170,7 @@ final class TableLint {
 
     private void known(TableFile table, int line, String cell, String word, Set<String> known) {
         if (!known.contains(word)) {
-            say(table, line, cell, "names \"" + word + "\", which is not there.", Nearest.maybe(word, known));
+            say(table, line, cell, "names \"" + word + "\", which is not there.", Nearest.remedy(word, known));
         }
     }
 

@@ -48,8 +48,8 @@ final class TongueLint {
                             folder.origin() + "/" + name,
                             0,
                             id,
-                            "is no rule of this folder.",
-                            Nearest.maybe(id, own.keySet())));
+                            "is not a rule of this folder.",
+                            Nearest.remedy(id, own.keySet())));
                 } else if (!places(says).equals(places(said(rule)))) {
                     problems.add(new Problem(
                             folder.origin() + "/" + name,

@@ -39,7 +39,6 @@ public final class TypedValues {
             "emission",
             "endurance",
             "intervals");
-    private static final Set<String> ALWAYS_TYPED = Set.of("limits", "danger-levels");
     private static final String RULES = "rules";
     private static final String WITHDRAWN = "withdrawn";
 
@@ -91,20 +90,14 @@ public final class TypedValues {
     /** What differs between a rule base and what was typed: changed and lost values, values nobody typed, lost rules. */
     public static List<Problem> check(RuleFolder folder) {
         TypedValues typed = new TypedValues();
-        Set<String> known =
-                typed.values.values().stream().map(Typed::table).collect(Collectors.toCollection(TreeSet::new));
         List<Problem> problems = typed.own(folder);
         Map<String, WrittenCell> cells = new LinkedHashMap<>();
         WrittenCell.all(folder).forEach(cell -> cells.put(cell.key(), cell));
-        Map<String, List<WrittenCell>> whenever =
-                cells.values().stream().collect(Collectors.groupingBy(WrittenCell::undated));
         Set<String> tables = cells.values().stream().map(WrittenCell::table).collect(Collectors.toSet());
         for (Typed value : typed.values.values()) {
             WrittenCell cell = cells.get(value.key());
             if (cell == null) {
-                boolean closed = whenever.getOrDefault(WrittenCell.undated(value.key()), List.of()).stream()
-                        .anyMatch(c -> same(c.value(), value.value()));
-                if (!closed && tables.contains(value.table())) {
+                if (tables.contains(value.table())) {
                     problems.add(new Problem(
                             folder.origin(),
                             0,
@@ -122,26 +115,24 @@ public final class TypedValues {
                                 + RuleFolder.TYPED + " beside the rules."));
             }
         }
-        for (WrittenCell cell : cells.values()) {
-            if (ALWAYS_TYPED.contains(cell.kind())
-                    && cell.number()
-                    && known.contains(cell.table())
-                    && !typed.values.containsKey(cell.key())) {
-                boolean same = typed.values.values().stream()
-                        .anyMatch(t ->
-                                WrittenCell.undated(t.key()).equals(cell.undated()) && same(t.value(), cell.value()));
-                if (!same) {
-                    problems.add(new Problem(
-                            cell.file(),
-                            cell.line(),
-                            cell.key(),
-                            "was typed once only.",
-                            "type it a second time, from the document, in " + RuleFolder.TYPED + " beside the rules."));
-                }
-            }
-        }
+        cells.values().stream()
+                .filter(WrittenCell::isTypedTwice)
+                .filter(cell -> !typed.values.containsKey(cell.key()))
+                .map(TypedValues::once)
+                .forEach(problems::add);
         problems.addAll(typed.lostRules(folder));
         return problems;
+    }
+
+    private static Problem once(WrittenCell cell) {
+        return new Problem(
+                cell.file(),
+                cell.line(),
+                cell.key(),
+                "was typed once only.",
+                "add a line " + cell.table() + "," + cell.row() + "," + cell.cell() + ",VALUE,DOCUMENT to "
+                        + RuleFolder.TYPED
+                        + " beside the rules, or for rules that ship to src/main/resources/org/fumewarden/check/typed-apart.");
     }
 
     private List<Problem> own(RuleFolder folder) {

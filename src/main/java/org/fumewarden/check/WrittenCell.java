@@ -29,27 +29,25 @@ record WrittenCell(String file, int line, String table, String kind, String row,
             "cas",
             "colour",
             "text",
-            "do");
-    private static final Set<String> DAYS = Set.of("from", "until");
+            "do",
+            "until");
+    private static final String FROM = "from";
+    private static final Set<String> ALWAYS_TYPED = Set.of("limits", "danger-levels");
     private static final Set<String> INTERVALS = Set.of("period", "keep");
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
     private static final Pattern INTERVAL = Pattern.compile("\\bP(\\d+)[DWMY]\\b");
-    private static final Pattern DATED = Pattern.compile(" ((from|until) \\d{4}-\\d{2}-\\d{2}|#\\d+)");
 
     String key() {
         return table + " / " + row + " / " + cell;
     }
 
-    String undated() {
-        return undated(key());
-    }
-
-    static String undated(String key) {
-        return DATED.matcher(key).replaceAll("");
-    }
-
     boolean number() {
         return NUMBER.matcher(value).matches();
+    }
+
+    /** True for what nobody may mistype unseen: a limit, a dangerous level, an interval of time. */
+    boolean isTypedTwice() {
+        return INTERVALS.contains(cell) || number() && ALWAYS_TYPED.contains(kind);
     }
 
     /** Every number, unit and interval of the tables. */
@@ -118,11 +116,11 @@ record WrittenCell(String file, int line, String table, String kind, String row,
 
     private static String words(Located row) {
         List<String> words = new ArrayList<>();
-        List<String> days = new ArrayList<>();
+        List<String> days = new ArrayList<>(1);
         if (row.isMap()) {
             row.entries().forEach((name, cell) -> {
                 if (cell.isScalar() && !cell.isNull()) {
-                    if (DAYS.contains(name)) {
+                    if (name.equals(FROM)) {
                         days.add(name + " " + cell.text());
                     } else if (!NO_KEY.contains(name) && word(cell)) {
                         words.add(cell.text());
@@ -130,7 +128,7 @@ record WrittenCell(String file, int line, String table, String kind, String row,
                 }
             });
         }
-        words.addAll(days.stream().sorted().toList());
+        words.addAll(days);
         return String.join(" ", words);
     }
 

@@ -43,7 +43,7 @@ import picocli.CommandLine.Spec;
         name = "advise",
         mixinStandardHelpOptions = true,
         description =
-                "Advises on a described task: what to wear, what is barred and why, what is owed, what is still open.",
+                "Advises on a described task: what to wear, what is not suitable and why, which checks are due, what is still open.",
         footer = {"", "Example:", "  fumewarden advise scenarios/tours/stainless-brackets.yaml"},
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {

@@ -6,55 +6,28 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.fumewarden.engine.RuleBase;
 
 /**
  * Loads the rules of a short command on a second core while the command line is still being read, for both take about as long.
  * Written without streams and patterns, for nothing else runs yet and each of them costs some milliseconds at its first use. Which
- * code a task names is guessed from its text; a wrong guess costs time and nothing else, for what was loaded is used
- * for its own code only.
+ * code a task names is guessed from its text; a wrong guess costs time and nothing else.
  */
 final class Ahead {
     private static final Set<String> COMMANDS = Set.of("advise", "explain", "sweep");
     private static final List<String> KEYS = List.of("code:", "\"code\":");
     private static final long LARGEST = 100_000;
 
-    private static volatile Optional<Ahead> started = Optional.empty();
+    private Ahead() {}
 
-    private final String code;
-    private final FutureTask<RuleBase> base;
-
-    private Ahead(String code) {
-        this.code = code;
-        this.base = new FutureTask<>(() -> RuleBase.shipped(code));
-        Thread loader = new Thread(base, "tables of " + code);
-        loader.setDaemon(true);
-        loader.start();
-    }
-
-    /** Starts loading for the arguments of a command, if they let guess a code. */
+    /** Starts loading for the arguments of a command, if they let guess a code; what is wrong the command will say. */
     static void start(List<String> arguments) {
-        started = guess(arguments).map(Ahead::new);
-    }
-
-    /** The shipped rules of a code, those loaded ahead if they are the ones. */
-    static RuleBase shipped(String code) {
-        Optional<Ahead> ahead = started.filter(a -> a.code.equals(code));
-        return ahead.isPresent() ? ahead.get().loaded() : RuleBase.shipped(code);
-    }
-
-    private RuleBase loaded() {
-        try {
-            return base.get();
-        } catch (ExecutionException e) {
-            // Whatever is wrong, loading again says so in the right place.
-            return RuleBase.shipped(code);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return RuleBase.shipped(code);
-        }
+        guess(arguments).ifPresent(code -> {
+            Thread loader = new Thread(new FutureTask<>(() -> RuleBase.shipped(code)), "tables of " + code);
+            loader.setDaemon(true);
+            loader.start();
+        });
     }
 
     /** The code that the arguments give, or the task file among them names. */

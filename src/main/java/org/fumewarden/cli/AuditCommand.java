@@ -26,6 +26,7 @@ import org.fumewarden.codes.Hidden;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.PdfSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -120,7 +121,7 @@ final class AuditCommand implements Callable<Integer> {
                 .sparing(file, publicKey, witness)
                 .admit());
         Optional<PublicKey> key = Optional.ofNullable(publicKey).map(Signatures::open);
-        RulesAtHand rulesAtHand = new RulesAtHand(Ahead::shipped, Optional.ofNullable(rules), key, vouched);
+        RulesAtHand rulesAtHand = new RulesAtHand(RuleBase::shipped, Optional.ofNullable(rules), key, vouched);
         List<String> lines = new ArrayList<>();
         boolean good = chain == null || chain(rulesAtHand, lines);
         String report = "";

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import org.fumewarden.advice.Advisor;
 import org.fumewarden.batch.Batch;
 import org.fumewarden.batch.Batch.Tally;
 import org.fumewarden.batch.Entries;
@@ -22,8 +21,6 @@ import org.fumewarden.batch.ResultFiles;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.BriefJson;
 import picocli.CommandLine.Command;
@@ -37,8 +34,8 @@ import picocli.CommandLine.Spec;
         name = "batch",
         mixinStandardHelpOptions = true,
         description = {
-            "Advises on many tasks: a file with one task a line as JSON, or a folder of task files, in;",
-            "one line of JSON for each task, in the same order, out. The advice says whether it is complete."
+            "Advises on many tasks, from a file of lines or a folder of task files.",
+            "A line of the file is one task as JSON. One line of JSON for each task, in the same order, comes out. The advice says whether it is complete."
         },
         footer = {"", "Example:", "  fumewarden batch scenarios/tours --out advice.jsonl"},
         exitCodeListHeading = "Exit codes:%n",
@@ -103,7 +100,7 @@ final class BatchCommand implements Callable<Integer> {
             throw wrong(resume ? "--resume" : "--rejects", "needs a file of advice.", "add --out advice.jsonl.");
         }
         LineAdvisor worker = new LineAdvisor(
-                this::advisor,
+                id -> TaskOptions.advisor(rules, id),
                 Optional.ofNullable(code),
                 Optional.ofNullable(on),
                 brief ? BriefJson::write : AdviceJson::write);
@@ -216,10 +213,6 @@ final class BatchCommand implements Callable<Integer> {
                         + (tally.all() - tally.of(Fate.ADVISED)) + " rejected \r");
             }
         };
-    }
-
-    private Advisor advisor(String id) {
-        return new Advisor(rules == null ? RuleBase.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));
     }
 
     private static InputException wrong(String option, String message, String maybe) {

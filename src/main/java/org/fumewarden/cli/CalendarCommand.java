@@ -11,7 +11,7 @@ import picocli.CommandLine.Mixin;
         name = "calendar",
         mixinStandardHelpOptions = true,
         description =
-                "Writes what is owed as iCalendar (RFC 5545), one to-do for each; import it again to move the to-dos.",
+                "Writes the duties that are due as iCalendar (RFC 5545), one to-do for each; import it again to move the to-dos.",
         footer = {"", "Example:", "  fumewarden calendar --within P1Y > duties.ics"},
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {

@@ -1,15 +1,24 @@
 package org.fumewarden.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.fumewarden.check.Catalogue;
+import org.fumewarden.check.CheckScope;
 import org.fumewarden.check.RuleBaseCheck;
 import org.fumewarden.check.Survey;
+import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.report.RuleSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -20,8 +29,11 @@ import picocli.CommandLine.Spec;
         name = "check",
         mixinStandardHelpOptions = true,
         description = "Checks rules, tables and scenarios, and names file and line of everything that is wrong.",
-        footer = {"", "Example:", "  fumewarden check --rules rules --scenarios scenarios"})
+        footer = {"", "Example:", "  fumewarden check --rules rules --code gb"})
 final class CheckCommand implements Callable<Integer> {
+    private static final Path PAGE = Path.of("docs/rules.md");
+    private static final long LARGEST_PAGE = 10_000_000;
+
     @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
     private Path rules;
 
@@ -39,6 +51,15 @@ final class CheckCommand implements Callable<Integer> {
             description = "List of documents that may be cited; ${DEFAULT-VALUE} when not given.")
     private Path sources;
 
+    @Option(names = "--code", paramLabel = "ID", description = "Only what decides under one code, such as gb.")
+    private String code;
+
+    @Option(
+            names = "--rule",
+            paramLabel = "ID",
+            description = "Only one rule, such as SHARED-NEED-010, and the scenarios that name it.")
+    private String rule;
+
     @Option(
             names = "--survey",
             description =
@@ -49,21 +70,40 @@ final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    /** The page of rules, where this is checked in the source tree. */
+    private static Optional<Problem> page(String fresh) {
+        return YamlFiles.text(PAGE.toString(), YamlFiles.bytes(PAGE, LARGEST_PAGE))
+                        .equals(fresh)
+                ? Optional.empty()
+                : Optional.of(new Problem(
+                        PAGE.toString(),
+                        0,
+                        "",
+                        "is not the page of these rules.",
+                        "write it anew: fumewarden rules --markdown > " + PAGE + "."));
+    }
+
     @Override
     public Integer call() {
         RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
         Map<String, RuleBase> known = new ConcurrentHashMap<>();
         Function<String, RuleBase> bases = code ->
                 known.computeIfAbsent(code, c -> rules == null ? RuleBase.shipped(c) : RuleBase.compiled(folder, c));
-        RuleBaseCheck.Report report = RuleBaseCheck.run(folder, bases, scenarios, sources);
-        report.problems().forEach(p -> spec.commandLine().getOut().println(p.text()));
+        CheckScope scope = new CheckScope(Optional.ofNullable(code), Optional.ofNullable(rule));
+        RuleBaseCheck.Report report = RuleBaseCheck.run(scope, folder, bases, scenarios, sources);
+        List<Problem> problems = new ArrayList<>(report.problems());
+        if (problems.isEmpty() && scope.equals(CheckScope.ALL) && Files.exists(PAGE)) {
+            page(RuleSheet.markdown(new Catalogue(folder.codes(), bases))).ifPresent(problems::add);
+        }
+        problems.forEach(p -> spec.commandLine().getOut().println(p.text()));
         if (survey) {
             new Survey(folder, bases, LocalDate.now())
                     .lines(scenarios)
                     .forEach(spec.commandLine().getOut()::println);
         }
         report.counts().forEach(spec.commandLine().getOut()::println);
+        spec.commandLine().getOut().println("findings " + problems.size());
         spec.commandLine().getOut().flush();
-        return report.problems().isEmpty() ? ExitCodes.COMPLETE : ExitCodes.BAD_INPUT;
+        return problems.isEmpty() ? ExitCodes.COMPLETE : ExitCodes.BAD_INPUT;
     }
 }

@@ -64,7 +64,7 @@ final class CodesCommand implements Callable<Integer> {
                         0,
                         "code",
                         "holds no code \"" + id + "\".",
-                        Nearest.maybe(id, folder.codes())));
+                        Nearest.remedy(id, folder.codes())));
             }
         }
         PrintWriter out = spec.commandLine().getOut();

@@ -61,7 +61,7 @@ final class CompareCommand implements Callable<Integer> {
                     .toList()));
         } else if (!codes.isEmpty()) {
             throw new InputException(
-                    new Problem("--codes", 0, "", "names one code alone.", "two or more, such as gb,us."));
+                    new Problem("--codes", 0, "", "names one code alone.", "name two or more, such as gb,us."));
         } else if (!changes.isEmpty()) {
             variants.put(changes.toString(), changes);
         } else {

@@ -25,7 +25,7 @@ import picocli.CommandLine.Option;
         name = "due",
         mixinStandardHelpOptions = true,
         description =
-                "Lists the checks, tests and records that are owed, overdue first, with the clause that orders each.",
+                "Lists the checks, tests and records that are due, overdue first, with the clause that orders each.",
         footer = {"", "Example:", "  fumewarden due --on 2026-03-02 --within P30D"},
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {
@@ -78,7 +78,7 @@ final class DueCommand implements Callable<Integer> {
                         0,
                         name,
                         "is no fact that a duty hangs on.",
-                        Nearest.maybe(name, vocabulary.facts().keySet())));
+                        Nearest.remedy(name, vocabulary.facts().keySet())));
             });
             try (Store open = store.read()) {
                 return new DueList(open, StoreOption.duties(code, open, day).duties(), day, Period.ofDays(7))

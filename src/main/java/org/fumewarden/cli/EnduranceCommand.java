@@ -38,8 +38,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "endurance",
         mixinStandardHelpOptions = true,
-        description = "Reckons one shift with the unit in use: when each gas filter is changed and on what basis, the"
-                + " dust on the filters, the air flow against the breath, and whether the battery lasts.",
+        description =
+                "Calculates one shift with the unit in use: when each gas filter is changed and on what basis, the"
+                        + " dust on the filters, the air flow against the breath, and whether the battery lasts.",
         footer = {"", "Example:", "  fumewarden endurance scenarios/tours/shift-that-lasts.yaml --svg plots"},
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {

@@ -89,7 +89,7 @@ final class ExplainCommand implements Callable<Integer> {
                     0,
                     "",
                     "names nothing in this advice: \"" + asked.why + "\".",
-                    Nearest.maybe(asked.why, derivation.names())));
+                    Nearest.remedy(asked.why, derivation.names())));
         }
         steps.forEach(s -> out.println(WhatIfText.tree(derivation, s)));
     }
@@ -103,7 +103,7 @@ final class ExplainCommand implements Callable<Integer> {
                         0,
                         "",
                         "is no class of this code: \"" + asked.whyNot + "\".",
-                        Nearest.maybe(
+                        Nearest.remedy(
                                 asked.whyNot,
                                 advice.respirators().stream()
                                         .map(Respirator::deviceClass)

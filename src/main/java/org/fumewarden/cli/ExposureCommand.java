@@ -31,8 +31,8 @@ import picocli.CommandLine.Spec;
         name = "exposure",
         mixinStandardHelpOptions = true,
         description = {
-            "Reckons the exposure of a task from its samples, stretches of a shift or published exposures:",
-            "every statistic by name, the test of EN 689, the fit, the share above the limit, and a plot."
+            "Calculates the exposure of a task from samples, stretches of a shift or published figures.",
+            "It shows every statistic by name, the test of EN 689, the fit, the share above the limit, and a plot."
         },
         footer = {
             "",
@@ -42,7 +42,7 @@ import picocli.CommandLine.Spec;
         },
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {
-            "0:every level was reckoned",
+            "0:every exposure was calculated",
             "1:a fault of the program, or numerics that break their promise",
             "2:wrong input; the message says where",
             "3:at least one level is still open"

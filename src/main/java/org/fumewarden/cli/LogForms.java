@@ -101,7 +101,7 @@ final class LogForms {
             return kind;
         }
         throw new InputException(new Problem(
-                place, 0, "kind", "cannot be \"" + Located.shown(kind) + "\".", Nearest.maybe(kind, kinds)));
+                place, 0, "kind", "cannot be \"" + Located.shown(kind) + "\".", Nearest.remedy(kind, kinds)));
     }
 
     private static void unknown(String place, String kind, Map<String, String> values) {
@@ -114,7 +114,7 @@ final class LogForms {
         for (String name : values.keySet()) {
             if (!own.contains(name) && !asides(kind).contains(name)) {
                 throw new InputException(new Problem(
-                        place, 0, Located.shown(name), "is not a field of " + kind + ".", Nearest.maybe(name, all)));
+                        place, 0, Located.shown(name), "is not a field of " + kind + ".", Nearest.remedy(name, all)));
             }
         }
     }

@@ -5,9 +5,12 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Located;
 import org.fumewarden.upkeep.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -39,12 +42,12 @@ public final class Main implements Callable<Integer> {
             "endurance",
             "audit",
             "review",
-            "diff",
+            "differences",
             "schema",
             "check",
             "rules",
             "register",
-            "log",
+            "entry",
             "due",
             "record",
             "calendar",
@@ -53,12 +56,27 @@ public final class Main implements Callable<Integer> {
             "new",
             "serve");
 
+    /** Names that commands had, by what they are called now. */
+    private static final Map<String, String> OLD = Map.of("log", "entry", "diff", "differences");
+
     @Spec
     private CommandSpec spec;
 
-    public static void main(String[] args) {
+    public static void main(String[] given) {
+        String[] args = renamed(given);
         Ahead.start(List.of(args));
         System.exit(commandLine(args).execute(args));
+    }
+
+    /** The arguments with the name of the command as it is now; an old name is said to be one. */
+    private static String[] renamed(String[] given) {
+        String[] args = given.clone();
+        if (args.length > 0 && OLD.containsKey(args[0])) {
+            args[0] = OLD.get(args[0]);
+            System.err.println("\"" + given[0] + "\" is an old name of this command. Write \"" + args[0]
+                    + "\": the next release does without the old name.");
+        }
+        return args;
     }
 
     /** The command line with its messages for wrong input: no stack trace reaches a user. */
@@ -97,13 +115,28 @@ public final class Main implements Callable<Integer> {
     /** What is wrong with the arguments, without the names of classes that the parser adds. */
     private static int explainArguments(CommandLine.ParameterException fault, String[] arguments) {
         CommandLine line = fault.getCommandLine();
-        line.getErr().println(fault.getMessage().replaceAll(" to class \\S+.*| \\(\\S*Exception.*", ""));
-        List<String> near = fault instanceof CommandLine.UnmatchedArgumentException unmatched
-                ? unmatched.getSuggestions()
-                : List.of();
-        String help = "see " + line.getCommandSpec().qualifiedName() + " --help.";
-        line.getErr().println("Maybe " + (near.isEmpty() ? help : String.join(" or ", near) + "; " + help));
+        Optional<CommandLine.UnmatchedArgumentException> unmatched = Optional.of(fault)
+                .filter(CommandLine.UnmatchedArgumentException.class::isInstance)
+                .map(CommandLine.UnmatchedArgumentException.class::cast);
+        line.getErr()
+                .println(unmatched
+                        .map(u -> unknown(u.getUnmatched().get(0), line))
+                        .orElseGet(() -> fault.getMessage().replaceAll(" to class \\S+.*| \\(\\S*Exception.*", "")));
+        List<String> near = unmatched
+                .map(CommandLine.UnmatchedArgumentException::getSuggestions)
+                .orElse(List.of());
+        String help = "See " + line.getCommandSpec().qualifiedName() + " --help.";
+        line.getErr().println((near.isEmpty() ? "" : "Did you mean " + String.join(" or ", near) + "? ") + help);
         return ExitCodes.BAD_INPUT;
+    }
+
+    private static String unknown(String word, CommandLine line) {
+        String name = line.getCommandSpec().qualifiedName();
+        String shown = "\"" + Located.shown(word) + "\"";
+        if (word.startsWith("-")) {
+            return name + " has no option " + shown + ".";
+        }
+        return line.getParent() == null ? "There is no command " + shown + "." : name + " does not take " + shown + ".";
     }
 
     /** Says what went wrong, in words alone, and gives the exit code for it. */
@@ -119,10 +152,10 @@ public final class Main implements Callable<Integer> {
             Throwable disk = fault.getCause() instanceof IOException inner ? inner : fault;
             line.getErr()
                     .println("The disk or the network failed: " + disk.getMessage()
-                            + "\nMaybe free some space, check that the disk is there, then run it again.");
+                            + "\nFree some space, check that the disk is there, then run it again.");
             return ExitCodes.FAULT;
         }
-        line.getErr().println("Fumewarden failed: " + fault + "\nMaybe run it again with --help, or report this line.");
+        line.getErr().println("Fumewarden failed: " + fault + "\nRun it again with --help, or report this line.");
         return ExitCodes.FAULT;
     }
 

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "new",
         mixinStandardHelpOptions = true,
-        description = "Begins a new code or a new rule, each with a scenario and a near miss.",
+        description = "Begins a new code or a new rule, each with a scenario and a counter-example.",
         footer = {"", "Example:", "  fumewarden new code tarn", "  fumewarden new rule tarn need"},
         subcommands = {NewCommand.OfCode.class, NewCommand.OfRule.class})
 final class NewCommand implements Callable<Integer> {
@@ -108,7 +108,7 @@ final class NewCommand implements Callable<Integer> {
                             0,
                             "PHASE",
                             "is \"" + phase + "\", which is no phase.",
-                            Nearest.maybe(
+                            Nearest.remedy(
                                     phase,
                                     Arrays.stream(Phase.values())
                                             .map(Phase::key)

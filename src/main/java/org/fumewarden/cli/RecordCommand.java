@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description =
                 "Prints the records of an item (examinations of a unit or mask; what the duties ask to be kept of a wearer,"
-                        + " plant or air supply), the card of checks before use, or the programme of the site.",
+                        + " extraction system or air supply), the card of checks before use, or the programme of the site.",
         footer = {
             "",
             "Examples:",
@@ -101,7 +101,7 @@ final class RecordCommand implements Callable<Integer> {
             case html -> store.out().print(programme.html());
             case csv ->
                 throw new InputException(
-                        new Problem("--format", 0, "", "cannot be \"csv\" for a programme.", "html or text."));
+                        new Problem("--format", 0, "", "cannot be \"csv\" for a programme.", "write html or text."));
         }
         return advice.stream().allMatch(TaskAdvice::settled) ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
@@ -149,6 +149,6 @@ final class RecordCommand implements Callable<Integer> {
         }
         Optional<Item> item = open.item(id);
         return item.orElseThrow(() ->
-                new InputException(new Problem("record", 0, id, "is not in the register.", Nearest.maybe(id, ids))));
+                new InputException(new Problem("record", 0, id, "is not in the register.", Nearest.remedy(id, ids))));
     }
 }

@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
         name = "register",
         mixinStandardHelpOptions = true,
         description = {
-            "Registers a wearer, unit, mask, filter, battery, plant, air-supply or site.",
+            "Registers a wearer, unit, mask, filter, battery, extraction system (plant), air-supply or site.",
             "Registering an id again changes the item; the earlier state stays in the log.",
             "On a terminal, without fields or a file, it asks."
         },
@@ -157,7 +157,7 @@ final class RegisterCommand implements Callable<Integer> {
                 0,
                 "kind",
                 "cannot be \"" + Located.shown(kind) + "\".",
-                Nearest.maybe(kind, Forms.itemKinds())));
+                Nearest.remedy(kind, Forms.itemKinds())));
     }
 
     private static void unknown(
@@ -167,7 +167,13 @@ final class RegisterCommand implements Callable<Integer> {
                 List<String> all = new ArrayList<>(fields);
                 all.addAll(vocabulary.facts().keySet());
                 throw new InputException(new Problem(
-                        place, 0, Located.shown(name), "is not a field of this kind.", Nearest.maybe(name, all)));
+                        place,
+                        0,
+                        Located.shown(name),
+                        "is not a field of this kind. Its fields: " + String.join(", ", fields) + ".",
+                        Nearest.to(name, all).isEmpty()
+                                ? "use one of its fields; \"schema\" lists the facts of the law."
+                                : Nearest.remedy(name, all)));
             }
         }
     }

@@ -18,6 +18,7 @@ import org.fumewarden.audit.Witness;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.AdviceReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -121,7 +122,7 @@ final class ReviewCommand implements Callable<Integer> {
                     "name an entry of advice that audit finds intact.");
         }
         RulesAtHand rules =
-                new RulesAtHand(Ahead::shipped, Optional.empty(), secret.map(Signatures::open), secret.isPresent());
+                new RulesAtHand(RuleBase::shipped, Optional.empty(), secret.map(Signatures::open), secret.isPresent());
         Audit.Outcome replayed = new Audit(kept, rules).replayed();
         if (!replayed.good()) {
             throw wrong(

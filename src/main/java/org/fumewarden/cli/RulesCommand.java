@@ -103,7 +103,7 @@ final class RulesCommand implements Callable<Integer> {
                     0,
                     "",
                     "holds no rule \"" + Located.shown(id) + "\".",
-                    Nearest.maybe(id, catalogue.cards().keySet())));
+                    Nearest.remedy(id, catalogue.cards().keySet())));
         }
         Path shown = scenarios == null ? SCENARIOS : scenarios;
         Optional<Catalogue.Use> use = scenarios == null && !Files.isDirectory(SCENARIOS)

@@ -88,7 +88,7 @@ final class Scaffold {
     List<Path> rule(String code, Phase phase) {
         List<String> folders = RuleFolder.at(rules).folders();
         if (!folders.contains(code)) {
-            throw wrong("CODE", "is \"" + code + "\", which is no folder of rules.", Nearest.maybe(code, folders));
+            throw wrong("CODE", "is \"" + code + "\", which is no folder of rules.", Nearest.remedy(code, folders));
         }
         Path file = rules.resolve(code).resolve(phase.key() + ".drl");
         Map<String, String> words = new HashMap<>(words(code));

@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
         name = "serve",
         mixinStandardHelpOptions = true,
         description = {
-            "Serves the page on this machine alone: no account, no network. The server keeps nothing but the log,",
-            "and that only when a store is named.",
+            "Opens the page on this machine alone, without account or network.",
+            "The server keeps nothing but the record, and that only when a store is named.",
             "It runs until it is interrupted."
         },
         footer = {"", "Example:", "  fumewarden serve --port 8460 --store fumewarden.db"})

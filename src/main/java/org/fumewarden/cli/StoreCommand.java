@@ -58,19 +58,19 @@ final class StoreCommand implements Callable<Integer> {
             @Option(
                             names = "--expect",
                             paramLabel = "HEAD",
-                            description = "A head noted earlier: it must still be there.")
+                            description = "A seal noted earlier: it must still be there.")
                     String expect)
             throws Exception {
         return store.guarded(() -> {
             Verification found = StoreCheck.verify(store.file(), head(expect));
             if (found.intact()) {
                 store.out()
-                        .println("Intact: " + found.head().entries() + " entries.\nHead "
+                        .println("Intact: " + found.head().entries() + " entries.\nSeal "
                                 + found.head().word());
                 found.doubts().forEach(d -> store.out().println("Look at " + d));
                 store.out()
                         .println(
-                                "Note the head down elsewhere: with --expect it proves that nothing was cut off the end.");
+                                "Note the seal down elsewhere: with --expect it proves that nothing was cut off the end.");
                 return ExitCodes.COMPLETE;
             }
             Verification.Damage first = found.first().orElseThrow();
@@ -79,8 +79,7 @@ final class StoreCommand implements Callable<Integer> {
                     .println("  also " + d.text()));
             store.out().println("Intact up to entry " + found.head().entries() + ".");
             store.out()
-                    .println(
-                            "Maybe run \"store salvage FILE\" and bring the file to a person you trust with the records.");
+                    .println("Run \"store salvage FILE\" and bring the file to a person you trust with the records.");
             return ExitCodes.NOT_SETTLED;
         });
     }
@@ -101,7 +100,7 @@ final class StoreCommand implements Callable<Integer> {
                     text.flush();
                 });
             }
-            store.out().println(head[0].entries() + " entries written to " + file + ".\nHead " + head[0].word());
+            store.out().println(head[0].entries() + " entries written to " + file + ".\nSeal " + head[0].word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -121,7 +120,7 @@ final class StoreCommand implements Callable<Integer> {
     int backup(@Mixin StoreOption store, @Parameters(paramLabel = "FILE") Path file) throws Exception {
         return store.guarded(() -> {
             Head head = Backup.write(store.file(), file);
-            store.out().println(head.entries() + " entries copied to " + file + ".\nHead " + head.word());
+            store.out().println(head.entries() + " entries copied to " + file + ".\nSeal " + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -133,7 +132,7 @@ final class StoreCommand implements Callable<Integer> {
     int restore(@Mixin StoreOption store, @Parameters(paramLabel = "BACKUP") Path file) throws Exception {
         return store.guarded(() -> {
             Head head = Backup.restore(file, store.file());
-            store.out().println(head.entries() + " entries restored to " + store.file() + ".\nHead " + head.word());
+            store.out().println(head.entries() + " entries restored to " + store.file() + ".\nSeal " + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -151,7 +150,7 @@ final class StoreCommand implements Callable<Integer> {
                     return JsonLines.merge(open, in);
                 }
             });
-            store.out().println("The store now has " + head.entries() + " entries.\nHead " + head.word());
+            store.out().println("The store now has " + head.entries() + " entries.\nSeal " + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -189,7 +188,7 @@ final class StoreCommand implements Callable<Integer> {
                     return salvaged ? JsonLines.importSalvaged(open, in) : JsonLines.importInto(open, in);
                 }
             });
-            store.out().println(head.entries() + " entries read.\nHead " + head.word());
+            store.out().println(head.entries() + " entries read.\nSeal " + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -210,7 +209,7 @@ final class StoreCommand implements Callable<Integer> {
             if (report.saved() == 0) {
                 store.out()
                         .println("Nothing could be saved: no entry in " + store.file()
-                                + " proves itself. No file was written.\nMaybe look for a backup.");
+                                + " proves itself. No file was written.\nLook for a backup.");
                 return ExitCodes.NOT_SETTLED;
             }
             target.write(lines.toString().getBytes(StandardCharsets.UTF_8));
@@ -221,7 +220,7 @@ final class StoreCommand implements Callable<Integer> {
             if (!report.whole()) {
                 store.out()
                         .println("The file is damaged, and what stood after entry " + report.highest()
-                                + " it cannot tell.\nMaybe compare with a head noted earlier, and with a backup.");
+                                + " it cannot tell.\nCompare with a seal noted earlier, and with a backup.");
                 return ExitCodes.NOT_SETTLED;
             }
             return ExitCodes.COMPLETE;

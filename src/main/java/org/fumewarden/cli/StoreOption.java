@@ -42,7 +42,7 @@ final class StoreOption {
             return Path.of(name);
         } catch (InvalidPathException e) {
             throw new picocli.CommandLine.ParameterException(
-                    spec.commandLine(), "--store names no file: \"" + name + "\"\nMaybe remove odd characters.");
+                    spec.commandLine(), "--store names no file: \"" + name + "\"\nRemove odd characters.");
         }
     }
 
@@ -83,9 +83,10 @@ final class StoreOption {
                         "--code",
                         0,
                         "",
-                        "is not given, and the site is not registered under a code.",
-                        "--code with one of " + String.join(", ", rules.codes())
-                                + "; or register the site with code=... once.")));
+                        "is not given, and the site is not registered under a country's rules.",
+                        "say which country's rules apply: --code with one of "
+                                + String.join(", ", rules.codes())
+                                + ", or register the site once with code=...")));
     }
 
     /** The store for reading; damage is told, and nothing that is answered from it counts as settled. */
@@ -108,7 +109,7 @@ final class StoreOption {
         List<Verification.Damage> damages = store.soundness().damages();
         damages.forEach(d -> err.println("The store is damaged: " + d.text()));
         if (!damages.isEmpty()) {
-            err.println("Nothing that hangs on this is shown. Maybe run \"store verify\", then \"store salvage\".");
+            err.println("Nothing that hangs on this is shown. Run \"store verify\", then \"store salvage\".");
         }
         return !damages.isEmpty();
     }

@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
         name = "sweep",
         mixinStandardHelpOptions = true,
         description =
-                "Varies one number of a task, draws which classes serve, and finds the values at which the advice turns.",
+                "Varies one number of a task, draws which classes are suitable, and finds the values at which the advice turns.",
         footer = {
             "",
             "Example:",
@@ -83,8 +83,8 @@ final class SweepCommand implements Callable<Integer> {
         BigDecimal from = number(range.group(2));
         BigDecimal to = number(range.group(3));
         if (from.compareTo(to) >= 0) {
-            throw new InputException(
-                    new Problem("--vary", 0, "", "runs from " + from + " to " + to + ".", "the smaller number first."));
+            throw new InputException(new Problem(
+                    "--vary", 0, "", "runs from " + from + " to " + to + ".", "give the smaller number first."));
         }
         String path = range.group(1);
         String unit = range.group(4);
@@ -114,7 +114,7 @@ final class SweepCommand implements Callable<Integer> {
             return Numbers.decimal(text);
         } catch (NumberFormatException e) {
             throw new InputException(new Problem(
-                    "--vary", 0, "", "has the number \"" + text + "\".", "digits and a point, such as 0.05."));
+                    "--vary", 0, "", "has the number \"" + text + "\".", "write digits and a point, such as 0.05."));
         }
     }
 }

@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.check.Placeholders;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.whatif.Bench;
@@ -37,6 +39,16 @@ final class TaskOptions {
         return new Bench(file, changes, Optional.ofNullable(code), Optional.ofNullable(on), this::advisor);
     }
 
+    /** The code that was named. */
+    Optional<String> code() {
+        return Optional.ofNullable(code);
+    }
+
+    /** The day that was named. */
+    Optional<LocalDate> on() {
+        return Optional.ofNullable(on);
+    }
+
     /** The rules of this command. */
     RuleFolder folder() {
         return rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
@@ -53,6 +65,20 @@ final class TaskOptions {
 
     /** The advisor of a code, on the rules of this command. */
     Advisor advisor(String id) {
-        return new Advisor(rules == null ? Ahead.shipped(id) : RuleBase.compiled(RuleFolder.at(rules), id));
+        return advisor(rules, id);
+    }
+
+    /**
+     * The advisor of a code, on the rules of a folder or, when it is null, those of the program.
+     *
+     * @throws InputException when a word of a scaffold is still to be filled in
+     */
+    static Advisor advisor(Path rules, String id) {
+        if (rules == null) {
+            return new Advisor(RuleBase.shipped(id));
+        }
+        RuleFolder folder = RuleFolder.at(rules);
+        Placeholders.refuse(folder, id);
+        return new Advisor(RuleBase.compiled(folder, id));
     }
 }

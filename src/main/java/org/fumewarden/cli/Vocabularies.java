@@ -64,7 +64,7 @@ final class Vocabularies {
                     0,
                     fact,
                     "cannot be \"" + Located.shown(word) + "\".",
-                    Nearest.maybe(word, facts.get(fact))));
+                    Nearest.remedy(word, facts.get(fact))));
         }
     }
 }

@@ -96,7 +96,7 @@ public final class Affirmations {
                                 ? "affirms a row that no table holds."
                                 : "affirms another value than the row has now: it is void.",
                         rows.isEmpty()
-                                ? Nearest.maybe(
+                                ? Nearest.remedy(
                                         says.row(),
                                         rows(books)
                                                 .map(r -> r.ref().address())

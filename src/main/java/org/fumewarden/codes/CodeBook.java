@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Row;
@@ -14,6 +15,8 @@ import org.fumewarden.model.Term;
 
 /** The tables that hold under one code: the shared ones, its own and those it borrows. */
 public final class CodeBook {
+    private static final Map<String, CodeBook> SHIPPED = new ConcurrentHashMap<>();
+
     private final RuleFolder rules;
     private final CodeCard card;
     private final List<TableFile> tables;
@@ -90,16 +93,20 @@ public final class CodeBook {
                                         0,
                                         "code",
                                         "holds no code \"" + Located.shown(code) + "\".",
-                                        Nearest.maybe(code, folder.codes()))));
+                                        Nearest.remedy(code, folder.codes()))));
     }
 
     /**
-     * Reads the tables of a code.
+     * The tables of a code; those inside the program are read once.
      *
      * @throws InputException when the code is not there or a table is wrong
      */
     public static CodeBook read(RuleFolder folder, String named) {
         String code = current(folder, named);
+        return folder.isShipped() ? SHIPPED.computeIfAbsent(code, id -> tables(folder, id)) : tables(folder, code);
+    }
+
+    private static CodeBook tables(RuleFolder folder, String code) {
         List<Problem> problems = new ArrayList<>();
         Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
@@ -142,7 +149,7 @@ public final class CodeBook {
             if (folder.names(borrowed + "/", "").isEmpty()) {
                 root.complain(
                         "borrows the folder \"" + Located.shown(borrowed) + "\", which is not there.",
-                        Nearest.maybe(borrowed, folder.folders()));
+                        Nearest.remedy(borrowed, folder.folders()));
             }
         }
     }

@@ -117,7 +117,7 @@ public final class Located {
         Map<String, Located> entries = entries();
         entries.forEach((name, entry) -> {
             if (!expected.contains(name)) {
-                entry.complain("is not a name used here.", Nearest.maybe(name, expected));
+                entry.complain("is not a name used here.", Nearest.remedy(name, expected));
             }
         });
         return entries;
@@ -192,7 +192,7 @@ public final class Located {
         if (allowed.contains(text)) {
             return Optional.of(text);
         }
-        complain("cannot be \"" + shown(text) + "\".", Nearest.maybe(text, allowed));
+        complain("cannot be \"" + shown(text) + "\".", Nearest.remedy(text, allowed));
         return Optional.empty();
     }
 

@@ -33,15 +33,16 @@ public final class Nearest {
                 .toList();
     }
 
-    /** The end of a "Maybe" line: the nearest words, and all of them when they are few. */
-    public static String maybe(String word, Collection<String> known) {
+    /** The remedy: the nearest words, and all of them when they are few. */
+    public static String remedy(String word, Collection<String> known) {
         List<String> near = to(word, known);
         String some = known.stream().sorted().limit(FEW).collect(Collectors.joining(", "));
         if (near.isEmpty()) {
-            return "one of: " + some + (known.size() > FEW ? ", ... (" + known.size() + " in all)." : ".");
+            return "use one of: " + some + (known.size() > FEW ? ", ... (" + known.size() + " in all)." : ".");
         }
         String best = near.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
-        return best + (known.size() > FEW || known.size() == near.size() ? "." : "; known: " + some + ".");
+        return "did you mean " + best + "?"
+                + (known.size() > FEW || known.size() == near.size() ? "" : " Known: " + some + ".");
     }
 
     private static double likeness(String wanted, String known) {

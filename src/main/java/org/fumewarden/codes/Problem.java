@@ -7,16 +7,16 @@ import org.apache.commons.lang3.StringUtils;
  *
  * @param line 1 for the first line, 0 when the whole file is meant
  * @param field path of the entry, empty when the whole file is meant
- * @param maybe what would do, without the word "Maybe"
+ * @param remedy what would do
  */
-public record Problem(String file, int line, String field, String message, String maybe) {
+public record Problem(String file, int line, String field, String message, String remedy) {
     private static final int LONGEST_FIELD = 200;
 
     public Problem {
         file = printable(file);
         field = StringUtils.abbreviate(printable(field), LONGEST_FIELD);
         message = printable(message);
-        maybe = printable(maybe);
+        remedy = StringUtils.capitalize(printable(remedy));
     }
 
     /** What stands in a file may hold characters that move the cursor or hide text; they never reach a terminal. */
@@ -28,6 +28,6 @@ public record Problem(String file, int line, String field, String message, Strin
     public String text() {
         String place = line > 0 ? file + ":" + line : file;
         String subject = field.isEmpty() ? "" : " " + field;
-        return place + subject + " " + message + "\nMaybe " + maybe;
+        return place + subject + " " + message + "\n" + remedy;
     }
 }

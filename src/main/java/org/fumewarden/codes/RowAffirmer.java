@@ -103,7 +103,7 @@ public final class RowAffirmer {
         List<DatedRow> found = day.isEmpty() ? matches : day;
         if (found.isEmpty()) {
             throw problem(
-                    "--affirm", "names no row: \"" + Located.shown(address) + "\".", Nearest.maybe(address, known));
+                    "--affirm", "names no row: \"" + Located.shown(address) + "\".", Nearest.remedy(address, known));
         }
         return found;
     }

@@ -79,7 +79,7 @@ final class RowReader {
         if (found != null && found.isList()) {
             used.add(cell);
             return candidates(cell).stream().findFirst().orElseGet(() -> {
-                found.complain("must hold the values that documents give.", "write them as [0.005, 0.01].");
+                found.complain("must give the values that documents give.", "write them as [0.005, 0.01].");
                 return BigDecimal.ONE;
             });
         }
@@ -142,7 +142,7 @@ final class RowReader {
             cells.get(cell)
                     .complain(
                             "is no unit used here: \"" + Located.shown(unit) + "\".",
-                            Nearest.maybe(unit, FigureKinds.UNITS));
+                            Nearest.remedy(unit, FigureKinds.UNITS));
         }
         return unit;
     }
@@ -164,7 +164,7 @@ final class RowReader {
                 return unit;
             }
         }
-        place.complain("has the unit \"" + symbol + "\".", "mg/m3 or ppm.");
+        place.complain("has the unit \"" + symbol + "\".", "write mg/m3 or ppm.");
         return Unit.MG_M3;
     }
 
@@ -211,7 +211,7 @@ final class RowReader {
         cells.forEach((name, cell) -> {
             if (!used.contains(name) && !COMMON.contains(name)) {
                 used.addAll(COMMON);
-                cell.complain("is not a cell of this kind of table.", Nearest.maybe(name, used));
+                cell.complain("is not a cell of this kind of table.", Nearest.remedy(name, used));
             }
         });
     }

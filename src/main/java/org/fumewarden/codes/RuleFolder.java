@@ -6,25 +6,27 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.yaml.snakeyaml.nodes.Node;
 
-/** The files of a rule base, from a folder on disk or from inside the program. For one thread at a time. */
+/** The files of a rule base, from a folder on disk or from inside the program. Safe to share between threads. */
 public final class RuleFolder {
     /** Name of the file in which an organisation types its own values a second time. */
     public static final String TYPED = "typed-apart.csv";
 
+    private static final RuleFolder SHIPPED = new RuleFolder("rules", true, ShippedRuleBase.names());
+
     private final String origin;
     private final boolean shipped;
     private final List<String> names;
-    private final Map<String, byte[]> read = new TreeMap<>();
+    private final Map<String, byte[]> read = new ConcurrentHashMap<>();
     private final Map<String, byte[]> besides = new TreeMap<>();
-    private final Map<String, Map<String, Node>> parsed = new HashMap<>();
+    private final Map<String, Map<String, Node>> parsed = new ConcurrentHashMap<>();
 
     private RuleFolder(String origin, boolean shipped, List<String> names) {
         this.origin = origin;
@@ -34,7 +36,7 @@ public final class RuleFolder {
 
     /** The rule base that ships with the program. */
     public static RuleFolder shipped() {
-        return new RuleFolder("rules", true, ShippedRuleBase.names());
+        return SHIPPED;
     }
 
     /** A rule base that somebody edits, as it is now. */
@@ -69,9 +71,27 @@ public final class RuleFolder {
         return rules;
     }
 
+    /** The files of some of its folders. */
+    public RuleFolder only(List<String> parts) {
+        RuleFolder rules = new RuleFolder(
+                origin,
+                shipped,
+                names.stream()
+                        .filter(n -> parts.contains(n.substring(0, Math.max(0, n.indexOf('/')))))
+                        .toList());
+        rules.read.putAll(read);
+        rules.besides.putAll(besides);
+        return rules;
+    }
+
     private static boolean belongs(Path path) {
         String name = path.toString();
         return Files.isRegularFile(path) && (name.endsWith(".yaml") || name.endsWith(".drl"));
+    }
+
+    /** True for the files inside the program, which stay as they are while it runs. */
+    public boolean isShipped() {
+        return shipped;
     }
 
     /** Where the files come from, for messages. */

@@ -76,7 +76,7 @@ final class TableReader {
                 Optional.ofNullable(head.get("rows")).map(Located::items).orElse(List.of());
         Optional<Function<RowReader, List<Row>>> parser = parser(kind);
         if (parser.isEmpty() && !kind.equals(QUESTIONS)) {
-            root.complain("has the kind \"" + kind + "\".", Nearest.maybe(kind, kinds()));
+            root.complain("has the kind \"" + kind + "\".", Nearest.remedy(kind, kinds()));
         }
         for (Located item : items) {
             if (kind.equals(QUESTIONS)) {

@@ -90,8 +90,8 @@ public final class AdsorptionModel {
             return time;
         }
         return outside(use, fraction)
-                .<Reckoning<Bound>>map(
-                        refused -> new Refused<>(refused.reason(), refused.sentence(), Optional.of(reckoned.result())))
+                .<Reckoning<Bound>>map(refused -> new Refused<>(
+                        refused.reason(), refused.found(), refused.remedy(), Optional.of(reckoned.result())))
                 .orElse(time);
     }
 
@@ -105,8 +105,8 @@ public final class AdsorptionModel {
             return Reckoning.refuse(
                     Refusal.BREAKS_THROUGH_AT_ONCE,
                     "The bed is too thin for " + Figures.plain(use.flow().litresPerMinute())
-                            + " L/min: vapour would come through from the first minute. Maybe a larger filter or less"
-                            + " flow per filter.");
+                            + " L/min: vapour would come through from the first minute.",
+                    "Use a larger filter or less" + " flow per filter.");
         }
         String says = String.format(
                 Locale.ROOT,
@@ -148,12 +148,14 @@ public final class AdsorptionModel {
                     Refusal.LOW_BOILER,
                     vapour.id() + " boils at " + Figures.plain(vapour.boilingPoint()) + " C, not above "
                             + Figures.plain(range.lowestBoilingPoint())
-                            + " C. Maybe an AX filter by its group, else supplied air.");
+                            + " C.",
+                    "Use an AX filter by its group, or supplied air.");
         }
         if (!vapour.modelHolds()) {
             return refuse(
                     Refusal.MODEL_DOES_NOT_HOLD,
-                    "Measurements with " + vapour.id() + " were far shorter than the model. Maybe supplied air.");
+                    "Measurements with " + vapour.id() + " were far shorter than the model.",
+                    "Use supplied air.");
         }
         return Optional.empty();
     }
@@ -164,35 +166,39 @@ public final class AdsorptionModel {
                     Refusal.TOO_HUMID,
                     Figures.plain(use.humidity()) + " % relative humidity is above "
                             + Figures.plain(range.highestHumidity())
-                            + " %, where water takes the place of the vapour. Maybe the maker has data for humid air.");
+                            + " %, where water takes the place of the vapour.",
+                    "Ask the manufacturer for data in humid air.");
         }
         if (use.temperature() < range.lowestTemperature() || use.temperature() > range.highestTemperature()) {
             return refused(
                     Refusal.OUTSIDE_TEMPERATURE,
                     Figures.plain(use.temperature()) + " C is outside "
                             + Figures.plain(range.lowestTemperature()) + " to "
-                            + Figures.plain(range.highestTemperature()) + " C. Maybe the maker has data for it.");
+                            + Figures.plain(range.highestTemperature()) + " C.",
+                    "Ask the manufacturer for data on it.");
         }
         if (use.ppm() > range.highestPpm()) {
             return refused(
                     Refusal.OUTSIDE_PUBLISHED_RANGE,
                     Figures.plain(use.ppm()) + " ppm is above the " + Figures.plain(range.highestPpm())
-                            + " ppm the model was published to. Maybe supplied air.");
+                            + " ppm the model was published to.",
+                    "Use supplied air.");
         }
         if (fraction < range.lowestExitFraction()) {
             return refused(
                     Refusal.EXIT_LIMIT_TOO_LOW,
                     "Only " + Figures.plain(fraction * 100) + " % may come through; the model was published from "
-                            + Figures.plain(range.lowestExitFraction() * 100) + " % on. Maybe supplied air.");
+                            + Figures.plain(range.lowestExitFraction() * 100) + " % on.",
+                    "Use supplied air.");
         }
         return Optional.empty();
     }
 
-    private static Optional<Refused<Bound>> refused(Refusal reason, String sentence) {
-        return Optional.of(new Refused<>(reason, sentence));
+    private static Optional<Refused<Bound>> refused(Refusal reason, String found, String remedy) {
+        return Optional.of(new Refused<>(reason, found, remedy));
     }
 
-    private static Optional<Reckoning<Bound>> refuse(Refusal reason, String sentence) {
-        return Optional.of(Reckoning.refuse(reason, sentence));
+    private static Optional<Reckoning<Bound>> refuse(Refusal reason, String found, String remedy) {
+        return Optional.of(Reckoning.refuse(reason, found, remedy));
     }
 }

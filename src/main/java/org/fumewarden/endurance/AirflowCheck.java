@@ -23,8 +23,8 @@ public final class AirflowCheck {
         if (measured.isEmpty()) {
             return Reckoning.refuse(
                     Refusal.BELOW_MINIMUM_FLOW,
-                    "The flow has not been measured, so nothing shows that it reaches the minimum design flow. Maybe"
-                            + " measure it with the indicator of the unit before use.");
+                    "The flow has not been measured, so nothing shows that it reaches the minimum design flow.",
+                    "Always" + " measure it with the indicator of the unit before use.");
         }
         double supply = measured.getAsDouble();
         Optional<Reckoning<AirflowVerdict>> bad = new Inputs()
@@ -40,7 +40,8 @@ public final class AirflowCheck {
                     Refusal.BELOW_MINIMUM_FLOW,
                     "The unit delivers " + Figures.plain(supply) + " L/min, below its minimum design flow of "
                             + Figures.plain(minimumDesignFlow)
-                            + " L/min: do not use it. Maybe a new filter, a charged pack or another hose.");
+                            + " L/min: do not use it.",
+                    "Check filter, battery and hose, then measure again.");
         }
         return verdict(supply, work, speech, breathingFactor);
     }
@@ -58,7 +59,7 @@ public final class AirflowCheck {
         remarks.add("More air never raises the protection factor.");
         work.atMostMinutes()
                 .ifPresent(minutes -> remarks.add(
-                        "Nobody keeps up " + work.id() + " work longer than " + Figures.plain(minutes) + " min."));
+                        "No one keeps up " + work.id() + " work longer than " + Figures.plain(minutes) + " min."));
         return Reckoning.of(new AirflowVerdict(adequacy, supply, peak, words(adequacy, supply, peak, work)), remarks);
     }
 

@@ -59,7 +59,8 @@ public record BlowerModel(
                     Refusal.BELOW_MINIMUM_FLOW,
                     "The filters already need " + Figures.plain(startPascals) + " Pa, all of the "
                             + Figures.plain(largestPascals)
-                            + " Pa the blower gives at its minimum design flow: do not use it. Maybe fit new filters.");
+                            + " Pa the blower gives at its minimum design flow: do not use it.",
+                    "Fit new filters.");
         }
         double perFilterFlow = litresPerMinute / mainFilters;
         double perFilterLoad = load.onMainFilter() / mainFilters;
@@ -77,7 +78,7 @@ public record BlowerModel(
         Span flow = new Span(room / shortGrowth, room / likelyGrowth, room / longGrowth);
         return Reckoning.of(
                 RunTime.earlier(reserve, flow, RunTime.Basis.MODELLED),
-                List.of("Modelled from power and energy: a curve measured on this unit goes first."));
+                List.of("Modelled from power and energy: a curve measured on this unit takes precedence."));
     }
 
     /** Solves draw * t + growth * t * t / 2 = energy; exact also without growth. */

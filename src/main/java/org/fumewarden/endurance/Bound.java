@@ -14,8 +14,7 @@ public record Bound(BoundKind kind, double minutes, String says, boolean standsA
             throw new IllegalArgumentException("A bound needs its method and its sentence.");
         }
         if (!Double.isFinite(minutes) || minutes <= 0) {
-            throw new IllegalArgumentException(
-                    "A bound must be above zero minutes but is " + minutes + ". Maybe it should be a refusal.");
+            throw new BadFigure("A bound must be above zero minutes but is " + minutes + ".", "Refuse instead.");
         }
     }
 }

@@ -35,7 +35,10 @@ public final class ChangeSchedule {
             }
         }
         if (!stands(found, declined)) {
-            return Reckoning.refuse(Refusal.NO_METHOD_STANDS, whyNot(found, declined));
+            return Reckoning.refuse(
+                    Refusal.NO_METHOD_STANDS,
+                    whyNot(found, declined),
+                    "Ask the manufacturer for breakthrough data for this agent and flow. Until then use supplied air.");
         }
         declined.forEach(refused -> refused.shortens().ifPresent(found::add));
         found.sort(Comparator.comparingDouble(Bound::minutes).thenComparing(Bound::kind));
@@ -43,7 +46,8 @@ public final class ChangeSchedule {
         if (minutes < 1) {
             return Reckoning.refuse(
                     Refusal.BREAKS_THROUGH_AT_ONCE,
-                    "The shortest bound is under one minute. Maybe a larger filter, else supplied air.");
+                    "The shortest bound is under one minute.",
+                    "Use a larger filter, or supplied air.");
         }
         return Reckoning.of(
                 new ChangeTime(minutes, found.get(0), found.subList(1, found.size()), declined),
@@ -86,7 +90,6 @@ public final class ChangeSchedule {
                         ? "the only method that gave one may not stand alone."
                         : "no method holds for this use.");
         declined.forEach(refused -> says.append(' ').append(refused.sentence()));
-        return says.append(" Maybe the maker has breakthrough data for this agent and flow; else supplied air.")
-                .toString();
+        return says.toString();
     }
 }

@@ -38,10 +38,11 @@ public record ClassLimits(List<Row> rows) {
                         : Reckoning.<Double>refuse(
                                 Refusal.ABOVE_CLASS_LIMIT,
                                 Figures.plain(ppm) + " ppm is above the " + Figures.plain(limit) + " ppm of "
-                                        + part.written() + ". Maybe a higher class, else supplied air."))
+                                        + part.written() + ".",
+                                "Use a higher class, or supplied air."))
                 .orElseGet(() -> Reckoning.refuse(
                         Refusal.OUTSIDE_TABLE,
-                        "No figure for " + part.written() + " in the table: the maker states it. Maybe see the filter's"
-                                + " instructions."));
+                        "No figure for " + part.written() + " in the table: the manufacturer states it.",
+                        "See the filter's" + " instructions."));
     }
 }

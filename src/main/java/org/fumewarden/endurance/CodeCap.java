@@ -29,6 +29,7 @@ public record CodeCap(double minutes, String says, String clause) {
                         ? Reckoning.of(new Bound(BoundKind.FIXED_USE_TIME, left, says + " (" + clause + ").", true))
                         : Reckoning.refuse(
                                 Refusal.USED_UP,
-                                says + ": used up, nothing left of the function. Maybe fit a new filter."));
+                                says + ": used up, nothing left of the function.",
+                                "Fit a new filter."));
     }
 }

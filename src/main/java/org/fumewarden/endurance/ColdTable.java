@@ -19,8 +19,7 @@ public record ColdTable(List<Row> rows) {
             rising &= rows.get(i - 1).temperature() < rows.get(i).temperature();
         }
         if (!rising) {
-            throw new IllegalArgumentException(
-                    "A cold table needs two rows or more by rising temperature. Maybe sort its rows.");
+            throw new BadFigure("A cold table needs two rows or more by rising temperature.", "Sort its rows.");
         }
     }
 
@@ -42,7 +41,8 @@ public record ColdTable(List<Row> rows) {
                 Figures.plain(temperature) + " C is outside the table of the pack, "
                         + Figures.plain(rows.get(0).temperature()) + " C to "
                         + Figures.plain(rows.get(rows.size() - 1).temperature())
-                        + " C. Maybe keep the pack warm and see the maker's figures.");
+                        + " C.",
+                "Keep the pack warm and see the manufacturer's figures.");
     }
 
     private static double line(double from, double to, double part) {

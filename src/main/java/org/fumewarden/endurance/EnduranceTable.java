@@ -21,8 +21,8 @@ public record EnduranceTable(List<EnduranceCurve> curves) {
                 .map(Reckoning::of)
                 .orElseGet(() -> Reckoning.refuse(
                         Refusal.OUTSIDE_TABLE,
-                        "There is no curve for the pack \"" + pack + "\". Maybe "
-                                + curves.stream().map(EnduranceCurve::pack).collect(Collectors.joining(" or "))
-                                + "."));
+                        "There is no curve for the pack \"" + pack + "\".",
+                        "Name a pack that has one: "
+                                + curves.stream().map(EnduranceCurve::pack).collect(Collectors.joining(" or ")) + "."));
     }
 }

@@ -8,6 +8,8 @@ import java.math.RoundingMode;
 final class Figures {
     private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_EVEN);
 
+    private static final long HOUR = 60;
+
     private Figures() {}
 
     /** Four digits at most, without exponent and trailing zeros; what is no number is named as such. */
@@ -19,7 +21,19 @@ final class Figures {
         return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
     }
 
-    /** Whole minutes, rounded down, so that no sentence promises more than was reckoned. */
+    /** A long time rounded down to whole hours, a short one to minutes. */
+    static String about(double minutes) {
+        return minutes < 10 * HOUR ? clock(minutesDown(minutes)) : minutesDown(minutes) / HOUR + " h";
+    }
+
+    /** Minutes as people say them: 45 min, 2 h, 7 h 40 min. */
+    static String clock(long minutes) {
+        String hours = minutes < HOUR ? "" : minutes / HOUR + " h";
+        String rest = minutes % HOUR == 0 && minutes > 0 ? "" : minutes % HOUR + " min";
+        return (hours + " " + rest).strip();
+    }
+
+    /** Whole minutes, rounded down, so that no sentence promises more than was calculated. */
     static long minutesDown(double minutes) {
         return (long) Math.floor(minutes);
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
  * How often the pre-filter and the particle filter are replaced.
  *
  * @param preFilterMinutes wear minutes between pre-filters, empty without one
- * @param mainFilterMinutes wear minutes until the first warning stage, low end of the model
+ * @param mainFilterMinutes wear minutes until the clogged-filter warning, low end of the model
  * @param preFiltersPerShift pre-filters to have at hand for one shift, the fitted one included
  * @param says for the reader
  */
@@ -22,8 +22,8 @@ public record FilterCadence(
      * @param pressure of one main filter
      * @param mainFilters equal main filters in parallel
      * @param litresPerMinute of the whole unit
-     * @param warningPascals pressure at which the display shows its first warning stage
-     * @param preFilterHolds milligrams at which the maker has the pre-filter replaced, empty when not stated: then one a shift
+     * @param warningPascals pressure at which the unit first warns of a clogged filter
+     * @param preFilterHolds milligrams at which the manufacturer has the pre-filter replaced, empty when not stated: then one a shift
      * @param shiftMinutes wear time in one shift
      */
     public static Reckoning<FilterCadence> of(
@@ -49,8 +49,9 @@ public record FilterCadence(
             return Reckoning.refuse(
                     Refusal.OUTSIDE_TABLE,
                     "A clean filter already gives " + Figures.plain(pressure.clean(perFilter)) + " Pa, not below the"
-                            + " warning stage at " + Figures.plain(warningPascals)
-                            + " Pa. Maybe the pressure was given for another flow.");
+                            + " clogged-filter warning at " + Figures.plain(warningPascals)
+                            + " Pa.",
+                    "Give the pressure at the flow that goes through it.");
         }
         double main = Math.min(
                 LONGEST_MINUTES,
@@ -67,16 +68,16 @@ public record FilterCadence(
                 .orElse(0L);
         return Reckoning.of(
                 new FilterCadence(pre, main, perShift, words(pre, main, perShift)),
-                List.of("Pressure growth is modelled; no published curve for welding fume was found. The display of the"
-                        + " unit goes first."));
+                List.of("Pressure growth is modelled; no published curve for welding fume was found. The warning"
+                        + " of the unit takes precedence."));
     }
 
     private static String words(Optional<Double> pre, double main, long perShift) {
-        String mainWords = "Particle filter: replace at the first warning stage, by the model after about "
-                + Figures.minutesDown(main) + " min of wear.";
-        return pre.map(minutes -> "Pre-filter: replace every " + Figures.minutesDown(minutes) + " min of wear, "
-                                + perShift + " in a shift. ")
+        String mainWords = "Particle filter: replace at the clogged-filter warning, by the model after about "
+                + Figures.about(main) + " of wear.";
+        return pre.map(minutes -> "Pre-filter: replace every " + Figures.about(minutes) + " of wear, " + perShift
+                                + " in a shift. ")
                         .orElse("")
-                + mainWords + " Never clean, knock out or blow through a filter.";
+                + mainWords + " Never clean, tap or blow out a filter.";
     }
 }

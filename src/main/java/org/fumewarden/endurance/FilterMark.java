@@ -32,20 +32,20 @@ public record FilterMark(List<GasPart> gases, int particleClass, Reuse reuse) {
     public FilterMark {
         gases = gases.stream().sorted(Comparator.comparing(GasPart::type)).toList();
         if (particleClass < 0 || particleClass > 3) {
-            throw new IllegalArgumentException(
-                    "A particle filter is P1, P2 or P3, not P" + particleClass + ". Maybe P3 is meant.");
+            throw new BadFigure(
+                    "A particle filter is P1, P2 or P3, not P" + particleClass + ".", "Write P1, P2 or P3.");
         }
         if (gases.isEmpty() && particleClass == 0) {
-            throw new IllegalArgumentException("A mark needs a gas type or a particle class. Maybe it was cut off.");
+            throw new BadFigure("A mark needs a gas type or a particle class.", "Write the whole mark.");
         }
         if (gases.stream().map(GasPart::type).distinct().count() < gases.size()) {
-            throw new IllegalArgumentException("A gas type stands twice. Maybe one of them is another letter.");
+            throw new BadFigure("A gas type stands twice.", "Write each gas type once.");
         }
         if (particleClass != 3 && gases.stream().anyMatch(part -> part.type().onlyWithP3())) {
-            throw new IllegalArgumentException("NO and Hg filters exist only with P3. Maybe the mark ends in P3.");
+            throw new BadFigure("NO and Hg filters exist only with P3.", "End the mark in P3.");
         }
         if (particleClass == 0 && reuse != Reuse.NOT_STATED) {
-            throw new IllegalArgumentException("R and NR belong to a particle filter. Maybe P3 was left out.");
+            throw new BadFigure("R and NR belong to a particle filter.", "Write the particle class too.");
         }
     }
 

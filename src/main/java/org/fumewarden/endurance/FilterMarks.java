@@ -22,7 +22,7 @@ public final class FilterMarks {
         String compact = text.toUpperCase(Locale.ROOT).replaceAll("[\\s/+]", "");
         Matcher whole = WHOLE.matcher(compact);
         if (compact.isEmpty() || !whole.matches()) {
-            return unreadable(text, "it is not made of A, B, E, K, AX, SX, NO, Hg, CO and P1 to P3");
+            return unreadable(text, "it is not made of A, B, E, K, AX, SX, NO, Hg, CO and P1 to P3.");
         }
         try {
             List<GasPart> gases = gases(whole.group("gas"));
@@ -31,8 +31,10 @@ public final class FilterMarks {
                     ? FilterMark.Reuse.NOT_STATED
                     : whole.group("reuse").equals("R") ? FilterMark.Reuse.REUSABLE : FilterMark.Reuse.ONE_SHIFT;
             return Reckoning.of(new FilterMark(gases, particle, reuse));
-        } catch (IllegalArgumentException e) {
-            return unreadable(text, e.getMessage());
+        } catch (NumberFormatException e) {
+            return unreadable(text, "its class is not a number from 1 to 3.");
+        } catch (BadFigure e) {
+            return unreadable(text, e.found());
         }
     }
 
@@ -55,8 +57,9 @@ public final class FilterMarks {
             }
         }
         if (!waiting.isEmpty()) {
-            throw new IllegalArgumentException(waiting.get(0).letters() + " has no class, such as "
-                    + waiting.get(0).letters() + "2.");
+            throw new BadFigure(
+                    waiting.get(0).letters() + " has no class.",
+                    "Write its class, such as " + waiting.get(0).letters() + "2.");
         }
         return parts;
     }
@@ -64,6 +67,7 @@ public final class FilterMarks {
     private static Reckoning<FilterMark> unreadable(String text, String why) {
         return Reckoning.refuse(
                 Refusal.OUTSIDE_TABLE,
-                "The filter mark \"" + text + "\" cannot be read: " + why + " Maybe write it like A2B2-P3.");
+                "The filter mark \"" + text + "\" cannot be read: " + why,
+                "Write it like A2B2-P3.");
     }
 }

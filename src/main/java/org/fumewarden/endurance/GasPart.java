@@ -15,8 +15,8 @@ public record GasPart(GasType type, int grade) {
                     case MINUTES -> grade > 0;
                 };
         if (!sound) {
-            throw new IllegalArgumentException(type.letters() + " cannot have the figure " + grade
-                    + ". Maybe a class from 1 to 3 is meant, or none.");
+            throw new BadFigure(
+                    type.letters() + " cannot have the figure " + grade + ".", "Write a class from 1 to 3, or none.");
         }
     }
 

@@ -38,12 +38,14 @@ public record GasUse(
             return Optional.of(Reckoning.refuse(
                     Refusal.MIXTURE,
                     "Several gases or vapours are present: the weaker-held one comes through sooner than alone and at a"
-                            + " higher concentration. Maybe the maker has data for this mixture; else supplied air."));
+                            + " higher concentration.",
+                    "Ask the manufacturer for data on this mixture. Until then use supplied air."));
         }
         if (usedBefore) {
             return Optional.of(Reckoning.refuse(
                     Refusal.REUSED,
-                    "The filter has been used before, so what it can still hold is not known. Maybe fit a new one."));
+                    "The filter has been used before, so what it can still hold is not known.",
+                    "Fit a new one."));
         }
         return Optional.empty();
     }

@@ -38,14 +38,14 @@ final class Inputs {
     <T> Optional<Reckoning<T>> refusal() {
         return faults.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Reckoning.refuse(
-                        Refusal.BAD_NUMBER, faults + " Maybe it was entered in another unit, or is not yet known."));
+                : Optional.of(
+                        Reckoning.refuse(Refusal.BAD_NUMBER, faults.toString(), "Check the number and its unit."));
     }
 
     /** Throws when a number of a table was bad. */
     void orThrow(String what) {
         if (!faults.isEmpty()) {
-            throw new IllegalArgumentException(what + ": " + faults + " Maybe a column was mistaken for another.");
+            throw new BadFigure(what + ": " + faults, "Check the columns.");
         }
     }
 }

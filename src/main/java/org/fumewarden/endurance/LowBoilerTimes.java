@@ -31,8 +31,8 @@ public record LowBoilerTimes(List<Row> rows) {
         if (rows.stream().noneMatch(row -> row.group() == group)) {
             return Reckoning.refuse(
                     Refusal.NOT_HELD,
-                    "An AX filter is for low-boiler groups 1 and 2 only; this is group " + group
-                            + ". Maybe another filter type holds it (group 3), else supplied air.");
+                    "An AX filter is for low-boiler groups 1 and 2 only; this is group " + group + ".",
+                    "Ask the manufacturer for another filter type (group 3), or use supplied air.");
         }
         return rows.stream()
                 .filter(row -> row.group() == group && row.ppm() >= use.ppm())
@@ -44,7 +44,7 @@ public record LowBoilerTimes(List<Row> rows) {
                         .fixedUseTime(minutesUsed))
                 .orElseGet(() -> Reckoning.refuse(
                         Refusal.ABOVE_CLASS_LIMIT,
-                        Figures.plain(use.ppm()) + " ppm is above every line of group " + group
-                                + ". Maybe supplied air."));
+                        Figures.plain(use.ppm()) + " ppm is above every line of group " + group + ".",
+                        "Use supplied air."));
     }
 }

@@ -55,7 +55,8 @@ public record MeasuredBreakthrough(
                 : new Refused<>(
                         Refusal.OUTSIDE_TABLE,
                         "The use is harder than the measurement in " + document + " in " + String.join(", ", harder)
-                                + ". Maybe another line of it.",
+                                + ".",
+                        "Use another line of it.",
                         Optional.of(bound));
     }
 

@@ -45,7 +45,8 @@ public final class PackShare {
                     Refusal.BELOW_RESERVE,
                     "The pack is at " + Figures.plain(pack.charge() * 100) + " %, not above the reserve of "
                             + Figures.plain(rules.reserve() * 100)
-                            + " %: do not start work. Maybe fit a charged pack.");
+                            + " %: do not start work.",
+                    "Fit a charged pack.");
         }
         return Reckoning.of(reckoned.result().map(each -> each * pack.ratedWattHours() * above), reckoned.remarks());
     }

@@ -12,7 +12,7 @@ import java.util.Optional;
 public record Reckoned<T>(T result, List<String> remarks) implements Reckoning<T> {
     public Reckoned {
         if (result == null) {
-            throw new IllegalArgumentException("A result is missing. Maybe it should be a refusal.");
+            throw new BadFigure("A result is missing.", "Refuse instead.");
         }
         remarks = List.copyOf(remarks);
     }

@@ -20,9 +20,9 @@ public sealed interface Reckoning<T> permits Reckoned, Refused {
         return new Reckoned<>(value, remarks);
     }
 
-    /** No result. */
-    static <T> Reckoning<T> refuse(Refusal reason, String sentence) {
-        return new Refused<>(reason, sentence);
+    /** No result: what was found, and what to do. */
+    static <T> Reckoning<T> refuse(Refusal reason, String found, String remedy) {
+        return new Refused<>(reason, found, remedy);
     }
 
     /** The result when there is one. */

@@ -46,7 +46,8 @@ public record RuleOfThumb(
                     Refusal.OUTSIDE_PUBLISHED_RANGE,
                     "The rule of thumb holds above " + Figures.plain(lowestBoilingPoint)
                             + " C; the agent boils at " + Figures.plain(boilingPoint)
-                            + " C. Maybe an AX filter by its group, else supplied air.");
+                            + " C.",
+                    "Use an AX filter by its group, or supplied air.");
         }
         double minutes = minutes(use.ppm(), use.flow().litresPerMinute() / referenceFlow, use.humidity());
         return Reckoning.of(

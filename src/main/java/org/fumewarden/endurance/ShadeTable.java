@@ -66,8 +66,7 @@ public record ShadeTable(String document, boolean crossChecked, List<Row> rows) 
         OptionalInt minimum = crossChecked ? shade(process, size) : OptionalInt.empty();
         if (minimum.isEmpty()) {
             return new ShadeAdvice.SeeStandard("No cross-checked shade for " + process + " at " + size
-                    + ": see the standard in force. Maybe the process or the size is outside the table of " + document
-                    + ".");
+                    + ". See the standard in force, and look up process and size in " + document + ".");
         }
         OptionalInt suggested = suggestions.shade(process, size);
         boolean useful = suggested.isPresent() && suggested.getAsInt() >= minimum.getAsInt();

@@ -16,7 +16,9 @@ public record ShelfLife(LocalDate expires, Optional<LocalDate> opened, int month
 
     public ShelfLife {
         if (expires == null || opened == null || monthsOpened < 0) {
-            throw new IllegalArgumentException("A shelf life needs a date. Maybe it is unknown: then do not use it.");
+            throw new BadFigure(
+                    "A shelf life needs a date.",
+                    "Enter the expiry date. If it cannot be read, do not use the filter.");
         }
     }
 
@@ -32,14 +34,14 @@ public record ShelfLife(LocalDate expires, Optional<LocalDate> opened, int month
         if (opened.filter(day -> day.isAfter(today)).isPresent()) {
             return Reckoning.refuse(
                     Refusal.BAD_NUMBER,
-                    "The filter is said to be opened on " + opened.get() + ", after " + today
-                            + ". Maybe day and month were swapped.");
+                    "The filter is said to be opened on " + opened.get() + ", after " + today + ".",
+                    "Check day and month.");
         }
         if (today.isAfter(lastDay())) {
             return Reckoning.refuse(
                     Refusal.EXPIRED,
-                    "The filter could be used until " + lastDay() + ", and it is " + today
-                            + ". Maybe fit one with a later date.");
+                    "The filter could be used until " + lastDay() + ", and it is " + today + ".",
+                    "Fit one with a later date.");
         }
         long days = ChronoUnit.DAYS.between(today, lastDay()) + 1;
         return Reckoning.of(new Bound(

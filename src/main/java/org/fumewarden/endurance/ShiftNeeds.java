@@ -48,7 +48,8 @@ public record ShiftNeeds(
             return Optional.of(Reckoning.refuse(
                     Refusal.BAD_NUMBER,
                     workMinutes.size() + " stretches of work need one break fewer between them, but there are "
-                            + breakMinutes.size() + ". Maybe a break is missing."));
+                            + breakMinutes.size() + ".",
+                    "Give every break."));
         }
         Inputs inputs = new Inputs()
                 .positive("The run time of a full pack in min", fullPackMinutes)

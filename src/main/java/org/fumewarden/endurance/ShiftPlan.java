@@ -86,7 +86,7 @@ public record ShiftPlan(
         steps.forEach(step -> words.add(step.words()));
         words.add("Carry: charged spare packs " + packsToCarry + ", new filter sets " + filtersToCarry
                 + ", pre-filters " + preFilters + ", and the flow indicator. Check the flow after every change.");
-        words.add("A low-flow or low-battery alarm goes before any plan: leave the hazardous area at once.");
+        words.add("A low-flow or low-battery alarm overrides any plan: leave the hazardous area at once.");
         return List.copyOf(words);
     }
 

@@ -12,8 +12,8 @@ import java.util.function.DoubleUnaryOperator;
 public record Span(double low, double likely, double high) {
     public Span {
         if (!(low <= likely && likely <= high)) {
-            throw new IllegalArgumentException(
-                    "A range must rise: " + low + ", " + likely + ", " + high + ". Maybe low and high were swapped.");
+            throw new BadFigure(
+                    "A range must rise: " + low + ", " + likely + ", " + high + ".", "Give the lowest first.");
         }
     }
 

@@ -44,8 +44,8 @@ public final class TestCapacityBound {
         if (!held.shown() || !(minutes > 0)) {
             return Reckoning.refuse(
                     Refusal.HOLDING_NOT_SHOWN,
-                    "Nothing shows that " + test.mark() + " holds this agent as well as " + test.gas()
-                            + ". Maybe the maker names it.");
+                    "Nothing shows that " + test.mark() + " holds this agent as well as " + test.gas() + ".",
+                    "Ask the manufacturer for it.");
         }
         boolean withinFlow = use.flow().litresPerMinute() <= test.flow();
         Bound bound = new Bound(BoundKind.TEST_CAPACITY, minutes, says(test, use, held), withinFlow);
@@ -70,7 +70,7 @@ public final class TestCapacityBound {
     private static String overFlow(TestCapacity test, GasUse use) {
         return "The filter was tested at " + Figures.plain(test.flow()) + " L/min and meets "
                 + Figures.plain(use.flow().litresPerMinute())
-                + " L/min, where its bed is used less fully: this time may not stand alone. Maybe the maker states a"
+                + " L/min, where its bed is used less fully: this time may not stand alone. Ask the manufacturer for a"
                 + " test at the flow of this unit.";
     }
 
@@ -80,7 +80,8 @@ public final class TestCapacityBound {
                     cap,
                     Refusal.ABOVE_TEST_CONCENTRATION,
                     Figures.plain(use.ppm()) + " ppm is more than the " + Figures.plain(test.ppm())
-                            + " ppm of the test of " + test.mark() + ". Maybe a higher class, else supplied air.");
+                            + " ppm of the test of " + test.mark() + ".",
+                    "Use a higher class, or supplied air.");
         }
         if (use.humidity() > test.humidity()) {
             return refuse(
@@ -88,14 +89,16 @@ public final class TestCapacityBound {
                     Refusal.TOO_HUMID,
                     Figures.plain(use.humidity()) + " % relative humidity is above the "
                             + Figures.plain(test.humidity())
-                            + " % of the test. Maybe the maker has data for humid air.");
+                            + " % of the test.",
+                    "Ask the manufacturer for data in humid air.");
         }
         if (use.temperature() > test.temperature() && !held.warmAirCounted()) {
             return refuse(
                     cap,
                     Refusal.OUTSIDE_TEMPERATURE,
                     Figures.plain(use.temperature()) + " C is above the " + Figures.plain(test.temperature())
-                            + " C of the test. Maybe the maker has data for warm air.");
+                            + " C of the test.",
+                    "Ask the manufacturer for data in warm air.");
         }
         if (use.exitPpm() < test.breakthroughPpm()) {
             return refuse(
@@ -103,12 +106,13 @@ public final class TestCapacityBound {
                     Refusal.EXIT_LIMIT_TOO_LOW,
                     "The test ends at " + Figures.plain(test.breakthroughPpm()) + " ppm behind the filter, above the "
                             + Figures.plain(use.exitPpm())
-                            + " ppm allowed here. Maybe the maker has data for a lower end point.");
+                            + " ppm allowed here.",
+                    "Ask the manufacturer for data with a lower end point.");
         }
         return Optional.empty();
     }
 
-    private static Optional<Reckoning<Bound>> refuse(Bound cap, Refusal reason, String sentence) {
-        return Optional.of(new Refused<>(reason, sentence, Optional.of(cap)));
+    private static Optional<Reckoning<Bound>> refuse(Bound cap, Refusal reason, String found, String remedy) {
+        return Optional.of(new Refused<>(reason, found, remedy, Optional.of(cap)));
     }
 }

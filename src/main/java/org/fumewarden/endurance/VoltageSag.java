@@ -34,7 +34,8 @@ public record VoltageSag(double fullVolts, double emptyVolts) {
             return Reckoning.refuse(
                     Refusal.BELOW_MINIMUM_FLOW,
                     "The unit starts at " + Figures.plain(startFlow) + " L/min, below its minimum of "
-                            + Figures.plain(minimumFlow) + " L/min. Maybe fit new filters and a charged pack.");
+                            + Figures.plain(minimumFlow) + " L/min.",
+                    "Fit new filters and a charged pack.");
         }
         double share = (1 - minimumFlow / startFlow) / (1 - emptyVolts / fullVolts);
         return Reckoning.of(minutesToEmpty * Math.min(1, share));

@@ -27,7 +27,8 @@ public record YoonNelson(double halfTime, double scale) {
         if (late.minutes() <= early.minutes() || late.exitFraction() <= early.exitFraction()) {
             return Reckoning.refuse(
                     Refusal.NOT_MONOTONE,
-                    "More gas must come through later: " + early + ", " + late + ". Maybe the points were swapped.");
+                    "More gas must come through later: " + early + ", " + late + ".",
+                    "Give the earlier point first.");
         }
         double scale = (late.minutes() - early.minutes()) / (logit(late.exitFraction()) - logit(early.exitFraction()));
         return Reckoning.of(new YoonNelson(early.minutes() - scale * logit(early.exitFraction()), scale));

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
@@ -19,6 +20,7 @@ import org.fumewarden.model.Row;
 /** The compiled rules and the tables of one code. Immutable to its users and safe to share between threads. */
 public final class RuleBase {
     private static final int DAYS_KEPT = 25;
+    private static final Map<String, RuleBase> SHIPPED = new ConcurrentHashMap<>();
 
     private final CodeBook book;
     private final Map<Phase, Future<PhaseRules>> rules;
@@ -45,8 +47,12 @@ public final class RuleBase {
         return new RuleBase(spoken, rules, new Sentences(spoken.vocabulary(), tongue));
     }
 
-    /** The rule base that ships with the program. Its rules load on, phase by phase, while it is already in use. */
+    /** The rule base that ships with the program, loaded once. Its rules load on, phase by phase, while it is in use. */
     public static RuleBase shipped(String code) {
+        return SHIPPED.computeIfAbsent(code, RuleBase::load);
+    }
+
+    private static RuleBase load(String code) {
         RuleFolder folder = RuleFolder.shipped();
         Map<Phase, FutureTask<PhaseRules>> rules = new EnumMap<>(Phase.class);
         ShippedRules.classes(CodeBook.folders(folder, code))

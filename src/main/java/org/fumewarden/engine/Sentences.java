@@ -13,6 +13,7 @@ import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.Need;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Settlement;
@@ -81,11 +82,22 @@ final class Sentences {
 
     private static Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {
         if (piece.part().isEmpty()) {
-            return Part.in(fact, piece.name()).orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
+            return Part.in(fact, piece.name())
+                    .map(value -> factor(fact, piece.name(), value))
+                    .orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
         }
         return bindings.get(piece.name()) instanceof Record bound
-                ? Part.in(bound, piece.part()).orElse(piece.written())
+                ? Part.in(bound, piece.part())
+                        .map(value -> factor(bound, piece.part(), value))
+                        .orElse(piece.written())
                 : piece.written();
+    }
+
+    /** A required factor is said as the page says it. */
+    private static Object factor(Object fact, String part, Object value) {
+        return fact instanceof Need && part.equals("value") && value instanceof BigDecimal number
+                ? new BigDecimal(Figures.factor(number))
+                : value;
     }
 
     /** One value in words. */

@@ -39,7 +39,7 @@ public final class AnalyticalError {
      */
     public static Outcome<Band> single(double result, double limit, double error) {
         if (!(error >= 0) || !Double.isFinite(error)) {
-            return Outcome.none(Status.INVALID_VALUE, "The error is " + error + ". Maybe write 0.23 for 23 %.");
+            return Outcome.none(Status.INVALID_VALUE, "The error is " + error + ". Write 0.23 for 23 %.");
         }
         return Ratios.of(result, limit).map(y -> new Band(y, Math.max(0, y - error), y + error));
     }
@@ -64,7 +64,7 @@ public final class AnalyticalError {
             return Outcome.none(
                     Status.INVALID_VALUE,
                     "A mass of " + milligrams + " mg at " + litresPerMinute + " L/min over " + minutes
-                            + " min gives no concentration. Maybe a value is missing.");
+                            + " min gives no concentration. Give every value.");
         }
         return Outcome.finite(milligrams * 1000 / (litresPerMinute * minutes));
     }
@@ -79,7 +79,7 @@ public final class AnalyticalError {
         if (samples.size() != relative.size()) {
             return Outcome.none(
                     Status.INVALID_VALUE,
-                    samples.size() + " samples have " + relative.size() + " uncertainties. Maybe one is missing.");
+                    samples.size() + " samples have " + relative.size() + " uncertainties. Give one for each.");
         }
         return TimeWeightedAverage.of(samples, minutes).then(any -> {
             double squares = 0;
@@ -103,7 +103,7 @@ public final class AnalyticalError {
             return Outcome.none(
                     Status.INVALID_VALUE,
                     "A geometric standard deviation of " + geometricDeviation + " with a variation of " + variation
-                            + " is not possible. Maybe write 0.12 for 12 %.");
+                            + " is not possible. Write 0.12 for 12 %.");
         }
         double environment = Math.log(geometricDeviation);
         return Outcome.finite(Math.exp(Math.sqrt(environment * environment + Math.log1p(variation * variation))));

@@ -94,7 +94,7 @@ public record Appraisal(
                         Status.WARN_SUBSTITUTION,
                         "Non-detects were replaced as asked ("
                                 + question.nonDetects().words()
-                                + "), which biases mean and spread. Maybe use maximum likelihood."))
+                                + "), which biases mean and spread. Use maximum likelihood."))
                 : List.of();
     }
 
@@ -105,7 +105,7 @@ public record Appraisal(
                         Status.WARN_POOR_FIT,
                         "The samples do not look lognormal (Shapiro-Wilk W " + Sentences.number(test.statistic())
                                 + ", p " + Sentences.number(test.probability())
-                                + "). Maybe they are two groups: split them by task or place.")))
+                                + "). Split them by task or place.")))
                 .orElse(List.of());
     }
 
@@ -117,7 +117,7 @@ public record Appraisal(
                         "The workers differ ("
                                 + Sentences.number(100 * found.betweenShare().orElse(0.0))
                                 + " % of the variance lies between them), so the group says too little about the most"
-                                + " exposed one. Maybe sample that worker again.")))
+                                + " exposed one. Sample that worker again.")))
                 .orElse(List.of());
     }
 
@@ -132,14 +132,14 @@ public record Appraisal(
             cautions.add(new Governing.Caution(
                     Status.WARN_SAMPLE_TIME,
                     "A sample ran longer than the " + Sentences.number(averaging)
-                            + " min of the limit, so peaks may be hidden in it. Maybe sample the worst minutes."));
+                            + " min of the limit, so peaks may be hidden in it. Sample the worst minutes."));
         }
         double shortest = averaging * SHORTEST_SHARE;
         if (!shortTerm && set.samples().stream().anyMatch(s -> s.minutes().orElse(averaging) < shortest)) {
             cautions.add(new Governing.Caution(
                     Status.WARN_SAMPLE_TIME,
                     "A sample ran for less than " + Sentences.number(shortest)
-                            + " min, which may not stand for the shift. Maybe sample longer."));
+                            + " min, which may not stand for the shift. Sample longer."));
         }
         return cautions;
     }

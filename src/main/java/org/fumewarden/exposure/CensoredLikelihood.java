@@ -42,7 +42,7 @@ record CensoredLikelihood(double meanLog, double sdLog, double varianceEta, doub
         }
         return Outcome.none(
                 Status.OUT_OF_RANGE,
-                "The likelihood has no maximum that can be found. Maybe use regression on order statistics.");
+                "The likelihood has no maximum that can be found. Use regression on order statistics.");
     }
 
     private static CensoredLikelihood unscaled(Point point, double eta, double theta, Moments start) {

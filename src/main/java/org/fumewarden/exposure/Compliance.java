@@ -45,7 +45,7 @@ public final class Compliance {
                             Decision.NO_DECISION,
                             Status.TOO_FEW,
                             sentence + " That alone would pass, yet the figure used here, " + Sentences.number(figure)
-                                    + ", is above the limit, and the stricter one counts. Maybe take more samples.")
+                                    + ", is above the limit, and the stricter one counts. Take more samples.")
                     : this;
         }
     }
@@ -96,8 +96,7 @@ public final class Compliance {
                 : new Verdict(
                         Decision.NO_DECISION,
                         Status.TOO_FEW,
-                        "Not all " + n + " samples are below " + share
-                                + " of the limit. Maybe measure up to 6 or more.");
+                        "Not all " + n + " samples are below " + share + " of the limit. Take at least 6.");
     }
 
     /** The numbers of the upper tolerance test, for a fit of 6 or more samples. */
@@ -105,8 +104,7 @@ public final class Compliance {
         if (fit.samples() < TOLERANCE_FROM) {
             return Outcome.none(
                     Status.TOO_FEW,
-                    "The upper tolerance test needs 6 or more samples; there are " + fit.samples()
-                            + ". Maybe take more.");
+                    "The upper tolerance test needs 6 or more samples; there are " + fit.samples() + ". Take more.");
         }
         return fit.distance(limit).then(distance -> ToleranceFactor.of(fit.evidence(), COVERAGE, CONFIDENCE)
                 .then(k -> fit.tolerance(COVERAGE, CONFIDENCE).map(utl -> new Tolerance(distance, k, utl))));
@@ -145,7 +143,7 @@ public final class Compliance {
                 ? new Verdict(
                         Decision.NO_DECISION,
                         Status.WARN_POOR_FIT,
-                        "The samples do not look lognormal, so the test does not apply. Maybe split them by task or place.")
+                        "The samples do not look lognormal, so the test does not apply. Split them by task or place.")
                 : verdict;
     }
 
@@ -167,6 +165,6 @@ public final class Compliance {
     private static String belowDetection(SampleSet set, double limit) {
         return "A detection limit of " + Sentences.number(set.highestDetectionLimit()) + " is not below the limit of "
                 + Sentences.number(limit)
-                + ", so the sample proves nothing. Maybe sample longer or with a finer method.";
+                + ", so the sample proves nothing. Sample longer or with a finer method.";
     }
 }

@@ -24,7 +24,7 @@ public record Exceedance(double share, double lower, double upper) {
         if (!(confidence > 0.5 && confidence < 1)) {
             return Outcome.none(
                     Status.INVALID_VALUE,
-                    "The confidence " + confidence + " must lie between 0.5 and 1. Maybe write 0.95 for 95 %.");
+                    "The confidence " + confidence + " must lie between 0.5 and 1. Write 0.95 for 95 %.");
         }
         Outcome<LognormalFit> fitted = LognormalFits.of(set);
         return fitted.then(fit -> fit.distance(limit)
@@ -40,8 +40,7 @@ public record Exceedance(double share, double lower, double upper) {
      */
     public static Outcome<Double> aboveHighest(int samples, double confidence) {
         if (samples < 1 || !ToleranceFactor.isShare(confidence)) {
-            return Outcome.none(
-                    Status.TOO_FEW, "A bound needs a sample and a confidence between 0 and 1. Maybe write 0.95.");
+            return Outcome.none(Status.TOO_FEW, "A bound needs a sample and a confidence between 0 and 1. Write 0.95.");
         }
         return Outcome.finite(-Math.expm1(Math.log1p(-confidence) / samples));
     }

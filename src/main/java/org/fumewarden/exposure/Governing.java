@@ -83,7 +83,7 @@ public record Governing(
                     Status.LIMIT_BELOW_DETECTION,
                     "A detection limit of " + Sentences.number(set.highestDetectionLimit())
                             + " is not below the exposure limit of " + Sentences.number(limit)
-                            + ", so that sample proves nothing. Maybe sample longer or with a finer method."));
+                            + ", so that sample proves nothing. Sample longer or with a finer method."));
             more = true;
         }
         Statistic usual = few ? Statistic.ASSUMED_SPREAD : Statistic.UPPER_TOLERANCE_70;

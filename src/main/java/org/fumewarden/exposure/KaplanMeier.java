@@ -31,7 +31,7 @@ public final class KaplanMeier {
         if (set.detected() == 0) {
             return Outcome.none(
                     Status.ALL_CENSORED,
-                    "No sample was detected, so there is no distribution. Maybe sample longer or with a finer method.");
+                    "No sample was detected, so there is no distribution. Sample longer or with a finer method.");
         }
         List<Sample> samples = set.samples();
         double[] values = samples.stream()
@@ -68,7 +68,7 @@ public final class KaplanMeier {
         }
         if (share <= steps.get(0).below()) {
             return Outcome.none(
-                    Status.TOO_CENSORED, "This percentile lies among the non-detects. Maybe ask for a higher one.");
+                    Status.TOO_CENSORED, "This percentile lies among the non-detects. Ask for a higher one.");
         }
         return Outcome.of(steps.stream()
                 .filter(s -> s.upTo() >= share - 1e-12)

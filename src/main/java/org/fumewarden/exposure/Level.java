@@ -40,18 +40,18 @@ public record Level(double amount, Unit unit) {
      */
     public Outcome<Level> in(Unit target, Form form, OptionalDouble molarMass, MolarVolume basis) {
         if (!(amount >= 0) || !Double.isFinite(amount)) {
-            return Outcome.none(Status.INVALID_VALUE, "The concentration is " + amount + ". Maybe a sign is wrong.");
+            return Outcome.none(Status.INVALID_VALUE, "The concentration is " + amount + ". Check the signs.");
         }
         if (form == Form.AEROSOL && !(unit.mass() && target.mass())) {
             return Outcome.none(
-                    Status.INVALID_UNIT, "Fume and dust have no ppm; " + amount + " ppm was found. Maybe mg/m3.");
+                    Status.INVALID_UNIT, "Fume and dust have no ppm; " + amount + " ppm was found. Write mg/m3.");
         }
         if (unit.mass() == target.mass()) {
             return Outcome.of(new Level(amount * unit.milligrams() / target.milligrams(), target));
         }
         if (molarMass.isEmpty() || !SampleSet.isConcentration(molarMass.getAsDouble())) {
             return Outcome.none(
-                    Status.UNIT_MISMATCH, "Between ppm and mg/m3 stands the molar mass. Maybe add it to the agent.");
+                    Status.UNIT_MISMATCH, "Between ppm and mg/m3 stands the molar mass. Add it to the agent.");
         }
         double mass = molarMass.getAsDouble();
         double converted = unit.mass()
@@ -67,6 +67,6 @@ public record Level(double amount, Unit unit) {
                 ? Outcome.of(units.get(0))
                 : Outcome.none(
                         Status.UNIT_MISMATCH,
-                        "The values are in " + units.size() + " units. Maybe convert them to the unit of the limit.");
+                        "The values are in " + units.size() + " units. Convert them to the unit of the limit.");
     }
 }

@@ -74,7 +74,7 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
                 Status.WARN_UNSTABLE,
                 "With " + evidence + " results and a geometric standard deviation of "
                         + Sentences.number(geometricDeviation())
-                        + " the upper limit of the mean runs away. Maybe take more samples."));
+                        + " the upper confidence limit of the mean is unstable. Take more samples."));
     }
 
     /** The same fit with the spread raised to the smallest one that is plausible for personal samples. */
@@ -100,14 +100,14 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
                     this,
                     Status.WARN_GSD_TOO_SMALL,
                     "A geometric standard deviation of " + spread
-                            + " is not plausible for personal samples. Maybe the results were rounded or copied.");
+                            + " is not plausible for personal samples. Check whether the results were rounded or copied.");
         }
         if (geometricDeviation() > LARGEST_GSD) {
             return new Value<>(
                     this,
                     Status.WARN_GSD_TOO_LARGE,
                     "A geometric standard deviation of " + spread
-                            + " says that these samples are not one group. Maybe split them by task or place.");
+                            + " says that these samples are not one group. Split them by task or place.");
         }
         return Outcome.of(this);
     }

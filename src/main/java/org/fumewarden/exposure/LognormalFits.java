@@ -24,7 +24,7 @@ public final class LognormalFits {
         int detected = set.detected();
         if (n < FEWEST) {
             return Outcome.none(
-                    Status.TOO_FEW, "A distribution needs 3 or more samples; there are " + n + ". Maybe take more.");
+                    Status.TOO_FEW, "A distribution needs 3 or more samples; there are " + n + ". Take more.");
         }
         if (set.complete()) {
             Moments moments = Moments.of(set.logs());
@@ -37,7 +37,7 @@ public final class LognormalFits {
             return Outcome.none(
                     Status.TOO_CENSORED,
                     "Only " + detected + " of " + n
-                            + " samples were detected, too few for a fit. Maybe sample longer or with a finer method.");
+                            + " samples were detected, too few for a fit. Sample longer or with a finer method.");
         }
         return censored(set, method);
     }
@@ -50,7 +50,7 @@ public final class LognormalFits {
                 .orElse("");
         return "All " + set.size() + " samples are below their detection limits, the highest "
                 + Sentences.number(set.highestDetectionLimit()) + ", so there is no mean and no spread." + bound
-                + " Maybe sample longer or with a finer method.";
+                + " Sample longer or with a finer method.";
     }
 
     private static Outcome<LognormalFit> censored(SampleSet set, NonDetects method) {
@@ -75,8 +75,7 @@ public final class LognormalFits {
     private static Outcome<LognormalFit> fit(double mean, double deviation, int n, int evidence, String method) {
         if (!Double.isFinite(mean) || !Double.isFinite(deviation) || deviation < 0) {
             return Outcome.none(
-                    Status.OUT_OF_RANGE,
-                    "The fit has no finite mean and spread. Maybe look at the samples one by one.");
+                    Status.OUT_OF_RANGE, "The fit has no finite mean and spread. Look at the samples one by one.");
         }
         return new LognormalFit(mean, deviation, n, evidence, method).judged();
     }

@@ -41,7 +41,7 @@ public final class MeanLimits {
     private static Outcome<Interval> cox(
             LognormalFit fit, double confidence, java.util.function.DoubleUnaryOperator quantile) {
         if (fit.evidence() < 2 || !ToleranceFactor.isShare(confidence)) {
-            return Outcome.none(Status.TOO_FEW, "Limits of the mean need 2 or more samples. Maybe take more.");
+            return Outcome.none(Status.TOO_FEW, "Limits of the mean need 2 or more samples. Take more.");
         }
         double n = fit.evidence();
         double variance = fit.sdLog() * fit.sdLog();
@@ -54,8 +54,7 @@ public final class MeanLimits {
     /** Student's limits of the plain mean, which are too low for skewed samples. */
     public static Outcome<Interval> student(SampleSet set, double oneSidedConfidence) {
         if (set.size() < 2 || !set.complete() || !ToleranceFactor.isShare(oneSidedConfidence)) {
-            return Outcome.none(
-                    Status.TOO_FEW, "Student's limits need 2 or more samples, all detected. Maybe take more.");
+            return Outcome.none(Status.TOO_FEW, "Student's limits need 2 or more samples, all detected. Take more.");
         }
         Moments plain = Moments.of(
                 set.samples().stream().mapToDouble(Sample::concentration).toArray());
@@ -67,7 +66,7 @@ public final class MeanLimits {
     public static Outcome<Double> unbiased(LognormalFit fit) {
         double n = fit.evidence();
         if (n < 2) {
-            return Outcome.none(Status.TOO_FEW, "The unbiased mean needs 2 or more samples. Maybe take more.");
+            return Outcome.none(Status.TOO_FEW, "The unbiased mean needs 2 or more samples. Take more.");
         }
         double t = fit.sdLog() * fit.sdLog() / 2;
         double term = (n - 1) * t / n;

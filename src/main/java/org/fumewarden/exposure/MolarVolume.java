@@ -23,7 +23,7 @@ public record MolarVolume(double litresPerMole) {
         if (!SampleSet.isConcentration(kelvin) || !SampleSet.isConcentration(kilopascal)) {
             return Outcome.none(
                     Status.INVALID_VALUE,
-                    "No gas has " + celsius + " C at " + kilopascal + " kPa. Maybe the pressure is in another unit.");
+                    "No gas has " + celsius + " C at " + kilopascal + " kPa. Check the unit of the pressure.");
         }
         return Outcome.of(new MolarVolume(GAS_CONSTANT * kelvin / kilopascal));
     }

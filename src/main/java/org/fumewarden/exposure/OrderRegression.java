@@ -51,7 +51,7 @@ public final class OrderRegression {
     public static Outcome<Double> correlation(SampleSet set) {
         OrderRegression regression = of(set, BLOM);
         return set.detected() < 3
-                ? Outcome.none(Status.TOO_FEW, "A probability plot needs 3 detected samples. Maybe take more.")
+                ? Outcome.none(Status.TOO_FEW, "A probability plot needs 3 detected samples. Take more.")
                 : regression.plotCorrelation();
     }
 

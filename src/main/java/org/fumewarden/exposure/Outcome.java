@@ -21,7 +21,7 @@ public sealed interface Outcome<T> permits Value, NoValue {
                 ? of(value)
                 : new NoValue<>(
                         Status.OUT_OF_RANGE,
-                        "The arithmetic left the range of numbers. Maybe a value was entered in the wrong unit.");
+                        "The arithmetic left the range of numbers. Check the units of the values.");
     }
 
     /** No value, with its reason. */

@@ -25,8 +25,7 @@ public final class Ratios {
             return Outcome.none(Status.INVALID_LIMIT, limitSentence(limit));
         }
         if (!(concentration >= 0) || !Double.isFinite(concentration)) {
-            return Outcome.none(
-                    Status.INVALID_VALUE, "The concentration is " + concentration + ". Maybe a sign is wrong.");
+            return Outcome.none(Status.INVALID_VALUE, "The concentration is " + concentration + ". Check the signs.");
         }
         return Outcome.finite(concentration / limit);
     }
@@ -37,7 +36,7 @@ public final class Ratios {
             return Outcome.none(
                     Status.INVALID_VALUE,
                     "There are " + concentrations.size() + " concentrations and " + limits.size()
-                            + " limits. Maybe one agent lacks its limit.");
+                            + " limits. Give each agent its limit.");
         }
         double sum = 0;
         double largest = 0;
@@ -53,6 +52,6 @@ public final class Ratios {
     }
 
     static String limitSentence(double limit) {
-        return "The limit is " + limit + ". Maybe the list has no limit for this averaging time.";
+        return "The limit is " + limit + ". Check the list for this averaging time.";
     }
 }

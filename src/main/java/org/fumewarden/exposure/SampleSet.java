@@ -14,7 +14,7 @@ public final class SampleSet {
     /** Checks the samples; zero, negative and non-numeric results are refused. */
     public static Outcome<SampleSet> of(List<Sample> samples) {
         if (samples.isEmpty()) {
-            return Outcome.none(Status.TOO_FEW, "There is no sample. Maybe enter at least one result.");
+            return Outcome.none(Status.TOO_FEW, "There is no sample. Enter at least one result.");
         }
         for (int i = 0; i < samples.size(); i++) {
             double found = samples.get(i).concentration();
@@ -22,13 +22,13 @@ public final class SampleSet {
                 return Outcome.none(
                         Status.INVALID_VALUE,
                         "Sample " + (i + 1) + " is " + found
-                                + ". Maybe enter \"nothing found\" as below its detection limit.");
+                                + ". Enter \"nothing found\" as below its detection limit.");
             }
             double minutes = samples.get(i).minutes().orElse(1);
             if (!isConcentration(minutes)) {
                 return Outcome.none(
                         Status.INVALID_VALUE,
-                        "Sample " + (i + 1) + " ran for " + minutes + " minutes. Maybe leave the time out.");
+                        "Sample " + (i + 1) + " ran for " + minutes + " minutes. Leave the time out.");
             }
         }
         return Outcome.of(new SampleSet(samples));

@@ -7,7 +7,7 @@ import java.math.RoundingMode;
 /** Words that several results share. */
 final class Sentences {
     static final String ALL_EQUAL =
-            "All samples are equal, so their spread is unknown and no test can pass. Maybe they were rounded or copied.";
+            "All samples are equal, so their spread is unknown and no test can pass. Check whether they were rounded or copied.";
     private static final MathContext SHORT = new MathContext(3, RoundingMode.HALF_UP);
 
     private Sentences() {}

@@ -27,7 +27,7 @@ public record ShapiroWilk(double statistic, double probability) {
         if (!set.complete()) {
             return Outcome.none(
                     Status.TOO_CENSORED,
-                    "The test of shape needs all samples detected. Maybe look at the probability plot instead.");
+                    "The test of shape needs all samples detected. Look at the probability plot instead.");
         }
         return of(set.logs());
     }

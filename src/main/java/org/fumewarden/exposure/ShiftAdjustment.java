@@ -49,7 +49,7 @@ public final class ShiftAdjustment {
     private static Outcome<Double> factor(double raw, double hours, double whole) {
         if (!SampleSet.isConcentration(hours) || hours >= whole) {
             return Outcome.none(
-                    Status.INVALID_VALUE, hours + " hours do not fit into " + whole + ". Maybe a day was meant.");
+                    Status.INVALID_VALUE, hours + " hours do not fit into " + whole + ". Write the length of the day.");
         }
         return Outcome.finite(Math.min(1, raw));
     }

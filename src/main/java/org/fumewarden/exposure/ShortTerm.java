@@ -56,7 +56,7 @@ public final class ShortTerm {
                 : Outcome.none(
                         Status.TOO_FEW,
                         "A sample of " + sampleMinutes + " min gives no " + windowMinutes
-                                + " min value. Maybe sample the worst " + windowMinutes + " minutes.");
+                                + " min value. Sample the worst " + windowMinutes + " minutes.");
     }
 
     private static double[] edges(List<Period> periods) {

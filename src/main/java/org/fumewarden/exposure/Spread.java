@@ -23,7 +23,7 @@ public record Spread(double median, double deviationLog) {
     public static Spread between(double low, double high) {
         if (!SampleSet.isConcentration(low) || !SampleSet.isConcentration(high) || low > high) {
             throw new IllegalArgumentException(
-                    "A range from " + low + " to " + high + " is not possible. Maybe the ends are swapped.");
+                    "A range from " + low + " to " + high + " is not possible. Give the lower end first.");
         }
         double width = Math.log(high / low);
         return new Spread(Math.sqrt(low) * Math.sqrt(high), width / (2 * StandardNormal.quantile(1 - TAIL)));

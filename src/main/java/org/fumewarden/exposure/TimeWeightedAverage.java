@@ -50,7 +50,7 @@ public final class TimeWeightedAverage {
             return Outcome.none(
                     Status.INVALID_VALUE,
                     "The samples ran for " + covered + " min in a shift of " + exposedMinutes
-                            + " min. Maybe correct the length of the shift.");
+                            + " min. Correct the length of the shift.");
         }
         double concentration =
                 switch (rest) {
@@ -73,15 +73,15 @@ public final class TimeWeightedAverage {
 
     static Optional<String> fault(List<Period> periods, double referenceMinutes) {
         if (periods.isEmpty()) {
-            return Optional.of("There is no period to average. Maybe enter at least one.");
+            return Optional.of("There is no period to average. Enter at least one.");
         }
         if (!SampleSet.isConcentration(referenceMinutes)) {
-            return Optional.of("The reference time is " + referenceMinutes + " min. Maybe write 480 for 8 hours.");
+            return Optional.of("The reference time is " + referenceMinutes + " min. Write 480 for 8 hours.");
         }
         return periods.stream()
                 .filter(p -> !p.valid())
                 .findFirst()
-                .map(p -> "A period has " + p.concentration() + " over " + p.minutes()
-                        + " min. Maybe a sign or a time is wrong.");
+                .map(p ->
+                        "A period has " + p.concentration() + " over " + p.minutes() + " min. Check signs and times.");
     }
 }

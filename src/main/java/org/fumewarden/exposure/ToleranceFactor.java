@@ -29,13 +29,13 @@ public final class ToleranceFactor {
     public static Outcome<Double> of(int n, double coverage, double confidence) {
         if (n < 2) {
             return Outcome.none(
-                    Status.TOO_FEW, "A tolerance limit needs 2 or more samples; there are " + n + ". Maybe take more.");
+                    Status.TOO_FEW, "A tolerance limit needs 2 or more samples; there are " + n + ". Take more.");
         }
         if (!isShare(coverage) || !isShare(confidence)) {
             return Outcome.none(
                     Status.INVALID_VALUE,
                     "Coverage " + coverage + " and confidence " + confidence
-                            + " must lie between 0 and 1. Maybe write 0.95 for 95 %.");
+                            + " must lie between 0 and 1. Write 0.95 for 95 %.");
         }
         List<Number> key = List.of(n, coverage, confidence);
         Double known = KNOWN.get(key);
@@ -62,8 +62,7 @@ public final class ToleranceFactor {
      */
     public static Outcome<Integer> samplesWithoutDistribution(double coverage, double confidence) {
         if (!isShare(coverage) || !isShare(confidence)) {
-            return Outcome.none(
-                    Status.INVALID_VALUE, "Coverage and confidence must lie between 0 and 1. Maybe write 0.95.");
+            return Outcome.none(Status.INVALID_VALUE, "Coverage and confidence must lie between 0 and 1. Write 0.95.");
         }
         int n = (int) Math.ceil(Math.log1p(-confidence) / Math.log(coverage));
         return Outcome.of(n);

@@ -34,7 +34,7 @@ public record TwoZoneRoom(double generation, double airflow, double exchange, do
         if (!good) {
             throw new IllegalArgumentException("A room with generation " + generation + ", airflow " + airflow
                     + ", exchange " + exchange + " and volumes " + nearVolume + ", " + farVolume
-                    + " is not possible. Maybe a sign is wrong.");
+                    + " is not possible. Check the signs.");
         }
     }
 

@@ -27,7 +27,7 @@ public final class Wearing {
             return Outcome.none(
                     Status.INVALID_VALUE,
                     "A factor of " + factor + " worn for " + wornShare
-                            + " of the time is not possible. Maybe write 0.95 for 95 %.");
+                            + " of the time is not possible. Write 0.95 for 95 %.");
         }
         return Outcome.finite(1 / ((1 - wornShare) + wornShare / factor));
     }
@@ -36,8 +36,7 @@ public final class Wearing {
     public static Outcome<Double> averageInside(List<Stretch> stretches, double referenceMinutes) {
         if (stretches.stream().anyMatch(s -> !(s.factor() >= 1) || !Double.isFinite(s.factor()))) {
             return Outcome.none(
-                    Status.INVALID_VALUE,
-                    "A protection factor is below 1. Maybe write 1 for time without a respirator.");
+                    Status.INVALID_VALUE, "A protection factor is below 1. Write 1 for time without a respirator.");
         }
         return TimeWeightedAverage.of(
                 stretches.stream()
@@ -74,7 +73,7 @@ public final class Wearing {
                 || !(factorDeviation >= 1)) {
             return Outcome.none(
                     Status.INVALID_VALUE,
-                    "Means must be above zero and geometric standard deviations 1 or more. Maybe two were swapped.");
+                    "Means must be above zero and geometric standard deviations 1 or more. Check their order.");
         }
         double spread = Math.hypot(Math.log(outsideDeviation), Math.log(factorDeviation));
         return Outcome.finite(Math.exp(spread)).map(gsd -> new Inside(outsideMean / factorMean, gsd));
@@ -87,7 +86,7 @@ public final class Wearing {
      */
     public static Outcome<Double> fifthPercentile(double factorMean, double factorDeviation) {
         if (!SampleSet.isConcentration(factorMean) || !(factorDeviation >= 1)) {
-            return Outcome.none(Status.INVALID_VALUE, "The factors have no mean or no spread. Maybe two were swapped.");
+            return Outcome.none(Status.INVALID_VALUE, "The factors have no mean or no spread. Check their order.");
         }
         return Outcome.finite(factorMean * Math.exp(-StandardNormal.quantile(0.95) * Math.log(factorDeviation)));
     }

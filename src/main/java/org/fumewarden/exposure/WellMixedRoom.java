@@ -23,7 +23,7 @@ public record WellMixedRoom(double generation, double airflow, double volume, do
         if (!good) {
             throw new IllegalArgumentException("A room with generation " + generation + ", airflow " + airflow
                     + ", volume " + volume + ", incoming " + incoming + " and deposition " + deposition
-                    + " is not possible. Maybe a sign is wrong.");
+                    + " is not possible. Check the signs.");
         }
     }
 
@@ -53,7 +53,7 @@ public record WellMixedRoom(double generation, double airflow, double volume, do
     private Outcome<Double> timed(double time, double start, double ofStart, double ofSource) {
         if (!(time >= 0) || !Double.isFinite(time) || !(start >= 0) || !Double.isFinite(start)) {
             return Outcome.none(
-                    Status.INVALID_VALUE, "A time of " + time + " from " + start + " is not possible. Maybe a sign.");
+                    Status.INVALID_VALUE, "A time of " + time + " from " + start + " is not possible. Check the sign.");
         }
         return Outcome.finite(start * ofStart + source() * time * ofSource);
     }
@@ -77,7 +77,7 @@ public record WellMixedRoom(double generation, double airflow, double volume, do
                         && Math.signum(target - start) == Math.signum(slope));
         if (!reached) {
             return Outcome.none(
-                    Status.NEVER_REACHED, "The room never gets from " + start + " to " + target + ". Maybe more air.");
+                    Status.NEVER_REACHED, "The room never gets from " + start + " to " + target + ". Give more air.");
         }
         if (target == start) {
             return Outcome.of(0.0);

@@ -37,11 +37,10 @@ public record WorkerVariance(
     public static Outcome<WorkerVariance> of(SampleSet set) {
         if (!set.complete()) {
             return Outcome.none(
-                    Status.TOO_CENSORED, "Spread between workers needs all samples detected. Maybe leave it out.");
+                    Status.TOO_CENSORED, "Spread between workers needs all samples detected. Leave it out.");
         }
         if (set.samples().stream().anyMatch(s -> s.worker().isEmpty())) {
-            return Outcome.none(
-                    Status.TOO_FEW, "Spread between workers needs the worker of each sample. Maybe name them.");
+            return Outcome.none(Status.TOO_FEW, "Spread between workers needs the worker of each sample. Name them.");
         }
         Map<String, List<Sample>> byWorker = set.samples().stream()
                 .collect(Collectors.groupingBy(s -> s.worker().orElse(""), TreeMap::new, Collectors.toList()));
@@ -59,7 +58,7 @@ public record WorkerVariance(
             return Outcome.none(
                     Status.TOO_FEW,
                     "Spread between workers needs 2 workers and more samples than workers; there are " + workers
-                            + " workers and " + n + " samples. Maybe repeat samples on the same workers.");
+                            + " workers and " + n + " samples. Repeat samples on the same workers.");
         }
         double grand = groups.stream().flatMapToDouble(Arrays::stream).sum() / n;
         double between = 0;

@@ -24,6 +24,9 @@ public record Account(
         String unit,
         String by)
         implements Conclusion {
+    /** What settles an agent that the process usually gives off little of. */
+    public static final String MINOR = "minor-emission";
+
     private static final MathContext PRINT = new MathContext(2, RoundingMode.CEILING);
 
     public Account {
@@ -58,8 +61,7 @@ public record Account(
 
     /** The account of a hazard that is usually small where it is given off and of which no level is stated. */
     public static Account minor(Hazard hazard) {
-        return new Account(
-                hazard.agent(), "any", Settlement.BOUNDED, Optional.empty(), Optional.empty(), "", "minor-emission");
+        return new Account(hazard.agent(), "any", Settlement.BOUNDED, Optional.empty(), Optional.empty(), "", MINOR);
     }
 
     /** The account of a hazard that a person judged and that nothing can be compared with. */

@@ -70,18 +70,6 @@ public record Bound(
         return floored(open, published, benchmark.asLimit(), floor);
     }
 
-    /** The limit of another fraction, whose account stands for the agent. */
-    public static Bound fraction(OpenNeed open, Limit other) {
-        return new Bound(
-                open.agent(),
-                open.question(),
-                Settlement.BOUNDED,
-                other.agent(),
-                other.value(),
-                other.value(),
-                other.unit().symbol());
-    }
-
     /** A floor that stands for an agent without any limit. */
     public static Bound floor(OpenNeed open, Threshold floor) {
         return new Bound(

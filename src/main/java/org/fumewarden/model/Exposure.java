@@ -29,6 +29,14 @@ public record Exposure(
         Checks.text("statistic", statistic);
     }
 
+    /** True when both levels stand in the file as they are, in one unit, and this one is the higher. */
+    public boolean statedAbove(Exposure other) {
+        return statistic.equals(AS_GIVEN)
+                && other.statistic.equals(AS_GIVEN)
+                && unit == other.unit
+                && level.compareTo(other.level) > 0;
+    }
+
     /** The question of a task file that this level answers. */
     public String question() {
         return "exposures." + agent + "." + averaging.key();

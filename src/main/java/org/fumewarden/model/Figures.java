@@ -4,18 +4,25 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as people read them. */
+/** Numbers as people read them: one figure for one quantity, wherever it stands. */
 public final class Figures {
-    private static final MathContext READABLE = new MathContext(4, RoundingMode.CEILING);
+    private static final int TYPED = 4;
+    private static final MathContext TWO = new MathContext(2, RoundingMode.CEILING);
 
     private Figures() {}
 
-    /** At most four figures, rounded up so that print never understates; shorter numbers stay as they are. */
+    /** As it was typed; what was calculated, with more than four figures, to two, rounded up so that print never understates. */
     public static String shown(BigDecimal number) {
         BigDecimal plain = number.stripTrailingZeros();
-        boolean whole = plain.scale() <= 0;
-        return (whole || plain.precision() <= READABLE.getPrecision() ? plain : plain.round(READABLE))
-                .stripTrailingZeros()
-                .toPlainString();
+        return (plain.precision() <= TYPED ? plain : short2(plain)).toPlainString();
+    }
+
+    /** A factor to two figures, rounded up so that print never asks for less; whole numbers stay whole. */
+    public static String factor(BigDecimal number) {
+        return short2(number.stripTrailingZeros()).toPlainString();
+    }
+
+    private static BigDecimal short2(BigDecimal plain) {
+        return plain.scale() <= 0 ? plain : plain.round(TWO).stripTrailingZeros();
     }
 }

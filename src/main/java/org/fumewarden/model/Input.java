@@ -1,7 +1,8 @@
 package org.fumewarden.model;
 
 /** A fact that comes from the task file. */
-public sealed interface Input extends Fact permits Answer, Breath, Measure, Unknown, Exposure, Judged, SampleNote {
+public sealed interface Input extends Fact
+        permits Answer, Breath, Measure, Unknown, Exposure, Judged, SampleNote, StatedLimit {
 
     /** Path of the entry in the task file, for example {@code task.place}. */
     String path();

@@ -7,7 +7,7 @@ import java.math.RoundingMode;
  * One exposure against one limit, both in the unit of the limit. Nothing is rounded.
  *
  * @param statistic how the level was obtained
- * @param basis {@code measured}, {@code benchmark}, {@code estimated}, {@code judged} or {@code assumed}
+ * @param basis {@code measured}, {@code benchmark}, {@code stated}, {@code estimated}, {@code judged} or {@code assumed}
  */
 public record Ratio(
         String agent,
@@ -102,6 +102,19 @@ public record Ratio(
     /** The ratio against a benchmark, where the code has no limit of its own. */
     public static Ratio benchmark(Exposure exposure, Benchmark benchmark, Agent agent, Threshold molarVolume) {
         return of(exposure, benchmark.asLimit(), agent, molarVolume).asBenchmark(exposure);
+    }
+
+    /** The ratio against a limit that the officer states, in the unit of that limit. */
+    public static Ratio stated(Exposure exposure, StatedLimit stated, Agent agent, Threshold molarVolume) {
+        return new Ratio(
+                exposure.agent(),
+                exposure.averaging(),
+                Concentrations.convert(exposure.level(), exposure.unit(), stated.unit(), agent, molarVolume),
+                stated.value(),
+                stated.unit(),
+                exposure.statistic(),
+                exposure.estimated() ? "estimated" : "stated",
+                stated.path());
     }
 
     /** The ratio against a multiple of the benchmark of another averaging time. */

@@ -115,7 +115,7 @@ public final class InUse {
                             + "\".",
                     ids.isEmpty()
                             ? "register it first: register " + kind.key() + " id=..."
-                            : Nearest.maybe(named.text(), ids)));
+                            : Nearest.remedy(named.text(), ids)));
         });
     }
 

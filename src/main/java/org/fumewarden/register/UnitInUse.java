@@ -122,7 +122,8 @@ final class UnitInUse {
                     given.map(g -> "The file says a minimum flow of " + g.toPlainString()
                                             + " L/min, which is less; the stricter is taken. ")
                                     .orElse("")
-                            + "The maker's minimum flow of " + unit.id() + " is registered as " + flow.toPlainString()
+                            + "The manufacturer's minimum flow of " + unit.id() + " is registered as "
+                            + flow.toPlainString()
                             + " L/min."));
         });
         last.filter(f -> InUse.named(kit, MEASURED).isEmpty()).ifPresent(f -> {

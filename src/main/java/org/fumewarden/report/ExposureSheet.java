@@ -75,7 +75,7 @@ public final class ExposureSheet {
         page.line("Code " + advice.code() + ", rules in force on " + advice.on());
         if (assessed.isEmpty()) {
             page.paragraph("The file gives no samples, no stretches of a shift and no estimate, so there is nothing to"
-                    + " reckon. Maybe add samples: [0.004 mg/m3, 0.007 mg/m3] to an exposure.");
+                    + " calculate. Add samples: [0.004 mg/m3, 0.007 mg/m3] to an exposure.");
         }
         assessed.forEach(a -> section(page, a));
         if (screen) {

@@ -17,7 +17,7 @@ public final class ShiftPlots {
         if (!sheet.curves().isEmpty() && sheet.wearHours().isPresent()) {
             plots.put(
                     "run-time.svg",
-                    EndurancePlot.svg(sheet.curves(), sheet.wearHours().getAsDouble(), sheet.stage()));
+                    EndurancePlot.svg(sheet.curves(), sheet.wearHours().getAsDouble(), sheet.filterNow()));
         }
         for (GasLife gas : sheet.gases()) {
             ShiftText.breakthrough(gas)

@@ -48,7 +48,7 @@ public final class ShiftText {
         text.section("Dust on the filters", dust(sheet));
         text.section("Run time of the fitted pack", words(sheet.run(), run -> run.words() + "."));
         text.section("Eyes", List.of(eyes(sheet.eyes())));
-        text.section("Reckoned on the safe side", sheet.remarks());
+        text.section("Calculated on the safe side", sheet.remarks());
         text.plots(sheet);
         text.line("");
         text.wrap("", Advice.CLOSING);
@@ -70,16 +70,16 @@ public final class ShiftText {
         if (advice.status() != Status.COMPLETE) {
             lines.add("The advice on this task is "
                     + advice.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
-                    + ": nothing here clears anybody to start. Settle it first with fumewarden advise.");
+                    + ": nothing here clears anyone to start. Settle it first with fumewarden advise.");
         }
         advice.unit().filter(UnitInHand::barred).ifPresent(unit -> {
             lines.add((unit.id().isEmpty() ? "This unit" : "Unit " + unit.id()) + ": do not use it.");
             unit.reasons().forEach(r -> lines.add(r.says()));
-            lines.add("What mends this: " + String.join("; ", unit.heals()) + ".");
+            lines.add("Remedy: " + String.join("; ", unit.heals()) + ".");
         });
         for (Respirator best : advice.with("recommended")) {
-            lines.add("Recommended for this task: " + best.name() + ". Where that is another unit than the one reckoned"
-                    + " here, the advice goes first.");
+            lines.add(
+                    "Recommended for this task: " + best.name() + ". If this is a different unit, follow the advice.");
         }
         section("Advice on this task", lines);
     }

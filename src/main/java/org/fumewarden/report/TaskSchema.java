@@ -117,15 +117,21 @@ public final class TaskSchema {
         item.putArray("required").add("pack").add("ends-at").add("hours");
         item.put("additionalProperties", false);
         ObjectNode cells = item.putObject("properties");
-        text(cells, "pack", "Name of the battery pack");
+        text(cells, "pack", "Your own id of the battery pack");
         cells.putObject("ends-at").putArray("enum").add("reserve").add("empty");
-        cells.putObject("hours").put("type", "object").put("description", "Hours of a full pack by clogging stage");
+        cells.putObject("hours")
+                .put("type", "object")
+                .put(
+                        "description",
+                        "Hours of a full pack by filter resistance: 300 Pa, 60 % of the warning pressure, or the number of your own point");
         return list;
     }
 
     private static ObjectNode breakthroughs(Collection<String> agents) {
         ObjectNode list = NODES.objectNode();
-        list.put("description", "Breakthrough times that the maker measured on the filter, one line for each agent");
+        list.put(
+                "description",
+                "Breakthrough times that the manufacturer measured on the filter, one line for each agent");
         list.put("type", "array");
         ObjectNode item = list.putObject("items");
         item.put("type", "object");
@@ -139,9 +145,9 @@ public final class TaskSchema {
         text(cells, "humidity", "Relative humidity, percent; the most humid air for which the time holds");
         text(cells, "temperature", "Of the air");
         text(cells, "time", "Until that much came through");
-        text(cells, "document", "The maker's document and its line");
+        text(cells, "document", "The manufacturer's document and its line");
         cells.fieldNames().forEachRemaining(required::add);
-        text(cells, "humidity-from", "The driest air for which the time holds, where the maker states it");
+        text(cells, "humidity-from", "The driest air for which the time holds, where the manufacturer states it");
         return list;
     }
 
@@ -207,6 +213,10 @@ public final class TaskSchema {
         text(cells, "by", "Who judged");
         text(cells, "basis", "What the judgement rests on: objective-data, like-task or calculation");
         text(cells, "on", "The day of the judgement");
+        for (String limit : new String[] {"limit-twa", "limit-stel", "limit-ceiling"}) {
+            cells.putObject(limit).put("type", "string").put("pattern", LEVEL);
+        }
+        text(cells, "limit-from", "The document in which these limits were read, with edition and place");
         return list;
     }
 }

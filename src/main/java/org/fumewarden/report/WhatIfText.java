@@ -117,10 +117,11 @@ public final class WhatIfText {
     /** An answer may also open questions that nobody had to ask before it. */
     private static String settles(AnswerValue.Worth worth) {
         if (worth.least() >= 0) {
-            return "settles " + worth.least() + " to " + worth.most() + " of what is open";
+            return "would settle " + (worth.least() == worth.most() ? "" : worth.least() + " to ") + worth.most()
+                    + (worth.most() == 1 ? " open item" : " open items");
         }
         String opens = "may open " + -worth.least() + " more";
-        return worth.most() <= 0 ? opens : "settles up to " + worth.most() + " of what is open, or " + opens;
+        return worth.most() <= 0 ? opens : "would settle up to " + worth.most() + " open items, or " + opens;
     }
 
     /** The closing lines of every what-if output. */

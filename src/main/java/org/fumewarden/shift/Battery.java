@@ -63,21 +63,54 @@ final class Battery {
             return refused.as();
         }
         EnduranceCurve found = curve.value().orElseThrow();
-        double worst = found.points().get(found.points().size() - 1).stage();
-        OptionalDouble end = given.number("clogging-stage-end");
+        boolean own = found.scale() == EnduranceCurve.Scale.OWN;
+        boolean share = found.scale() == EnduranceCurve.Scale.SHARE;
+        String name = own ? "filter-point" : "filter-pressure";
+        double worst = found.points().get(found.points().size() - 1).at();
+        OptionalDouble warning = given.number("warning-pressure");
+        OptionalDouble end = onScale(given.number(name + "-end"), share, warning);
         if (end.isEmpty()) {
-            remarks.add("kit.clogging-stage-end is not given: the last stage of the curve is reckoned.");
+            remarks.add("kit." + name + "-end is not given: the last point of the curve is assumed.");
         }
-        double stage =
-                Math.max(end.orElse(worst), given.number("clogging-stage").orElse(0));
-        return given.<RunTime>missing("The run time", "atmosphere.temperature").orElseGet(() -> {
-            remarks.add("The curve is taken as measured on this pack as old as it is now.");
-            Reckoning<Span> share =
-                    tables.cold().share(given.number("temperature").getAsDouble());
-            return share instanceof Refused<Span> refused
-                    ? refused.as()
-                    : found.runTime(stage, charge, share.value().orElseThrow(), tables.packRules());
-        });
+        for (String old : List.of("kit.clogging-stage", "kit.clogging-stage-end")) {
+            if (given.line(old) > 0) {
+                remarks.add(old + " is an old name, read as " + old.replace("clogging-stage", "filter-point") + ".");
+            }
+        }
+        double stage = Math.max(
+                end.orElse(worst), onScale(given.number(name), share, warning).orElse(0));
+        List<String> needed = new ArrayList<>(List.of("atmosphere.temperature"));
+        if (share) {
+            needed.add("kit.warning-pressure");
+        }
+        return given.<RunTime>missing("The run time", needed.toArray(String[]::new))
+                .orElseGet(() -> {
+                    remarks.add("The curve is taken as measured on this pack as old as it is now.");
+                    Reckoning<Span> cold =
+                            tables.cold().share(given.number("temperature").getAsDouble());
+                    return cold instanceof Refused<Span> refused
+                            ? refused.as()
+                            : found.runTime(stage, charge, cold.value().orElseThrow(), tables.packRules());
+                });
+    }
+
+    /** A pressure as the curve tells it; empty when it or the warning pressure that it is a share of is not given. */
+    static OptionalDouble onScale(OptionalDouble pressure, boolean share, OptionalDouble warning) {
+        if (!share || pressure.isEmpty()) {
+            return pressure;
+        }
+        return warning.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(PERCENT * pressure.getAsDouble() / warning.getAsDouble());
+    }
+
+    /** Where the filter stands now on the curves, as they tell it. */
+    OptionalDouble filterNow() {
+        if (task.curves().isEmpty() || task.curves().get(0).scale() == EnduranceCurve.Scale.OWN) {
+            return given.number("filter-point");
+        }
+        boolean share = task.curves().get(0).scale() == EnduranceCurve.Scale.SHARE;
+        return onScale(given.number("filter-pressure"), share, given.number("warning-pressure"));
     }
 
     private Reckoning<RunTime> modelled(double charge) {

@@ -44,8 +44,8 @@ final class Bounds {
                                 bounds::add,
                                 () -> bounds.add(Reckoning.refuse(
                                         Refusal.NOT_HELD,
-                                        "A filter for nitrous gases is used once only, and only its maker states how long. Maybe supplied"
-                                                + " air.")));
+                                        "A filter against nitrous gases is single-use, and only the manufacturer can state its service life.",
+                                        "Use supplied" + " air.")));
             case HG ->
                 bounds.add(cap("mercury", "longest use of a filter for mercury").bound());
             default -> {
@@ -87,7 +87,8 @@ final class Bounds {
                 .map(highest -> Reckoning.refuse(
                         Refusal.ABOVE_CLASS_LIMIT,
                         "The level is above the " + highest.toPlainString() + " ppm up to which " + fitted.written()
-                                + " may be used here. Maybe a higher class by the maker, else supplied air."));
+                                + " may be used here.",
+                        "Use a higher class that the manufacturer names, or supplied air."));
     }
 
     private Reckoning<Bound> lowBoiler(GasUse use) {
@@ -95,8 +96,8 @@ final class Bounds {
                 .map(group -> tables.lowBoilers().bound(Integer.parseInt(group), use, 0))
                 .orElseGet(() -> Reckoning.refuse(
                         Refusal.LOW_BOILER,
-                        "A low boiler needs its group, and that is not given. Maybe the maker names it: add"
-                                + " kit.low-boiler-group."));
+                        "A low boiler needs its group, and that is not given.",
+                        "Ask the manufacturer, and add" + " kit.low-boiler-group."));
     }
 
     private Reckoning<Bound> testCapacity(Agent agent, Fitted fitted, GasUse use) {
@@ -115,7 +116,8 @@ final class Bounds {
         if (tests.isEmpty()) {
             return Reckoning.refuse(
                     Refusal.HOLDING_NOT_SHOWN,
-                    "No approval test is on record for " + fitted.written() + ". Maybe the maker has data.");
+                    "No approval test is on record for " + fitted.written() + ".",
+                    "Ask the manufacturer for data.");
         }
         ShiftTables.TestGas first = tests.get(0);
         return TestCapacityBound.bound(first.test(), use, isotherm(agent, use, first), fitted.several());
@@ -137,8 +139,8 @@ final class Bounds {
         if (vapour.isEmpty()) {
             bounds.add(Reckoning.refuse(
                     Refusal.NOT_GIVEN,
-                    "Adsorption model and rule of thumb: " + agent.name()
-                            + " is not in the table of vapours. Maybe the maker has data."));
+                    "Adsorption model and rule of thumb: " + agent.name() + " is not in the table of vapours.",
+                    "Ask the manufacturer for data."));
             return;
         }
         bounds.add(

@@ -31,8 +31,8 @@ final class Dust {
         if (dust.isEmpty()) {
             return Reckoning.refuse(
                     Refusal.NOT_GIVEN,
-                    "The dust on the filter cannot be reckoned: no particle has a level. Maybe add welding-fume or"
-                            + " dust-inhalable to exposures.");
+                    "The dust on the filter cannot be calculated: no particle has a level.",
+                    "Add welding-fume or" + " dust-inhalable to exposures.");
         }
         return given.<DustLoad>missing("The dust on the filter", "kit.measured-flow")
                 .orElseGet(() -> DustLoad.of(

@@ -23,12 +23,13 @@ final class Eyes {
                 .map(Member::set)
                 .findFirst());
         if (!ordered) {
-            return new ShadeAdvice.SeeStandard("Eye shade: see the standard in force here for process and current. No"
-                    + " table of this code was seen in two independent places, and none is guessed.");
+            return new ShadeAdvice.SeeStandard("Eyes and face: filter shades for this country are not included."
+                    + " Take the shade from the standard in force, such as EN 169 or ISO 16321.");
         }
         return process.map(name -> byTable(given, tables, name))
-                .orElseGet(() -> new ShadeAdvice.SeeStandard("Eye shade: the table of this code has no line for the"
-                        + " process. Maybe a competent person knows the shade."));
+                .orElseGet(
+                        () -> new ShadeAdvice.SeeStandard(
+                                "Eyes and face: the table has no line for this process. Ask a competent person for the shade before striking an arc."));
     }
 
     /** Each process goes by one size only: a current never stands in for a thickness. */
@@ -45,9 +46,9 @@ final class Eyes {
                 };
         return size.isPresent()
                 ? tables.minimumShades().advise(tables.suggestedShades(), process, size.getAsDouble())
-                : new ShadeAdvice.SeeStandard("Eye shade: it goes by "
-                        + (by == ShadeTable.By.CURRENT ? "arc current" : "plate thickness")
-                        + ", which is not given. Maybe add "
+                : new ShadeAdvice.SeeStandard("Eyes and face: the shade depends on "
+                        + (by == ShadeTable.By.CURRENT ? "arc current" : "metal thickness")
+                        + ", which is not given. Add "
                         + (by == ShadeTable.By.CURRENT ? "task.welding-current." : "task.plate-thickness."));
     }
 

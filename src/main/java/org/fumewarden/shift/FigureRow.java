@@ -2,6 +2,7 @@ package org.fumewarden.shift;
 
 import java.util.OptionalDouble;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.endurance.BadFigure;
 import org.fumewarden.model.Figure;
 
 /** One row of a table of figures; the reader of tables has checked its cells. */
@@ -33,14 +34,13 @@ record FigureRow(Figure figure) {
     }
 
     /** Says that the row cannot be used. */
-    Problem problem(String message) {
-        int maybe = message.indexOf(" Maybe ");
+    Problem problem(IllegalArgumentException fault) {
         int line = figure.place().lastIndexOf(':');
         return new Problem(
                 figure.place().substring(0, line),
                 Integer.parseInt(figure.place().substring(line + 1)),
                 figure.ref().key(),
-                "cannot be used: " + (maybe < 0 ? message : message.substring(0, maybe)),
-                maybe < 0 ? "a cell stands in the wrong column." : message.substring(maybe + " Maybe ".length()));
+                "cannot be used: " + (fault instanceof BadFigure bad ? bad.found() : fault.getMessage()),
+                fault instanceof BadFigure bad ? bad.remedy() : "Check the columns of its cells.");
     }
 }

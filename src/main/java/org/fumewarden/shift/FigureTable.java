@@ -64,7 +64,7 @@ final class FigureTable {
             try {
                 made.add(make.apply(row));
             } catch (IllegalArgumentException e) {
-                problems.add(row.problem(e.getMessage()));
+                problems.add(row.problem(e));
             }
         }
         if (!problems.isEmpty()) {
@@ -80,7 +80,7 @@ final class FigureTable {
                 .findFirst()
                 .orElseThrow(() -> fault(
                         "has no row with the id \"" + id + "\" in force on the day of the task.",
-                        "the row was renamed, or closed and not renewed."));
+                        "Check whether the row was renamed, or closed and not renewed."));
     }
 
     /** The value of the row whose id is given. */
@@ -93,7 +93,7 @@ final class FigureTable {
         try {
             return make.get();
         } catch (IllegalArgumentException e) {
-            throw fault("cannot be used: " + e.getMessage(), "a figure was changed by mistake.");
+            throw fault("cannot be used: " + e.getMessage(), "Compare its figures with their document.");
         }
     }
 }

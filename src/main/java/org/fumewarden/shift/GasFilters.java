@@ -79,10 +79,8 @@ final class GasFilters {
                     agent,
                     "",
                     none ? Refusal.NOT_HELD : Refusal.HOLDING_NOT_SHOWN,
-                    none
-                            ? "No filter may be relied on for " + agent.name() + ". Maybe supplied air."
-                            : "No filter type is on record for " + agent.name()
-                                    + ". Maybe ask the maker in writing, else supplied air.");
+                    (none ? "No filter protects against " : "No filter type is listed for ") + agent.name() + ".",
+                    none ? "Use supplied air." : "Ask the manufacturer in writing. Until then use supplied air.");
         }
         Fitted fitted = Fitted.of(match.get(), mark, given.word("filter-mark"));
         if (!fitted.holds()) {
@@ -91,21 +89,22 @@ final class GasFilters {
                     fitted.written(),
                     Refusal.NOT_HELD,
                     "The filter marked " + fitted.written() + " does not hold " + agent.name() + ", which needs type "
-                            + match.get().type() + ". Maybe fit a filter with that type.");
+                            + match.get().type() + ".",
+                    "Fit a filter of that type.");
         }
         return use(agent, otherGases)
                 .value()
                 .map(use -> reckoned(agent, match.get(), fitted, use))
                 .orElseGet(() -> {
                     Refused<GasUse> why = (Refused<GasUse>) use(agent, otherGases);
-                    return refused(agent, fitted.written(), why.reason(), why.sentence());
+                    return refused(agent, fitted.written(), why.reason(), why.found(), why.remedy());
                 });
     }
 
     private GasLife reckoned(Agent agent, FilterMatch match, Fitted fitted, GasUse use) {
         List<String> remarks = new ArrayList<>();
         if (!fitted.stated()) {
-            remarks.add("kit.filter-mark is not given: the lowest class, " + fitted.written() + ", is reckoned.");
+            remarks.add("kit.filter-mark is not given: the lowest class, " + fitted.written() + ", is assumed.");
         }
         if (given.word("filter-used").isEmpty()) {
             remarks.add("kit.filter-used is not given: the time holds only for a factory-fresh filter.");
@@ -136,12 +135,12 @@ final class GasFilters {
                 .orElse(List.of());
     }
 
-    private static GasLife refused(Agent agent, String filter, Refusal reason, String sentence) {
+    private static GasLife refused(Agent agent, String filter, Refusal reason, String found, String remedy) {
         return new GasLife(
                 agent.id(),
                 agent.name(),
                 filter,
-                Reckoning.refuse(reason, sentence),
+                Reckoning.refuse(reason, found, remedy),
                 List.of(),
                 Optional.empty(),
                 List.of());
@@ -155,10 +154,10 @@ final class GasFilters {
             return Reckoning.refuse(
                     Refusal.NOT_GIVEN,
                     ppm.isEmpty()
-                            ? agent.name() + " has no level in ppm and no molar mass to get one. Maybe give it in ppm."
-                            : "This code folder holds no limit for " + agent.name()
-                                    + ", so what may come through the filter is not known. Maybe the law of the place"
-                                    + " has one.");
+                            ? agent.name() + " has no concentration in ppm and no molar mass to calculate it."
+                            : "No limit is included for " + agent.name()
+                                    + ", so what may come through the filter is not known.",
+                    ppm.isEmpty() ? "Give it in ppm." : "Look up whether the local law has one.");
         }
         Reckoning<FilterFlow> flow = flow();
         Optional<Reckoning<GasUse>> missing =
@@ -187,8 +186,8 @@ final class GasFilters {
                 ? Reckoning.of(FilterFlow.ofBlower(given.number("measured-flow").getAsDouble(), filters))
                 : Reckoning.refuse(
                         Refusal.NOT_GIVEN,
-                        "The air that goes through the filter is not known: not given is kit.measured-flow. Maybe add"
-                                + " it, or kit.blower: false for a mask without blower.");
+                        "The air that goes through the filter is not known: not given is kit.measured-flow.",
+                        "Add it, or kit.blower: false for a mask without blower.");
     }
 
     /** The mark on the filter where it is written after the European standards; a wrong one is a fault of the file. */
@@ -199,7 +198,6 @@ final class GasFilters {
         }
         Reckoning<FilterMark> mark = FilterMarks.read(written.get());
         if (mark instanceof Refused<FilterMark> refused) {
-            int maybe = refused.sentence().indexOf(" Maybe ");
             String known = tables.cartridgeTests().stream()
                     .map(test -> test.test().mark())
                     .distinct()
@@ -208,9 +206,8 @@ final class GasFilters {
                     task.file(),
                     given.line("kit.filter-mark"),
                     "kit.filter-mark",
-                    "cannot be used. " + refused.sentence().substring(0, maybe),
-                    refused.sentence().substring(maybe + " Maybe ".length()).replaceAll("\\.$", "")
-                            + ", or name the cartridge: " + known + "."));
+                    "cannot be used. " + refused.found(),
+                    refused.remedy().replaceAll("\\.$", "") + ", or name the cartridge: " + known + "."));
         }
         return mark.value();
     }

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.endurance.BadFigure;
 import org.fumewarden.endurance.Reckoning;
 import org.fumewarden.endurance.Refusal;
 import org.fumewarden.model.Answer;
@@ -69,23 +70,19 @@ final class Given {
                 ? Optional.empty()
                 : Optional.of(Reckoning.refuse(
                         Refusal.NOT_GIVEN,
-                        what + " cannot be reckoned: not given "
+                        what + " cannot be calculated: not given "
                                 + (absent.size() == 1 ? "is " : "are ") + String.join(", ", absent)
-                                + ". Maybe add what is missing to the task file."));
+                                + ".",
+                        "Add what is missing to the task file."));
     }
 
     /** A record of given figures; what it refuses is a fault of the file. */
     <T> T sound(String path, Supplier<T> make) {
         try {
             return make.get();
-        } catch (IllegalArgumentException e) {
-            int maybe = e.getMessage().indexOf(" Maybe ");
-            throw new InputException(new Problem(
-                    task.file(),
-                    line(path),
-                    path,
-                    "cannot be used: " + e.getMessage().substring(0, maybe),
-                    e.getMessage().substring(maybe + " Maybe ".length())));
+        } catch (BadFigure e) {
+            throw new InputException(
+                    new Problem(task.file(), line(path), path, "cannot be used: " + e.found(), e.remedy()));
         }
     }
 

@@ -71,7 +71,7 @@ public final class ShiftReckoner {
         remarks.addAll(battery.remarks());
         oilMist();
         filters.spared()
-                .forEach(name -> remarks.add("No gas filter is reckoned for " + name
+                .forEach(name -> remarks.add("No gas filter is calculated for " + name
                         + ", which is at or below its lowest limit; it still counts as"
                         + " another gas beside one that is above."));
         return new ShiftSheet(
@@ -83,7 +83,7 @@ public final class ShiftReckoner {
                 plan,
                 task.curves(),
                 wear.isPresent() ? OptionalDouble.of(wear.getAsDouble() / HOUR) : OptionalDouble.empty(),
-                given.number("clogging-stage"),
+                battery.filterNow(),
                 Eyes.shade(given, tables, rows),
                 remarks);
     }
@@ -93,14 +93,14 @@ public final class ShiftReckoner {
             return Reckoning.refuse(
                     Refusal.NOT_GIVEN,
                     "The unit has no blower, so there is neither flow nor battery to plan with: change its filters by the"
-                            + " times below. Maybe a powered unit.");
+                            + " times below.",
+                    "Use a powered unit.");
         }
         if (given.word("work-rate").isEmpty()) {
-            remarks.add("task.work-rate is not given: very hard work is reckoned.");
+            remarks.add("task.work-rate is not given: very hard work is assumed.");
         }
         if (given.number("altitude").isEmpty()) {
-            remarks.add(
-                    "atmosphere.altitude is not given: sea level is reckoned; higher up the wearer needs more air.");
+            remarks.add("atmosphere.altitude is not given: sea level is assumed; higher up the wearer needs more air.");
         }
         thinAir();
         BreathDemand demand = Breathing.demand(given, tables);
@@ -116,16 +116,15 @@ public final class ShiftReckoner {
     private void thinAir() {
         long more = Math.round((Breathing.demand(given, tables).factor() - 1) * PERCENT);
         if (more >= 1) {
-            remarks.add(
-                    "At this height the wearer needs " + more + " % more air, and that is reckoned. What the thinner"
-                            + " air does to the blower is not: no source was found. Check the flow where the work is done.");
+            remarks.add("At this height the wearer needs " + more + " % more air, and that is assumed. What the thinner"
+                    + " air does to the blower is not: no source was found. Check the flow where the work is done.");
         }
     }
 
     private void oilMist() {
         if (given.word("oil-mist").filter("false"::equals).isEmpty()) {
             remarks.add((given.yes("oil-mist") ? "Oil mist" : "It is not known whether there is oil mist")
-                    + ": how oil loads the filter is not reckoned, and a loaded filter lets more of it through without"
+                    + ": how oil loads the filter is not calculated, and a loaded filter lets more of it through without"
                     + " getting harder to breathe through (J. Aerosol Sci. 23 (1992) 723-735, abstract). Change the"
                     + " particle filter at a written time, not by the cadence above.");
         }
@@ -137,7 +136,7 @@ public final class ShiftReckoner {
             return refused.as();
         }
         return wear.isEmpty()
-                ? Reckoning.refuse(Refusal.NOT_GIVEN, "The time of wear is not given. Maybe add task.time-on-task.")
+                ? Reckoning.refuse(Refusal.NOT_GIVEN, "The time of wear is not given.", "Add task.time-on-task.")
                 : Reckoning.of(load.value().orElseThrow().milligrams(wear.getAsDouble()));
     }
 
@@ -182,7 +181,7 @@ public final class ShiftReckoner {
                 tables.packRules()));
     }
 
-    /** The filter is changed for gas or at the warning stage, whichever comes first. */
+    /** The filter is changed for gas or at the clogged-filter warning, whichever comes first. */
     private static double filterMinutes(List<GasLife> gases, Reckoning<FilterCadence> cadence) {
         double forGas = gases.stream()
                 .flatMap(gas -> gas.time().value().stream())
@@ -202,7 +201,7 @@ public final class ShiftReckoner {
             return 0;
         }
         if (warmth.isEmpty() || !tables.packRules().mayCharge(warmth.getAsDouble())) {
-            remarks.add("The place is too cold or too hot to charge the pack there: charging is not reckoned.");
+            remarks.add("The place is too cold or too hot to charge the pack there: charging is not counted.");
             return 0;
         }
         return 1 / time.getAsDouble();

@@ -21,7 +21,7 @@ import org.fumewarden.endurance.ShiftPlan;
  * @param plan of the shift, refused when any part of it is
  * @param curves the user's own, empty without
  * @param wearHours of the shift
- * @param stage that the display shows
+ * @param filterNow where the filter stands on the curves, as they tell it
  * @param eyes shade of the eye filter
  * @param remarks what was assumed on the safe side
  */
@@ -34,7 +34,7 @@ public record ShiftSheet(
         Reckoning<ShiftPlan> plan,
         List<EnduranceCurve> curves,
         OptionalDouble wearHours,
-        OptionalDouble stage,
+        OptionalDouble filterNow,
         ShadeAdvice eyes,
         List<String> remarks) {
     public ShiftSheet {

@@ -26,7 +26,7 @@ record Stretches(List<Double> work, List<Double> breaks) {
         if (!(total > 0)) {
             return given.<Stretches>missing("The shift", "task.time-on-task")
                     .orElseGet(() ->
-                            Reckoning.refuse(Refusal.BAD_NUMBER, "The task lasts 0 min. Maybe its time was left out."));
+                            Reckoning.refuse(Refusal.BAD_NUMBER, "The task lasts 0 min.", "Write how long it lasts."));
         }
         double longest = given.number("wear-time").orElse(total);
         int count = (int) Math.min(MOST, Math.max(1, Math.ceil(total / Math.max(1, longest))));

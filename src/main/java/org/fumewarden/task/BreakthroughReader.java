@@ -59,7 +59,7 @@ final class BreakthroughReader {
         Optional<Double> warm = amount(cells.get("temperature"), "temperature");
         String document = Located.shown(cells.get("document").text());
         if (document.isBlank()) {
-            cells.get("document").complain("is empty.", "name the maker's document and its line.");
+            cells.get("document").complain("is empty.", "name the manufacturer's document and its line.");
         }
         boolean whole = minutes.isPresent()
                 && ppm.isPresent()
@@ -88,7 +88,8 @@ final class BreakthroughReader {
     private static Optional<Double> positive(Located place, String kind) {
         Optional<Double> found = amount(place, kind);
         found.filter(value -> !(value > 0))
-                .ifPresent(value -> place.complain("must be above zero.", "give the figure of the maker's document."));
+                .ifPresent(value ->
+                        place.complain("must be above zero.", "give the figure of the manufacturer's document."));
         return found.filter(value -> value > 0);
     }
 
@@ -97,7 +98,7 @@ final class BreakthroughReader {
         level.filter(found -> found.unit() != Unit.PPM || found.value().signum() <= 0)
                 .ifPresent(found -> place.complain(
                         "must be in ppm and above zero but is \"" + Located.shown(place.text()) + "\".",
-                        "convert the maker's figure to ppm."));
+                        "convert the manufacturer's figure to ppm."));
         return level.filter(found -> found.unit() == Unit.PPM && found.value().signum() > 0)
                 .map(found -> found.value().doubleValue());
     }

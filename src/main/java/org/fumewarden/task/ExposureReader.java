@@ -19,6 +19,7 @@ import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.SampleNote;
+import org.fumewarden.model.StatedLimit;
 import org.fumewarden.model.Unit;
 import org.fumewarden.model.Unknown;
 
@@ -42,7 +43,13 @@ final class ExposureReader {
             "because",
             "by",
             "basis",
-            "on");
+            "on",
+            "limit-twa",
+            "limit-stel",
+            "limit-ceiling",
+            "limit-from");
+    private static final Set<String> STATED = Set.of("limit-twa", "limit-stel", "limit-ceiling");
+
     /** Cells that mean nothing without another one. */
     private static final Map<String, String> BELONGS =
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
@@ -95,7 +102,7 @@ final class ExposureReader {
             if (!agents.contains(id)) {
                 agent.complain(
                         "names an agent that is not in the tables: \"" + Located.shown(id) + "\".",
-                        Nearest.maybe(id, agents));
+                        Nearest.remedy(id, agents));
             } else if (!seen.add(id)) {
                 agent.complain("is listed twice.", "put both values into one entry.");
             } else {
@@ -121,6 +128,7 @@ final class ExposureReader {
         highestBelowAverage(agent, cells);
         reckoned(agent, cells);
         judged(agent, cells, inputs.size() + readings.size() > before);
+        boolean settled = inputs.size() + readings.size() > before;
         BELONGS.forEach((cell, other) -> {
             if (cells.containsKey(cell) && !cells.containsKey(other)) {
                 cells.get(cell).complain("stands without " + other + ".", "add " + other + ":, or drop it.");
@@ -129,7 +137,8 @@ final class ExposureReader {
         if (cells.containsKey("error") && !cells.containsKey("samples") && !cells.containsKey("periods")) {
             cells.get("error").complain("stands without samples or periods.", "add the results it belongs to.");
         }
-        if (inputs.size() + readings.size() == before && item.problems().isEmpty()) {
+        limits(agent, item, cells);
+        if (!settled && item.problems().isEmpty()) {
             item.complain("gives no level.", "add twa: \"0.12 mg/m3\", samples, a judgement, or twa: unknown.");
         }
     }
@@ -261,6 +270,33 @@ final class ExposureReader {
                     new Judged(agent, because, by.get(), basis.get(), on.get().toString(), age, place.path()));
         } else if (!stated) {
             inputs.add(new Unknown("exposures." + agent + ".judged", place.path()));
+        }
+    }
+
+    /** Limits that are not held here count with the document they were read in, and are taken from nowhere else. */
+    private void limits(String agent, Located item, Map<String, Located> cells) {
+        Optional<String> from = said(cells.get("limit-from"));
+        for (Averaging averaging : Averaging.values()) {
+            Located place = cells.get("limit-" + averaging.key());
+            if (place != null && from.isEmpty()) {
+                place.complain(
+                        "stands without limit-from.", "name the document, its edition and the place, as limit-from.");
+            } else if (place != null) {
+                Quantities.level(place, place.text())
+                        .filter(l -> possible(agent, l.unit(), place))
+                        .ifPresent(l -> limit(agent, averaging, l, from.get(), place));
+            }
+        }
+        if (from.isPresent() && cells.keySet().stream().noneMatch(STATED::contains)) {
+            item.complain("names limit-from, but no limit.", "add limit-twa, limit-stel or limit-ceiling.");
+        }
+    }
+
+    private void limit(String agent, Averaging averaging, Quantities.Level level, String from, Located place) {
+        if (level.value().signum() <= 0) {
+            place.complain("is no limit: \"" + Located.shown(place.text()) + "\".", "a level above zero.");
+        } else {
+            inputs.add(new StatedLimit(agent, averaging, level.value(), level.unit(), from, place.path()));
         }
     }
 

@@ -157,17 +157,17 @@ final class SameQuantity {
         return new Foreign("C", new BigDecimal("0.555555555555555556"), new BigDecimal("-32"), "");
     }
 
-    /** The end of a "Maybe" line for a unit that is not read: the same quantity in one that is, or those that are, without a number. */
+    /** The remedy for a unit that is not read: the same quantity in one that is, or those that are, without a number. */
     static String inKnownUnit(String kind, String number, String unit, Collection<String> known) {
         String units = String.join(", ", known);
         if (unit.isEmpty()) {
-            return "add the unit, one of " + units + ".";
+            return "add the unit: one of " + units + ".";
         }
         Optional<String> converted = written(kind, number, unit, List.of());
-        return converted.map(c -> c + ".").orElse("convert it to one of these units: " + units + ".");
+        return converted.map(c -> "write " + c + ".").orElse("convert it to one of these units: " + units + ".");
     }
 
-    /** The end of a "Maybe" line for a number that is not read; empty when it may mean nothing. */
+    /** The remedy for a number that is not read; empty when it may mean nothing. */
     static Optional<String> inPlainDigits(String kind, String number, String unit, Collection<String> known) {
         List<String> readings = Numbers.readings(number);
         List<String> written = new ArrayList<>();
@@ -179,8 +179,9 @@ final class SameQuantity {
         }
         return Optional.of(
                 written.size() == 1
-                        ? written.get(0) + "."
-                        : written.get(0) + " when the comma parts decimals, " + written.get(1)
+                        ? (written.get(0).contains(".") && number.contains(",") ? "use a decimal point: " : "write ")
+                                + written.get(0) + "."
+                        : "write " + written.get(0) + " when the comma parts decimals, " + written.get(1)
                                 + " when it parts thousands.");
     }
 

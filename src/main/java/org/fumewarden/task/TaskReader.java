@@ -56,8 +56,12 @@ public final class TaskReader {
 
     private final Map<String, Set<String>> groups = new HashMap<>();
 
+    /** Names of older files, by what they are called now. */
+    private final Map<String, String> old;
+
     public TaskReader(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
+        this.old = vocabulary.catalogues().getOrDefault("old-names", Map.of());
         for (Question question : vocabulary.questions()) {
             int dot = question.path().indexOf('.');
             groups.computeIfAbsent(question.path().substring(0, dot), k -> new TreeSet<>())
@@ -161,24 +165,29 @@ public final class TaskReader {
     /** The places of the file that answer questions, by path; complains about every name that nothing asks for. */
     private Map<String, Located> places(Located root) {
         Map<String, Located> places = new LinkedHashMap<>();
-        named(root, known).forEach((name, entry) -> {
+        named(root, known, known).forEach((name, entry) -> {
             if (groups.containsKey(name) && !entry.isNull()) {
-                named(entry, groups.get(name)).forEach((below, place) -> places.put(name + "." + below, place));
+                Set<String> readable = new TreeSet<>(groups.get(name));
+                readable.addAll(old.keySet());
+                named(entry, groups.get(name), readable).forEach((below, place) -> {
+                    places.put(name + "." + below, place);
+                    places.putIfAbsent(name + "." + old.getOrDefault(below, below), place);
+                });
             }
         });
         return places;
     }
 
     /** The entries of a map; a name that is not expected is complained about, and what is the doctor's is not guessed at. */
-    private static Map<String, Located> named(Located map, Set<String> expected) {
+    private static Map<String, Located> named(Located map, Set<String> expected, Set<String> readable) {
         Map<String, Located> entries = map.entries();
         entries.forEach((name, entry) -> {
-            if (!expected.contains(name)) {
+            if (!readable.contains(name)) {
                 entry.complain(
                         "is not a name used here.",
                         Health.isMeant(name) && !entry.path().startsWith("kit.")
                                 ? Health.MAYBE
-                                : Nearest.maybe(name, expected));
+                                : Nearest.remedy(name, expected));
             }
         });
         return entries;
@@ -251,9 +260,9 @@ public final class TaskReader {
 
     private Optional<Input> choice(Question question, Located place) {
         Set<String> allowed = vocabulary.choices(question).keySet();
-        String text = place.text();
+        String text = old.getOrDefault(place.text(), place.text());
         if (!allowed.contains(text)) {
-            place.complain("cannot be \"" + Located.shown(text) + "\".", Nearest.maybe(text, withUnknown(allowed)));
+            place.complain("cannot be \"" + Located.shown(text) + "\".", Nearest.remedy(text, withUnknown(allowed)));
             return Optional.empty();
         }
         return Optional.of(word(question, text));

@@ -35,7 +35,7 @@ public record CylinderLevel(BigDecimal share, String clause) {
                 .orElseThrow(() -> StoreException.refused(
                         "cylinder-full-pressure is not given, so " + read.toPlainString() + " bar cannot be judged ["
                                 + clause + "].",
-                        "cylinder-full-pressure=300, as the maker gives it; registered with the unit, it is taken from"
+                        "cylinder-full-pressure=300, as the manufacturer gives it; registered with the unit, it is taken from"
                                 + " there."));
         String stands = "The cylinder holds " + read.toPlainString() + " of " + full.toPlainString() + " bar, "
                 + read.multiply(HUNDRED)

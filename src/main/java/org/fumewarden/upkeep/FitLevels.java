@@ -96,7 +96,7 @@ public record FitLevels(
                             + " is enough for a half mask only: " + clause + " asks for " + half.toPlainString()
                             + " or, full face, "
                             + full.toPlainString() + ".",
-                    "face=half or face=full.");
+                    "write face=half or face=full.");
         }
         BigDecimal asked = face.equals("full") || face.isEmpty() && measured.compareTo(full) >= 0 ? full : half;
         BigDecimal level = test.passFactor().map(asked::max).orElse(asked);
@@ -122,9 +122,9 @@ public record FitLevels(
         }
         if (face.isEmpty()) {
             throw StoreException.refused(
-                    "face is not given, and a qualitative test does not serve every full face mask ["
+                    "face is not given, and a qualitative test is not enough for every full face mask ["
                             + qualitativeClause + "].",
-                    "face=half or face=full.");
+                    "write face=half or face=full.");
         }
         if (qualitativeFull.get().signum() == 0) {
             return new Judgement(
@@ -134,7 +134,7 @@ public record FitLevels(
         }
         return new Judgement(
                 test,
-                "A qualitative test serves this mask up to "
+                "A qualitative test is enough for this mask up to "
                         + qualitativeFull.get().toPlainString()
                         + " times the limit only; beyond, a fit factor of " + full.toPlainString()
                         + " must be measured [" + qualitativeClause

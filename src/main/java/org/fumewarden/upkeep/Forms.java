@@ -227,7 +227,7 @@ public final class Forms {
         return switch (value.toLowerCase(Locale.ROOT)) {
             case "yes", "true" -> true;
             case "no", "false" -> false;
-            default -> throw StoreException.refused(name + " cannot be \"" + value + "\".", "yes or no.");
+            default -> throw StoreException.refused(name + " cannot be \"" + value + "\".", "write yes or no.");
         };
     }
 

@@ -32,11 +32,11 @@ final class Given {
         if (id.length() > LONGEST_ID) {
             throw StoreException.refused(
                     field + " has " + id.length() + " characters; at most " + LONGEST_ID + " are kept.",
-                    "the number or mark that stands on the thing.");
+                    "write the number or mark that stands on the thing.");
         }
         if (id.codePoints().anyMatch(Given::unseen)) {
             throw StoreException.refused(
-                    field + " holds a character that nobody sees, such as a line break or a mark of direction.",
+                    field + " holds a character that no one sees, such as a line break or a mark of direction.",
                     "type it again.");
         }
         return id;

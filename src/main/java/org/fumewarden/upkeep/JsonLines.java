@@ -185,7 +185,7 @@ public final class JsonLines {
         JsonNode node = Numbered.object(text == null ? "" : text, 1);
         if (!node.has(FORMAT)) {
             throw StoreException.refused(
-                    "line 1 is not the head of an export.", "name a file that \"store export\" wrote.");
+                    "line 1 does not begin an export.", "name a file that \"store export\" wrote.");
         }
         return new Head(node.path("entries").asLong(-1), node.path("head").asText());
     }

@@ -27,7 +27,7 @@ public enum Result implements Keyed {
 
     static Result ofCheck(String field, Result result) {
         if (Given.present(field, result) != PASSED && result != FAILED) {
-            throw StoreException.refused(field + " cannot be \"" + result.key + "\".", "passed or failed.");
+            throw StoreException.refused(field + " cannot be \"" + result.key + "\".", "write passed or failed.");
         }
         return result;
     }

@@ -93,7 +93,7 @@ final class Sqlite {
         if (code == SQLiteErrorCode.SQLITE_CORRUPT.code || code == SQLiteErrorCode.SQLITE_NOTADB.code) {
             return new StoreException(
                     StoreException.Cause.DAMAGED,
-                    file + " is damaged or is no store.",
+                    file + " is damaged or is not a store.",
                     "run \"store verify\" to see where, and \"store salvage\" to save what is intact.");
         }
         if (code == SQLiteErrorCode.SQLITE_CANTOPEN.code) {

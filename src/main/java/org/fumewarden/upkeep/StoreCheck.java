@@ -68,7 +68,7 @@ public final class StoreCheck {
                 throw e;
             }
             if (e.reason() != StoreException.Cause.DAMAGED) {
-                check.found(0, "is no store: " + e.getMessage());
+                check.found(0, "is not a store: " + e.getMessage());
             }
         }
         if (check.size(file)) {
@@ -81,7 +81,7 @@ public final class StoreCheck {
         }
         expected.filter(h -> h.entries() > check.read)
                 .ifPresent(h -> check.found(
-                        check.read + 1, "is missing: " + h.entries() + " entries were there when the head was noted."));
+                        check.read + 1, "is missing: " + h.entries() + " entries were there when the seal was noted."));
         return check.verification();
     }
 
@@ -136,7 +136,7 @@ public final class StoreCheck {
         about = items;
         running = hash == null ? running : hash;
         expected.filter(h -> h.entries() == sequence && !Arrays.equals(h.bytes(), hash))
-                .ifPresent(h -> found(sequence, "is not the one it was when the head was noted."));
+                .ifPresent(h -> found(sequence, "is not the one it was when the seal was noted."));
     }
 
     private Optional<String> fault(ResultSet row, long sequence, byte[] previous, String body, byte[] hash)
@@ -209,15 +209,15 @@ public final class StoreCheck {
                 long bytes = pages * Sqlite.PAGE_BYTES;
                 long there = Files.size(file);
                 if (!Arrays.equals(BEGINNING, Arrays.copyOf(head, BEGINNING.length))) {
-                    found(0, "is no store: its first bytes are not those of one.");
+                    found(0, "is not a store: its first bytes are not those of one.");
                     return false;
                 }
                 if (there < bytes) {
-                    found(0, "was cut, or its head was changed: more belongs to it than is there.");
+                    found(0, "was cut, or its first bytes were changed: more belongs to it than is there.");
                 }
                 return true;
             }
-            found(0, head.length == 0 ? "is empty." : "was cut: not even its head is there.");
+            found(0, head.length == 0 ? "is empty." : "was cut: not even its first bytes are there.");
         } catch (IOException e) {
             found(0, "cannot be read (" + e.getMessage() + ").");
         }

@@ -1,5 +1,7 @@
 package org.fumewarden.upkeep;
 
+import org.apache.commons.lang3.StringUtils;
+
 /** Something the store cannot do, in words a person can act on. */
 public final class StoreException extends RuntimeException {
     /** Why the store refused. */
@@ -21,16 +23,16 @@ public final class StoreException extends RuntimeException {
     }
 
     private final Cause reason;
-    private final String maybe;
+    private final String remedy;
 
-    StoreException(Cause reason, String message, String maybe) {
+    StoreException(Cause reason, String message, String remedy) {
         super(message);
         this.reason = reason;
-        this.maybe = maybe;
+        this.remedy = StringUtils.capitalize(remedy);
     }
 
-    static StoreException refused(String message, String maybe) {
-        return new StoreException(Cause.REFUSED, message, maybe);
+    static StoreException refused(String message, String remedy) {
+        return new StoreException(Cause.REFUSED, message, remedy);
     }
 
     public Cause reason() {
@@ -39,11 +41,11 @@ public final class StoreException extends RuntimeException {
 
     /** The two lines that a reader sees. */
     public String text() {
-        return getMessage() + "\nMaybe " + maybe;
+        return getMessage() + "\n" + remedy;
     }
 
-    /** What would do, without the word "Maybe". */
-    public String maybe() {
-        return maybe;
+    /** What would do. */
+    public String remedy() {
+        return remedy;
     }
 }

@@ -6,27 +6,22 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Advice;
-import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.report.AdviceJson;
-import org.fumewarden.report.DrillText;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.whatif.Bench;
-import org.fumewarden.whatif.Drill;
 
 /** Answers what the page asks. Nothing is kept between two questions but the compiled rules. */
 final class Desk {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final int LONGEST_ANSWER = 2000;
 
     private final Library library;
     private final UpkeepDesk upkeep;
@@ -42,6 +37,7 @@ final class Desk {
         this.library = library;
         this.upkeep = upkeep;
         WhatIfDesk whatIf = new WhatIfDesk(this);
+        TrainingDesk training = new TrainingDesk(this, library);
         this.answerers = Map.ofEntries(
                 Map.entry("/api/words", this::words),
                 Map.entry("/api/vocabulary", this::vocabulary),
@@ -56,7 +52,9 @@ final class Desk {
                 Map.entry("/api/sheet", this::sheet),
                 Map.entry("/api/pdf", this::pdf),
                 Map.entry("/api/replay", this::replay),
-                Map.entry("/api/drill", this::drill),
+                Map.entry("/api/training/round", training::round),
+                Map.entry("/api/training/mark", training::mark),
+                Map.entry("/api/training/paper", training::paper),
                 Map.entry("/api/compare", whatIf::compare),
                 Map.entry("/api/sweep", whatIf::sweep),
                 Map.entry("/api/plots", whatIf::plots),
@@ -176,38 +174,7 @@ final class Desk {
         return Reply.json(root);
     }
 
-    /** Without answers: the task as a trainee sees it. With answers: their marks. */
-    private Reply drill(JsonNode asked) {
-        Bench bench = bench(asked);
-        Advice advice = bench.advise();
-        ObjectNode root = NODES.objectNode();
-        root.put("story", DrillText.task(advice, asked.path("story").asText(""), vocabulary(bench)));
-        ArrayNode parts = root.putArray("parts");
-        for (Drill.Part part : Drill.Part.values()) {
-            parts.add(part.ask());
-        }
-        ArrayNode classes = root.putArray("classes");
-        advice.respirators().forEach(r -> {
-            ObjectNode each = classes.addObject();
-            each.put("id", r.deviceClass());
-            each.put("name", r.name());
-        });
-        if (asked.path("answers").isArray()) {
-            List<String> answers = new ArrayList<>();
-            asked.path("answers").forEach(a -> {
-                String answer = a.asText("");
-                answers.add(answer.substring(0, Math.min(answer.length(), LONGEST_ANSWER)));
-            });
-            root.set("marks", WhatIfJson.marks(new Drill(advice).mark(answers)));
-        }
-        return Reply.json(root);
-    }
-
     private static Words language(JsonNode asked) {
         return Words.in(asked.path("language").asText("en"));
-    }
-
-    private static Vocabulary vocabulary(Bench bench) {
-        return bench.advisor(bench.code()).base().book().vocabulary();
     }
 }

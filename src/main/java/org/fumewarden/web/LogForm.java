@@ -73,7 +73,7 @@ final class LogForm {
                 .max(Comparator.comparingInt(String::length))
                 .orElse("");
         String message = field.isEmpty() ? e.getMessage() : e.getMessage().substring(field.length() + 1);
-        return problem(field, message, e.maybe());
+        return problem(field, message, e.remedy());
     }
 
     private static long number(String text) {

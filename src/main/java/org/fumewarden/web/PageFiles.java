@@ -35,7 +35,9 @@ final class PageFiles {
             "open.js",
             "upkeep.js",
             "logform.js",
-            "drill.js");
+            "drill.js",
+            "room.js",
+            "training.css");
 
     private static final Map<String, String> TYPES = Map.of(
             "html", "text/html; charset=utf-8",

@@ -57,7 +57,7 @@ final class Relevance {
         answers.addAll(VocabularyJson.samples(question.kind()));
         return answers.stream().anyMatch(answer -> {
             if (asking.isInterrupted()) {
-                throw new CancellationException("Nobody waits for these questions any more.");
+                throw new CancellationException("No one waits for these questions any more.");
             }
             Advice then = bench.advise(new TreeMap<>(Map.of(question.path(), answer)));
             return !Differences.between(now, then).isEmpty();

@@ -83,7 +83,7 @@ record Reply(int status, String type, byte[] body, String policy) {
             node.put("line", problem.line());
             node.put("field", problem.field());
             node.put("message", problem.message());
-            node.put("maybe", problem.maybe());
+            node.put("maybe", problem.remedy());
         }
         return json(status, root);
     }

@@ -111,8 +111,8 @@ public final class WebServer implements AutoCloseable {
         if (exchange.getRequestMethod().equals("GET")) {
             return files.find(path)
                     .or(() -> paper(exchange.getRequestURI()))
-                    .orElseGet(
-                            () -> Reply.refuse(404, "asks for a page that is not there.", "the address ending in /."));
+                    .orElseGet(() ->
+                            Reply.refuse(404, "asks for a page that is not there.", "open the address ending in /."));
         }
         Optional<Desk.Answerer> answerer = desk.find(path);
         if (answerer.isEmpty()) {
@@ -120,7 +120,8 @@ public final class WebServer implements AutoCloseable {
         }
         byte[] body = exchange.getRequestBody().readNBytes(MAX_BYTES + 1);
         if (body.length > MAX_BYTES) {
-            return Reply.refuse(413, "is larger than " + MAX_BYTES + " bytes.", "a task file is far smaller.");
+            return Reply.refuse(
+                    413, "is larger than " + MAX_BYTES + " bytes.", "use a smaller file: a task file is far smaller.");
         }
         return decide(answerer.get(), body);
     }
@@ -172,7 +173,7 @@ public final class WebServer implements AutoCloseable {
         }
         return Reply.refuse(
                 500,
-                "met a fault of the program (" + cause.getClass().getSimpleName() + ").",
+                "met an internal error (" + cause.getClass().getSimpleName() + ").",
                 "save the task and report it.");
     }
 

@@ -49,7 +49,7 @@ final class WhatIfDesk {
                     0,
                     "from",
                     "asks for " + count + " points from " + from + " to " + to + ".",
-                    "the smaller number first, and 2 to " + MOST_POINTS + " points."));
+                    "give the smaller number first, and 2 to " + MOST_POINTS + " points."));
         }
         Bench bench = desk.bench(asked);
         String path = asked.path("path").asText("");
@@ -76,7 +76,7 @@ final class WhatIfDesk {
             return Numbers.decimal(text);
         } catch (NumberFormatException e) {
             throw new InputException(new Problem(
-                    "request", 0, name, "is no number: \"" + text + "\".", "digits and a point, such as 0.05."));
+                    "request", 0, name, "is no number: \"" + text + "\".", "write digits and a point, such as 0.05."));
         }
     }
 

@@ -10,7 +10,6 @@ import org.fumewarden.advice.Respirator;
 import org.fumewarden.model.Lever;
 import org.fumewarden.whatif.AnswerValue;
 import org.fumewarden.whatif.Difference;
-import org.fumewarden.whatif.Drill;
 import org.fumewarden.whatif.Sweep;
 
 /** What-if results as JSON. */
@@ -113,18 +112,6 @@ final class WhatIfJson {
             node.put("ask", worth.ask());
             node.put("least", worth.least());
             node.put("most", worth.most());
-        }
-        return list;
-    }
-
-    static ArrayNode marks(List<Drill.Mark> marks) {
-        ArrayNode list = NODES.arrayNode();
-        for (Drill.Mark mark : marks) {
-            ObjectNode node = list.addObject();
-            node.put("ask", mark.part().ask());
-            node.put("given", mark.given());
-            node.put("right", mark.right());
-            node.put("because", mark.because());
         }
         return list;
     }

@@ -125,8 +125,8 @@ public final class Differences {
         for (String id : new TreeSet<>(union(old.keySet(), now.keySet()))) {
             move(
                     "duty " + id,
-                    old.containsKey(id) ? old.get(id).what() : "not owed",
-                    now.containsKey(id) ? now.get(id).what() : "not owed",
+                    old.containsKey(id) ? old.get(id).what() : "not due",
+                    now.containsKey(id) ? now.get(id).what() : "not due",
                     old.containsKey(id) ? List.of(reason(old.get(id))) : List.of(),
                     now.containsKey(id) ? List.of(reason(now.get(id))) : List.of());
         }

@@ -47,6 +47,7 @@ final class PackageArrowsTest {
             Map.entry("audit", 8),
             Map.entry("batch", 8),
             Map.entry("register", 8),
+            Map.entry("training", 8),
             Map.entry("cli", 10),
             Map.entry("web", 9));
 

@@ -83,7 +83,7 @@ class KeptAdviceTest {
 
     /** Every 97th byte, so that all kinds of places are met: names, numbers, sentences, hashes, the end. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void anyFlippedByteIsFound() throws IOException {
         byte[] good = Files.readAllBytes(entry(2));
         int tried = 0;
@@ -139,7 +139,7 @@ class KeptAdviceTest {
     void aKeyThatIsNoneGivesAMessage() throws IOException {
         Path nonsense = Files.writeString(folder.resolve("nonsense.pem"), "not a key");
         InputException fault = assertThrows(InputException.class, () -> Signatures.sign(entry(1), nonsense));
-        assertTrue(fault.getMessage().contains("Maybe"));
+        assertTrue(fault.getMessage().contains("\n"));
     }
 
     private static Path pair(Path secret, Path open) throws IOException, NoSuchAlgorithmException {

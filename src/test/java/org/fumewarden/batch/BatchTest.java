@@ -157,7 +157,7 @@ final class BatchTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aBatchCutAnywhereAndResumedEqualsAnUninterruptedOne() throws IOException {
         Files.write(input, BatchTasks.mixed(40));
         batch();
@@ -195,7 +195,7 @@ final class BatchTest {
         Files.writeString(out, "the work of hours\n");
         CommandRun run = batch();
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("is there already and is not overwritten.\nMaybe add --resume"), run.err());
+        assertTrue(run.err().contains("is there already and is not overwritten.\nAdd --resume"), run.err());
         assertEquals("the work of hours\n", Files.readString(out));
     }
 

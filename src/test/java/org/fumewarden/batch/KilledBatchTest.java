@@ -10,17 +10,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.fumewarden.Extent;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Kills a batch in a process of its own, as no program can foresee, and goes on. The gate kills a short one;
- * {@code -Dfumewarden.killed.tasks=100000} kills a long one, {@code -Dfumewarden.kills=1000} one twenty times.
+ * Kills a batch in a process of its own, as no program can foresee, and goes on. The build server kills a short one;
+ * {@code -Dfumewarden.killed.tasks=100000} kills a long one, the long run one twenty times.
  */
 final class KilledBatchTest {
     private static final int TASKS = Integer.getInteger("fumewarden.killed.tasks", 200);
-    private static final int KILLS = Math.max(3, Integer.getInteger("fumewarden.kills", 0) / 50);
+    private static final int KILLS = Extent.of(3, 3, 20);
 
     /** Half a megabyte of advice a task would fill the disk. */
     private static final List<String> FORM = TASKS > 2000 ? List.of("--brief") : List.of();
@@ -31,13 +32,13 @@ final class KilledBatchTest {
     Path folder;
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aKilledAndResumedBatchEqualsAnUninterruptedOneByteForByte() throws Exception {
         Path input = Files.write(folder.resolve("tasks.jsonl"), BatchTasks.mixed(TASKS));
         Path whole = folder.resolve("whole.jsonl");
         assertEquals(2, finish(start(input, whole)));
         long expected = Files.size(whole);
-        Random random = new Random();
+        Random random = new Random(Extent.SEED);
         Path out = folder.resolve("killed.jsonl");
         List<Long> killedAt = new ArrayList<>();
         for (int i = 0; i < KILLS; i++) {

@@ -53,7 +53,7 @@ final class SpoiltTasksTest {
             }
         }
         Vocabulary words = advisor("gb").base().book().vocabulary();
-        Spoilt.run("tasks", 2_000, corpus, bytes -> {
+        Spoilt.run("tasks", 1000, corpus, bytes -> {
             Located tree = TaskTree.parse("task.yaml", YamlFiles.text("task.yaml", bytes));
             new TaskReader(words).read(tree, "gb", Optional.empty());
         });
@@ -66,7 +66,7 @@ final class SpoiltTasksTest {
         for (Path file : FILES.subList(0, 60)) {
             corpus.add(new ObjectMapper().writeValueAsBytes(TaskTree.read(file).plain()));
         }
-        Spoilt.run("batch lines", 800, corpus, bytes -> {
+        Spoilt.run("batch lines", 400, corpus, bytes -> {
             Outcome outcome = worker.answer(new Entry.Line(1, bytes, false));
             if (outcome.fate() == Outcome.Fate.FAULT) {
                 throw new IllegalStateException(outcome.json());
@@ -80,7 +80,7 @@ final class SpoiltTasksTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void keptAdvice() throws IOException {
         Path kept = folder.resolve("kept");
         org.fumewarden.cli.CommandRun.of("advise", "scenarios/tours/odour-complaint.yaml", "--keep", kept.toString());
@@ -90,7 +90,7 @@ final class SpoiltTasksTest {
         }
         byte[] whole = corpus.get(0);
         Path file = folder.resolve("one.json");
-        Spoilt.run("kept advice", 600, corpus, bytes -> {
+        Spoilt.run("kept advice", 300, corpus, bytes -> {
             Files.write(file, bytes);
             KeptAdvice read = KeptAdvice.read(file);
             if (read.intact()) {

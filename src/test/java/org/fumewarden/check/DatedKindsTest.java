@@ -1,22 +1,24 @@
 package org.fumewarden.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.TableFile;
-import org.junit.jupiter.api.Assertions;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -24,9 +26,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 final class DatedKindsTest {
     private static final LocalDate DAY = LocalDate.of(2031, 5, 6);
     private static final String RULES = "rules/";
-
-    @TempDir
-    private Path folder;
 
     /** One table of each kind whose rows stand on one line each, under the code gb or us. */
     static Stream<TableFile> kinds() {
@@ -59,10 +58,11 @@ final class DatedKindsTest {
 
     @ParameterizedTest
     @MethodSource("kinds")
-    void theOldRowHoldsTheDayBeforeAndTheNewOneOnTheDay(TableFile table) throws IOException {
-        int line = renewed(table, "");
-        List<Integer> before = inForce(table, DAY.minusDays(1), line);
-        List<Integer> on = inForce(table, DAY, line);
+    void theOldRowHoldsTheDayBeforeAndTheNewOneOnTheDay(TableFile table) {
+        int line = table.rows().get(0).line();
+        TableFile renewed = renewed(table, "");
+        List<Integer> before = inForce(renewed, DAY.minusDays(1), line);
+        List<Integer> on = inForce(renewed, DAY, line);
         assertTrue(!before.isEmpty() && before.stream().allMatch(l -> l == line), before.toString());
         assertTrue(!on.isEmpty() && on.stream().allMatch(l -> l == line + 1), on.toString());
         assertEquals(before.size(), on.size());
@@ -70,9 +70,9 @@ final class DatedKindsTest {
 
     @ParameterizedTest
     @MethodSource("kinds")
-    void aMisspeltCellIsNamedWithItsLine(TableFile table) throws IOException {
-        int line = renewed(table, ", untill: 1");
-        InputException fault = Assertions.assertThrows(InputException.class, () -> book(table));
+    void aMisspeltCellIsNamedWithItsLine(TableFile table) {
+        int line = table.rows().get(0).line();
+        InputException fault = assertThrows(InputException.class, () -> renewed(table, ", untill: 1"));
         assertTrue(
                 fault.problems().stream()
                         .anyMatch(
@@ -80,38 +80,23 @@ final class DatedKindsTest {
                 fault.getMessage());
     }
 
-    /** Closes the first row of a table and adds the same anew from the day on; gives the line of the closed one. */
-    private int renewed(TableFile table, String more) throws IOException {
-        try (Stream<Path> paths = Files.walk(Path.of(RULES))) {
-            for (Path path : paths.filter(Files::isRegularFile).toList()) {
-                Path copy = folder.resolve(path.toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(path, copy);
-            }
-        }
-        Path file = folder.resolve(table.file());
-        List<String> lines = new java.util.ArrayList<>(lines(file));
+    /** The table with its first row closed on the day, and the same anew from the day on. */
+    private static TableFile renewed(TableFile table, String more) {
+        List<String> lines = new ArrayList<>(lines(Path.of(table.file())));
         int line = table.rows().get(0).line();
         String row = lines.get(line - 1);
-        int end = row.lastIndexOf('}');
-        String bare = row.substring(0, end).replaceAll(", (from|until): [0-9-]+", "");
+        String bare = row.substring(0, row.lastIndexOf('}')).replaceAll(", (from|until): [0-9-]+", "");
         lines.set(line - 1, bare + ", until: " + DAY + "}");
         lines.add(line, bare + ", from: " + DAY + more + "}");
-        Files.write(file, lines);
-        return line;
+        String name = table.file().substring(RULES.length());
+        byte[] text = String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
+        return CodeBook.table(RuleFolder.of(RULES, Map.of(name, text)), name);
     }
 
-    private List<Integer> inForce(TableFile table, LocalDate day, int line) {
-        return book(table).tables().stream()
-                .filter(t -> t.id().equals(table.id()))
-                .flatMap(t -> t.rows().stream())
+    private static List<Integer> inForce(TableFile table, LocalDate day, int line) {
+        return table.rows().stream()
                 .filter(r -> r.inForce(day) && (r.line() == line || r.line() == line + 1))
-                .map(r -> r.line())
+                .map(DatedRow::line)
                 .toList();
-    }
-
-    private CodeBook book(TableFile table) {
-        String code = table.file().startsWith("rules/us/") ? "us" : "gb";
-        return CodeBook.read(RuleFolder.at(folder.resolve(RULES)), code);
     }
 }

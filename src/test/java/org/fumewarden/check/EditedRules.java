@@ -11,12 +11,12 @@ import java.util.stream.Stream;
 public final class EditedRules {
     private EditedRules() {}
 
-    /** Copies the shared rules and those of one code that stands alone and one that borrows. */
-    public static Path copy(Path into) {
+    /** Copies the shared rules, those of one code that stands alone, and more folders. */
+    public static Path copy(Path into, String... more) {
         Path from = Path.of("rules");
         Path target = into.resolve("rules");
         try (Stream<Path> paths = Files.walk(from)) {
-            for (Path path : paths.filter(EditedRules::wanted).toList()) {
+            for (Path path : paths.filter(p -> wanted(p, List.of(more))).toList()) {
                 Path copy = target.resolve(from.relativize(path).toString());
                 if (Files.isDirectory(path)) {
                     Files.createDirectories(copy);
@@ -30,9 +30,9 @@ public final class EditedRules {
         return target;
     }
 
-    private static boolean wanted(Path path) {
-        return path.getNameCount() < 2
-                || List.of("shared", "gb", "eu", "fi").contains(path.getName(1).toString());
+    private static boolean wanted(Path path, List<String> more) {
+        String part = path.getNameCount() < 2 ? "shared" : path.getName(1).toString();
+        return List.of("shared", "gb").contains(part) || more.contains(part);
     }
 
     /** Replaces the first occurrence of a text in a file of the copy; refuses when it is not there. */

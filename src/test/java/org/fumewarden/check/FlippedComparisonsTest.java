@@ -5,24 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.fumewarden.Extent;
 import org.fumewarden.codes.RuleFolder;
 import org.junit.jupiter.api.Test;
 
 /**
- * Each comparison of each rule, flipped, breaks a scenario or is listed with a reason. The gate tries a sample
- * ({@code -Dfumewarden.mutants=16 -Dfumewarden.seed=...}); {@code mvn verify -Psoundness} tries all, and
- * {@code -Dfumewarden.mutant=US-.*} those whose name matches.
+ * Each comparison of each rule, flipped, breaks a scenario or is listed with a reason. The gate tries a
+ * sample; {@code mvn verify -Psoundness} tries all, and {@code -Dfumewarden.mutant=US-.*} those whose name matches.
  */
 final class FlippedComparisonsTest {
     private static final Path LISTED = Path.of("docs/mutants.txt");
-    private static final int SAMPLE = Integer.getInteger("fumewarden.mutants", 3);
-    private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
+    private static final int SAMPLE = Extent.of(3, 16, Extent.ALL);
     private static final String CHOSEN = System.getProperty("fumewarden.mutant", ".*");
 
     @Test
@@ -42,9 +39,9 @@ final class FlippedComparisonsTest {
                 .toList();
         int total = all.size();
         boolean whole = SAMPLE >= total;
-        List<Mutant> tried = whole ? all : sample(all);
+        List<Mutant> tried = Extent.sample(all, Mutant::key, SAMPLE);
         FlippedRun run = FlippedRun.of(tried, whole ? Set.of() : listed());
-        System.out.println("comparisons flipped " + tried.size() + " of " + total + ", seed " + SEED + ": "
+        System.out.println("comparisons flipped " + tried.size() + " of " + total + ", seed " + Extent.SEED + ": "
                 + run.counts() + "; listed " + listed().size());
         Set<String> news = new TreeSet<>(run.survivors());
         news.removeAll(listed());
@@ -54,16 +51,6 @@ final class FlippedComparisonsTest {
             dead.retainAll(run.killed());
             assertEquals(Set.of(), dead, "these no longer survive; delete their lines from " + LISTED);
         }
-    }
-
-    /** A sample that a new rule hardly changes: the mutants whose names come first when scattered by the seed. */
-    private static List<Mutant> sample(List<Mutant> all) {
-        return all.stream()
-                .sorted(Comparator.comparing(
-                                (Mutant m) -> new Random(SEED ^ m.key().hashCode()).nextLong())
-                        .thenComparing(Mutant::key))
-                .limit(SAMPLE)
-                .toList();
     }
 
     private static Set<String> listed() throws IOException {

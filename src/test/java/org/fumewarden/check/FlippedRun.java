@@ -34,13 +34,12 @@ record FlippedRun(Set<String> killed, Set<String> survivors, Set<String> refused
     /** Comparisons and firings for one scenario: over ten times what the busiest rule as shipped needs. */
     private static final long MOST_STEPS = 2_000_000;
 
-    private static final Map<String, RuleBase> BASES = new HashMap<>();
     private static final Map<Path, Scenario> READ = new HashMap<>();
 
     /** Tries mutants, but not those whose survival is known. */
     static FlippedRun of(List<Mutant> mutants, Set<String> known) {
         FlippedRun run = new FlippedRun(new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
-        List<ScenarioRun> scenarios = new ScenarioRunner(FlippedRun::base).runAll(Path.of("scenarios"));
+        List<ScenarioRun> scenarios = ShippedRuns.ALL;
         start();
         for (int from = 0; from < mutants.size(); from += BATCH) {
             List<Mutant> batch = mutants.subList(from, Math.min(mutants.size(), from + BATCH));
@@ -67,10 +66,6 @@ record FlippedRun(Set<String> killed, Set<String> survivors, Set<String> refused
                 + survivors.size();
     }
 
-    private static RuleBase base(String code) {
-        return BASES.computeIfAbsent(code, RuleBase::shipped);
-    }
-
     private static Map<String, Rule> compiled(List<Mutant> mutants) {
         Map<String, String> texts = new LinkedHashMap<>();
         for (int i = 0; i < mutants.size(); i++) {
@@ -83,7 +78,8 @@ record FlippedRun(Set<String> killed, Set<String> survivors, Set<String> refused
     private static String verdict(Mutant mutant, Rule rule, List<ScenarioRun> scenarios) {
         Map<String, RuleBase> changed = new HashMap<>();
         ScenarioRunner runner = new ScenarioRunner(code -> changed.computeIfAbsent(
-                code, c -> MutatedRules.replace(base(c), mutant.rule().phase(), rule)));
+                code,
+                c -> MutatedRules.replace(RuleBase.shipped(c), mutant.rule().phase(), rule)));
         for (Path file : inOrder(mutant.rule(), scenarios)) {
             Budget.allow(MOST_STEPS);
             if (breaks(runner, file)) {
@@ -98,7 +94,7 @@ record FlippedRun(Set<String> killed, Set<String> survivors, Set<String> refused
         Stream.<Predicate<ScenarioRun>>of(
                         run -> run.file().getFileName().toString().startsWith(rule.id()),
                         run -> run.silent().contains(rule.id()) || run.fired().contains(rule.id()),
-                        run -> base(code(run)).book().folders().contains(rule.folder()))
+                        run -> RuleBase.shipped(code(run)).book().folders().contains(rule.folder()))
                 .forEach(wanted -> scenarios.stream().filter(wanted).forEach(run -> files.add(run.file())));
         return files;
     }

@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.fumewarden.Extent;
 import org.fumewarden.codes.RuleFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,13 +22,12 @@ import org.junit.jupiter.api.io.TempDir;
  * Each number of the tables, made one more and one less in its last digit, and each interval, made one unit longer and
  * shorter, differs from the value typed apart from the table, or
  * breaks a scenario, or is listed with a reason. A rank is moved past its neighbour. The gate tries a sample of those that are not
- * typed ({@code -Dfumewarden.nudges=8 -Dfumewarden.seed=...}); {@code mvn verify -Psoundness} tries all.
+ * typed; {@code mvn verify -Psoundness} tries all.
  */
 final class NudgedCellsTest {
     private static final Path LISTED = Path.of("docs/nudged.txt");
     private static final Path FOUND = Path.of("target/nudged.txt");
-    private static final int SAMPLE = Integer.getInteger("fumewarden.nudges", 2);
-    private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
+    private static final int SAMPLE = Extent.of(2, 8, Extent.ALL);
 
     private final List<TableCell> numbers = TableCell.all(RuleFolder.shipped()).stream()
             .filter(cell -> cell.isNumber() || cell.isInterval())
@@ -47,13 +46,12 @@ final class NudgedCellsTest {
         boolean whole = SAMPLE >= rest.size();
         List<TableCell> tried = whole
                 ? rest
-                : rest.stream()
-                        .filter(c -> !listed.containsKey(c.key()) && !listed.containsKey(anyRow(c)))
-                        .sorted(Comparator.comparing((TableCell c) ->
-                                        new Random(SEED ^ c.key().hashCode()).nextLong())
-                                .thenComparing(TableCell::key))
-                        .limit(SAMPLE)
-                        .toList();
+                : Extent.sample(
+                        rest.stream()
+                                .filter(c -> !listed.containsKey(c.key()) && !listed.containsKey(anyRow(c)))
+                                .toList(),
+                        TableCell::key,
+                        SAMPLE);
         NudgedTables tables = new NudgedTables(folder);
         for (TableCell cell : tried) {
             if (!nudges(cell).stream().allMatch(n -> tables.breaks(cell, n))) {
@@ -64,7 +62,7 @@ final class NudgedCellsTest {
         Files.write(FOUND, survivors);
         System.out.println("numbers and intervals of the tables " + numbers.size() + ": typed apart " + apart.size()
                 + ", of the other "
-                + rest.size() + " tried against scenarios " + tried.size() + ", seed " + SEED + ": noticed "
+                + rest.size() + " tried against scenarios " + tried.size() + ", seed " + Extent.SEED + ": noticed "
                 + (apart.size() + tried.size() - survivors.size()) + ", not noticed " + survivors.size()
                 + "; lines of the list "
                 + listed.size());

@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,8 +21,6 @@ import org.fumewarden.engine.RuleBase;
 /** A copy of the rule base in which one number at a time is another, and the scenarios that may notice. */
 final class NudgedTables {
     private final Path folder;
-    private final Map<String, RuleBase> bases = new HashMap<>();
-    private final List<ScenarioRun> runs;
 
     /** Copies the shipped rule base into a folder. */
     NudgedTables(Path folder) throws IOException {
@@ -33,11 +30,6 @@ final class NudgedTables {
             Files.createDirectories(copy.getParent());
             Files.write(copy, file.getValue());
         }
-        this.runs = new ScenarioRunner(this::base).runAll(Path.of("scenarios"));
-    }
-
-    private RuleBase base(String code) {
-        return bases.computeIfAbsent(code, RuleBase::shipped);
     }
 
     /** True when a scenario is no longer as expected, or the table is refused. */
@@ -63,8 +55,8 @@ final class NudgedTables {
     private boolean noticed(TableCell was, TableCell becomes) {
         RuleFolder changed = RuleFolder.at(folder);
         Map<String, RuleBase> nudged = new HashMap<>();
-        ScenarioRunner runner = new ScenarioRunner(
-                code -> nudged.computeIfAbsent(code, c -> MutatedRules.over(base(c), CodeBook.read(changed, c))));
+        ScenarioRunner runner = new ScenarioRunner(code ->
+                nudged.computeIfAbsent(code, c -> MutatedRules.over(RuleBase.shipped(c), CodeBook.read(changed, c))));
         try {
             return readers(was, becomes)
                     .anyMatch(run -> !runner.run(run.file()).problems().isEmpty());
@@ -77,7 +69,7 @@ final class NudgedTables {
     private Stream<ScenarioRun> readers(TableCell was, TableCell becomes) {
         if (was.cell().equals("order")) {
             Set<String> both = Set.of(device(was), device(becomes));
-            return runs.stream()
+            return ShippedRuns.ALL.stream()
                     .filter(run -> run.advice().orElseThrow().recommended().map(Respirator::deviceClass).stream()
                             .anyMatch(both::contains));
         }
@@ -85,14 +77,15 @@ final class NudgedTables {
         Predicate<ScenarioRun> reads = run -> run.advice().orElseThrow().trail().steps().stream()
                 .flatMap(s -> s.premises().stream())
                 .anyMatch(p -> addresses.contains(p.address()));
-        Set<String> rules = runs.stream()
+        Set<String> rules = ShippedRuns.ALL.stream()
                 .filter(reads)
                 .flatMap(run -> run.advice().orElseThrow().trail().steps().stream())
                 .filter(s -> s.premises().stream().anyMatch(p -> addresses.contains(p.address())))
                 .map(s -> s.rule())
                 .collect(Collectors.toCollection(TreeSet::new));
-        return Stream.concat(runs.stream().filter(reads), runs.stream().filter(run -> run.silent().stream()
-                .anyMatch(rules::contains)));
+        return Stream.concat(
+                ShippedRuns.ALL.stream().filter(reads),
+                ShippedRuns.ALL.stream().filter(run -> run.silent().stream().anyMatch(rules::contains)));
     }
 
     private static String device(TableCell cell) {
@@ -102,7 +95,7 @@ final class NudgedTables {
     private Set<String> addresses(TableCell cell) {
         Set<String> found = new TreeSet<>();
         for (String code : RuleFolder.shipped().codes()) {
-            base(code).book().tables().stream()
+            RuleBase.shipped(code).book().tables().stream()
                     .filter(t -> t.id().equals(cell.table()))
                     .flatMap(t -> t.rows().stream())
                     .filter(r -> r.line() == cell.line())

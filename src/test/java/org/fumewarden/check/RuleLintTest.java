@@ -149,6 +149,7 @@ final class RuleLintTest {
     @Test
     void commentsAndSentencesAreNotCode() {
         Path rules = EditedRules.copy(folder);
+        EditedRules.edit(rules, "shared/says_de.yaml", "\ncomplete: true", "\ncomplete: false");
         String before = text(lint(rules));
         String says = "update the global eval 25 {subject}";
         EditedRules.append(

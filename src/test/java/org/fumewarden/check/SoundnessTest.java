@@ -16,6 +16,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import org.fumewarden.Extent;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Respirator;
@@ -39,12 +40,11 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * The promises of the design over random tasks, for every code. Each starting task is decided, every second one with two
- * worse neighbours, every twentieth shuffled. The gate takes a few thousand, {@code -Dfumewarden.tasks=400000} runs more,
- * {@code -Dfumewarden.seed=7} others.
+ * worse neighbours, every twentieth shuffled. The gate takes some hundred.
  */
 final class SoundnessTest {
-    private static final int TASKS = Integer.getInteger("fumewarden.tasks", 900);
-    private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
+    private static final int TASKS = Extent.of(540, 4000, 400_000);
+    private static final long SEED = Extent.SEED;
 
     /** Questions that are not asked of everybody, and the caution that stands on the sheet where nobody answered. */
     private static final Map<String, String> ORDERS = Map.of(

@@ -7,16 +7,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListSet;
-import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.fumewarden.Extent;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.task.TaskTree;
@@ -24,31 +20,23 @@ import org.junit.jupiter.api.Test;
 
 /**
  * A rule that is switched off breaks a scenario by its outcome. That the rule itself no longer fires does not count: a scenario
- * has to miss what the rule concludes. The gate tries a sample ({@code -Dfumewarden.switched=100 -Dfumewarden.seed=...});
- * {@code mvn verify -Psoundness} tries all.
+ * has to miss what the rule concludes. The gate tries a sample; {@code mvn verify -Psoundness} tries all.
  */
 final class SwitchedOffTest {
     private static final Path LISTED = Path.of("docs/survivors.txt");
     private static final Path FOUND = Path.of("target/survivors.txt");
-    private static final int SAMPLE = Integer.getInteger("fumewarden.switched", 12);
-    private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
-
-    private final Map<String, RuleBase> bases = new ConcurrentHashMap<>();
-    private final Function<String, RuleBase> base = code -> bases.computeIfAbsent(code, RuleBase::shipped);
 
     @Test
     void everyRuleMattersOrIsListed() throws IOException {
-        Map<Path, ScenarioRun> runs = new LinkedHashMap<>();
-        new ScenarioRunner(base).runAll(Path.of("scenarios")).forEach(run -> runs.put(run.file(), run));
         Set<String> survivors = new ConcurrentSkipListSet<>();
-        List<String> rules = RuleBaseCheck.rules(RuleFolder.shipped()).stream()
-                .map(DrlRule::id)
-                .sorted(Comparator.comparing((String id) -> new Random(SEED ^ id.hashCode()).nextLong())
-                        .thenComparing(id -> id))
-                .limit(SAMPLE)
-                .toList();
+        List<String> rules = Extent.sample(
+                RuleBaseCheck.rules(RuleFolder.shipped()).stream()
+                        .map(DrlRule::id)
+                        .toList(),
+                id -> id,
+                Extent.of(12, 100, Extent.ALL));
         rules.parallelStream().forEach(rule -> {
-            List<ScenarioRun> reached = runs.values().stream()
+            List<ScenarioRun> reached = ShippedRuns.ALL.stream()
                     .filter(r -> r.fired().contains(rule))
                     .sorted(Comparator.comparing((ScenarioRun r) ->
                             !r.file().getFileName().toString().startsWith(rule)))
@@ -76,7 +64,7 @@ final class SwitchedOffTest {
     private boolean breaks(ScenarioRun before, String rule) {
         ScenarioRun after;
         try {
-            after = new ScenarioRunner(base, Set.of(rule)).run(before.file());
+            after = new ScenarioRunner(RuleBase::shipped, Set.of(rule)).run(before.file());
         } catch (IllegalStateException e) {
             return true; // no rule says any more how far the advice may be relied on
         }

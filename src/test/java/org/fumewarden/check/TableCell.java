@@ -24,7 +24,7 @@ import org.yaml.snakeyaml.nodes.Tag;
 /**
  * A cell of a rule table, read from the text of the file and not by the reader of the program.
  *
- * @param row the words of the row that tell it from others, with its days, and "#2" for the second of the same words
+ * @param row the words of the row that tell it from others, with its first day, and "#2" for the second of the same words
  * @param line where it stands, from 1
  * @param start first character of the value in its file
  */
@@ -42,10 +42,11 @@ record TableCell(String file, String table, String kind, String row, String cell
             "cas",
             "colour",
             "text",
-            "do");
+            "do",
+            "until");
     private static final Set<String> INTERVALS = Set.of("period", "keep");
     private static final Pattern INTERVAL = Pattern.compile("\\bP(\\d+)[DWMY]\\b");
-    private static final Set<String> DAYS = Set.of("from", "until");
+    private static final String FROM = "from";
 
     /** The name by which a cell is listed. */
     String key() {
@@ -161,15 +162,15 @@ record TableCell(String file, String table, String kind, String row, String cell
 
     private static String words(Node row) {
         List<String> words = new ArrayList<>();
-        List<String> days = new ArrayList<>();
+        List<String> days = new ArrayList<>(1);
         entries(row).forEach((name, node) -> {
-            if (DAYS.contains(name)) {
+            if (name.equals(FROM)) {
                 days.add(name + " " + scalar(node));
             } else if (!NO_KEY.contains(name) && node.getTag().equals(Tag.STR)) {
                 words.add(scalar(node));
             }
         });
-        words.addAll(days.stream().sorted().toList());
+        words.addAll(days);
         return String.join(" ", words);
     }
 

@@ -43,7 +43,7 @@ final class AffirmTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theConfidencePageNamesWhoWhenAndAgainstWhat() {
         affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
@@ -106,7 +106,7 @@ final class AffirmTest {
         CommandRun run = CommandRun.of(
                 "rules", "--affirm", "gb-limits#lead/twa", "--by", "x", "--document", "y", "--place", "z");
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("Maybe name your folder of rules"), run.err());
+        assertTrue(run.err().contains("Name your folder of rules"), run.err());
     }
 
     private CommandRun affirm(String row, String by, String document, String day) {

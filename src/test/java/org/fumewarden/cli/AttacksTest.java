@@ -254,7 +254,7 @@ final class AttacksTest {
 
     /** The rules that decided are kept, so that advice can be replayed when the program has others. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void rulesKeptBesideTheChainReplayOnTheirOwnWhenTheKeyVouchesForThem() {
         lay();
         Path entry = forgedRules();

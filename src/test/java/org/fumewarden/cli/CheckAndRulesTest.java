@@ -52,9 +52,43 @@ final class CheckAndRulesTest {
     }
 
     @Test
-    @Tag("long")
-    void theSurveyNamesRowsByFileAndLine() {
+    void oneRuleIsCheckedWithTheScenariosThatNameIt() {
+        CommandRun run = CommandRun.of("check", "--rule", "SHARED-NEED-010");
+        assertEquals(0, run.exit(), run.out());
+        assertTrue(run.out().contains("rules 0 uncovered of 1, 0 without a near miss"), run.out());
+        CommandRun alone = CommandRun.of(
+                "check", "--rule", "SHARED-NEED-010", "--scenarios", "scenarios/tours/odour-complaint.yaml");
+        assertEquals(2, alone.exit());
+        assertTrue(alone.out().contains("SHARED-NEED-010 fires in no scenario."), alone.out());
+    }
+
+    @Test
+    void oneCodeIsCheckedWithItsFoldersAndItsScenarios() {
         Path rules = EditedRules.copy(folder);
+        EditedRules.edit(rules, "gb/need.drl", "@clause(", "@clausa(");
+        String[] check = {"check", "--scenarios", "scenarios/us", "--rules", rules.toString(), "--code", "gb"};
+        CommandRun run = CommandRun.of(check);
+        assertEquals(2, run.exit());
+        assertTrue(run.out().contains("scenarios 0 run"), "those of us are not of gb: " + run.out());
+        assertTrue(run.out().matches("(?s).*gb/need\\.drl:\\d+ GB-NEED-010 has no @clause\\..*"), run.out());
+        assertFalse(run.out().contains("US-"), run.out());
+    }
+
+    @Test
+    void aCodeOrARuleThatIsNotThereIsNamedWithItsNeighbours() {
+        CommandRun code = CommandRun.of("check", "--code", "gbx");
+        assertEquals(2, code.exit());
+        assertTrue(code.err().contains("Maybe \"gb\""), code.err());
+        CommandRun rule = CommandRun.of("check", "--rule", "SHARED-NEED-011");
+        assertEquals(2, rule.exit());
+        assertTrue(rule.err().contains("holds no rule \"SHARED-NEED-011\"."), rule.err());
+        assertTrue(rule.err().contains("\"SHARED-NEED-010\""), rule.err());
+    }
+
+    @Test
+    @Tag("ci")
+    void theSurveyNamesRowsByFileAndLine() {
+        Path rules = EditedRules.copy(folder, "eu", "fi");
         EditedRules.append(
                 rules,
                 "gb/tables/limits.yaml",
@@ -77,9 +111,9 @@ final class CheckAndRulesTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theSurveyNamesAgentsThatACodeHasNoFigureFor() {
-        Path rules = EditedRules.copy(folder);
+        Path rules = EditedRules.copy(folder, "eu", "fi");
         EditedRules.append(
                 rules,
                 "shared/tables/agents.yaml",
@@ -105,7 +139,7 @@ final class CheckAndRulesTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aSpoiltRuleIsFoundWithFileAndLine() {
         Path rules = EditedRules.copy(folder);
         EditedRules.append(rules, "gb/need.drl", "rule \"GB-NEED-990 half a rule\"\nwhen\nthen\nend\n");

@@ -37,7 +37,7 @@ class ExtractionLogTest {
 
     private String asked(String answers) {
         StringWriter screen = new StringWriter();
-        LogCommand log = new LogCommand();
+        EntryCommand log = new EntryCommand();
         log.terminal =
                 () -> Optional.of(new Prompts(new BufferedReader(new StringReader(answers)), new PrintWriter(screen)));
         new CommandLine(log).execute("--store", store);
@@ -75,7 +75,7 @@ class ExtractionLogTest {
         CommandRun refused = run("log", "--file", csv.toString(), "--store", store);
         assertEquals(2, refused.exit());
         assertTrue(
-                refused.err().contains("lev.csv:2 performance-met cannot be \"perhaps\".\nMaybe yes or no."),
+                refused.err().contains("lev.csv:2 performance-met cannot be \"perhaps\".\nWrite yes or no."),
                 refused.err());
         CommandRun item =
                 run("register", "unit", "id=S", "description=x", "cylinder-full-pressure=full", "--store", store);
@@ -115,7 +115,7 @@ class ExtractionLogTest {
         CommandRun refused = run("advise", task.toString());
         assertEquals(2, refused.exit());
         assertTrue(refused.err().contains("task.yaml:4 register.0.sais")
-                && refused.err().contains("Maybe \"says\""));
+                && refused.err().contains("Did you mean \"says\""));
         Files.writeString(task, "title: t\ncode: gb\non: 2026-03-02\nregister: yes\n");
         assertTrue(run("advise", task.toString()).err().contains("register must be a list."));
     }

@@ -86,7 +86,7 @@ final class NewCodesTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void factorsAndLimitsInItsTablesMakeItAdvise() throws IOException {
         scaffold().code("tarn-haven");
         Path tables = rules.resolve("tarn-haven").resolve("tables");
@@ -116,7 +116,7 @@ final class NewCodesTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aNewRuleIsSilentAndItsScenarioRedUntilItIsFilledIn() throws IOException {
         scaffold().code("tarn-haven");
         for (Phase phase : Phase.values()) {

@@ -41,7 +41,7 @@ class SheetFormatTest {
     void aPdfAsksForAFile() {
         CommandRun run = CommandRun.of("advise", TOUR, "--format", "pdf");
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("Maybe add --output sheet.pdf."), run.err());
+        assertTrue(run.err().contains("Add --output sheet.pdf."), run.err());
     }
 
     @Test

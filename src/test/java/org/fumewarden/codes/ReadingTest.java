@@ -27,11 +27,12 @@ final class ReadingTest {
 
     @Test
     void withoutANearWordAFewAreListed() {
-        assertEquals("one of: manganese-inhalable, manganese-respirable, nickel, ozone.", Nearest.maybe("xyz", AGENTS));
+        assertEquals(
+                "use one of: manganese-inhalable, manganese-respirable, nickel, ozone.", Nearest.remedy("xyz", AGENTS));
         List<String> many = java.util.stream.IntStream.range(0, 30)
                 .mapToObj(i -> "word" + (char) ('a' + i % 26) + i)
                 .toList();
-        assertTrue(Nearest.maybe("###", many).endsWith("... (30 in all)."), Nearest.maybe("###", many));
+        assertTrue(Nearest.remedy("###", many).endsWith("... (30 in all)."), Nearest.remedy("###", many));
     }
 
     @ParameterizedTest
@@ -77,7 +78,7 @@ final class ReadingTest {
         Located root = YamlFiles.parse("f.yaml", "a: 1\na: 2\n");
         root.entries();
         assertEquals(
-                "f.yaml:2 a is given twice.\nMaybe keep one of the two.",
+                "f.yaml:2 a is given twice.\nKeep one of the two.",
                 root.problems().get(0).text());
     }
 

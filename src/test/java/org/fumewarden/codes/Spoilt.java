@@ -6,11 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.fumewarden.Extent;
 
 /** Gives a reader many spoilt files: it reads them or says what is wrong, and does neither slowly. */
 public final class Spoilt {
-    private static final long SEED = Long.getLong("fumewarden.seed", 20260302L);
-    private static final int FACTOR = Integer.getInteger("fumewarden.fuzz", 1);
+    private static final long SEED = Extent.SEED;
+    private static final int FACTOR = Extent.of(1, 2, 200);
     private static final long SLOWEST_SECONDS = 10;
 
     /** A reader under test. */
@@ -21,7 +22,7 @@ public final class Spoilt {
     private Spoilt() {}
 
     /**
-     * Runs a reader; {@code -Dfumewarden.fuzz=100} runs a hundred times as many files, {@code -Dfumewarden.seed=7} others.
+     * Runs a reader; the long run reads two hundred times as many files.
      *
      * @param times files in the gate
      */
@@ -53,7 +54,7 @@ public final class Spoilt {
     private static void readable(Problem problem) {
         assertTrue(!problem.file().isBlank(), problem.toString());
         assertTrue(problem.line() >= 0, problem.toString());
-        assertTrue(!problem.message().isBlank() && !problem.maybe().isBlank(), problem.toString());
+        assertTrue(!problem.message().isBlank() && !problem.remedy().isBlank(), problem.toString());
         String text = problem.text();
         assertEquals(2, text.lines().count(), text);
         assertTrue(

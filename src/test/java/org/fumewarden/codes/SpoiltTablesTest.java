@@ -13,7 +13,7 @@ final class SpoiltTablesTest {
 
     @Test
     void tables() {
-        Spoilt.run("tables", 2_000, files("/tables/"), bytes -> {
+        Spoilt.run("tables", 1000, files("/tables/"), bytes -> {
             Located root = YamlFiles.parse("table.yaml", YamlFiles.text("table.yaml", bytes));
             new TableReader("table.yaml", root).read();
             root.settle();
@@ -22,7 +22,7 @@ final class SpoiltTablesTest {
 
     @Test
     void cards() {
-        Spoilt.run("cards of codes", 500, files("/code.yaml"), bytes -> {
+        Spoilt.run("cards of codes", 250, files("/code.yaml"), bytes -> {
             Located root = YamlFiles.parse("code.yaml", YamlFiles.text("code.yaml", bytes));
             String id = root.isMap() && root.entries().get("id") != null
                     ? root.entries().get("id").plain().toString()

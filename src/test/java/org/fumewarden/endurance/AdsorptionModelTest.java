@@ -237,7 +237,7 @@ class AdsorptionModelTest {
                 bound.result().says());
         Refused<Bound> refused = (Refused<Bound>) at(1000, 9);
         assertEquals(
-                "Only 0.9 % may come through; the model was published from 1 % on. Maybe supplied air.",
+                "Only 0.9 % may come through; the model was published from 1 % on. Use supplied air.",
                 refused.sentence());
         assertEquals(Refusal.EXIT_LIMIT_TOO_LOW, refused.reason());
         assertEquals(

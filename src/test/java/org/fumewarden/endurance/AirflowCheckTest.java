@@ -118,7 +118,7 @@ class AirflowCheckTest {
                 (Reckoned<AirflowVerdict>) AirflowCheck.compare(OptionalDouble.of(supply), 40, work, false, 1);
         assertEquals(words, verdict.result().says());
         assertEquals(
-                "Nobody keeps up x work longer than 15 min.", verdict.remarks().get(1));
+                "No one keeps up x work longer than 15 min.", verdict.remarks().get(1));
     }
 
     /** US Standard Atmosphere 1976, first layer: 101325 Pa at 0 and 22632 Pa at 11000 m. */

@@ -178,7 +178,7 @@ class ChangeScheduleTest {
     })
     void someReasonsLeaveOnlyAMeasurement(Refusal reason, boolean given) {
         Reckoning<Bound> standing = Reckoning.of(new Bound(BoundKind.TEST_CAPACITY, 100, "a test", true));
-        Reckoning<Bound> declined = new Refused<>(reason, "Not here.");
+        Reckoning<Bound> declined = new Refused<>(reason, "Not here.", "Use supplied air.");
         Reckoning<ChangeTime> time = ChangeSchedule.shortest(List.of(standing, declined));
         assertEquals(given, time.value().isPresent());
         Reckoning<Bound> fixed = Reckoning.of(new Bound(BoundKind.FIXED_USE_TIME, 40, "a table", false));
@@ -193,10 +193,12 @@ class ChangeScheduleTest {
     @Test
     void refusalSaysWhatWasTried() {
         Reckoning<Bound> thumb = Reckoning.of(new Bound(BoundKind.RULE_OF_THUMB, 100, "a thumb", false));
-        Reckoning<Bound> declined = new Refused<>(Refusal.TOO_HUMID, "Too humid.");
-        String end = " Maybe the maker has breakthrough data for this agent and flow; else supplied air.";
+        Reckoning<Bound> declined = new Refused<>(Refusal.TOO_HUMID, "Too humid.", "Dry the air.");
+        String end =
+                " Ask the manufacturer for breakthrough data for this agent and flow. Until then use supplied air.";
         assertEquals(
-                "No change time can be given: the only method that gave one may not stand alone. Too humid." + end,
+                "No change time can be given: the only method that gave one may not stand alone. Too humid. Dry the air."
+                        + end,
                 ((Refused<ChangeTime>) ChangeSchedule.shortest(List.of(thumb, shift(), declined))).sentence());
         assertEquals(
                 "No change time can be given: no method holds for this use." + end,

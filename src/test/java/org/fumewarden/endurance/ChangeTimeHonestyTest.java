@@ -119,7 +119,7 @@ class ChangeTimeHonestyTest {
                     ppm > 0 && Double.isFinite(ppm) && temperature > -50 && temperature < 200
                             ? TestCapacityBound.bound(
                                     A2, use, MODEL.heldLike(agent, ppm, temperature, CYCLOHEXANE, A2), false)
-                            : Reckoning.refuse(Refusal.BAD_NUMBER, "no isotherm"));
+                            : Reckoning.refuse(Refusal.BAD_NUMBER, "no isotherm", "none"));
             return bounds;
         }
     }

@@ -61,7 +61,7 @@ class MeasuredBreakthroughTest {
         Refused<Bound> faster = (Refused<Bound>) TOLUENE.bound(use(50, 5, 106.6, 50, 22), true);
         assertEquals(509, faster.shortens().orElseThrow().minutes(), 1e-9);
         assertEquals(
-                "The use is harder than the measurement in OSHA static table in flow through one filter. Maybe another"
+                "The use is harder than the measurement in OSHA static table in flow through one filter. Use another"
                         + " line of it.",
                 faster.sentence());
     }

@@ -213,7 +213,7 @@ class RunTimeTest {
         Pack pack = new Pack(100, 0.04, 0, 0, OptionalDouble.empty());
         Refused<Span> refused = (Refused<Span>) PackShare.usable(pack, RULES, Tables.cold(), 20);
         assertEquals(
-                "The pack is at 4 %, not above the reserve of 5 %: do not start work. Maybe fit a charged pack.",
+                "The pack is at 4 %, not above the reserve of 5 %: do not start work. Fit a charged pack.",
                 refused.sentence());
     }
 
@@ -244,7 +244,9 @@ class RunTimeTest {
                 new double[] {0, 5, 1, -0.1}, new double[] {0, 5, Double.NaN, 4}, new double[] {0, Double.NaN, 1, 4})) {
             assertEquals(
                     Refusal.BAD_NUMBER,
-                    EnduranceCurve.of("pack", points(bad), true).refusal().orElseThrow());
+                    EnduranceCurve.of("pack", points(bad), EnduranceCurve.Scale.OWN, true)
+                            .refusal()
+                            .orElseThrow());
         }
         assertEquals(
                 Span.exactly(0), curve(0, 5, 1, 0).hours(1).value().orElseThrow(), "a filter that stops it at once");
@@ -286,13 +288,19 @@ class RunTimeTest {
     void curveThatRisesIsRefused() {
         assertEquals(
                 Refusal.NOT_MONOTONE,
-                EnduranceCurve.of("pack", points(0, 5, 1, 6), true).refusal().orElseThrow());
+                EnduranceCurve.of("pack", points(0, 5, 1, 6), EnduranceCurve.Scale.OWN, true)
+                        .refusal()
+                        .orElseThrow());
         assertEquals(
                 Refusal.NOT_MONOTONE,
-                EnduranceCurve.of("pack", points(1, 6, 1, 5), true).refusal().orElseThrow());
+                EnduranceCurve.of("pack", points(1, 6, 1, 5), EnduranceCurve.Scale.OWN, true)
+                        .refusal()
+                        .orElseThrow());
         assertEquals(
                 Refusal.OUTSIDE_TABLE,
-                EnduranceCurve.of("pack", points(0, 5), true).refusal().orElseThrow());
+                EnduranceCurve.of("pack", points(0, 5), EnduranceCurve.Scale.OWN, true)
+                        .refusal()
+                        .orElseThrow());
         assertThrows(IllegalArgumentException.class, () -> new EnduranceCurve("pack", points(0, 5, 1, 6), true));
     }
 
@@ -338,7 +346,7 @@ class RunTimeTest {
         EnduranceTable table = new EnduranceTable(List.of(curve(0, 10, 1, 8)));
         assertTrue(table.curve("pack").value().isPresent());
         Refused<EnduranceCurve> refused = (Refused<EnduranceCurve>) table.curve("other");
-        assertTrue(refused.sentence().contains("Maybe pack"));
+        assertTrue(refused.sentence().contains("Name a pack that has one: pack."));
     }
 
     private static double truth(double stage, double power) {
@@ -346,7 +354,9 @@ class RunTimeTest {
     }
 
     private static EnduranceCurve curve(double... numbers) {
-        return EnduranceCurve.of("pack", points(numbers), true).value().orElseThrow();
+        return EnduranceCurve.of("pack", points(numbers), EnduranceCurve.Scale.OWN, true)
+                .value()
+                .orElseThrow();
     }
 
     private static List<EnduranceCurve.Point> points(double... numbers) {

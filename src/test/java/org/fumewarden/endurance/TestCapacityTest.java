@@ -81,7 +81,7 @@ class TestCapacityTest {
                 false);
         assertEquals(
                 "The filter was tested at 30 L/min and meets 180 L/min, where its bed is used less fully: this time may"
-                        + " not stand alone. Maybe the maker states a test at the flow of this unit.",
+                        + " not stand alone. Ask the manufacturer for a test at the flow of this unit.",
                 bound.remarks().get(0));
     }
 

@@ -92,7 +92,7 @@ final class RuleGateTest {
         InputException refused =
                 assertThrows(InputException.class, () -> RuleGate.admit(rules, List.of("gb/need.drl")), swap.get(1));
         assertTrue(refused.getMessage().contains("gb/need.drl"), refused.getMessage());
-        refused.problems().forEach(p -> assertFalse(p.maybe().isBlank()));
+        refused.problems().forEach(p -> assertFalse(p.remedy().isBlank()));
     }
 
     @Test

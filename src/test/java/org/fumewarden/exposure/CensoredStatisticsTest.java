@@ -150,7 +150,7 @@ class CensoredStatisticsTest {
         assertTrue(SampleSet.of(samples(1, 2, -0.0)).sentence().startsWith("Sample 3 is "));
         List<Sample> times = List.of(Sample.found(1), Sample.found(2).lasting(-5));
         assertEquals(
-                "Sample 2 ran for -5.0 minutes. Maybe leave the time out.",
+                "Sample 2 ran for -5.0 minutes. Leave the time out.",
                 SampleSet.of(times).sentence());
     }
 

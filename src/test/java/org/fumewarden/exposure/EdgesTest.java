@@ -169,7 +169,7 @@ class EdgesTest {
                 Sample.found(3).by("b"),
                 Sample.found(4));
         assertEquals(
-                "Spread between workers needs the worker of each sample. Maybe name them.",
+                "Spread between workers needs the worker of each sample. Name them.",
                 SampleSet.of(samples).then(WorkerVariance::of).sentence());
     }
 

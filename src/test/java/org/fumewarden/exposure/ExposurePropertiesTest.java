@@ -107,7 +107,7 @@ class ExposurePropertiesTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void fewerResultsOfTheSameMeanAndSpreadNeverGiveLess() {
         for (int i = 0; i < CASES; i++) {
             double mean = random.nextGaussian();

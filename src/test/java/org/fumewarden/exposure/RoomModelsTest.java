@@ -138,7 +138,7 @@ class RoomModelsTest {
         for (double bad : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
             assertTrue(assertThrows(IllegalArgumentException.class, () -> WellMixedRoom.of(bad, 1, 1))
                     .getMessage()
-                    .contains("Maybe"));
+                    .contains("Check"));
             assertThrows(IllegalArgumentException.class, () -> new TwoZoneRoom(1, bad, 1, 1, 1));
         }
         assertThrows(IllegalArgumentException.class, () -> WellMixedRoom.of(1, 1, 0));

@@ -247,7 +247,7 @@ class WearerInUseTest {
     void aMaskThatNobodyRegisteredIsRefused() {
         CommandRun asked = advised("--set", "kit.mask=M-7");
         assertEquals(2, asked.exit());
-        assertTrue(asked.err().contains("kit.mask") && asked.err().contains("Maybe \"M-1\""), asked.err());
+        assertTrue(asked.err().contains("kit.mask") && asked.err().contains("Did you mean \"M-1\""), asked.err());
     }
 
     @Test

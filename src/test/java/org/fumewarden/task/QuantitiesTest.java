@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.YamlFiles;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -96,7 +97,7 @@ final class QuantitiesTest {
                 "0.5 % | concentration | \"5000 ppm\" when the percentage is by volume.",
                 "0,5 % | concentration | \"5000 ppm\" when the percentage is by volume.",
                 "7 barleycorns | concentration | convert it to one of these units: mg/m3, ug/m3, ppm, ppb.",
-                "7 | concentration | add the unit, one of mg/m3, ug/m3, ppm, ppb.",
+                "7 | concentration | add the unit: one of mg/m3, ug/m3, ppm, ppb.",
                 "1 atm | pressure | \"101325 Pa\".",
                 "68 F | temperature | \"20 C\".",
                 "293.15 K | temperature | \"20 C\".",
@@ -113,7 +114,8 @@ final class QuantitiesTest {
                 ? Quantities.level(place).isPresent()
                 : Quantities.amount(place, kind).isPresent();
         assertTrue(!read && place.problems().size() == 1, place.problems().toString());
-        assertEquals(maybe, place.problems().get(0).maybe());
+        String remedy = place.problems().get(0).remedy();
+        assertTrue(StringUtils.endsWithIgnoreCase(remedy, maybe), remedy);
     }
 
     /** Where no quantity can be read, none is suggested: the form is shown and the reader's own number asked for. */
@@ -122,11 +124,11 @@ final class QuantitiesTest {
     void nothingReadNothingSuggested(String text) {
         Located place = YamlFiles.parse("f", "v: \"" + text + "\"").entries().get("v");
         assertTrue(Quantities.level(place).isEmpty());
-        String maybe = place.problems().get(0).maybe();
+        String maybe = place.problems().get(0).remedy();
         assertTrue(
-                maybe.startsWith("write your own number")
-                        || maybe.startsWith("check ")
-                        || maybe.startsWith("convert it"),
+                maybe.startsWith("Write your own number")
+                        || maybe.startsWith("Check ")
+                        || maybe.startsWith("Convert it"),
                 maybe);
     }
 }

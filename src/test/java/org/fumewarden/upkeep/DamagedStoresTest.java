@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeMap;
+import org.fumewarden.Extent;
 import org.fumewarden.cli.CommandRun;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whatever happened to the file: words, never a fault; what proves itself is saved; no claim that cannot be known. */
 class DamagedStoresTest {
     private static final int ENTRIES = 120;
-    private static final int TURNS = Integer.getInteger("fumewarden.damages", 40);
+    private static final int TURNS = Extent.of(8, 40, 500);
 
     /** What can happen to a file. */
     enum Damage {
@@ -88,7 +89,7 @@ class DamagedStoresTest {
     @ParameterizedTest
     @EnumSource(Damage.class)
     void everyDamageIsToldInWordsAndTheRestIsSaved(Damage damage) throws IOException {
-        Random random = new Random(20_260_302);
+        Random random = new Random(Extent.SEED);
         for (int turn = 0; turn < TURNS; turn++) {
             byte[] bytes = damaged(damage, random);
             Files.write(file, bytes);

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.zip.GZIPInputStream;
+import org.fumewarden.Extent;
 import org.fumewarden.cli.CommandRun;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -30,12 +31,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Kills the program at moments of chance while it writes the register, the log, advice that is kept, and entries from the page,
- * and looks whether all that it had confirmed is there. The gate kills a few; {@code -Dfumewarden.kills=1000}, which the profile
- * soundness gives, many.
+ * and looks whether all that it had confirmed is there. The build server kills a few times, the long run many.
  */
 class ManyKillsTest {
-    private static final int KILLS = Integer.getInteger("fumewarden.kills", 8);
-    private static final long SEED = Long.getLong("fumewarden.seed", 20_260_302L);
+    private static final int KILLS = Extent.of(8, 8, 1000);
+    private static final long SEED = Extent.SEED;
     private static final int LONGEST_MILLIS = 1_500;
     private static final List<String> WORKS = List.of("register", "log", "keep", "serve");
     private static final String TOUR = "scenarios/tours/stainless-brackets.yaml";
@@ -135,7 +135,7 @@ class ManyKillsTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void nothingConfirmedIsLost() throws Exception {
         Random random = new Random(SEED);
         String store = folder.resolve("log.db").toString();

@@ -28,7 +28,7 @@ final class SpoiltExportTest {
     @Test
     void importFindsEverySpoiltLine() throws IOException {
         String export = export();
-        Spoilt.run("exports", 200, List.of(export.getBytes(StandardCharsets.UTF_8)), bytes -> {
+        Spoilt.run("exports", 100, List.of(export.getBytes(StandardCharsets.UTF_8)), bytes -> {
             Head head = importInto(bytes, false);
             assertTrue(export.contains(head.hash()), "another chain was taken in");
         });
@@ -37,7 +37,7 @@ final class SpoiltExportTest {
     @Test
     void salvagedImportReadsOrRefuses() throws IOException {
         Spoilt.run(
-                "salvaged exports", 200, List.of(export().getBytes(StandardCharsets.UTF_8)), b -> importInto(b, true));
+                "salvaged exports", 100, List.of(export().getBytes(StandardCharsets.UTF_8)), b -> importInto(b, true));
     }
 
     private String export() throws IOException {
@@ -62,7 +62,7 @@ final class SpoiltExportTest {
             return salvaged ? JsonLines.importSalvaged(store, in) : JsonLines.importInto(store, in);
         } catch (StoreException e) {
             throw new InputException(
-                    new Problem("export", 0, "", String.valueOf(e.getMessage()), String.valueOf(e.maybe())));
+                    new Problem("export", 0, "", String.valueOf(e.getMessage()), String.valueOf(e.remedy())));
         } finally {
             Files.deleteIfExists(file);
             Files.deleteIfExists(folder.resolve("import.db-wal"));

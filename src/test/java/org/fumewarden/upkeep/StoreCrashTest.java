@@ -67,7 +67,7 @@ class StoreCrashTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void killedInTheMiddleOfThousandsOfWritesNothingConfirmedIsLost() throws Exception {
         Path file = prepared();
         long confirmed = 1;

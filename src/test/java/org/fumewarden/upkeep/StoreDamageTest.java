@@ -216,7 +216,7 @@ class StoreDamageTest {
                 }
             });
             assertEquals(StoreException.Cause.FULL, full.reason());
-            assertTrue(full.text().contains("Nothing of this entry was written.\nMaybe free some space"));
+            assertTrue(full.text().contains("Nothing of this entry was written.\nFree some space"));
             assertTrue(written.size() > ENTRIES, "some entries still fitted");
             assertEquals(written.size(), store.head().entries());
             store.limitPages(store.pages() + 100);

@@ -73,7 +73,7 @@ class StoreTest {
                                     Samples.registering(Samples.powered("U-014")),
                                     Samples.checked("U-999", "2026-03-02", Result.PASSED)),
                             Samples.NOW));
-            assertTrue(refused.text().contains("\"U-999\" is not in the register.\nMaybe register it first"));
+            assertTrue(refused.text().contains("\"U-999\" is not in the register.\nRegister it first"));
             assertEquals(0, store.head().entries());
         }
     }

@@ -23,7 +23,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
 
 /** A real headless Chromium, as Debian packages it, driven over WebDriver. */
-final class Browser implements AutoCloseable {
+final class Browser {
     private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final Path SCREENS = Path.of("target", "screens");
@@ -32,14 +32,27 @@ final class Browser implements AutoCloseable {
 
     private static final Duration PATIENCE = Duration.ofSeconds(40);
 
+    private static Browser shared;
+
     private final ChromeDriver driver;
 
     private Browser(ChromeDriver driver) {
         this.driver = driver;
     }
 
+    /** The one of this process, as new; its page is yours until the next test class asks for it. */
+    static synchronized Browser shared() {
+        if (shared == null) {
+            shared = start();
+            Runtime.getRuntime().addShutdownHook(new Thread(shared.driver::quit));
+        }
+        shared.size(1280, 1000);
+        shared.prefers("light", false);
+        return shared;
+    }
+
     /** Starts one, or skips the test aloud where there is none; on the build server a missing browser is a failure. */
-    static Browser start() {
+    private static Browser start() {
         boolean there = Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
         if (!there && System.getenv("CI") != null) {
             throw new IllegalStateException(
@@ -174,15 +187,22 @@ final class Browser implements AutoCloseable {
     }
 
     /** What axe-core finds wrong by WCAG 2.2 A and AA, one line each; empty when nothing. */
-    @SuppressWarnings("unchecked")
     List<String> violations() {
-        run(axe());
+        return violations("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
+    }
+
+    /** What axe-core finds wrong by some rules or sets of rules. */
+    @SuppressWarnings("unchecked")
+    List<String> violations(String... rules) {
+        if (Boolean.TRUE.equals(run("return !window.axe"))) {
+            run(axe());
+        }
         return (List<String>) driver.executeAsyncScript("""
                 const done = arguments[arguments.length - 1];
-                axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then(
+                axe.run(document, { runOnly: arguments[0] }).then(
                   found => done(found.violations.flatMap(v => v.nodes.map(n => v.id + ': ' + n.target + ' ' + n.failureSummary))),
                   fault => done(['axe failed: ' + fault]));
-                """);
+                """, List.of(rules));
     }
 
     private static String axe() {
@@ -191,10 +211,5 @@ final class Browser implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    @Override
-    public void close() {
-        driver.quit();
     }
 }

@@ -129,7 +129,7 @@ class DeskTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aQuestionThatNoAnswerCouldMakeMatterIsNotAsked() throws IOException {
         Set<String> bare = matters(Starts.text("bench-stainless"));
         Set<String> zinc = matters(Starts.text("bench-stainless").replace("coating: none", "coating: zinc-galvanised"));
@@ -192,7 +192,7 @@ class DeskTest {
 
     /** The older question waits here until it is stopped, so that no clock decides. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aNewerQuestionOfAPageEndsTheOlderOneAndAnotherPageDoesNot() throws Exception {
         Matters matters = new Matters();
         String text = Starts.text("bench-stainless");

@@ -26,14 +26,11 @@ class DrawnTaskTest {
     @BeforeAll
     static void start() throws IOException {
         server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
     }
 
@@ -57,7 +54,7 @@ class DrawnTaskTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"light", "dark"})
-    @Tag("long")
+    @Tag("ci")
     void theSamplesAreDrawnWithTheirNumbersAndWords(String theme) throws IOException {
         browser.prefers(theme, true);
         show("advice", "stainless-brackets", "", "en");
@@ -80,7 +77,7 @@ class DrawnTaskTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void stretchesOfAShiftAreTypedAndCounted() throws IOException {
         show("describe", "stainless-brackets", "", "de");
         browser.untilText(".answer-now", "TH3 P");

@@ -206,7 +206,7 @@ class GuardedServerTest {
 
     /** A request may trickle for 15 s; the JDK looks once in a while, so the line is cut some seconds later. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aRequestThatTricklesInIsCutOff() throws IOException {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             socket.setSoTimeout(40_000);

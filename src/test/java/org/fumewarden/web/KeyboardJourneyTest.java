@@ -29,14 +29,11 @@ class KeyboardJourneyTest {
     @BeforeAll
     static void start() throws IOException {
         server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
     }
 
@@ -84,7 +81,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aSliderMovesByArrowKeysAndSaysItsValue() {
         browser.tabTo("nav a[href='#what-if']");
         browser.press(Keys.ENTER);
@@ -101,7 +98,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aWrongValueIsNamedBesideItsField() {
         browser.tabTo("[data-path='exposures.2.twa'] input.amount");
         browser.typeOver("a lot");
@@ -112,7 +109,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theSameLevelCanBeWrittenInAnotherUnit() {
         browser.tabTo("[data-path='exposures.2.twa'] .same button");
         browser.press(Keys.ENTER);
@@ -143,7 +140,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void germanReachesEveryHeading() {
         browser.tabTo("#language");
         browser.press("Deutsch");
@@ -154,7 +151,7 @@ class KeyboardJourneyTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theTrailIsSearchedByClauseAndReplayedUnchanged() {
         browser.tabTo("nav a[href='#trail']");
         browser.press(Keys.ENTER);

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -26,14 +25,7 @@ class NothingIsLostTest {
 
     @BeforeAll
     static void startBrowser() {
-        browser = Browser.start();
-    }
-
-    @AfterAll
-    static void stopBrowser() {
-        if (browser != null) {
-            browser.close();
-        }
+        browser = Browser.shared();
     }
 
     @BeforeEach
@@ -71,7 +63,7 @@ class NothingIsLostTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aSlowServerIsSaid() {
         browser.driver().executeCdpCommand("Network.enable", Map.of());
         latency(4000);
@@ -99,7 +91,7 @@ class NothingIsLostTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void hostileTextInEveryFieldStaysText() {
         browser.run("""
                 const hostile = arguments[0];

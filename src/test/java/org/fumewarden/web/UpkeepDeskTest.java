@@ -216,7 +216,7 @@ class UpkeepDeskTest {
         JsonNode nothing = asked("{}");
         for (Executable call : List.<Executable>of(() -> shut.log(nothing), () -> shut.history(nothing))) {
             InputException refused = assertThrows(InputException.class, call);
-            assertTrue(refused.problems().get(0).maybe().contains("--store FILE"));
+            assertTrue(refused.problems().get(0).remedy().contains("--store FILE"));
         }
     }
 

@@ -35,14 +35,11 @@ class UpkeepPlaceTest {
         Yard.more(yard);
         server = WebServer.start(0, library, Optional.of(yard), Duration.ofSeconds(60));
         bare = WebServer.start(0, library, Duration.ofSeconds(60));
-        browser = Browser.start();
+        browser = Browser.shared();
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
         server.close();
         bare.close();
     }
@@ -63,7 +60,7 @@ class UpkeepPlaceTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"light", "dark"})
-    @Tag("long")
+    @Tag("ci")
     void noViolationInEitherTheme(String theme) {
         browser.prefers(theme, true);
         browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; })");
@@ -122,7 +119,7 @@ class UpkeepPlaceTest {
 
     /** INDG479: 2000 for full face masks, so 140 fails though the tester ticked passed; the sentence of the code is told. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void aFitTestIsLoggedFromWhatIsOwedAndJudgedByTheCode() {
         browser.run("[...document.querySelectorAll('.hang')].find(h => h.textContent.includes('W-07')"
                 + " && h.textContent.toLowerCase().includes('fit test')).querySelector('button').focus()");
@@ -155,7 +152,7 @@ class UpkeepPlaceTest {
     }
 
     @Test
-    @Tag("long")
+    @Tag("ci")
     void withoutAStoreItSaysHowToOpenOne() {
         show(bare);
         browser.untilText("#upkeep", "fumewarden serve --store yard.db");

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class RemediesTest {
     @Test
-    @Tag("long")
+    @Tag("ci")
     void everyRemedyWorksAndNoProperPartOfItDoesOverTheTours() throws IOException {
         int checked = 0;
         for (Path tour : Benches.tours()) {
@@ -43,7 +43,7 @@ class RemediesTest {
 
     /** Seeded, so that a failure can be repeated; each task has some of these obstacles and not others. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void everyRemedyOfRandomTasksWorksAndIsMinimal() {
         List<Map.Entry<String, String>> obstacles = List.of(
                 Map.entry("wearer.facial-hair", "true"),

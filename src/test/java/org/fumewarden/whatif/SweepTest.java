@@ -20,7 +20,7 @@ class SweepTest {
 
     /** Limit 0.05 mg/m3 (EH40, respirable manganese) times the factors 20 and 40 of HSG53 (memory): 1 and 2 mg/m3. */
     @Test
-    @Tag("long")
+    @Tag("ci")
     void theAdviceTurnsExactlyAtLimitTimesFactorAndTheBorderStillBelongsBelow() {
         List<Sweep.TippingPoint> turns = turns("0.3", "3");
         assertEquals(

@@ -65,10 +65,13 @@ public final class AdviceSheet {
     private static Sheet sheet(Bench bench, Advice advice, Advice said, Spoken spoken, boolean detail) {
         RuleBase base = bench.advisor(bench.code()).base();
         List<Row> rows = base.rowsOn(advice.on());
-        List<Part> page = parts(said, number(advice), rows, spoken);
+        Wording wording = spoken.words().ofRuleBase() ? new Wording(spoken.vocabulary()) : Wording.NONE;
+        List<Part> page = parts(said, number(advice), rows, spoken, wording);
         List<Part> annex = detail
                 ? new Annex(said, rows, base.book().documents(), spoken)
-                        .write(SamplePart.of(bench, advice, spoken.words()))
+                        .write(SamplePart.of(bench, advice, spoken.words())).stream()
+                                .map(p -> p.key().equals("notes") ? p : wording.of(p))
+                                .toList()
                 : List.of();
         long foreign = Stream.concat(page.stream(), annex.stream())
                 .flatMap(p -> p.lines().stream())
@@ -95,13 +98,14 @@ public final class AdviceSheet {
     }
 
     /** The parts in the order of the page. Those that must not be cut take their room first; the others share what is left. */
-    private static List<Part> parts(Advice advice, String number, List<Row> rows, Spoken spoken) {
+    private static List<Part> parts(Advice advice, String number, List<Row> rows, Spoken spoken, Wording wording) {
         ActsPart acts = new ActsPart(advice, rows, spoken);
-        Part state = new StatePart(advice, spoken).write();
-        Part wear = new WearPart(advice, spoken).write();
-        Optional<Part> now = acts.write(advice.status() == Status.DO_NOT_ENTER ? "stop" : "do-now", "do-now", Sign.ACT);
-        Optional<Part> leave = acts.write("leave", "leave", Sign.LEAVE);
-        Optional<Part> open = new OpenPart(advice, spoken).write();
+        Part state = wording.of(new StatePart(advice, spoken).write());
+        Part wear = wording.of(new WearPart(advice, spoken).write());
+        Optional<Part> now = acts.write(advice.status() == Status.DO_NOT_ENTER ? "stop" : "do-now", "do-now", Sign.ACT)
+                .map(wording::of);
+        Optional<Part> leave = acts.write("leave", "leave", Sign.LEAVE).map(wording::of);
+        Optional<Part> open = new OpenPart(advice, spoken).write().map(wording::of);
         Part issue = new IssuePart(advice, number, spoken).write();
         int room = LINES
                 + (spoken.words().ofRuleBase() ? 0 : LONGER_WORDS)
@@ -112,13 +116,15 @@ public final class AdviceSheet {
         for (Optional<Part> kept : List.of(now, leave, open)) {
             room -= kept.map(TextForm::height).orElse(0);
         }
-        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write();
+        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(wording::of);
         int least = keepUp.map(p -> Math.min(TextForm.height(p), LEAST)).orElse(0);
         int forAir = room - least;
         AirPart told = new AirPart(advice, spoken);
         Optional<Part> air = told.write()
+                .map(wording::of)
                 .filter(p -> TextForm.height(p) <= forAir)
                 .or(told::brief)
+                .map(wording::of)
                 .map(cut(forAir, spoken));
         room -= air.map(TextForm::height).orElse(0);
         Optional<Part> upkeep = keepUp.map(cut(room, spoken));

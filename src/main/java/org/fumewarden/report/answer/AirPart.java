@@ -68,17 +68,30 @@ record AirPart(Advice advice, Spoken spoken) {
 
     private void sentences(List<Line> lines) {
         Set<String> compared = agents(l -> byFigures(l.account()));
-        Set<String> without = advice.trail().all(NoLimit.class).stream()
-                .map(NoLimit::agent)
-                .filter(a -> !compared.contains(a))
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> without = without(true, compared);
+        Set<String> unsearched = without(false, compared);
         Set<String> bounded = agents(l -> BOUNDED.contains(l.account().kind()));
         bounded.removeAll(without);
         bounded.removeAll(agents(this::matters));
-        told("air.small", agents(l -> byFigures(l.account()) && !matters(l)), lines);
+        Set<String> minor = agents(l -> l.account().by().equals(Account.MINOR));
+        minor.retainAll(bounded);
+        bounded.removeAll(minor);
+        Set<String> small = agents(l -> byFigures(l.account()) && !matters(l));
+        small.removeAll(agents(this::matters));
+        told("air.small", small, lines);
         told("air.judged", agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account())), lines);
         told("air.bounded", bounded, lines);
+        told("air.minor", minor, lines);
         told("air.no-limit", without, lines);
+        told("air.not-held", unsearched, lines);
+    }
+
+    private Set<String> without(boolean searched, Set<String> compared) {
+        return advice.trail().all(NoLimit.class).stream()
+                .filter(n -> n.searched() == searched)
+                .map(NoLimit::agent)
+                .filter(a -> !compared.contains(a))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private Set<String> agents(Predicate<AccountLine> which) {
@@ -155,8 +168,8 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** Where a level comes from that nobody measured as it stands; empty for the others. */
     private static String origin(Ratio ratio) {
-        if (ratio.basis().equals("assumed")) {
-            return "assumed";
+        if (ratio.basis().equals("assumed") || ratio.basis().equals("stated")) {
+            return ratio.basis();
         }
         return ratio.basis().equals("measured") && !ratio.statistic().equals(Exposure.AS_GIVEN)
                 ? ratio.statistic().equals(Exposure.NOT_DETECTED) ? "not-detected" : "samples"

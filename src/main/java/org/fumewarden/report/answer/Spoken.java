@@ -1,8 +1,6 @@
 package org.fumewarden.report.answer;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.Period;
 import java.time.format.DateTimeFormatter;
@@ -18,6 +16,7 @@ import org.fumewarden.advice.Respirator;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Duty;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.Measure;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.Line;
@@ -32,7 +31,6 @@ record Spoken(Vocabulary vocabulary, Words words, Set<String> translated) {
     private static final String ENGLISH = "en";
 
     private static final Pattern SPAN = Pattern.compile("(\\+ )?P(\\d+)([YM])");
-    private static final MathContext TWO = new MathContext(2, RoundingMode.CEILING);
 
     String say(String key, Object... parts) {
         return words.say(key, parts);
@@ -117,22 +115,14 @@ record Spoken(Vocabulary vocabulary, Words words, Set<String> translated) {
         return count == 1 ? say("when.each." + key) : say("when.every." + key, count);
     }
 
-    /** Two figures, rounded up so that print never understates; whole numbers stay whole. */
+    /** A factor. */
     static String figure(BigDecimal number) {
-        BigDecimal plain = number.stripTrailingZeros();
-        boolean whole = plain.scale() <= 0;
-        return (whole ? plain : plain.round(TWO)).stripTrailingZeros().toPlainString();
+        return Figures.factor(number);
     }
 
-    /** A level or limit as it was given; what was calculated to three figures, rounded up. */
+    /** A level or limit. */
     static String level(BigDecimal number) {
-        BigDecimal plain = number.stripTrailingZeros();
-        MathContext three = new MathContext(3, RoundingMode.CEILING);
-        return plain.precision() <= 3
-                ? plain.toPlainString()
-                : plain.scale() <= 0
-                        ? plain.toPlainString()
-                        : plain.round(three).stripTrailingZeros().toPlainString();
+        return Figures.shown(number);
     }
 
     /** A measured answer with its unit. */

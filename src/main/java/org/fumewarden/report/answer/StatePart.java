@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
@@ -17,6 +18,7 @@ import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Measure;
 import org.fumewarden.model.Settlement;
+import org.fumewarden.model.StatedLimit;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -53,6 +55,8 @@ record StatePart(Advice advice, Spoken spoken) {
         told("told.of-job", TOLD, lines);
         told("told.of-wearer", OF_WEARER, lines);
         told("told.of-kit", OF_UNIT, lines);
+        told("told.not-told", notTold(), "; ", lines);
+        told("told.limits", statedLimits(), "; ", lines);
         judged(lines);
         advice.register().stream()
                 .map(RegisterNote::says)
@@ -132,8 +136,26 @@ record StatePart(Advice advice, Spoken spoken) {
                             spoken.say("told." + question, spoken.answer(question, answer.value()))));
         } else if (input instanceof Measure measure && measure.question().equals(question)) {
             told.add(spoken.say("told." + question, Spoken.amount(measure)));
-        } else if (input instanceof Unknown unknown && unknown.question().equals(question)) {
-            told.add(spoken.say("told." + question, spoken.say("told.not")));
         }
+    }
+
+    /** What the reader would look for among the answers and does not find. */
+    private List<String> notTold() {
+        return Stream.of(TOLD, OF_WEARER, OF_UNIT)
+                .flatMap(List::stream)
+                .filter(q -> advice.inputs().stream()
+                        .anyMatch(i -> i instanceof Unknown u && u.question().equals(q)))
+                .map(q -> spoken.say("untold." + q))
+                .toList();
+    }
+
+    private List<String> statedLimits() {
+        return advice.inputs().stream()
+                .filter(StatedLimit.class::isInstance)
+                .map(StatedLimit.class::cast)
+                .map(l -> spoken.agent(l.agent()) + " " + Spoken.level(l.value()) + " "
+                        + l.unit().symbol() + " ("
+                        + spoken.say("open." + l.averaging().key()) + ", " + l.from() + ")")
+                .toList();
     }
 }

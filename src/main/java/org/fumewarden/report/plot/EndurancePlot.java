@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.fumewarden.endurance.EnduranceCurve;
 
-/** Clogging stage against hours of run time, with the shift marked. */
+/** Filter resistance against hours of run time, with the shift marked. */
 public final class EndurancePlot {
     private static final int BAR = 40;
 
@@ -17,33 +17,33 @@ public final class EndurancePlot {
      *
      * @param curves the user's curves, one for each pack
      * @param shiftHours wear time of the shift
-     * @param stage clogging stage read now, empty when not read
+     * @param filterNow where the filter stands now, empty when not measured
      */
-    public static String svg(List<EnduranceCurve> curves, double shiftHours, OptionalDouble stage) {
-        double topStage = curves.stream()
+    public static String svg(List<EnduranceCurve> curves, double shiftHours, OptionalDouble filterNow) {
+        double top = curves.stream()
                 .flatMap(curve -> curve.points().stream())
-                .mapToDouble(EnduranceCurve.Point::stage)
+                .mapToDouble(EnduranceCurve.Point::at)
                 .max()
                 .orElse(1);
-        AxisCanvas canvas = new AxisCanvas(topStage, Math.max(shiftHours, longest(curves)));
-        canvas.axes("clogging stage", "hours of run time");
+        AxisCanvas canvas = new AxisCanvas(top, Math.max(shiftHours, longest(curves)));
+        canvas.axes(axis(curves), "hours of run time");
         canvas.level(shiftHours, "shift " + AxisCanvas.number(shiftHours) + " h");
-        stage.ifPresent(now -> canvas.moment(now, "stage now " + AxisCanvas.number(now)));
+        filterNow.ifPresent(now -> canvas.moment(now, "now " + AxisCanvas.number(now)));
         for (int i = 0; i < curves.size(); i++) {
             canvas.series(
                     i,
                     curves.get(i).pack(),
                     curves.get(i).points().stream()
-                            .map(point -> new double[] {point.stage(), point.hours()})
+                            .map(point -> new double[] {point.at(), point.hours()})
                             .toList());
         }
-        return canvas.svg("Run time of the powered unit by clogging stage", description(curves, shiftHours));
+        return canvas.svg("Run time of the powered unit by filter resistance", description(curves, shiftHours));
     }
 
-    /** The same as text, one line for each measured stage. */
+    /** The same as text, one line for each measured point. */
     public static String text(List<EnduranceCurve> curves, double shiftHours) {
         double top = Math.max(shiftHours, longest(curves));
-        StringBuilder text = new StringBuilder("Run time by clogging stage; | marks the shift of ")
+        StringBuilder text = new StringBuilder("Run time by filter resistance; | marks the shift of ")
                 .append(AxisCanvas.number(shiftHours))
                 .append(" h\n");
         for (EnduranceCurve curve : curves) {
@@ -51,14 +51,22 @@ public final class EndurancePlot {
             for (EnduranceCurve.Point point : curve.points()) {
                 text.append(String.format(
                         Locale.ROOT,
-                        "  stage %5s %6s h %s %s%n",
-                        AxisCanvas.number(point.stage()),
+                        "  %10s %6s h %s %s%n",
+                        curve.scale().words(AxisCanvas.number(point.at())),
                         AxisCanvas.number(point.hours()),
                         bar(point.hours(), shiftHours, top),
                         point.hours() >= shiftHours ? "lasts" : "too short"));
             }
         }
         return text.toString().replace(System.lineSeparator(), "\n");
+    }
+
+    private static String axis(List<EnduranceCurve> curves) {
+        EnduranceCurve.Scale scale =
+                curves.isEmpty() ? EnduranceCurve.Scale.OWN : curves.get(0).scale();
+        return scale == EnduranceCurve.Scale.OWN
+                ? "filter resistance, own points"
+                : "filter resistance, " + scale.words("").strip();
     }
 
     private static String bar(double hours, double shiftHours, double top) {
@@ -83,8 +91,8 @@ public final class EndurancePlot {
         return curves.stream()
                         .map(curve -> "Pack " + curve.pack() + ": "
                                 + curve.points().stream()
-                                        .map(point -> AxisCanvas.number(point.hours()) + " h at stage "
-                                                + AxisCanvas.number(point.stage()))
+                                        .map(point -> AxisCanvas.number(point.hours()) + " h at "
+                                                + curve.scale().words(AxisCanvas.number(point.at())))
                                         .collect(Collectors.joining(", ")))
                         .collect(Collectors.joining(". "))
                 + ". The shift is " + AxisCanvas.number(shiftHours) + " h.";

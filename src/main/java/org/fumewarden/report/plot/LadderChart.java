@@ -37,7 +37,7 @@ public final class LadderChart {
         String last = points.get(points.size() - 1).value().toPlainString();
         out.append(StringUtils.repeat(' ', label)).append(first);
         out.append(StringUtils.leftPad(last, COLUMNS - first.length())).append('\n');
-        out.append(StringUtils.repeat(' ', label)).append(axis).append(" (# serves, . does not)\n");
+        out.append(StringUtils.repeat(' ', label)).append(axis).append(" (# suitable, . not)\n");
         return out.toString();
     }
 
@@ -52,7 +52,7 @@ public final class LadderChart {
                         + " font-family=\"sans-serif\" font-size=\"12\">%n",
                 LEFT + WIDTH + 20,
                 height));
-        svg.append("<title>Classes that serve, against ").append(escape(axis)).append("</title>\n<desc>");
+        svg.append("<title>Suitable classes, against ").append(escape(axis)).append("</title>\n<desc>");
         for (String name : names) {
             svg.append(escape(name))
                     .append(" serves ")

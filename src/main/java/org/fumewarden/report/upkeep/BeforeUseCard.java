@@ -85,10 +85,10 @@ public final class BeforeUseCard implements Paper {
         blocks.add(new Sheet.Pairs(List.of(
                 new Sheet.Pair("unit", unit.id() + ", " + unit.label()),
                 new Sheet.Pair(
-                        "maker's minimum flow",
+                        "manufacturer's minimum flow",
                         unit.minimumFlow()
                                 .map(f -> f.toPlainString() + " l/min")
-                                .orElse("NOT RECORDED: read it from the maker's instructions before use")),
+                                .orElse("NOT RECORDED: read it from the manufacturer's instructions before use")),
                 new Sheet.Pair("date and shift", ""),
                 new Sheet.Pair("wearer", ""))));
         blocks.add(new Sheet.Heading("Before use, in this order"));

@@ -4,7 +4,7 @@ package org.fumewarden.report.upkeep;
 final class Closing {
     static final String WORDS =
             "Local codes and a licensed or competent person decide. When anything on this sheet and the"
-                    + " maker's instructions differ, follow the stricter. If in doubt, leave the area and do not use the equipment.";
+                    + " manufacturer's instructions differ, follow the stricter. If in doubt, leave the area and do not use the equipment.";
 
     private Closing() {}
 }

@@ -47,7 +47,7 @@ public final class DueSheet {
             blocks.add(new Sheet.Points(
                     report.closed().stream().map(DueSheet::closed).toList()));
         }
-        blocks.add(new Sheet.Heading("Owed on " + report.on() + ", overdue first"));
+        blocks.add(new Sheet.Heading("Due on " + report.on() + ", overdue first"));
         if (report.owings().isEmpty()) {
             blocks.add(new Sheet.Paragraph("Nothing falls due in this time."));
         } else {
@@ -64,7 +64,7 @@ public final class DueSheet {
         }
         blocks.add(new Sheet.Paragraph("There is no grace: the last day in time is the due day."));
         blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        return new Sheet("Checks, tests and records owed", blocks);
+        return new Sheet("Checks, tests and records due", blocks);
     }
 
     private static String closed(Closed closed) {
@@ -78,7 +78,7 @@ public final class DueSheet {
         return fact + " is not recorded for " + open.items() + " "
                 + open.subject().key().replace('-', ' ') + (open.items() == 1 ? "" : "s") + " (such as "
                 + open.example()
-                + "): may be owed: " + String.join(", ", open.duties());
+                + "): may be due: " + String.join(", ", open.duties());
     }
 
     private static List<List<String>> rows(DueReport report) {

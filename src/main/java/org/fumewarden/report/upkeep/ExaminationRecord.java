@@ -135,9 +135,10 @@ public final class ExaminationRecord implements Paper {
                 "battery", when(supply.equals("powered") || supply.equals("?"), found.batteryCondition())));
         pairs.add(new Sheet.Pair(
                 "cylinder pressure, bar", when(supply.equals("scba"), number(found.cylinderPressure()))));
-        pairs.add(new Sheet.Pair("full cylinder by its maker, bar", when(supply.equals("scba"), number(full(found)))));
-        pairs.add(new Sheet.Pair("flow, l/min", when(blown, number(found.flow()))));
-        pairs.add(new Sheet.Pair("maker's minimum flow, l/min", when(blown, number(minimum(found)))));
+        pairs.add(new Sheet.Pair(
+                "full cylinder by its manufacturer, bar", when(supply.equals("scba"), number(full(found)))));
+        pairs.add(new Sheet.Pair("flow, L/min", when(blown, number(found.flow()))));
+        pairs.add(new Sheet.Pair("manufacturer's minimum flow, L/min", when(blown, number(minimum(found)))));
         pairs.add(new Sheet.Pair("methods", found.methods().isEmpty() ? "none written down" : found.methods()));
         pairs.add(new Sheet.Pair("entry", String.valueOf(entry.sequence())));
         return pairs;

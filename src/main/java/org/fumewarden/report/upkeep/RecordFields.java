@@ -20,7 +20,7 @@ final class RecordFields {
             Map.entry("wearer", List.of("item.id", "item.name")),
             Map.entry("employee name or id", List.of("item.id", "item.name")),
             Map.entry("names", List.of("item.name")),
-            Map.entry("plant id and location", List.of("item.id", "item.place")),
+            Map.entry("id and location of the extraction system", List.of("item.id", "item.place")),
             Map.entry("process", List.of("item.process")),
             Map.entry("substances", List.of("item.substances")),
             Map.entry("compressor id", List.of("item.id")),

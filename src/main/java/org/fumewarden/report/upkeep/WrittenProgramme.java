@@ -40,7 +40,7 @@ public final class WrittenProgramme {
                         "maintenance")),
         CHANGE("Change schedule of gas filters", List.of("change-schedule")),
         AIR("Breathing air", List.of("air-supply", "air-test/certificate", "sorbent", "air-test/breathing")),
-        MONITORING("Measuring the air of the work place", List.of("air-test", "exposure-register")),
+        MONITORING("Measuring the air of the workplace", List.of("air-test", "exposure-register")),
         TRAINING("Information, instruction and training", List.of("training")),
         REVIEW("Evaluation of the programme", List.of("programme-evaluation"));
 
@@ -181,7 +181,7 @@ public final class WrittenProgramme {
         }
         for (Duty duty : ordering) {
             blocks.add(new Sheet.Paragraph(duty.what() + " [" + DueSheet.clause(duty) + "]. Tick each point once the"
-                    + " procedure below is written for this work place:"));
+                    + " procedure below is written for this workplace:"));
             blocks.add(new Sheet.Ticks(duty.fields()));
         }
     }

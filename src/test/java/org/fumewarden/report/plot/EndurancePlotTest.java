@@ -27,7 +27,7 @@ class EndurancePlotTest {
         assertEquals("img", root.getAttribute("role"));
         assertEquals("title desc", root.getAttribute("aria-labelledby"));
         String description = root.getElementsByTagName("desc").item(0).getTextContent();
-        assertTrue(description.contains("standard <pack>: 9 h at stage 0"), description);
+        assertTrue(description.contains("standard <pack>: 9 h at point 0"), description);
         assertTrue(description.contains("The shift is 8 h"), description);
     }
 
@@ -51,11 +51,9 @@ class EndurancePlotTest {
     void textNamesEveryStageAndWhetherItLasts() {
         String text = EndurancePlot.text(CURVES, 8);
         assertEquals(1 + 2 + 6, text.lines().count());
+        assertTrue(text.lines().anyMatch(line -> line.contains("point 1      8 h") && line.endsWith("lasts")), text);
         assertTrue(
-                text.lines().anyMatch(line -> line.contains("stage     1      8 h") && line.endsWith("lasts")), text);
-        assertTrue(
-                text.lines().anyMatch(line -> line.contains("stage     3      4 h") && line.endsWith("too short")),
-                text);
+                text.lines().anyMatch(line -> line.contains("point 3      4 h") && line.endsWith("too short")), text);
     }
 
     @Test

@@ -229,13 +229,13 @@ class SheetsTest {
         Item.Unit unit = unit("U-1", "blower", "powered");
         String card = BeforeUseCard.of(unit, store.state("U-1"), book).text();
         List<String> order = List.of(
-                "Trained;",
-                "Last thorough examination",
-                "Breathing hose",
-                "Battery locked in",
+                "The wearer is trained.",
+                "The last thorough examination",
+                "The breathing hose",
+                "The battery is locked in",
                 "flow indicator",
                 "Block the outlet",
-                "Switch on and don");
+                "Switch on and put on");
         int at = -1;
         for (String words : order) {
             int next = card.replaceAll("\\s+", " ").indexOf(words);

@@ -1,0 +1,125 @@
+package org.fumewarden.training;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Status;
+import org.fumewarden.model.DeviceClass;
+
+/** Which respirator may be used. */
+final class ClassQuestion {
+    private static final String NONE = "none";
+    private static final Set<String> NO_CLASS = Set.of(
+            "none",
+            "nothing",
+            "no respirator",
+            "no class",
+            "keins",
+            "keines",
+            "kein geraet",
+            "nichts",
+            "none may be used");
+
+    private final Told told;
+    private final ClassWords words;
+
+    private ClassQuestion(Told told) {
+        this.told = told;
+        this.words = new ClassWords(told.devices());
+    }
+
+    /** The question; none while the advice is open. */
+    static Optional<Item> about(Told told, Random random) {
+        boolean sure = !told.suitable().isEmpty() || told.said().status() == Status.DO_NOT_ENTER;
+        return sure ? Optional.of(new ClassQuestion(told).item(random)) : Optional.empty();
+    }
+
+    private Item item(Random random) {
+        String right = told.best().map(Respirator::deviceClass).orElse(NONE);
+        return new Item(
+                "class",
+                told.say("ask.class"),
+                Choices.of(right, wrong(random), random, this::says, id -> mark(id).right()),
+                false,
+                told.say("hint.class"),
+                this::mark);
+    }
+
+    private String says(String id) {
+        return id.equals(NONE)
+                ? told.say("class.none")
+                : told.name(told.respirator(id).orElseThrow());
+    }
+
+    /** Closed classes, each for another mistake as far as there are such, then "none". */
+    private List<String> wrong(Random random) {
+        List<Respirator> closed = new ArrayList<>(told.said().respirators().stream()
+                .filter(r -> !Told.suitable(r))
+                .toList());
+        Collections.shuffle(closed, random);
+        Set<String> mistakes = new HashSet<>();
+        List<String> first = new ArrayList<>();
+        List<String> then = new ArrayList<>();
+        closed.forEach(r -> (mistakes.add(mistake(r).id()) ? first : then).add(r.deviceClass()));
+        List<String> wrong = new ArrayList<>(first.subList(0, Math.min(first.size(), Choices.COUNT - 1)));
+        wrong.addAll(then);
+        wrong.add(Math.min(wrong.size(), Choices.COUNT - 2), NONE);
+        return wrong;
+    }
+
+    private Mistake mistake(Respirator closed) {
+        return Mistake.behind(closed.reasons(), told.device(closed.deviceClass()), told.words())
+                .orElseGet(() -> Mistake.of("factor-too-low", told.words()));
+    }
+
+    private Mark mark(String answer) {
+        String best = told.best().map(told::name).orElse(told.say("class.none"));
+        if (NO_CLASS.contains(Plain.line(answer))) {
+            return told.suitable().isEmpty()
+                    ? Mark.right(answer).because(told.stop())
+                    : Mark.wrong(answer, Mistake.of("gives-up-too-early", told.words()), best)
+                            .because(told.best()
+                                    .flatMap(r -> r.reasons().stream().findFirst()));
+        }
+        List<DeviceClass> meant = words.read(answer);
+        List<Respirator> named =
+                meant.stream().flatMap(d -> told.respirator(d.id()).stream()).toList();
+        if (named.isEmpty()) {
+            return Mark.unread(answer, told.say("unread.class"));
+        }
+        List<Respirator> open = named.stream().filter(Told::suitable).toList();
+        if (!open.isEmpty() && open.size() < named.size()) {
+            return Mark.unread(
+                    answer,
+                    told.say(
+                            "unread.class.which", named.stream().map(told::name).collect(Collectors.joining("; "))));
+        }
+        return open.isEmpty()
+                ? wrong(answer, named.get(0), best)
+                : Mark.right(answer)
+                        .saying(
+                                told.said().status() == Status.DO_NOT_ENTER
+                                        ? told.stop().map(Reason::says).orElse("")
+                                        : "")
+                        .because(open.get(0).reasons().stream().findFirst());
+    }
+
+    private Mark wrong(String answer, Respirator named, String best) {
+        Mistake mistake = mistake(named);
+        Optional<Reason> reason = Mistake.decisive(named.reasons(), mistake, told.device(named.deviceClass()))
+                .or(() -> named.reasons().stream().findFirst());
+        String change = Changes.of(told)
+                .making(named.deviceClass())
+                .map(c -> told.say("instead.change", c.says(told.words())))
+                .orElse("");
+        return Mark.wrong(answer, mistake, change.isEmpty() ? best : best + ". " + change)
+                .because(reason);
+    }
+}

@@ -1,0 +1,54 @@
+package org.fumewarden.training;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One question of a round.
+ *
+ * @param kind names it in score sheets and tests
+ * @param choices exactly one of which is right
+ * @param open true when a bare number is an answer in its own right, so that choices are not taken by number
+ * @param hint one sentence that helps without telling
+ * @param marker marks an answer in free words or the id of a choice
+ */
+public record Item(
+        String kind, String ask, List<Choice> choices, boolean open, String hint, Function<String, Mark> marker) {
+
+    /** Longest answer that is read. */
+    public static final int LONGEST = 300;
+
+    public Item {
+        choices = List.copyOf(choices);
+    }
+
+    /** An answer to pick. */
+    public record Choice(String id, String says) {}
+
+    /** Marks an answer: the number of a choice, or free words where the question reads them. */
+    public Mark mark(String answer) {
+        String given = answer.strip();
+        given = given.substring(0, Math.min(LONGEST, given.length()));
+        Optional<Choice> picked = picked(given);
+        return picked.isPresent() ? pick(picked.get()) : marker.apply(given);
+    }
+
+    /** Marks a choice. */
+    public Mark pick(Choice choice) {
+        return marker.apply(choice.id()).of(choice.says());
+    }
+
+    private Optional<Choice> picked(String given) {
+        if (open || !given.matches("[1-9]")) {
+            return Optional.empty();
+        }
+        int number = given.charAt(0) - '1';
+        return number < choices.size() ? Optional.of(choices.get(number)) : Optional.empty();
+    }
+
+    /** The right choice. */
+    public Choice rightChoice() {
+        return choices.stream().filter(c -> pick(c).right()).findFirst().orElseThrow();
+    }
+}

@@ -1,0 +1,167 @@
+package org.fumewarden.training;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.fumewarden.check.Scenario;
+import org.fumewarden.report.html.Words;
+import org.fumewarden.whatif.Bench;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Rounds made by a seed are solvable, have one right answer each, and are spread over the topics. */
+class RoundMakerTest {
+    private static final List<String> CODES = List.of("gb", "us", "de");
+
+    static void oneRightAnswer(Round round) {
+        for (Item item : round.items()) {
+            String about = round.title() + ", " + item.kind() + ": " + item.ask();
+            long right =
+                    item.choices().stream().filter(c -> item.pick(c).right()).count();
+            assertEquals(1, right, about);
+            assertTrue(item.choices().size() >= 2 && item.choices().size() <= Choices.COUNT, about);
+            assertEquals(
+                    item.choices().size(),
+                    item.choices().stream().map(Item.Choice::says).distinct().count(),
+                    about);
+            for (Item.Choice choice : item.choices()) {
+                Mark mark = item.pick(choice);
+                assertNotEquals(Verdict.UNREAD, mark.verdict(), about + " does not read its own " + choice);
+                if (!mark.right()) {
+                    assertTrue(mark.mistake().isPresent(), about + " has no mistake behind " + choice);
+                    assertTrue(!mark.instead().isEmpty(), about + " does not say what would be right");
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyTopicHasSolvableRoundsOfFiveQuestionsAtEachDifficulty() {
+        for (String code : CODES) {
+            for (Topic topic : Topic.values()) {
+                for (int level = RoundMaker.EASIEST; level <= RoundMaker.HARDEST; level++) {
+                    Round round = Room.maker("en").made(code, Room.DAY, topic, level, 11);
+                    assertEquals(Round.QUESTIONS, round.items().size());
+                    oneRightAnswer(round);
+                }
+            }
+        }
+    }
+
+    @Test
+    @Tag("long")
+    void manySeedsAreSolvable() {
+        Map<Topic, Set<String>> asked = new TreeMap<>();
+        for (Topic topic : Topic.values()) {
+            for (long seed = 0; seed < 12; seed++) {
+                Round round =
+                        Room.maker("en").made(CODES.get((int) seed % 3), Room.DAY, topic, 1 + (int) seed % 3, seed);
+                oneRightAnswer(round);
+                round.items().forEach(i -> asked.computeIfAbsent(topic, t -> new HashSet<>())
+                        .add(i.ask() + i.choices()));
+            }
+        }
+        asked.forEach((topic, questions) -> assertTrue(
+                questions.size() >= 12, topic + " has but " + questions.size() + " different questions in 60"));
+    }
+
+    @Test
+    void theTasksAreSpreadOverTheTopics() {
+        Map<String, Long> tasks = WordTable.rows("tasks").stream()
+                .flatMap(r -> r.list("twists").stream()
+                        .flatMap(t -> (t.optional("topic").map(List::of).orElseGet(() -> r.words("topics"))).stream()))
+                .collect(Collectors.groupingBy(t -> t, Collectors.counting()));
+        for (Topic topic : Topic.values()) {
+            assertTrue(tasks.getOrDefault(topic.key(), 0L) >= 3, topic + " has " + tasks.get(topic.key()));
+            long habits = WordTable.rows("practices").stream()
+                    .filter(r -> r.words("topics").contains(topic.key()))
+                    .count();
+            assertTrue(
+                    habits >= 3 || topic == Topic.LEAD || topic == Topic.STAINLESS,
+                    topic + " has " + habits + " habits");
+        }
+    }
+
+    @Test
+    void theSameSeedMakesTheSameRoundAndAnotherMakesAnother() {
+        Round one = Room.maker("en").made("gb", Room.DAY, Topic.PARTICLE, 1, 4);
+        assertEquals(words(one), words(Room.maker("en").made("gb", Room.DAY, Topic.PARTICLE, 1, 4)));
+        assertNotEquals(words(one), words(Room.maker("en").made("gb", Room.DAY, Topic.PARTICLE, 1, 5)));
+    }
+
+    private static String words(Round round) {
+        return round.title()
+                + round.facts()
+                + round.items().stream().map(i -> i.ask() + i.choices()).toList();
+    }
+
+    @Test
+    void theRoomSpeaksGerman() {
+        Round round = Room.maker("de").made("de", Room.DAY, Topic.FIT, 1, 2);
+        assertTrue(
+                round.items().stream().anyMatch(i -> i.ask().equals("Welches Atemschutzgerät darf benutzt werden?")));
+        oneRightAnswer(round);
+    }
+
+    @Test
+    void everyDrillFileMakesARound() throws IOException {
+        for (Path file : Scenario.files(Path.of("scenarios/drills"))) {
+            Round round = Room.maker("en").of(file, RoundMakerTest::bench, 1);
+            assertEquals(Round.QUESTIONS, round.items().size());
+            oneRightAnswer(round);
+        }
+    }
+
+    private static Bench bench(Path file) {
+        return new Bench(file, Map.of(), Optional.empty(), Optional.empty(), Room::advisor);
+    }
+
+    @Test
+    void theCounterExampleOfARuleAsksForItsChange() {
+        Path file = Path.of("scenarios/gb/GB-EXCLUSION-020-wear-61-below.yaml");
+        Round round = Room.maker("en").of(file, RoundMakerTest::bench, 1);
+        Item item = round.items().get(round.items().size() - 1);
+        assertEquals("counter-example", item.kind());
+        assertTrue(
+                item.rightChoice().says().contains("59 min"), item.rightChoice().says());
+        oneRightAnswer(round);
+    }
+
+    /** Counter-examples that cannot be asked change a list or a level in a way that no line of facts shows. */
+    @Test
+    @Tag("long")
+    void mostCounterExamplesOfTheRuleBaseCanBeAsked() {
+        List<String> silent = new ArrayList<>();
+        int pairs = 0;
+        for (Path file : Scenario.files(Path.of("scenarios/gb"))) {
+            Optional<CounterExample.Pair> pair = CounterExample.Pair.of(file);
+            if (pair.isPresent()) {
+                pairs++;
+                Told told = Told.of(bench(pair.get().base()), Words.in("en"));
+                Optional<Item> item = CounterExample.about(told, pair.get(), new Random(1));
+                if (item.isEmpty()) {
+                    silent.add(file.getFileName().toString());
+                } else {
+                    long right = item.get().choices().stream()
+                            .filter(c -> item.get().pick(c).right())
+                            .count();
+                    assertEquals(1, right, file.toString());
+                }
+            }
+        }
+        System.out.println(pairs + " counter-examples, " + silent.size() + " without a question: " + silent);
+        assertTrue(pairs > 30 && silent.size() * 3 < pairs, silent.toString());
+    }
+}
