@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The questions a task file may answer, the words it may use, and the names people read for them. */
 public record Vocabulary(
@@ -11,6 +12,8 @@ public record Vocabulary(
         Map<String, Map<String, String>> catalogues,
         Map<String, String> names,
         Aliases aliases) {
+
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
 
     static final String PARTICLES = "agents-as-particles";
 
@@ -70,10 +73,10 @@ public record Vocabulary(
         return questions.stream().filter(q -> q.id().equals(id)).findFirst();
     }
 
-    /** The name that people read for an id; the id with spaces when none is given. */
+    /** The name that people read for an id; the id with spaces when none is given, but a day keeps its hyphens. */
     public String name(String id) {
         String name = names.get(id);
-        return name != null ? name : id.replace('-', ' ');
+        return name != null ? name : DAY.matcher(id).matches() ? id : id.replace('-', ' ');
     }
 
     /** The name of the longest end of an id that has one: "carcinogen-nickel" is about nickel. */

@@ -1,6 +1,7 @@
 package org.fumewarden.task;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,6 +30,9 @@ public final class TaskReader {
     private static final String UNKNOWN = "unknown";
 
     /** In degrees Celsius, by the definition of the kelvin. */
+    /** The time over which a shift average is taken, in minutes. */
+    private static final BigDecimal FULL_SHIFT = BigDecimal.valueOf(8 * 60);
+
     private static final BigDecimal ABSOLUTE_ZERO = new BigDecimal("-273.15");
 
     /** In metres; the highest mountain has less. */
@@ -106,7 +110,11 @@ public final class TaskReader {
                         .catalogues()
                         .getOrDefault("judgement-bases", Map.of())
                         .keySet(),
-                day);
+                day,
+                minutes(inputs, "shift")
+                        .map(m -> m.value().divide(FULL_SHIFT, MathContext.DECIMAL64))
+                        .orElse(BigDecimal.ONE)
+                        .max(BigDecimal.ONE));
         Optional.ofNullable(top.get("exposures")).ifPresent(exposures::read);
         inputs.addAll(exposures.inputs());
         List<EnduranceCurve> curves = Optional.ofNullable(places.get(CurveReader.PATH))
