@@ -1,39 +1,27 @@
 package org.fumewarden.cli;
 
 import java.io.BufferedReader;
-import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
-import org.fumewarden.codes.InputException;
-import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.OutputFile;
-import org.fumewarden.codes.Problem;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.training.Handout;
-import org.fumewarden.training.HandsOn;
 import org.fumewarden.training.Round;
-import org.fumewarden.training.RoundMaker;
 import org.fumewarden.training.Scores;
-import org.fumewarden.training.Topic;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** A training round. */
@@ -53,32 +41,6 @@ import picocli.CommandLine.Spec;
             "  fumewarden drill --code gb --before-use"
         })
 final class DrillCommand implements Callable<Integer> {
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "FILE|FOLDER",
-            description = "A task file, or a folder of them, taken in the order of their names.")
-    private Path place;
-
-    @Option(
-            names = "--topic",
-            split = ",",
-            paramLabel = "TOPIC",
-            description =
-                    "Makes tasks to order: particle, gas, confined-space, oxygen, lead, stainless, fit, upkeep, alarms.")
-    private List<String> topics = List.of();
-
-    @Option(names = "--difficulty", paramLabel = "1-3", description = "How hard tasks to order are; 1 when not given.")
-    private int difficulty = RoundMaker.EASIEST;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            description = "The same number makes the same round; the day decides when not given.")
-    private Long seed;
-
-    @Option(names = "--before-use", description = "Practises the checks before use, with faults thrown in.")
-    private boolean beforeUse;
-
     @Option(
             names = "--language",
             paramLabel = "TAG",
@@ -118,7 +80,7 @@ final class DrillCommand implements Callable<Integer> {
     private boolean force;
 
     @Mixin
-    private TaskOptions options;
+    private DrillTasks tasks;
 
     @Spec
     private CommandSpec spec;
@@ -126,15 +88,13 @@ final class DrillCommand implements Callable<Integer> {
     /** Replaced in tests. */
     Supplier<LocalDate> today = LocalDate::now;
 
-    private boolean skippedFiles;
-
     @Override
     public Integer call() {
         Words words = Words.in(language);
         if (score != null) {
             file("--score", score).admit();
         }
-        List<Round> rounds = rounds(words);
+        List<Round> rounds = tasks.rounds(words, today, spec.commandLine().getErr());
         if (handout != null || certificate != null) {
             if (handout != null) {
                 write("--handout", handout, Handout.of(rounds, words));
@@ -145,10 +105,10 @@ final class DrillCommand implements Callable<Integer> {
                         certificate,
                         Handout.certificate(rounds, words, today.get().toString()));
             }
-            return skippedFiles ? ExitCodes.BAD_INPUT : ExitCodes.COMPLETE;
+            return tasks.skippedFiles() ? ExitCodes.BAD_INPUT : ExitCodes.COMPLETE;
         }
         ask(rounds, words);
-        return skippedFiles ? ExitCodes.BAD_INPUT : ExitCodes.COMPLETE;
+        return tasks.skippedFiles() ? ExitCodes.BAD_INPUT : ExitCodes.COMPLETE;
     }
 
     private void ask(List<Round> rounds, Words words) {
@@ -171,55 +131,6 @@ final class DrillCommand implements Callable<Integer> {
         }
     }
 
-    private List<Round> rounds(Words words) {
-        long number = seed != null ? seed : today.get().toEpochDay();
-        RoundMaker maker = new RoundMaker(options::advisor, words);
-        List<Round> rounds = new ArrayList<>();
-        if (place != null) {
-            files().forEach(f -> ofFile(maker, f, number, rounds));
-        }
-        List<Topic> wanted = topics.stream().map(DrillCommand::topic).toList();
-        if (difficulty < RoundMaker.EASIEST || difficulty > RoundMaker.HARDEST) {
-            throw wrong("--difficulty", "cannot be " + difficulty + ".", "use 1, 2 or 3.");
-        }
-        wanted.forEach(t -> rounds.add(maker.made(code(), options.on().orElseGet(today), t, difficulty, number)));
-        if (beforeUse) {
-            rounds.add(HandsOn.round(options.advisor(code()).base().book(), words, number));
-        }
-        if (rounds.isEmpty() && !skippedFiles) {
-            throw wrong("drill", "has no task.", "name a file or a folder, or add --code gb --topic gas.");
-        }
-        if (seed == null && !wanted.isEmpty()) {
-            spec.commandLine().getErr().println("--seed " + number);
-        }
-        return rounds;
-    }
-
-    /** A file that is wrong is named and left out; the round goes on without it. */
-    private void ofFile(RoundMaker maker, Path file, long number, List<Round> into) {
-        try {
-            into.add(maker.of(file, options::bench, number));
-        } catch (InputException e) {
-            skippedFiles = true;
-            spec.commandLine().getErr().println(e.getMessage());
-        }
-    }
-
-    private static Topic topic(String key) {
-        return Topic.of(key)
-                .orElseThrow(() -> wrong("--topic", "cannot be \"" + key + "\".", Nearest.remedy(key, Topic.keys())));
-    }
-
-    private String code() {
-        return options.code()
-                .orElseThrow(() ->
-                        wrong("--code", "is not given.", "add --code with one of those that fumewarden codes lists."));
-    }
-
-    private static InputException wrong(String option, String message, String maybe) {
-        return new InputException(new Problem("the command line", 0, option, message, maybe));
-    }
-
     private void write(String option, Path target, Sheet sheet) {
         String name = target.toString();
         byte[] bytes = name.endsWith(".pdf")
@@ -230,26 +141,6 @@ final class DrillCommand implements Callable<Integer> {
     }
 
     private OutputFile file(String option, Path target) {
-        return new OutputFile(option, target, force)
-                .sparing(place == null ? new Path[0] : files().toArray(Path[]::new));
-    }
-
-    private List<Path> files() {
-        if (!Files.isDirectory(place)) {
-            return List.of(place);
-        }
-        try (Stream<Path> found = Files.list(place)) {
-            List<Path> files = found.filter(
-                            p -> p.toString().endsWith(".yaml") || p.toString().endsWith(".json"))
-                    .sorted()
-                    .toList();
-            if (files.isEmpty()) {
-                throw new InputException(
-                        new Problem(place.toString(), 0, "", "holds no task files.", "scenarios/drills."));
-            }
-            return files;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new OutputFile(option, target, force).sparing(tasks.files().toArray(Path[]::new));
     }
 }

@@ -54,6 +54,7 @@ final class ExposureReader {
     private static final Map<String, String> BELONGS =
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
 
+    private final Vocabulary vocabulary;
     private final Set<String> agents;
     private final Set<String> particles;
     private final Set<String> bases;
@@ -71,6 +72,7 @@ final class ExposureReader {
      * @param shifts the shift in parts of 8 h, at least 1
      */
     ExposureReader(Vocabulary vocabulary, Set<String> bases, LocalDate day, BigDecimal shifts) {
+        this.vocabulary = vocabulary;
         this.shifts = shifts;
         this.agents = vocabulary.agents();
         this.particles = vocabulary.particles();
@@ -98,17 +100,26 @@ final class ExposureReader {
                         "does not say which agent it is.", "add agent: with a name such as manganese-respirable.");
                 continue;
             }
-            String id = agent.text();
+            String id = named(agent.text());
             if (!agents.contains(id)) {
+                List<String> meant = vocabulary.agentsMeant(id);
                 agent.complain(
-                        "names an agent that is not in the tables: \"" + Located.shown(id) + "\".",
-                        Nearest.remedy(id, agents));
+                        meant.isEmpty()
+                                ? "names an agent that is not in the tables: \"" + Located.shown(id) + "\"."
+                                : "has more than one meaning: \"" + Located.shown(id) + "\".",
+                        meant.isEmpty() ? Nearest.remedy(id, agents) : Nearest.oneOf(meant));
             } else if (!seen.add(id)) {
                 agent.complain("is listed twice.", "put both values into one entry.");
             } else {
                 entry(id, item, cells);
             }
         }
+    }
+
+    /** The id of an agent that goes by another word. */
+    private String named(String word) {
+        List<String> meant = agents.contains(word) ? List.of() : vocabulary.agentsMeant(word);
+        return meant.size() == 1 ? meant.get(0) : word;
     }
 
     private void entry(String agent, Located item, Map<String, Located> cells) {
@@ -119,7 +130,7 @@ final class ExposureReader {
         int before = inputs.size() + readings.size();
         for (Averaging averaging : Averaging.values()) {
             Located place = cells.get(averaging.key());
-            if (place != null && place.text().equals("unknown")) {
+            if (place != null && vocabulary.saysUnknown(place.text())) {
                 inputs.add(new Unknown("exposures." + agent + "." + averaging.key(), place.path()));
             } else if (place != null) {
                 stated(agent, averaging, place, estimated);

@@ -88,8 +88,7 @@ public final class TaskReader {
             if (place == null && OPTIONAL.contains(question.group())) {
                 continue;
             }
-            if (place == null
-                    || place.isScalar() && !place.isNull() && place.text().equals(UNKNOWN)) {
+            if (place == null || place.isScalar() && !place.isNull() && vocabulary.saysUnknown(place.text())) {
                 inputs.add(new Unknown(question.id(), question.path()));
             } else {
                 answer(question, place).ifPresent(inputs::add);
@@ -195,8 +194,9 @@ public final class TaskReader {
 
     private Optional<Input> answer(Question question, Located place) {
         return switch (question.kind()) {
-            case "choice" -> choice(question, place);
-            case "flag" -> place.oneOf(withUnknown(FLAGS)).map(word -> word(question, word));
+            case "choice" ->
+                choice(question, place, vocabulary.choices(question).keySet());
+            case "flag" -> choice(question, place, FLAGS);
             case "day" -> place.day().map(day -> word(question, day.toString()));
             case "text" ->
                 Optional.of(place.text())
@@ -258,14 +258,20 @@ public final class TaskReader {
         return Optional.empty();
     }
 
-    private Optional<Input> choice(Question question, Located place) {
-        Set<String> allowed = vocabulary.choices(question).keySet();
+    /** The answer that a word names; a word of several meanings is asked about, never guessed. */
+    private Optional<Input> choice(Question question, Located place, Set<String> allowed) {
         String text = old.getOrDefault(place.text(), place.text());
-        if (!allowed.contains(text)) {
-            place.complain("cannot be \"" + Located.shown(text) + "\".", Nearest.remedy(text, withUnknown(allowed)));
-            return Optional.empty();
+        if (allowed.contains(text)) {
+            return Optional.of(word(question, text));
         }
-        return Optional.of(word(question, text));
+        List<String> meant = vocabulary.meant(question, text);
+        if (meant.size() == 1) {
+            return Optional.of(word(question, meant.get(0)));
+        }
+        place.complain(
+                (meant.isEmpty() ? "cannot be \"" : "has more than one meaning: \"") + Located.shown(text) + "\".",
+                meant.isEmpty() ? Nearest.remedy(text, withUnknown(allowed)) : Nearest.oneOf(meant));
+        return Optional.empty();
     }
 
     private static Input word(Question question, String word) {

@@ -147,8 +147,8 @@ final class TrainingDesk {
                 seed);
     }
 
-    private static InputException wrong(String field, String message, String maybe) {
-        return new InputException(new Problem("the request", 0, field, message, maybe));
+    private static InputException wrong(String field, String message, String remedy) {
+        return new InputException(new Problem("the request", 0, field, message, remedy));
     }
 
     private static Words words(JsonNode asked) {

@@ -114,6 +114,8 @@ final class HowToTest {
         fillIn(rules.resolve("gb/caution.drl"));
         fillIn(scenarios.resolve("gb/" + id + "-fires.yaml"));
         fillIn(scenarios.resolve("gb/" + id + "-fires-not.yaml"));
+        asks(check("--rule", id), id + " has no sentence here");
+        EditedRules.append(rules, "gb/says_de.yaml", "  " + id + ": Erfunden.\n");
         isClean(check("--rule", id));
         Files.delete(scenarios.resolve("gb/" + id + "-fires-not.yaml"));
         asks(check("--rule", id), "is expected to be silent in no scenario.");

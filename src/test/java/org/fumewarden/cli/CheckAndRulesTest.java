@@ -55,7 +55,7 @@ final class CheckAndRulesTest {
     void oneRuleIsCheckedWithTheScenariosThatNameIt() {
         CommandRun run = CommandRun.of("check", "--rule", "SHARED-NEED-010");
         assertEquals(0, run.exit(), run.out());
-        assertTrue(run.out().contains("rules 0 uncovered of 1, 0 without a near miss"), run.out());
+        assertTrue(run.out().contains("rules 0 uncovered of 1, 0 without a counter-example"), run.out());
         CommandRun alone = CommandRun.of(
                 "check", "--rule", "SHARED-NEED-010", "--scenarios", "scenarios/tours/odour-complaint.yaml");
         assertEquals(2, alone.exit());
@@ -78,7 +78,7 @@ final class CheckAndRulesTest {
     void aCodeOrARuleThatIsNotThereIsNamedWithItsNeighbours() {
         CommandRun code = CommandRun.of("check", "--code", "gbx");
         assertEquals(2, code.exit());
-        assertTrue(code.err().contains("Maybe \"gb\""), code.err());
+        assertTrue(code.err().contains("Did you mean \"gb\"?"), code.err());
         CommandRun rule = CommandRun.of("check", "--rule", "SHARED-NEED-011");
         assertEquals(2, rule.exit());
         assertTrue(rule.err().contains("holds no rule \"SHARED-NEED-011\"."), rule.err());

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fumewarden.Extent;
 import org.junit.jupiter.api.Test;
@@ -45,7 +46,7 @@ class HelpExamplesTest {
         for (String name : List.of("endurance", "audit", "schema", "codes", "rules", "check", "new", "new code")) {
             ORDER.put(name, List.of(0));
         }
-        for (String name : List.of("new rule", "register", "log", "record", "calendar", "store", "store verify")) {
+        for (String name : List.of("new rule", "register", "entry", "record", "calendar", "store", "store verify")) {
             ORDER.put(name, List.of(0));
         }
         for (String name : List.of("store export", "store import", "store salvage", "store retention", "serve")) {
@@ -56,7 +57,7 @@ class HelpExamplesTest {
         }
         ORDER.put("review", List.of(0));
         // 3 says that something moves, or is owed: what the examples are there to show.
-        ORDER.put("diff", List.of(3));
+        ORDER.put("differences", List.of(3));
         ORDER.put("due", List.of(0, 3));
         ORDER.put("calendar", List.of(0, 3));
         // The item of the example lacks what an examination record must hold, and the record says so.
@@ -74,7 +75,7 @@ class HelpExamplesTest {
                     + " && fumewarden store export slipway.jsonl --store slipway.db",
             "record",
             "fumewarden register wearer id=W-07 name=\"A welder of the yard\"",
-            "log",
+            "entry",
             "fumewarden register site id=site employer=\"Tarn Haven Fabrication\" address=\"Quay Road 1, Tarn Haven\""
                     + " code=gb monitoring-needed=false");
 
@@ -161,10 +162,15 @@ class HelpExamplesTest {
         try {
             long until = System.nanoTime() + TimeUnit.MINUTES.toNanos(1);
             while (server.isAlive() && System.nanoTime() < until) {
+                Matcher link = Pattern.compile("http://\\S+").matcher(Files.exists(said) ? Files.readString(said) : "");
+                if (!link.find()) {
+                    Thread.sleep(100);
+                    continue;
+                }
                 try {
                     HttpResponse<String> page = HttpClient.newHttpClient()
                             .send(
-                                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/"))
+                                    HttpRequest.newBuilder(URI.create(link.group()))
                                             .build(),
                                     HttpResponse.BodyHandlers.ofString());
                     assertFalse(page.body().isEmpty());

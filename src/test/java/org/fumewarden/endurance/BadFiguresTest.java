@@ -26,7 +26,6 @@ class BadFiguresTest {
                 refused("humid-share", () -> new RuleOfThumb(70, 200, 480, 30, 5, 65, 50)),
                 refused("minutes", () -> new TestCapacity("A2", "cyclohexane", 5000, 10, 0, 30, 70, 20)),
                 refused("refractive-index", () -> new Vapour("x", 92, 0.9, 149, 110, 7, 1344, 219, true)),
-                refused("silent", () -> new BreathingPeaks(0, 5.9)),
                 refused("share", () -> new HeldLike(true, 1.1, false, 0, "x")),
                 refused("peak", () -> new WorkRate("low", 20, -61, 118, OptionalDouble.empty())),
                 refused("likely", () -> new CaseRange(1, 0, 1)),

@@ -277,35 +277,4 @@ class ChangeScheduleTest {
     private static GasUse use(double ppm, double exit) {
         return new GasUse(ppm, exit, FilterFlow.ofBlower(180, 1), 50, 20, false, false);
     }
-
-    /** WE-33: Yoon-Nelson from the published pair 94 and 114 min (OSHA guidance, comparison page), derived. */
-    @Test
-    void measuredPairGivesItsBreakthroughCurve() {
-        YoonNelson curve = YoonNelson.through(new CurvePoint(94, 0.01), new CurvePoint(114, 0.10))
-                .value()
-                .orElseThrow();
-        assertEquals(8.34, curve.scale(), 0.005);
-        assertEquals(132.3, curve.halfTime(), 0.05);
-        assertEquals(15.9, curve.steepness(), 0.05);
-        assertEquals(94, curve.minutes(0.01), 1e-9);
-        assertEquals(
-                Refusal.NOT_MONOTONE,
-                YoonNelson.through(new CurvePoint(114, 0.01), new CurvePoint(94, 0.10))
-                        .refusal()
-                        .orElseThrow());
-    }
-
-    @ParameterizedTest(name = "{0} min at {1}, {2} min at {3}")
-    @CsvSource({
-        "94, 0.01, 94, 0.10",
-        "94, 0.01, 114, 0.01",
-        "0, 0.01, 114, 0.10",
-        "94, 0, 114, 0.10",
-        "94, 0.01, 114, 1"
-    })
-    void curveNeedsMoreGasLater(double early, double first, double late, double second) {
-        assertTrue(YoonNelson.through(new CurvePoint(early, first), new CurvePoint(late, second))
-                .value()
-                .isEmpty());
-    }
 }

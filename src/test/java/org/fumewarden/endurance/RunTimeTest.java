@@ -14,47 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RunTimeTest {
     private static final PackRules RULES = Tables.packRules();
 
-    /**
-     * WE-51: student thesis on a self-built unit, section 7.2: 6000 mAh, 12.2 to 9 V, HEPA filter, below 115 L/min after
-     * about 280 min, dead after more than 7 h. The start flow is not printed; 139.4 L/min is what its figures imply.
-     */
-    @Test
-    void minimumFlowEndsTheRunLongBeforeTheBatteryDies() {
-        VoltageSag sag = new VoltageSag(12.2, 9);
-        double minutes = sag.minutesToMinimumFlow(139.4, 115, 420).value().orElseThrow();
-        assertEquals(280, minutes, 1);
-        RunTime run = RunTime.earlier(Span.exactly(420), Span.exactly(minutes), RunTime.Basis.MODELLED);
-        assertEquals(RunTime.End.MINIMUM_FLOW, run.end());
-        assertTrue(run.minutes().high() < 420);
-    }
-
-    @ParameterizedTest(name = "starting at {0} L/min")
-    @CsvSource({"115, 0", "200, 420"})
-    void sagNeverRunsBeyondTheBattery(double start, double expected) {
-        assertEquals(
-                expected,
-                new VoltageSag(12.2, 9)
-                        .minutesToMinimumFlow(start, 115, 420)
-                        .value()
-                        .orElseThrow(),
-                1e-9);
-        assertEquals(
-                Refusal.BELOW_MINIMUM_FLOW,
-                new VoltageSag(12.2, 9)
-                        .minutesToMinimumFlow(114.9, 115, 420)
-                        .refusal()
-                        .orElseThrow());
-    }
-
-    @ParameterizedTest(name = "from {0} to {1} V, starting at {2} L/min")
-    @CsvSource({"9, 9, 139.4", "9, 12, 139.4", "12.2, 0, 139.4", "12.2, 9, 0", "NaN, 9, 139.4"})
-    void sagNeedsAFallingVoltageAndAFlow(double full, double empty, double start) {
-        assertTrue(new VoltageSag(full, empty)
-                .minutesToMinimumFlow(start, 115, 420)
-                .value()
-                .isEmpty());
-    }
-
     @Test
     void modelSolvesItsOwnEnergyBalance() {
         FilterPressure pressure = new FilterPressure(200, 90, 0.05, Tables.blower("cake-resistance"));

@@ -169,10 +169,6 @@ final class Tables {
                         : OptionalDouble.empty());
     }
 
-    static BreathingPeaks breathingPeaks() {
-        return new BreathingPeaks(value("breathing-peaks", "silent"), value("breathing-peaks", "speaking"));
-    }
-
     static StandardAtmosphere atmosphere() {
         return new StandardAtmosphere(
                 value("standard-atmosphere", "sea-level-pressure"),
