@@ -11,7 +11,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Categories of characters after the Unicode Standard, chapter 4 (general category), from memory. */
 final class HiddenTest {
     @ParameterizedTest
-    @ValueSource(strings = {"\n", "\r", "\u001B", "\u202E", "\u2066", "\u200B", "\u00AD", "\u2028", "\uFEFF", "\u3164", "\uFE0F"})
+    @ValueSource(
+            strings = {
+                "\n", "\r", "\u001B", "\u202E", "\u2066", "\u200B", "\u00AD", "\u2028", "\uFEFF", "\u3164", "\uFE0F"
+            })
     void whatIsNotSeenIsFoundAndShownByItsNumber(String hidden) {
         String number = String.format("U+%04X", (int) hidden.charAt(0));
         assertEquals(Optional.of(number), Hidden.first("a" + hidden + "b"));
