@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
         name = "register",
         mixinStandardHelpOptions = true,
         description = {
-            "Registers a wearer, unit, mask, filter, battery, extraction system (plant), air-supply or site.",
+            "Registers a wearer, unit, mask, filter, battery, extraction system, air-supply or site.",
             "Registering an id again changes the item; the earlier state stays in the log.",
             "On a terminal, without fields or a file, it asks."
         },

@@ -61,6 +61,6 @@ public final class Manuals {
             spec.usageMessage().footerHeading("Examples%n").footer(block.toArray(String[]::new));
         }
         spec.usageMessage().exitCodeListHeading("Exit status%n");
-        spec.subcommands().values().forEach(command -> examplesAsSection(command.getCommandSpec()));
+        spec.subcommands().values().stream().distinct().forEach(command -> examplesAsSection(command.getCommandSpec()));
     }
 }
