@@ -137,7 +137,7 @@ final class RuleGate {
     }
 
     private static String kind(BaseDescr part) {
-        return "a part that is no rule ("
+        return "a part that is not a rule ("
                 + part.getClass()
                         .getSimpleName()
                         .replace("Descr", "")
