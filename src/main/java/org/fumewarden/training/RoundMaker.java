@@ -142,7 +142,8 @@ public final class RoundMaker {
             twist.row("set")
                     .values()
                     .forEach((path, value) -> changes.put(String.valueOf(path), String.valueOf(value)));
-            String text = "title: \"" + title + "\"\ncode: " + code + "\non: " + on + "\n" + task.text("file");
+            String text = "title: \"" + title + "\"\ncode: " + code + "\non: " + on + "\n"
+                    + String.join("\n", task.words("file")) + "\n";
             Bench bench = Bench.ofText(task.text("id"), text, advisors).with(changes);
             String story = task.row("story").says(words.language()) + " " + twist.says(words.language());
             return RoundMaker.this.round(Told.of(bench, words), title, story, Optional.of(topic), random);
