@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
         name = "compare",
         mixinStandardHelpOptions = true,
         description =
-                "Decides a task twice, with and without changes or and shows only what moves and why; or under several codes, side by side.",
+                "Compares a task with and without changes, or under several codes, and shows what differs and why.",
         footer = {
             "",
             "Example:",

@@ -116,7 +116,11 @@ public final class Located {
     public Map<String, Located> entries(Set<String> expected) {
         Map<String, Located> entries = entries();
         entries.forEach((name, entry) -> {
-            if (!expected.contains(name)) {
+            if (!expected.contains(name) && name.matches("[0-9].*")) {
+                entry.complain(
+                        "stands behind a comma and is no name: \"" + shown(name) + "\".",
+                        "a decimal comma parts two entries here. Use a decimal point.");
+            } else if (!expected.contains(name)) {
                 entry.complain("is not a name used here.", Nearest.remedy(name, expected));
             }
         });

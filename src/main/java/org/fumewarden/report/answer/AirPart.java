@@ -146,7 +146,9 @@ record AirPart(Advice advice, Spoken spoken) {
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
-                account.level().map(Spoken::level).orElse("") + " " + account.unit(),
+                known(account).equals(spoken.say("air.kind.assumed"))
+                        ? ""
+                        : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
                 account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
                 known(account));

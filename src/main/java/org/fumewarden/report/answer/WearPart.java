@@ -36,6 +36,8 @@ record WearPart(Advice advice, Spoken spoken) {
         String filter = spoken.filter(respirator);
         if (advice.status() == Status.DO_NOT_ENTER) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.only-if") + ":", name + ". " + filter));
+        } else if (advice.status() == Status.INCOMPLETE) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.whatever") + ":", name + ". " + filter));
         } else {
             lines.add(new Line.Says(Sign.NONE, name + ".", filter));
         }
