@@ -1,31 +1,35 @@
 package org.fumewarden.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayList;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.Hidden;
 import org.fumewarden.report.AdviceTree;
 import org.fumewarden.report.html.Markup;
 import org.fumewarden.report.html.QrCode;
 
 /** Kept advice for somebody who reads no code: the task as told, the answer, each step with its clause, and what proves it. */
 public final class CourtReport {
-    /** Names of a scenario that tell nothing of the task. */
-    private static final Set<String> OF_SCENARIOS = Set.of("expect", "because", "extends", "change");
-
     private final KeptAdvice kept;
     private final JsonNode advice;
-    private final List<Review> reviews;
+    private final List<Reviewed> reviews;
     private final List<String> proofs;
+    private final CodeBook book;
+    private final boolean ownRules;
     private final Markup out = new Markup();
 
-    private CourtReport(KeptAdvice kept, List<Review> reviews, List<String> proofs) {
+    private CourtReport(KeptAdvice kept, List<Reviewed> reviews, List<String> proofs, RulesAtHand rules) {
         this.kept = kept;
-        this.advice = AdviceTree.opened(kept.advice());
+        this.advice = shown(AdviceTree.opened(kept.advice()));
         this.reviews = reviews;
         this.proofs = proofs;
+        this.book = rules.book(kept);
+        this.ownRules = rules.ownRevision(kept.code()).equals(kept.revision());
     }
 
     /**
@@ -33,9 +37,28 @@ public final class CourtReport {
      *
      * @param reviews what persons said of this advice
      * @param proofs what the audit found
+     * @param rules say names, questions and titles of documents
      */
-    public static String write(KeptAdvice kept, List<Review> reviews, List<String> proofs) {
-        return new CourtReport(kept, reviews, proofs).page();
+    public static String write(KeptAdvice kept, List<Reviewed> reviews, List<String> proofs, RulesAtHand rules) {
+        return new CourtReport(kept, reviews, proofs, rules).page();
+    }
+
+    /** The words of a file whose author is unknown: what is not seen or moves the text is shown by its number. */
+    private static JsonNode shown(JsonNode node) {
+        if (node.isTextual()) {
+            return TextNode.valueOf(Hidden.shown(node.asText().replaceAll("\\s*[\\n\\t]\\s*", " ")));
+        }
+        if (node.isArray()) {
+            ArrayNode items = JsonNodeFactory.instance.arrayNode();
+            node.forEach(item -> items.add(shown(item)));
+            return items;
+        }
+        if (node.isObject()) {
+            ObjectNode parts = JsonNodeFactory.instance.objectNode();
+            node.fields().forEachRemaining(f -> parts.set(Hidden.shown(f.getKey()), shown(f.getValue())));
+            return parts;
+        }
+        return node;
     }
 
     private String page() {
@@ -53,8 +76,9 @@ public final class CourtReport {
         out.words("h1", "", title);
         out.section("answer", "The answer", this::answer);
         out.section("proof", "What proves this", this::proof);
-        out.section("told", "The task as it was told", () -> told("", kept.told()));
-        out.section("steps", "Step by step", this::steps);
+        out.section("told", "The task as it was told", this::told);
+        out.section("compare", "Compare before signing", this::compare);
+        out.section("steps", "Step by step", () -> new CourtSteps(advice, book, out).write());
         out.words("p", "", Advice.CLOSING);
         out.own("</body></html>\n");
         return out.toString();
@@ -62,14 +86,20 @@ public final class CourtReport {
 
     private void answer() {
         reviews.stream()
-                .filter(r -> r.verdict() == Review.Verdict.STRICTER)
-                .forEach(r -> out.element("p", () -> out.words("strong", "", r.says())));
+                .filter(Reviewed::heads)
+                .forEach(r -> out.element(
+                        "p", () -> out.words("strong", "", r.review().says())));
         out.words(
                 "p",
                 "",
                 "Status: " + spaced(advice.path("status").asText()) + ". Date of the rules: "
                         + advice.path("on").asText() + ". Code: "
                         + advice.path("codes").path(0).path("name").asText() + ".");
+        if (!ownRules) {
+            out.element(
+                    "p",
+                    () -> out.words("strong", "", "These are not the rules of this program: see what proves this."));
+        }
         JsonNode factor = advice.path("required-factor");
         out.words(
                 "p",
@@ -96,109 +126,53 @@ public final class CourtReport {
         for (JsonNode question : advice.path("questions")) {
             out.words("p", "", "Open: " + question.path("ask").asText());
         }
-        reviews.stream().filter(r -> r.verdict() != Review.Verdict.STRICTER).forEach(r -> out.words("p", "", r.says()));
+        reviews.forEach(r -> out.words("p", "", r.says()));
     }
 
     private void sentences(JsonNode reasons) {
         reasons.forEach(r -> out.words("p", "", r.path("says").asText()));
     }
 
-    /** The task as it stands in its file, line by line. */
-    private void told(String path, JsonNode node) {
-        out.element("table", () -> rows(path, node)
-                .forEach(row -> out.element("tr", () -> {
-                    out.rowHead(row.getKey());
-                    out.words("td", "", row.getValue());
-                })));
-    }
-
-    private static List<Map.Entry<String, String>> rows(String path, JsonNode node) {
-        List<Map.Entry<String, String>> rows = new ArrayList<>();
-        if (node.isObject()) {
-            node.fields().forEachRemaining(f -> {
-                if (!path.isEmpty() || !OF_SCENARIOS.contains(f.getKey())) {
-                    rows.addAll(rows(path.isEmpty() ? f.getKey() : path + ", " + f.getKey(), f.getValue()));
-                }
-            });
-        } else if (node.isArray() && node.size() > 0 && node.get(0).isObject()) {
-            for (int i = 0; i < node.size(); i++) {
-                rows.addAll(rows(path + " " + (i + 1), node.get(i)));
-            }
-        } else if (node.isArray()) {
-            List<String> all = new ArrayList<>();
-            node.forEach(n -> all.add(n.asText()));
-            rows.add(Map.entry(spaced(path), String.join("; ", all)));
-        } else {
-            String text = node.asText();
-            rows.add(Map.entry(spaced(path), text.equals("true") ? "yes" : text.equals("false") ? "no" : text));
-        }
-        return rows;
-    }
-
     private static String spaced(String id) {
         return id.replace('-', ' ');
     }
 
-    private void steps() {
-        out.words(
-                "p",
-                "",
-                "Each step is one application of one rule. It names the document and the clause that order it, how well that clause"
-                        + " is known to the authors of the rules, and what it rests on.");
-        out.element("ol", () -> {
-            for (JsonNode step : advice.path("trail").path("steps")) {
-                out.element("li", () -> step(step));
-            }
-        });
+    /** The task as it stands in its file, line by line. */
+    private void told() {
+        out.element(
+                "table", () -> new ToldInWords(book.vocabulary(), book.card().name())
+                        .rows(shown(kept.told()))
+                        .forEach(row -> out.element("tr", () -> {
+                            out.rowHead(row.getKey());
+                            out.words("td", "", row.getValue());
+                        })));
     }
 
-    private void step(JsonNode step) {
-        out.words("strong", "", step.path("says").asText());
-        if (step.has("overridden-by")) {
+    /** The values behind the answer that nobody compared with their text, and those on which documents differ. */
+    private void compare() {
+        JsonNode values = advice.path("compare-before-signing");
+        if (values.isEmpty()) {
             out.words(
                     "p",
                     "",
-                    "This was lifted by rule " + step.path("overridden-by").asText() + ".");
+                    "Every value that decides this answer was compared with its text, and no document differs.");
+            return;
         }
-        out.words("p", "cite", "Rule " + step.path("rule").asText() + ". " + cited(step));
-        StringBuilder rests = new StringBuilder();
-        step.path("premises").forEach(p -> rests.append(rests.isEmpty() ? "It rests on: " : "; ")
-                .append(premise(p)));
-        if (!rests.isEmpty()) {
-            out.words("p", "cite", rests.append('.').toString());
-        }
-    }
-
-    private static String premise(JsonNode premise) {
-        String words = premise.path("words").asText();
-        return switch (premise.path("kind").asText()) {
-            case "input" -> "told: " + words;
-            case "row" ->
-                "table row " + premise.path("address").asText() + ": " + words + " ("
-                        + premise.path("source").asText() + ", "
-                        + premise.path("clause").asText() + ", "
-                        + premise.path("edition").asText() + ", "
-                        + known(premise.path("confidence").asText()) + ")";
-            case "absent" -> "looked for and not there: " + words;
-            default -> "step " + premise.path("address").asText().replaceFirst("^s", "");
-        };
-    }
-
-    private static String cited(JsonNode cited) {
-        return "Document " + cited.path("source").asText() + ", edition "
-                + cited.path("edition").asText() + ", clause: "
-                + cited.path("clause").asText() + ". Known: "
-                + known(cited.path("confidence").asText()) + ".";
-    }
-
-    private static String known(String confidence) {
-        return switch (confidence) {
-            case "read" -> "read in the document";
-            case "cross-checked" -> "found in two independent places";
-            case "derived" -> "worked out from documents that were read";
-            case "practice" -> "common practice or a definition of these rules, no outside document";
-            default -> "from memory, not compared with the document";
-        };
+        out.words(
+                "p",
+                "",
+                values.size() + (values.size() == 1 ? " value" : " values") + " behind the answer "
+                        + (values.size() == 1 ? "was" : "were")
+                        + " not compared with the text, or documents differ about it. Compare before you sign or rely on it.");
+        out.element(
+                "ul",
+                () -> values.forEach(v -> out.words(
+                        "li",
+                        "",
+                        v.path("value").asText() + " (" + v.path("document").asText() + ", "
+                                + v.path("place").asText() + "; row "
+                                + v.path("row").asText() + "). "
+                                + v.path("matters").asText())));
     }
 
     private void proof() {
@@ -206,12 +180,15 @@ public final class CourtReport {
         out.element("table", () -> {
             fact("Entry", String.valueOf(kept.sequence()));
             fact("Kept at", kept.keptAt().map(String::valueOf).orElse("not stated"));
-            fact("Program", kept.program().isEmpty() ? "not stated" : kept.program());
-            fact("Revision of the rules", kept.revision());
-            fact("Hash of this entry", kept.hash());
-            fact("Hash of the entry before", kept.previous());
+            fact("Program, as the entry says", kept.program().isEmpty() ? "not stated" : Hidden.shown(kept.program()));
+            kept.foreignRules()
+                    .ifPresent(f -> fact("Rules", "not the rules of the program, folder " + Hidden.quoted(f)));
+            kept.signedBy().ifPresent(k -> fact("Key that signs it, as the entry says", Hidden.shown(k)));
+            fact("Revision of the rules", Hidden.shown(kept.revision()));
+            fact("Hash of this entry", Hidden.shown(kept.hash()));
+            fact("Hash of the entry before", Hidden.shown(kept.previous()));
         });
-        out.own(QrCode.svg(kept.hash() + " " + kept.revision()));
+        out.own(QrCode.svg(Hidden.shown(kept.hash() + " " + kept.revision())));
         out.words(
                 "p",
                 "cite",

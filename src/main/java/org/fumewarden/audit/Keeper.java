@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -13,22 +14,22 @@ import java.nio.file.StandardOpenOption;
 import java.security.PrivateKey;
 import java.security.PublicKey;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 
 /** Keeps advice in a folder, each entry chained to the one before by its hash. */
 public final class Keeper {
-    private static final String ENDING = ".kept.json";
-
     private final Path folder;
+    private final Chain chain;
 
     public Keeper(Path folder) {
         this.folder = folder;
+        this.chain = new Chain(folder);
     }
 
     /**
@@ -37,25 +38,28 @@ public final class Keeper {
      * @param program the program and version that advised
      * @param rules the rules that decided
      * @param folders the folders of the rules that decide under the code
+     * @param foreign the folder of the rules when they are not those of the program
      */
-    public record Source(String program, RuleFolder rules, List<String> folders) {}
+    public record Source(String program, RuleFolder rules, List<String> folders, Optional<String> foreign) {}
 
     /**
      * Keeps a piece of advice. It is on disk, signed when a key is given, when this returns.
      *
      * @param task the task file as plain maps, lists and words
      * @param advice the advice as JSON text
-     * @param at the time of keeping
+     * @param clock tells the time of keeping, once nobody else is keeping
      * @return the new file
-     * @throws InputException when the chain is damaged, or the clock runs behind it
+     * @throws InputException when the chain is damaged, was signed with another key or none, or the clock runs behind it
      */
-    public Path keep(Object task, String advice, Instant at, Source source, Optional<PrivateKey> key) {
+    public Path keep(Object task, String advice, InstantSource clock, Source source, Optional<PrivateKey> key) {
         ObjectNode content = KeptAdvice.empty();
         content.put("program", source.program());
+        source.foreign().ifPresent(f -> content.put(KeptAdvice.FOREIGN, f));
         content.set("task", KeptAdvice.tree(task));
         content.set("advice", KeptAdvice.parse(advice));
         String revision = content.path("advice").path("revision").asText();
         return locked(() -> {
+            admit(key);
             Path rules = KeptRules.of(folder, revision);
             if (!Files.isRegularFile(rules)) {
                 Files.createDirectories(rules.getParent());
@@ -66,15 +70,18 @@ public final class Keeper {
                 // What is signed is what decided just now, not what lay there.
                 Signatures.sign(rules, KeptRules.archive(source.rules(), source.folders()), key.get());
             }
-            return append(content, at, key);
+            return append(content, clock.instant(), key);
         });
     }
 
     /** Keeps what a person said of an entry of this chain. */
-    public Path keep(Review review, Instant at, Optional<PrivateKey> key) {
+    public Path keep(Review review, InstantSource clock, Optional<PrivateKey> key) {
         ObjectNode content = KeptAdvice.empty();
         content.set("review", review.node());
-        return locked(() -> append(content, at, key));
+        return locked(() -> {
+            admit(key);
+            return append(content, clock.instant(), key);
+        });
     }
 
     private interface Keeping {
@@ -83,15 +90,15 @@ public final class Keeper {
 
     private Path locked(Keeping keeping) {
         try {
-            Files.createDirectories(folder);
+            made();
             try (FileChannel lock = FileChannel.open(
                             folder.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                     var held = lock.lock()) {
                 if (!held.isValid()) {
                     throw new IOException("the folder is locked by another program");
                 }
-                if (!files().isEmpty()) {
-                    firstBrokenLink().ifPresent(broken -> {
+                if (!chain.files().isEmpty()) {
+                    chain.firstBrokenLink().ifPresent(broken -> {
                         throw refused(
                                 "is damaged at " + broken + ". Nothing is added to it.",
                                 "find out who changed it, keep it as it is, and begin a new folder.");
@@ -99,14 +106,56 @@ public final class Keeper {
                 }
                 return keeping.keep();
             }
+        } catch (FileSystemException e) {
+            throw refused("is a place where nothing can be kept.", "name a folder in which you may write.");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
+    private void made() throws IOException {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw refused("is a file. Advice is kept in a folder.", "name a folder; it is made when it is not there.");
+        }
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw refused("is a folder that cannot be made here.", "name one in a place where you may write.");
+        }
+    }
+
+    /** A chain is signed with one key from its first entry, or with none: anything else could never be checked again. */
+    private void admit(Optional<PrivateKey> key) {
+        Optional<KeptAdvice> last = chain.last();
+        if (last.isEmpty()) {
+            return;
+        }
+        Path file = last.get().file();
+        String needed = last.get().signedBy().map(f -> "the key " + f).orElse("the key that signed its last entry");
+        boolean signed = last.get().signedBy().isPresent() || Files.exists(Signatures.beside(file));
+        if (signed && key.isEmpty()) {
+            throw refused(
+                    "is signed with " + needed + ", and no key was given. Nothing is kept.",
+                    "add --sign-with and that key.");
+        }
+        if (!signed && key.isPresent()) {
+            throw refused(
+                    "was kept without signatures so far. A key now would leave what is there unsigned for ever. Nothing is kept.",
+                    "begin a new folder for what is signed, or leave --sign-with out.");
+        }
+        if (key.isPresent()) {
+            PublicKey open = Signatures.open(key.get());
+            Signatures.fault(file, open).ifPresent(f -> {
+                throw refused(
+                        "is signed with " + needed + ", and this is the key " + Signatures.fingerprint(open)
+                                + ", or its last entry lost its signature. Nothing is kept.",
+                        "sign with the same key as before.");
+            });
+        }
+    }
+
     private Path append(ObjectNode content, Instant at, Optional<PrivateKey> key) throws IOException {
-        List<Path> files = files();
-        KeptAdvice last = files.isEmpty() ? null : KeptAdvice.read(files.get(files.size() - 1));
+        KeptAdvice last = chain.last().orElse(null);
         if (last != null && last.keptAt().orElse(Instant.MIN).isAfter(at)) {
             throw refused(
                     "has a last entry of " + last.keptAt().get() + ", and this clock says " + at
@@ -118,7 +167,8 @@ public final class Keeper {
         content.put("sequence", sequence);
         content.put("previous", last == null ? KeptAdvice.GENESIS : last.hash());
         content.put("kept-at", at.toString());
-        Path target = folder.resolve(String.format(Locale.ROOT, "%08d%s", sequence, ENDING));
+        key.ifPresent(k -> content.put(KeptAdvice.SIGNED_BY, Signatures.fingerprint(Signatures.open(k))));
+        Path target = folder.resolve(String.format(Locale.ROOT, "%08d%s", sequence, Chain.ENDING));
         byte[] bytes = KeptAdvice.seal(content).getBytes(StandardCharsets.UTF_8);
         if (key.isPresent()) {
             Signatures.sign(target, bytes, key.get());
@@ -142,82 +192,5 @@ public final class Keeper {
 
     private InputException refused(String message, String maybe) {
         return new InputException(new Problem(folder.toString(), 0, "", message, maybe));
-    }
-
-    /** The entries in order. */
-    public List<KeptAdvice> entries() {
-        return files().stream().map(KeptAdvice::read).toList();
-    }
-
-    /** The kept files in order. */
-    public List<Path> files() {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> found = Files.list(folder)) {
-            return found.filter(p -> p.toString().endsWith(ENDING)).sorted().toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    /** The hash of the last entry, or that of an empty chain. */
-    public String lastHash() {
-        List<Path> files = files();
-        return files.isEmpty()
-                ? KeptAdvice.GENESIS
-                : KeptAdvice.read(files.get(files.size() - 1)).hash();
-    }
-
-    /** The first thing wrong with the chain, in words; empty when every entry follows the one before it. */
-    public Optional<String> firstBrokenLink() {
-        String previous = KeptAdvice.GENESIS;
-        Instant before = Instant.MIN;
-        long expected = 1;
-        for (Path file : files()) {
-            KeptAdvice kept;
-            try {
-                kept = KeptAdvice.read(file);
-            } catch (InputException e) {
-                return Optional.of(file.getFileName() + ": it cannot be read as kept advice");
-            }
-            Optional<String> fault = fault(kept, expected, previous, before);
-            if (fault.isPresent()) {
-                return Optional.of(file.getFileName() + ": " + fault.get());
-            }
-            previous = kept.hash();
-            before = kept.keptAt().orElse(before);
-            expected++;
-        }
-        return expected == 1 ? Optional.of(folder.getFileName() + ": it holds no entries") : Optional.empty();
-    }
-
-    private static Optional<String> fault(KeptAdvice kept, long expected, String previous, Instant before) {
-        if (!kept.intact()) {
-            return Optional.of("its bytes do not match its hash");
-        }
-        if (kept.sequence() != expected) {
-            return Optional.of("number " + expected + " is missing before number " + kept.sequence());
-        }
-        if (!kept.previous().equals(previous)) {
-            return Optional.of("it does not follow the entry before it");
-        }
-        if (kept.keptAt().isEmpty()) {
-            return Optional.of("it does not say when it was kept");
-        }
-        return kept.keptAt().get().isBefore(before)
-                ? Optional.of("it was kept before the entry that it follows")
-                : Optional.empty();
-    }
-
-    /** The first entry without a signature by this key, in words. */
-    public Optional<String> firstUnsigned(PublicKey key) {
-        for (Path file : files()) {
-            Optional<String> fault = Signatures.fault(file, key);
-            if (fault.isPresent()) {
-                return Optional.of(file.getFileName() + ": " + fault.get());
-            }
-        }
-        return Optional.empty();
     }
 }

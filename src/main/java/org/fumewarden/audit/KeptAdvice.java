@@ -11,6 +11,9 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.fumewarden.codes.Hidden;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
@@ -22,6 +25,16 @@ public final class KeptAdvice {
 
     /** The format before the program and reviews were kept too. */
     private static final String BEFORE = "fumewarden-kept/1";
+
+    /** Name of the entry's part that says which key signs it. */
+    static final String SIGNED_BY = "signed-by";
+
+    /** Name of the entry's part that says in which folder the rules lay, when they were not those of the program. */
+    static final String FOREIGN = "rules-not-of-the-program";
+
+    private static final Set<String> OF_EVERY_ENTRY =
+            Set.of("format", "sequence", "previous", "kept-at", "hash", SIGNED_BY);
+    private static final Set<String> OF_ADVICE = Set.of("program", FOREIGN, "task", "advice");
 
     /** What the first entry of a chain names as its predecessor. */
     public static final String GENESIS = "0".repeat(64);
@@ -51,9 +64,16 @@ public final class KeptAdvice {
                 return new KeptAdvice(file, raw, object);
             }
         } catch (java.io.IOException e) {
-            throw damaged(file, "is not JSON any more.");
+            if (file.toString().endsWith(Chain.ENDING)) {
+                throw damaged(file, "is not JSON any more.");
+            }
         }
-        throw damaged(file, "is no kept advice.");
+        throw new InputException(new Problem(
+                file.toString(),
+                0,
+                "",
+                "is no kept advice.",
+                "a file that advise --keep wrote; a task file goes to advise."));
     }
 
     /** True for a file in a form in which advice is kept. */
@@ -134,6 +154,38 @@ public final class KeptAdvice {
     /** What a person said of an earlier entry, when this is a review. */
     public Optional<Review> review() {
         return content.has("review") ? Optional.of(Review.of(content.path("review"))) : Optional.empty();
+    }
+
+    /** What an entry never holds, or lacks, in words; empty when it has the form of an entry. */
+    public Optional<String> oddity() {
+        boolean review = content.has("review");
+        Set<String> names = new TreeSet<>();
+        content.fieldNames().forEachRemaining(names::add);
+        names.removeAll(OF_EVERY_ENTRY);
+        if (review) {
+            names.remove("review");
+        } else {
+            names.removeAll(OF_ADVICE);
+        }
+        if (!names.isEmpty()) {
+            return Optional.of("it holds " + Hidden.quoted(names.iterator().next()) + ", which no entry has");
+        }
+        if (review) {
+            return Review.fault(content.path("review"));
+        }
+        return content.path("task").isObject() && content.path("advice").isObject()
+                ? Optional.empty()
+                : Optional.of("it holds neither a task with its advice nor a review");
+    }
+
+    /** The key that signs it, by its short name; empty when it names none. */
+    public Optional<String> signedBy() {
+        return Optional.of(content.path(SIGNED_BY).asText()).filter(k -> !k.isEmpty());
+    }
+
+    /** The folder of the rules, when the entry says that they were not those of the program. */
+    public Optional<String> foreignRules() {
+        return Optional.of(content.path(FOREIGN).asText()).filter(f -> !f.isEmpty());
     }
 
     /** The task file as JSON text. */

@@ -7,9 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
+import java.security.KeyPairGenerator;
 import java.security.PrivateKey;
 import java.security.PublicKey;
+import java.security.SecureRandom;
 import java.security.Signature;
+import java.security.interfaces.EdECPrivateKey;
+import java.security.spec.NamedParameterSpec;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.security.spec.X509EncodedKeySpec;
 import java.util.Base64;
@@ -21,6 +25,7 @@ import org.fumewarden.codes.YamlFiles;
 /** Detached Ed25519 signatures with keys that the user holds as PEM files (PKCS #8 and X.509). */
 public final class Signatures {
     private static final String ALGORITHM = "Ed25519";
+    private static final int FINGERPRINT = 16;
 
     private Signatures() {}
 
@@ -70,6 +75,38 @@ public final class Signatures {
         } catch (GeneralSecurityException e) {
             throw unusable(publicKey, "an Ed25519 public key, as \"openssl pkey -pubout\" writes it.");
         }
+    }
+
+    /** The key that checks what a key signs. */
+    public static PublicKey open(PrivateKey secret) {
+        byte[] seed = ((EdECPrivateKey) secret).getBytes().orElseThrow();
+        try {
+            KeyPairGenerator generator = KeyPairGenerator.getInstance(ALGORITHM);
+            generator.initialize(NamedParameterSpec.ED25519, new Seed(seed));
+            return generator.generateKeyPair().getPublic();
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** The generator of the JDK takes a private key from its source of chance; this one gives it the key that is there. */
+    private static final class Seed extends SecureRandom {
+        private static final long serialVersionUID = 1;
+        private final byte[] seed;
+
+        Seed(byte[] seed) {
+            this.seed = seed;
+        }
+
+        @Override
+        public void nextBytes(byte[] bytes) {
+            System.arraycopy(seed, 0, bytes, 0, bytes.length);
+        }
+    }
+
+    /** A short name of a key: the first 16 figures of the SHA-256 over its X.509 form. */
+    public static String fingerprint(PublicKey key) {
+        return Canonical.sha256(key.getEncoded()).substring(0, FINGERPRINT);
     }
 
     /** What is wrong with the signature beside a file, in words; empty when it fits the file and the key. */

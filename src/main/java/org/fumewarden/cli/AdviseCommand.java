@@ -3,15 +3,18 @@ package org.fumewarden.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.PrivateKey;
-import java.time.Instant;
+import java.time.InstantSource;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
 import org.fumewarden.advice.UnitInHand;
+import org.fumewarden.audit.Audit;
+import org.fumewarden.audit.Chain;
 import org.fumewarden.audit.Keeper;
 import org.fumewarden.audit.KeptAdvice;
+import org.fumewarden.audit.RulesAtHand;
 import org.fumewarden.audit.Signatures;
 import org.fumewarden.audit.Witness;
 import org.fumewarden.codes.CodeBook;
@@ -120,17 +123,20 @@ final class AdviseCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     private boolean damaged;
+    private Optional<String> foreign = Optional.empty();
 
     @Override
     public Integer call() {
+        admit();
         Bench bench = options.bench(file);
         if (store != null) {
             bench = InUse.with(bench, this::register);
         }
         Advice advice = bench.advise();
-        if (format == Format.pdf && output == null) {
-            throw new InputException(new Problem(
-                    "--format", 0, "", "pdf writes no text to standard output.", "add --output sheet.pdf."));
+        foreign = options.foreign(bench.advisor(bench.code()).base().book());
+        if (format == Format.json) {
+            foreign.ifPresent(
+                    f -> spec.commandLine().getErr().println(Words.in(language).say("sheet.foreign-rules", f)));
         }
         Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
                 .sparing(file, store, key)
@@ -150,28 +156,59 @@ final class AdviseCommand implements Callable<Integer> {
         return read;
     }
 
-    private void keep(Bench bench, Advice advice) {
-        if (witness != null && key == null) {
-            throw new InputException(new Problem(
-                    "--witness",
-                    0,
-                    "",
-                    "is a signed list, and no key was given to sign with.",
-                    "add --sign-with PEM."));
+    /** What would go wrong with keeping, before anything is reckoned. */
+    private void admit() {
+        for (Map.Entry<String, Boolean> needs :
+                Map.of("--sign-with", key != null, "--witness", witness != null).entrySet()) {
+            if (needs.getValue() && keep == null) {
+                throw wrong(needs.getKey(), "is for advice that is kept, and none is kept.", "add --keep FOLDER.");
+            }
         }
+        if (witness != null && key == null) {
+            throw wrong("--witness", "is a signed list, and no key was given to sign with.", "add --sign-with PEM.");
+        }
+        if (format == Format.pdf && output == null) {
+            throw wrong("--format", "pdf writes no text to standard output.", "add --output sheet.pdf.");
+        }
+    }
+
+    private static InputException wrong(String field, String message, String maybe) {
+        return new InputException(new Problem(field, 0, "", message, maybe));
+    }
+
+    private void keep(Bench bench, Advice advice) {
         Optional<PrivateKey> secret = Optional.ofNullable(key).map(Signatures::secret);
+        Optional<Witness> other = Optional.ofNullable(witness).map(Witness::new);
+        other.ifPresent(w -> w.admit(keep, secret.orElseThrow()));
         CodeBook book = bench.advisor(bench.code()).base().book();
+        lastHolds(book, secret);
         Path kept = new Keeper(keep)
                 .keep(
                         bench.tree(Map.of()).plain(),
                         AdviceJson.write(advice),
-                        Instant.now(),
-                        new Keeper.Source(Main.VERSION, options.folder(), book.folders()),
+                        InstantSource.system(),
+                        new Keeper.Source(Main.VERSION, options.folder(), book.folders(), foreign),
                         secret);
-        if (witness != null) {
-            new Witness(witness).saw(KeptAdvice.read(kept), secret.orElseThrow());
-        }
+        other.ifPresent(w -> w.saw(KeptAdvice.read(kept), secret.orElseThrow()));
         spec.commandLine().getErr().println("Kept as " + kept);
+    }
+
+    /** Nothing grows on advice that these same rules do not give. */
+    private void lastHolds(CodeBook book, Optional<PrivateKey> secret) {
+        Optional<KeptAdvice> last =
+                new Chain(keep).last().filter(e -> e.review().isEmpty());
+        if (last.isPresent() && last.get().revision().equals(book.revision())) {
+            RulesAtHand rules = new RulesAtHand(
+                    id -> options.advisor(id).base(), Optional.empty(), secret.map(Signatures::open), true);
+            Audit.Outcome replayed = new Audit(last.get(), rules).replayed();
+            if (!replayed.good()) {
+                throw wrong(
+                        last.get().file().toString(),
+                        "is the last entry and not what the rules give: " + String.join(" ", replayed.lines())
+                                + " Nothing is added to it.",
+                        "audit it, find out who changed it, and begin a new folder.");
+            }
+        }
     }
 
     private byte[] sheet(Bench bench, Advice advice) {
@@ -184,7 +221,10 @@ final class AdviseCommand implements Callable<Integer> {
     }
 
     private Sheet paper(Bench bench, Advice advice) {
-        return AdviceSheet.of(bench, advice, Words.in(language), detail);
+        Words words = Words.in(language);
+        Sheet sheet = AdviceSheet.of(bench, advice, words, detail);
+        return foreign.map(f -> sheet.under(words.say("sheet.foreign-rules", f)))
+                .orElse(sheet);
     }
 
     private void print(byte[] sheet) {

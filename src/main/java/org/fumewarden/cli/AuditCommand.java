@@ -5,18 +5,24 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.PublicKey;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.audit.Audit;
+import org.fumewarden.audit.Chain;
+import org.fumewarden.audit.ChainAudit;
 import org.fumewarden.audit.CourtReport;
-import org.fumewarden.audit.Keeper;
 import org.fumewarden.audit.KeptAdvice;
-import org.fumewarden.audit.Review;
+import org.fumewarden.audit.Reviewed;
+import org.fumewarden.audit.RulesAtHand;
 import org.fumewarden.audit.Signatures;
 import org.fumewarden.audit.Witness;
+import org.fumewarden.codes.Hidden;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
@@ -90,6 +96,18 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--output", paramLabel = "FILE", description = "Writes the report to a file; a PDF needs one.")
     private Path output;
 
+    @Option(
+            names = "--no-replay",
+            description =
+                    "With --chain: checks order, signatures and reviews alone, and says that nothing was replayed.")
+    private boolean noReplay;
+
+    @Option(
+            names = "--vouch-for-rules",
+            description =
+                    "You answer for rules beside the chain that are not this program's and that the key signed: earlier rules, or your own.")
+    private boolean vouched;
+
     @Option(names = "--force", description = "Replaces the file of --output when it is there already.")
     private boolean force;
 
@@ -98,36 +116,64 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        admit();
+        Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
+                .sparing(file, publicKey, witness)
+                .admit());
+        Optional<PublicKey> key = Optional.ofNullable(publicKey).map(Signatures::open);
+        RulesAtHand rulesAtHand = new RulesAtHand(RuleBase::shipped, Optional.ofNullable(rules), key, vouched);
+        List<String> lines = new ArrayList<>();
+        boolean good = chain == null || chain(rulesAtHand, lines);
+        String report = "";
+        if (file != null) {
+            KeptAdvice kept = KeptAdvice.read(file);
+            List<Reviewed> reviews = new ArrayList<>();
+            good &= around(kept, key, reviews, lines);
+            Audit.Outcome outcome = new Audit(kept, rulesAtHand).run(Instant.now());
+            lines.addAll(outcome.lines());
+            for (Reviewed review : reviews) {
+                lines.add(review.says());
+                good &= review.good();
+            }
+            good &= outcome.good();
+            lines.replaceAll(AuditCommand::plain);
+            report = format == Format.text || kept.review().isPresent()
+                    ? ""
+                    : CourtReport.write(kept, reviews, lines, rulesAtHand);
+        }
+        lines.replaceAll(AuditCommand::plain);
+        write(place, report, lines);
+        return good ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+    }
+
+    /** A finding is one line whatever the file holds; only the "Maybe" of a message begins another. */
+    private static String plain(String line) {
+        return line.lines().map(Hidden::shown).collect(Collectors.joining("\n"));
+    }
+
+    private void admit() {
         if (chain == null && file == null) {
             throw wrong("audit", "names nothing to audit.", "a kept file, or --chain with a folder.");
         }
         if (chain == null && (expect != null || witness != null)) {
             throw wrong(expect != null ? "--expect" : "--witness", "is about a whole chain.", "add --chain FOLDER.");
         }
+        if (expect != null && !expect.strip().matches("[0-9a-fA-F]{64}")) {
+            throw wrong(
+                    "--expect", "is no hash: it must have 64 figures from 0 to 9 and a to f.", "copy the whole hash.");
+        }
         if (witness != null && publicKey == null) {
             throw wrong("--witness", "is signed, and no key was given to check it.", "add --public-key PEM.");
+        }
+        if (vouched && publicKey == null) {
+            throw wrong("--vouch-for-rules", "is for rules that your key signed.", "add --public-key PEM.");
+        }
+        if (chain != null && !Files.isDirectory(chain)) {
+            throw wrong(chain.toString(), "is not a folder.", "the folder that --keep was given.");
         }
         if (format == Format.pdf && output == null) {
             throw wrong("--format", "pdf writes no text to standard output.", "add --output report.pdf.");
         }
-        Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
-                .sparing(file, publicKey, witness)
-                .admit());
-        Optional<PublicKey> key = Optional.ofNullable(publicKey).map(Signatures::open);
-        List<String> lines = new ArrayList<>();
-        boolean good = chain == null || chain(key, lines);
-        String report = "";
-        if (file != null) {
-            KeptAdvice kept = KeptAdvice.read(file);
-            Audit.Outcome outcome = new Audit(kept, RuleBase::shipped, Optional.ofNullable(rules), key).run();
-            List<Review> reviews = reviews(kept, lines);
-            lines.addAll(outcome.lines());
-            reviews.forEach(r -> lines.add("Review: " + r.says()));
-            good &= outcome.good();
-            report = format == Format.text || kept.review().isPresent() ? "" : CourtReport.write(kept, reviews, lines);
-        }
-        write(place, report, lines);
-        return good ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
     private void write(Optional<OutputFile> place, String report, List<String> lines) {
@@ -145,57 +191,30 @@ final class AuditCommand implements Callable<Integer> {
         out.flush();
     }
 
-    private boolean chain(Optional<PublicKey> key, List<String> lines) {
-        if (!Files.isDirectory(chain)) {
-            throw wrong(chain.toString(), "is not a folder.", "the folder that --keep was given.");
-        }
-        Keeper keeper = new Keeper(chain);
-        Optional<String> broken = keeper.firstBrokenLink();
-        if (broken.isPresent()) {
-            lines.add("BROKEN at " + broken.get() + ".");
-            return false;
-        }
-        List<KeptAdvice> entries = keeper.entries();
-        String last = entries.get(entries.size() - 1).hash();
-        lines.add("Unbroken: " + entries.size() + " entries, each follows the one before. Last hash " + last
-                + ": note it elsewhere, since a cut-off end leaves no trace here.");
-        boolean good = true;
-        if (key.isPresent()) {
-            Optional<String> unsigned = keeper.firstUnsigned(key.get());
-            lines.add(unsigned.map(u -> "NOT SIGNED by this key: " + u + ".")
-                    .orElse("Signed: the signature of every entry fits the key."));
-            good = unsigned.isEmpty();
-        }
-        if (expect != null) {
-            Optional<KeptAdvice> found =
-                    entries.stream().filter(e -> e.hash().equals(expect)).findFirst();
-            lines.add(
-                    found.map(e -> "Expected: entry " + e.sequence() + " has the hash that was noted.")
-                            .orElse(
-                                    "MISSING: no entry has the hash that was noted. The end was cut off, or the chain was written anew."));
-            good &= found.isPresent();
-        }
-        if (witness != null) {
-            Optional<String> against = new Witness(witness).against(entries, key.orElseThrow());
-            lines.add(against.map(a -> "THE WITNESS SPEAKS AGAINST IT: " + a + ".")
-                    .orElse("Witnessed: every entry that the witness saw is still there."));
-            good &= against.isEmpty();
-        }
-        return good;
+    private boolean chain(RulesAtHand rulesAtHand, List<String> lines) {
+        PrintWriter err = spec.commandLine().getErr();
+        Audit.Outcome outcome = new ChainAudit(chain, rulesAtHand)
+                .run(
+                        Instant.now(),
+                        Optional.ofNullable(expect).map(e -> e.strip().toLowerCase(Locale.ROOT)),
+                        Optional.ofNullable(witness).map(Witness::new),
+                        !noReplay,
+                        err::println);
+        lines.addAll(outcome.lines());
+        return outcome.good();
     }
 
-    /** What persons said of an entry, as far as the chain around it is whole. */
-    private static List<Review> reviews(KeptAdvice kept, List<String> lines) {
-        Keeper keeper = new Keeper(kept.file().toAbsolutePath().getParent());
-        Optional<String> broken = keeper.firstBrokenLink();
+    /** Takes what persons said of an entry from the chain around it, when that is whole. */
+    private static boolean around(
+            KeptAdvice kept, Optional<PublicKey> key, List<Reviewed> reviews, List<String> lines) {
+        Chain around = new Chain(kept.file().toAbsolutePath().getParent());
+        Optional<String> broken = around.firstBrokenLink();
         if (broken.isPresent()) {
-            lines.add("The chain around this entry is broken at " + broken.get() + ", so no review is taken from it.");
-            return List.of();
+            lines.add("The chain around this entry is BROKEN at " + broken.get() + ", so no review is taken from it.");
+            return false;
         }
-        return keeper.entries().stream()
-                .flatMap(e -> e.review().stream())
-                .filter(r -> r.of().equals(kept.hash()))
-                .toList();
+        reviews.addAll(Reviewed.of(kept, around.entries(), key));
+        return true;
     }
 
     private static InputException wrong(String field, String message, String maybe) {

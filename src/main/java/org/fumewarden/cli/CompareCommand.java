@@ -9,6 +9,8 @@ import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.model.DeviceClass;
+import org.fumewarden.report.CodesText;
 import org.fumewarden.report.WhatIfText;
 import org.fumewarden.whatif.Bench;
 import org.fumewarden.whatif.Differences;
@@ -24,7 +26,7 @@ import picocli.CommandLine.Spec;
         name = "compare",
         mixinStandardHelpOptions = true,
         description =
-                "Decides a task twice, with and without changes or under two codes, and shows only what moves and why.",
+                "Decides a task twice, with and without changes or and shows only what moves and why; or under several codes, side by side.",
         footer = {
             "",
             "Example:",
@@ -37,7 +39,7 @@ final class CompareCommand implements Callable<Integer> {
     @Option(names = "--change", paramLabel = "PATH=VALUE", description = "One change; may be repeated.")
     private Map<String, String> changes = new LinkedHashMap<>();
 
-    @Option(names = "--codes", paramLabel = "A,B", split = ",", description = "Two codes to hold side by side.")
+    @Option(names = "--codes", paramLabel = "A,B", split = ",", description = "Two or more codes to hold side by side.")
     private List<String> codes = List.of();
 
     @Mixin
@@ -51,11 +53,15 @@ final class CompareCommand implements Callable<Integer> {
         Bench bench = options.bench(file);
         PrintWriter out = spec.commandLine().getOut();
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
-        if (codes.size() == 2) {
-            twoCodes(bench, out);
+        if (codes.size() > 1) {
+            out.print(CodesText.write(codes.stream()
+                    .map(String::strip)
+                    .distinct()
+                    .map(c -> side(bench, c))
+                    .toList()));
         } else if (!codes.isEmpty()) {
             throw new InputException(
-                    new Problem("--codes", 0, "", "names " + codes.size() + " codes.", "name two, such as gb,us."));
+                    new Problem("--codes", 0, "", "names one code alone.", "name two or more, such as gb,us."));
         } else if (!changes.isEmpty()) {
             variants.put(changes.toString(), changes);
         } else {
@@ -81,20 +87,13 @@ final class CompareCommand implements Callable<Integer> {
         return ExitCodes.COMPLETE;
     }
 
-    private void twoCodes(Bench bench, PrintWriter out) {
-        Advice first = bench.advise(codes.get(0), changes);
-        Advice second = bench.advise(codes.get(1), changes);
-        out.println(
-                "From " + first.codeUsed().name() + " to " + second.codeUsed().name());
-        out.println();
-        out.print(WhatIfText.differences(Differences.between(first, second)));
-        out.println();
-        int stricter =
-                first.requiredFactor().value().compareTo(second.requiredFactor().value());
-        String which = stricter == 0
-                ? "both ask for the same factor"
-                : (stricter > 0 ? codes.get(0) : codes.get(1)) + " asks for the higher factor";
-        out.println("By the required factor " + which
-                + ". The stricter of the two is the safer choice; neither is applied for you.");
+    private CodesText.Side side(Bench bench, String code) {
+        Advice advice = bench.advise(code, changes);
+        return new CodesText.Side(
+                advice,
+                bench.advisor(code).base().rowsOn(advice.on()).stream()
+                        .filter(DeviceClass.class::isInstance)
+                        .map(DeviceClass.class::cast)
+                        .toList());
     }
 }

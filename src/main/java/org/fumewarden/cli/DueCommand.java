@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.duties.Vocabularies;
 import org.fumewarden.report.upkeep.DueSheet;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
@@ -70,7 +71,7 @@ final class DueCommand implements Callable<Integer> {
         DueReport answer(StoreOption store) {
             LocalDate day = day(store);
             Map<String, String> values = new LinkedHashMap<>(facts);
-            Vocabularies vocabulary = Vocabularies.shipped();
+            Vocabularies vocabulary = Vocabularies.shipped(LocalDate.now());
             Map<String, List<String>> site = vocabulary.take("--fact", values);
             values.keySet().stream().findFirst().ifPresent(name -> {
                 throw new InputException(new Problem(

@@ -123,11 +123,11 @@ final class EntryCommand implements Callable<Integer> {
                 terminal,
                 this::asked,
                 new Problem(
-                        "log",
+                        "entry",
                         0,
                         "",
                         "has neither fields nor a file.",
-                        "log examination item=U-014 ..., or --file entries.csv."));
+                        "write entry examination item=U-014 ..., or --file entries.csv."));
     }
 
     /** What the register holds under this id, so that nobody is asked about the battery of an extraction plant. */
@@ -142,7 +142,7 @@ final class EntryCommand implements Callable<Integer> {
 
     private FormSource.Form asked(Prompts prompts) {
         Map<String, String> values = new LinkedHashMap<>();
-        String chosen = kind == null ? prompts.choose("kind", Forms.entryKinds()) : LogForms.known("log", kind);
+        String chosen = kind == null ? prompts.choose("kind", Forms.entryKinds()) : LogForms.known("entry", kind);
         values.put("kind", chosen);
         String about = prompts.ask("item", "id in the register", true);
         values.put("item", about);

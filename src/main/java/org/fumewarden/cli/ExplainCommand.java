@@ -113,25 +113,49 @@ final class ExplainCommand implements Callable<Integer> {
         if (respirator.verdict().equals("recommended") || respirator.verdict().equals("suitable")) {
             return;
         }
-        advice.trail().all(Doubt.class).stream()
+        List<String> asks = advice.trail().all(Doubt.class).stream()
                 .filter(d -> d.deviceClass().equals(asked.whyNot))
                 .flatMap(d ->
                         advice.questions().stream().filter(q -> q.question().equals(d.question())))
                 .map(OpenQuestion::ask)
                 .distinct()
-                .forEach(ask -> out.println("  An answer that decides it: " + ask));
+                .toList();
+        if (asks.size() == 1) {
+            out.println("  This answer decides it: " + asks.get(0));
+        } else if (!asks.isEmpty()) {
+            out.println("  These answers together decide it:");
+            asks.forEach(ask -> out.println("    " + ask));
+        }
         out.println();
-        List<List<Lever>> remedies = new Remedies(bench).forClass(asked.whyNot);
-        if (remedies.isEmpty()) {
-            out.println("No set of up to " + Remedies.LARGEST + " changes on the list of levers makes it suitable. "
-                    + "Another exposure or a larger set was not tried; choose another class.");
+        remedies(new Remedies(bench), respirator.verdict().equals("undecided"), out);
+    }
+
+    private void remedies(Remedies remedies, boolean undecided, PrintWriter out) {
+        List<List<Lever>> sets = remedies.forClass(asked.whyNot);
+        if (!sets.isEmpty()) {
+            out.println(
+                    "It would be suitable with (each set was decided by the engine, and no smaller part of it is enough):");
+            sets.forEach(set -> out.println("  - " + words(set)));
             return;
         }
-        out.println(
-                "It would be suitable with (each set was decided by the engine, and no smaller part of it is enough):");
-        remedies.forEach(set -> out.println("  - "
-                + set.stream()
-                        .map(l -> l.says() + " (" + l.path() + "=" + l.value() + ")")
-                        .collect(Collectors.joining("; and "))));
+        List<Lever> larger = remedies.larger(asked.whyNot);
+        if (!larger.isEmpty()) {
+            out.println("More than " + Remedies.LARGEST
+                    + " changes are needed. These together are enough, and none of them can be left out:");
+            larger.forEach(l -> out.println("  - " + words(List.of(l))));
+        } else if (undecided) {
+            out.println(
+                    "Nothing bars it. It stays open until the questions above are answered; no change on the list of"
+                            + " levers takes their place.");
+        } else {
+            out.println("No change on the list of levers makes it suitable, not even all of them together. "
+                    + "Choose another class, or bring the exposure down; another exposure was not tried.");
+        }
+    }
+
+    private static String words(List<Lever> set) {
+        return set.stream()
+                .map(l -> l.says() + " (" + l.path() + "=" + l.value() + ")")
+                .collect(Collectors.joining("; and "));
     }
 }

@@ -1,6 +1,7 @@
 package org.fumewarden.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.duties.Vocabularies;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
@@ -27,7 +29,7 @@ import picocli.CommandLine.Parameters;
         name = "register",
         mixinStandardHelpOptions = true,
         description = {
-            "Registers a wearer, unit, mask, filter, battery, extraction system, air-supply or site.",
+            "Registers a wearer, unit, mask, filter, battery, extraction system, air supply or site.",
             "Registering an id again changes the item; the earlier state stays in the log.",
             "On a terminal, without fields or a file, it asks."
         },
@@ -79,7 +81,7 @@ final class RegisterCommand implements Callable<Integer> {
     }
 
     private int register() {
-        Vocabularies vocabulary = Vocabularies.shipped();
+        Vocabularies vocabulary = Vocabularies.shipped(LocalDate.now());
         List<Draft> drafts = FormSource.each(forms(vocabulary), f -> draft(f, vocabulary));
         try (Store open = store.open()) {
             for (Entry entry : open.appendAll(drafts, store.clock().instant())) {

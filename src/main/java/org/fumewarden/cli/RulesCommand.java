@@ -1,8 +1,10 @@
 package org.fumewarden.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -35,6 +37,8 @@ import picocli.CommandLine.Spec;
             "  fumewarden rules --affirm gb-limits#cadmium/twa --by \"reviewer A\" --document \"EH40, 4th ed.\" --place \"Table 1\" --rules rules"
         })
 final class RulesCommand implements Callable<Integer> {
+    private static final Path SCENARIOS = Path.of("scenarios");
+
     @Parameters(arity = "0..1", paramLabel = "ID", description = "Id of one rule.")
     private String id;
 
@@ -53,8 +57,7 @@ final class RulesCommand implements Callable<Integer> {
     @Option(
             names = "--scenarios",
             paramLabel = "DIR",
-            defaultValue = "scenarios",
-            description = "Folder of scenarios; ${DEFAULT-VALUE} when not given.")
+            description = "Folder of scenarios; scenarios when not given and it is there.")
     private Path scenarios;
 
     @ArgGroup(exclusive = false, heading = "%nA reviewer's check:%n")
@@ -102,6 +105,10 @@ final class RulesCommand implements Callable<Integer> {
                     "holds no rule \"" + Located.shown(id) + "\".",
                     Nearest.remedy(id, catalogue.cards().keySet())));
         }
-        return RuleSheet.one(card, catalogue, catalogue.use(id, bases, scenarios));
+        Path shown = scenarios == null ? SCENARIOS : scenarios;
+        Optional<Catalogue.Use> use = scenarios == null && !Files.isDirectory(SCENARIOS)
+                ? Optional.empty()
+                : Optional.of(catalogue.use(id, bases, shown));
+        return RuleSheet.one(card, catalogue, use);
     }
 }

@@ -75,7 +75,11 @@ final class ServeCommand implements Callable<Integer> {
                 Optional.ofNullable(store).map(file -> Workshop.at(file, Clock.systemDefaultZone()));
         library.warm();
         try (WebServer server = WebServer.start(port, library, workshop, Duration.ofSeconds(longest))) {
-            spec.commandLine().getErr().println("Fumewarden is at " + server.address() + " on this machine only.");
+            spec.commandLine().getErr().println("Open this link in a browser on this machine:");
+            spec.commandLine().getErr().println("  " + server.address());
+            spec.commandLine()
+                    .getErr()
+                    .println("It is new at each start, and nothing answers without it. Keep it to yourself.");
             spec.commandLine().getErr().println("End it with Ctrl-C.");
             spec.commandLine().getErr().flush();
             new CountDownLatch(1).await();

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.check.Placeholders;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
@@ -51,6 +52,15 @@ final class TaskOptions {
     /** The rules of this command. */
     RuleFolder folder() {
         return rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
+    }
+
+    /** The folder of the rules, when they are not those of this program. */
+    Optional<String> foreign(CodeBook book) {
+        return Optional.ofNullable(rules)
+                .filter(r -> !CodeBook.read(RuleFolder.shipped(), book.card().id())
+                        .revision()
+                        .equals(book.revision()))
+                .map(Path::toString);
     }
 
     /** The advisor of a code, on the rules of this command. */

@@ -75,7 +75,7 @@ public final class CodeBook {
         return List.copyOf(folders);
     }
 
-    /** The id that a code has now; older files name some codes by an id of before. */
+    /** The id that a code has now; older files name some codes by an id of before, and people by the name of a country. */
     private static String current(RuleFolder folder, String code) {
         if (folder.codes().contains(code)) {
             return code;
@@ -85,6 +85,9 @@ public final class CodeBook {
                         .formerly()
                         .contains(code))
                 .findFirst()
+                .or(() -> Aliases.in(folder).meant("code", code).stream()
+                        .filter(folder.codes()::contains)
+                        .findFirst())
                 .orElseThrow(() -> new InputException(
                         folder.codes().isEmpty()
                                 ? folder.codeless()
@@ -128,7 +131,13 @@ public final class CodeBook {
             throw new InputException(problems);
         }
         return new CodeBook(
-                folder, card, folders, List.copyOf(tables), vocabulary(tables), documents, folder.revision(folders));
+                folder,
+                card,
+                folders,
+                List.copyOf(tables),
+                vocabulary(tables, Aliases.in(folder)),
+                documents,
+                folder.revision(folders));
     }
 
     /**
@@ -154,7 +163,7 @@ public final class CodeBook {
         }
     }
 
-    private static Vocabulary vocabulary(List<TableFile> tables) {
+    private static Vocabulary vocabulary(List<TableFile> tables, Aliases aliases) {
         List<Question> questions =
                 tables.stream().flatMap(t -> t.questions().stream()).toList();
         Map<String, Map<String, String>> catalogues = new LinkedHashMap<>();
@@ -184,7 +193,7 @@ public final class CodeBook {
                 }
             }
         }
-        return new Vocabulary(questions, catalogues, names);
+        return new Vocabulary(questions, catalogues, names, aliases);
     }
 
     private static Optional<Map.Entry<String, String>> name(Row row) {
@@ -245,7 +254,7 @@ public final class CodeBook {
     public CodeBook named(Map<String, String> names) {
         Map<String, String> all = new LinkedHashMap<>(vocabulary.names());
         all.putAll(names);
-        Vocabulary spoken = new Vocabulary(vocabulary.questions(), vocabulary.catalogues(), all);
+        Vocabulary spoken = new Vocabulary(vocabulary.questions(), vocabulary.catalogues(), all, vocabulary.aliases());
         return new CodeBook(rules, card, folders, tables, spoken, documents, revision);
     }
 

@@ -145,7 +145,12 @@ public final class Located {
                         "keep long papers beside the file and name them here.");
                 return "";
             }
-            return scalar.getValue().strip();
+            String text = scalar.getValue().strip();
+            Hidden.first(text)
+                    .ifPresent(hidden -> complain(
+                            "holds a character that is not seen or moves the text, " + hidden + ".",
+                            "type the words anew, in one line, with letters, digits and signs that are seen."));
+            return text;
         }
         complain("must be a single value but is " + kind() + ".", "write one word or number, or \"unknown\".");
         return "";
@@ -213,9 +218,9 @@ public final class Located {
         return List.of(text());
     }
 
-    /** A value cut to a length that is safe to print, with control characters removed. */
+    /** A value cut to a length that is safe to print, with characters that are not seen shown by their number. */
     public static String shown(String text) {
-        return StringUtils.abbreviate(text.replaceAll("\\p{Cntrl}", " "), 60);
+        return StringUtils.abbreviate(Hidden.shown(text.replaceAll("\\p{Cntrl}", " ")), 60);
     }
 
     private String kind() {

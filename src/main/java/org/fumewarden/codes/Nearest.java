@@ -40,9 +40,18 @@ public final class Nearest {
         if (near.isEmpty()) {
             return "use one of: " + some + (known.size() > FEW ? ", ... (" + known.size() + " in all)." : ".");
         }
-        String best = near.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
+        String best = quoted(near);
         return "did you mean " + best + "?"
                 + (known.size() > FEW || known.size() == near.size() ? "" : " Known: " + some + ".");
+    }
+
+    /** The end of a "Maybe" line that names words to choose from. */
+    public static String oneOf(List<String> words) {
+        return quoted(words) + ".";
+    }
+
+    private static String quoted(List<String> words) {
+        return words.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
     }
 
     private static double likeness(String wanted, String known) {

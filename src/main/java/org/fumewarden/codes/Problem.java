@@ -21,7 +21,7 @@ public record Problem(String file, int line, String field, String message, Strin
 
     /** What stands in a file may hold characters that move the cursor or hide text; they never reach a terminal. */
     private static String printable(String text) {
-        return text.replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]", "?");
+        return Hidden.shown(text);
     }
 
     /** The two lines that a reader sees. */

@@ -4,10 +4,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The questions a task file may answer, the words it may use, and the names people read for them. */
 public record Vocabulary(
-        List<Question> questions, Map<String, Map<String, String>> catalogues, Map<String, String> names) {
+        List<Question> questions,
+        Map<String, Map<String, String>> catalogues,
+        Map<String, String> names,
+        Aliases aliases) {
+
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
 
     static final String PARTICLES = "agents-as-particles";
 
@@ -16,6 +22,40 @@ public record Vocabulary(
         return question.choicesFrom()
                 .map(catalogue -> catalogues.getOrDefault(catalogue, Map.of()))
                 .orElse(question.choices());
+    }
+
+    /**
+     * The answers that a word may mean, by the name that people read for them or by a table of other words; never one that the
+     * question does not allow.
+     */
+    public List<String> meant(Question question, String word) {
+        Map<String, String> allowed =
+                question.kind().equals("flag") ? Map.of("true", "yes", "false", "no") : choices(question);
+        return meant(question.id(), word, allowed);
+    }
+
+    /** The agents that a word may mean. */
+    public List<String> agentsMeant(String word) {
+        return meant("agent", word, catalogues.getOrDefault("agents", Map.of()));
+    }
+
+    private List<String> meant(String heading, String word, Map<String, String> allowed) {
+        String plain = Aliases.plain(word);
+        List<String> named = allowed.entrySet().stream()
+                .filter(e ->
+                        e.getKey().equals(plain) || Aliases.plain(e.getValue()).equals(plain))
+                .map(Map.Entry::getKey)
+                .toList();
+        return named.size() == 1 || plain.isEmpty()
+                ? named
+                : aliases.meant(heading, word).stream()
+                        .filter(id -> allowed.containsKey(id) || id.equals("unknown"))
+                        .toList();
+    }
+
+    /** True when a word says that nobody knows. */
+    public boolean saysUnknown(String word) {
+        return word.equals("unknown") || aliases.meant("any", word).equals(List.of("unknown"));
     }
 
     /** Ids of the agents. */
@@ -33,10 +73,10 @@ public record Vocabulary(
         return questions.stream().filter(q -> q.id().equals(id)).findFirst();
     }
 
-    /** The name that people read for an id; the id with spaces when none is given. */
+    /** The name that people read for an id; the id with spaces when none is given, but a day keeps its hyphens. */
     public String name(String id) {
         String name = names.get(id);
-        return name != null ? name : id.replace('-', ' ');
+        return name != null ? name : DAY.matcher(id).matches() ? id : id.replace('-', ' ');
     }
 
     /** The name of the longest end of an id that has one: "carcinogen-nickel" is about nickel. */

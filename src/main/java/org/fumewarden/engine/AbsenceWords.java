@@ -20,6 +20,21 @@ final class AbsenceWords {
     private static final Pattern VALUE = Pattern.compile("\"([^\"]*)\"|Averaging\\.(\\w+)|(-?[0-9][0-9.]*)");
     private static final Pattern BOUND = Pattern.compile("\\$(\\w+)(\\.\\w+\\(\\))?");
     private static final String SAME = "==";
+    /** Parts that name a fact: their value alone says enough. */
+    private static final Set<String> NAMING = Set.of(
+            "id",
+            "agent",
+            "question",
+            "set",
+            "item",
+            "kind",
+            "topic",
+            "deviceClass",
+            "subject",
+            "verdict",
+            "process",
+            "trait");
+
     private static final Set<String> ANSWERS = Set.of("Answer", "Unknown", "Measure");
 
     private final Vocabulary vocabulary;
@@ -89,7 +104,7 @@ final class AbsenceWords {
         String values = any.conditions().stream()
                 .filter(c -> asked.isEmpty() || !asks(c, "question"))
                 .filter(c -> set.isEmpty() || !asks(c, "set"))
-                .map(this::condition)
+                .map(c -> asked.isEmpty() && set.isEmpty() ? partly(c) : condition(c))
                 .filter(c -> !c.isEmpty())
                 .collect(Collectors.joining(", "));
         if (any.kind().equals("Unknown")) {
@@ -104,6 +119,15 @@ final class AbsenceWords {
         String kind = kind(any.kind());
         String article = "aeiou".indexOf(kind.charAt(0)) < 0 ? "a " : "an ";
         return article + kind + (values.isEmpty() ? "" : ": " + values);
+    }
+
+    /** One condition with the part of the fact that it is about, unless the part is what the fact is called by. */
+    private String partly(String condition) {
+        Matcher compared = COMPARED.matcher(condition);
+        String said = condition(condition);
+        return !compared.matches() || said.isEmpty() || NAMING.contains(compared.group(1))
+                ? said
+                : spaced(compared.group(1)) + " " + said;
     }
 
     private String kind(String type) {
@@ -149,17 +173,25 @@ final class AbsenceWords {
         if (!compared.matches()) {
             String part = condition.replaceAll("\\(.*", "").replace("!", "not ");
             String values = values(condition);
-            return (spaced(part) + " " + values).strip();
+            return (spaced(part) + " "
+                            + values.replaceAll("( or )?that [a-z](?![a-z])", "")
+                                    .replace(" or ", " and "))
+                    .strip();
         }
         String values = values(compared.group(3));
         return switch (compared.group(2)) {
             case "!=", "not in" -> "other than " + values;
-            case "<" -> "below " + values;
-            case "<=" -> "at most " + values;
-            case ">" -> "above " + values;
-            case ">=" -> "at least " + values;
+            case "<" -> "below " + bound(values);
+            case "<=" -> "at most " + bound(values);
+            case ">" -> "above " + bound(values);
+            case ">=" -> "at least " + bound(values);
             default -> values;
         };
+    }
+
+    /** A value that differs from task to task stands in brackets, as in the sentence of a rule. */
+    private static String bound(String values) {
+        return values.startsWith("that ") ? "(" + values.substring("that ".length()) + ")" : values;
     }
 
     private String values(String text) {
@@ -173,7 +205,7 @@ final class AbsenceWords {
                                     ? Averaging.valueOf(value.group(2)).words()
                                     : value.group(3));
         }
-        return String.join(" or ", words);
+        return text.contains("+") ? String.join(" ", words).replaceAll("\\s+", " ") : String.join(" or ", words);
     }
 
     /** The values of a condition as they are, for an address. */

@@ -12,6 +12,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
+import org.fumewarden.model.Measure;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
@@ -21,6 +22,9 @@ import org.fumewarden.trail.Premise;
 
 /** Words for facts: fills the sentence of a rule and describes premises. */
 final class Sentences {
+    /** More figures than anybody tells; a number with more was reckoned. */
+    private static final int AS_TOLD = 9;
+
     private final Vocabulary vocabulary;
     private final AbsenceWords absences;
     private final Map<Class<?>, Template> spoken = new ConcurrentHashMap<>();
@@ -61,11 +65,19 @@ final class Sentences {
         for (Template.Piece piece : template.pieces()) {
             filled.append(piece.before());
             if (!piece.name().isEmpty()) {
-                String place = words(value(piece, fact, bindings));
+                Object value = value(piece, fact, bindings);
+                boolean told = (piece.part().isEmpty() ? fact : bindings.get(piece.name())) instanceof Measure;
+                String place = told && value instanceof BigDecimal number ? asTold(number) : words(value);
                 filled.append(words.getOrDefault(place, place));
             }
         }
         return filled.toString();
+    }
+
+    /** A figure that a person told stands as it was told, so that it never reads like the border it missed. */
+    private static String asTold(BigDecimal number) {
+        BigDecimal plain = number.stripTrailingZeros();
+        return plain.precision() <= AS_TOLD ? plain.toPlainString() : Figures.shown(number);
     }
 
     private static Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {
@@ -123,9 +135,10 @@ final class Sentences {
         String kind = AbsenceWords.kebab(fact.getClass().getSimpleName());
         Template template = spoken.computeIfAbsent(
                 fact.getClass(), type -> Template.of(vocabulary.names().getOrDefault("fact-" + kind, "")));
-        if (!template.names().isEmpty()) {
-            return text(template, fact, Map.of());
-        }
+        return (template.names().isEmpty() ? parts(kind, fact) : text(template, fact, Map.of())) + provenance(fact);
+    }
+
+    private String parts(String kind, Fact fact) {
         StringBuilder words = new StringBuilder(kind.replace('-', ' ')).append(": ");
         String between = "";
         for (Part part : Part.of(fact)) {
@@ -138,14 +151,18 @@ final class Sentences {
                 between = ", ";
             }
         }
-        if (fact instanceof Row row && !row.ref().beside().isEmpty()) {
-            words.append("; another document gives ")
-                    .append(String.join(" or ", row.ref().beside()));
-        }
-        if (fact instanceof Row row && !row.ref().affirmed().isEmpty()) {
-            words.append("; affirmed by ").append(row.ref().affirmed());
-        }
         return words.toString();
+    }
+
+    /** Where documents differ about a row, and who answers for it. */
+    private static String provenance(Fact fact) {
+        if (!(fact instanceof Row row)) {
+            return "";
+        }
+        List<String> beside = row.ref().beside();
+        String affirmed = row.ref().affirmed();
+        return (beside.isEmpty() ? "" : "; another document gives " + String.join(" or ", beside))
+                + (affirmed.isEmpty() ? "" : "; affirmed by " + affirmed);
     }
 
     /** What a rule found missing when it concluded something of a subject. */

@@ -19,6 +19,8 @@ public final class Posterior {
     /** The grid of deviations reaches so many times below and above what is expected and what was found. */
     private static final double REACH = 4;
 
+    private static final int RAISED = 4;
+
     private final List<Point> points;
     private final double total;
 
@@ -119,8 +121,23 @@ public final class Posterior {
         return Math.exp(sum / total);
     }
 
-    /** The bound for few samples: the highest of those that as many or more results, but still few, would give. */
+    /**
+     * The bound for few samples. Results far below what the prior expects speak for a wide spread, which would lift the
+     * bound above that of higher results; so it is never above what the same results would give, had all of them been
+     * higher, up to a geometric mean at the middle of the prior.
+     */
     static double bound(Prior prior, SampleSet set) {
+        double below = prior.meanLog() - Moments.of(set.logs()).mean();
+        double lowest = asFound(prior, set);
+        for (int step = 1; below > 0 && step <= RAISED; step++) {
+            double raised = Math.exp(below * step / RAISED);
+            lowest = Math.min(lowest, raised * asFound(prior.scaled(1 / raised), set));
+        }
+        return lowest;
+    }
+
+    /** The highest of the bounds that as many or more results, but still few, would give. */
+    private static double asFound(Prior prior, SampleSet set) {
         double highest = 0;
         for (int n = set.size(); n <= Math.max(set.size(), FewSamples.ENOUGH - 1); n++) {
             highest = Math.max(highest, of(prior, set, n).percentileBound(Compliance.CONFIDENCE));

@@ -6,10 +6,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
 import org.fumewarden.advice.Advice;
@@ -48,6 +50,8 @@ public final class AdviceReader {
             }
         } catch (IOException e) {
             throw problem(file, "is not JSON.");
+        } catch (DateTimeException | IllegalArgumentException | NoSuchElementException e) {
+            throw problem(file, "holds advice in which something is not what it should be.");
         }
         throw problem(
                 file, "holds no advice in the format " + AdviceJson.FORMAT + " or " + AdviceTree.SPELLED_OUT + ".");

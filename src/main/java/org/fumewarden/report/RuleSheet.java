@@ -3,6 +3,7 @@ package org.fumewarden.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.fumewarden.check.Catalogue;
@@ -27,7 +28,7 @@ public final class RuleSheet {
     }
 
     /** One rule in words: when, unless, then, by which clause, the rows it reads, what lifts it, and where it is shown. */
-    public static String one(RuleCard card, Catalogue catalogue, Catalogue.Use use) {
+    public static String one(RuleCard card, Catalogue catalogue, Optional<Catalogue.Use> use) {
         RuleInWords words = catalogue.inWords().get(card.id());
         StringBuilder sheet = new StringBuilder();
         sheet.append(card.id()).append(' ').append(card.title()).append('\n');
@@ -44,8 +45,13 @@ public final class RuleSheet {
         sheet.append("  In force: ").append(inForce(card)).append('\n');
         card.overrides().ifPresent(id -> sheet.append("  Lifts: ").append(id).append('\n'));
         block(sheet, "Lifted by", liftedBy(card, catalogue));
-        block(sheet, "Reads", List.copyOf(use.rows()));
-        block(sheet, "Shown in", List.copyOf(use.scenarios()));
+        use.ifPresentOrElse(
+                u -> {
+                    block(sheet, "Reads", List.copyOf(u.rows()));
+                    block(sheet, "Shown in", List.copyOf(u.scenarios()));
+                },
+                () -> sheet.append("  Rows read and scenarios: not shown, for no folder of scenarios is here."
+                        + " Name one with --scenarios.\n"));
         return sheet.toString();
     }
 

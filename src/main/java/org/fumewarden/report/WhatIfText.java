@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
+import org.fumewarden.model.Figures;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 import org.fumewarden.whatif.AnswerValue;
@@ -85,7 +86,12 @@ public final class WhatIfText {
         StringBuilder out = new StringBuilder();
         for (Sweep.TippingPoint point : points) {
             out.append(path).append(' ').append(point.inclusive() ? "above " : "from ");
-            out.append(point.at().toPlainString()).append(' ').append(unit).append(":\n");
+            out.append(point.at().toPlainString()).append(' ').append(unit);
+            out.append(", shown at ")
+                    .append(Figures.shown(point.shown()))
+                    .append(' ')
+                    .append(unit)
+                    .append(":\n");
             for (String line : differences(point.turned()).split("\n")) {
                 out.append("  ").append(line).append('\n');
             }
@@ -101,12 +107,21 @@ public final class WhatIfText {
                     .append(worth.ask())
                     .append(" (")
                     .append(worth.question())
-                    .append("): would settle ");
-            out.append(worth.least() == worth.most() ? "" : worth.least() + " to ")
-                    .append(worth.most())
-                    .append(worth.most() == 1 ? " open item\n" : " open items\n");
+                    .append("): ")
+                    .append(settles(worth))
+                    .append('\n');
         }
         return out.toString();
+    }
+
+    /** An answer may also open questions that nobody had to ask before it. */
+    private static String settles(AnswerValue.Worth worth) {
+        if (worth.least() >= 0) {
+            return "would settle " + (worth.least() == worth.most() ? "" : worth.least() + " to ") + worth.most()
+                    + (worth.most() == 1 ? " open item" : " open items");
+        }
+        String opens = "may open " + -worth.least() + " more";
+        return worth.most() <= 0 ? opens : "would settle up to " + worth.most() + " open items, or " + opens;
     }
 
     /** The closing lines of every what-if output. */

@@ -1,5 +1,7 @@
 package org.fumewarden.task;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -52,10 +54,12 @@ final class ExposureReader {
     private static final Map<String, String> BELONGS =
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
 
+    private final Vocabulary vocabulary;
     private final Set<String> agents;
     private final Set<String> particles;
     private final Set<String> bases;
     private final LocalDate day;
+    private final BigDecimal shifts;
     private final List<Input> inputs = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
 
@@ -65,8 +69,11 @@ final class ExposureReader {
      * @param vocabulary knows the agents, and which of them are dust or fume
      * @param bases the words that a judgement may rest on
      * @param day the day of the task, after which nothing was judged
+     * @param shifts the shift in parts of 8 h, at least 1
      */
-    ExposureReader(Vocabulary vocabulary, Set<String> bases, LocalDate day) {
+    ExposureReader(Vocabulary vocabulary, Set<String> bases, LocalDate day, BigDecimal shifts) {
+        this.vocabulary = vocabulary;
+        this.shifts = shifts;
         this.agents = vocabulary.agents();
         this.particles = vocabulary.particles();
         this.bases = bases;
@@ -93,17 +100,26 @@ final class ExposureReader {
                         "does not say which agent it is.", "add agent: with a name such as manganese-respirable.");
                 continue;
             }
-            String id = agent.text();
+            String id = named(agent.text());
             if (!agents.contains(id)) {
+                List<String> meant = vocabulary.agentsMeant(id);
                 agent.complain(
-                        "names an agent that is not in the tables: \"" + Located.shown(id) + "\".",
-                        Nearest.remedy(id, agents));
+                        meant.isEmpty()
+                                ? "names an agent that is not in the tables: \"" + Located.shown(id) + "\"."
+                                : "has more than one meaning: \"" + Located.shown(id) + "\".",
+                        meant.isEmpty() ? Nearest.remedy(id, agents) : Nearest.oneOf(meant));
             } else if (!seen.add(id)) {
                 agent.complain("is listed twice.", "put both values into one entry.");
             } else {
                 entry(id, item, cells);
             }
         }
+    }
+
+    /** The id of an agent that goes by another word. */
+    private String named(String word) {
+        List<String> meant = agents.contains(word) ? List.of() : vocabulary.agentsMeant(word);
+        return meant.size() == 1 ? meant.get(0) : word;
     }
 
     private void entry(String agent, Located item, Map<String, Located> cells) {
@@ -114,13 +130,13 @@ final class ExposureReader {
         int before = inputs.size() + readings.size();
         for (Averaging averaging : Averaging.values()) {
             Located place = cells.get(averaging.key());
-            if (place != null && place.text().equals("unknown")) {
+            if (place != null && vocabulary.saysUnknown(place.text())) {
                 inputs.add(new Unknown("exposures." + agent + "." + averaging.key(), place.path()));
             } else if (place != null) {
                 stated(agent, averaging, place, estimated);
             }
         }
-        ceilingBelowAverage(agent, cells);
+        highestBelowAverage(agent, cells);
         reckoned(agent, cells);
         judged(agent, cells, inputs.size() + readings.size() > before);
         boolean settled = inputs.size() + readings.size() > before;
@@ -149,23 +165,32 @@ final class ExposureReader {
         return true;
     }
 
-    /** The highest moment of a shift is never below its average. */
-    private void ceilingBelowAverage(String agent, Map<String, Located> cells) {
+    /** The highest moment of a shift is never below an average, and its highest 15 minutes are never below the whole. */
+    private void highestBelowAverage(String agent, Map<String, Located> cells) {
         List<Exposure> own = inputs.stream()
                 .filter(Exposure.class::isInstance)
                 .map(Exposure.class::cast)
-                .filter(e -> e.agent().equals(agent))
+                .filter(e -> e.agent().equals(agent) && !e.statistic().equals(Exposure.NOT_DETECTED))
                 .toList();
-        for (Exposure ceiling : own) {
-            boolean below = own.stream()
-                    .anyMatch(e -> e.unit() == ceiling.unit() && e.level().compareTo(ceiling.level()) > 0);
-            if (ceiling.averaging() == Averaging.CEILING && below) {
-                cells.get(ceiling.averaging().key())
-                        .complain(
-                                "is below an average of the same agent: a highest value cannot be.",
-                                "check which of the two was written in the wrong place.");
-            }
+        for (Exposure high : own) {
+            own.stream()
+                    .filter(e -> e.unit() == high.unit())
+                    .filter(e -> e.averaging().compareTo(high.averaging()) < 0)
+                    .filter(e -> spread(e, high).compareTo(high.level()) > 0)
+                    .findFirst()
+                    .ifPresent(e -> cells.get(high.averaging().key())
+                            .complain(
+                                    "is below the " + e.averaging().words()
+                                            + " of the same agent: a highest value cannot be.",
+                                    "check which of the two was written in the wrong place."));
         }
+    }
+
+    /** An average over 8 h of a longer shift may lie above what any 15 minutes of it held. */
+    private BigDecimal spread(Exposure average, Exposure high) {
+        return average.averaging() == Averaging.TWA && high.averaging() == Averaging.STEL
+                ? average.level().divide(shifts, MathContext.DECIMAL64)
+                : average.level();
     }
 
     /** Levels that have to be reckoned first: at most one for each averaging time. */

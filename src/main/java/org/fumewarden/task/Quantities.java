@@ -25,7 +25,7 @@ final class Quantities {
             Pattern.compile("[0-9.,]+\\s*[*/+x\u00d7^]\\s*[0-9]|[<>~\u2248\u2264\u2265]");
     private static final Pattern BARE_POINT = Pattern.compile("[+-]?[.,][0-9]");
 
-    private static final Pattern NUMBER_UNIT =
+    static final Pattern NUMBER_UNIT =
             Pattern.compile("([+-]?[0-9](?:[0-9.,'\u2019_]|[ \u00a0\u202f](?=[0-9])|[eE][+-]?[0-9])*)\\s*(\\S.*)?");
 
     /** A million parts of a million, and by mass about what a cubic metre of air weighs: a kilogram. */
@@ -89,7 +89,7 @@ final class Quantities {
 
     /** Reads an amount of the given kind into its canonical unit. */
     static Optional<BigDecimal> amount(Located place, String kind) {
-        String text = place.text();
+        String text = Spelling.of(kind, place.text());
         if (kind.equals("duration") && text.startsWith("P")) {
             return duration(place, text);
         }
@@ -162,18 +162,14 @@ final class Quantities {
     }
 
     /** Reads a concentration from words that stand in a place. */
-    static Optional<Level> level(Located place, String text) {
+    static Optional<Level> level(Located place, String written) {
+        String text = Spelling.of("concentration", written);
         Matcher match = NUMBER_UNIT.matcher(text);
         if (!match.matches()) {
             unread(place, text, "a concentration", "concentration");
             return Optional.empty();
         }
-        String unit = Optional.ofNullable(match.group(2))
-                .orElse("")
-                .strip()
-                .replace('\u00b5', 'u')
-                .replace('\u03bc', 'u')
-                .replace("\u00b3", "3");
+        String unit = Optional.ofNullable(match.group(2)).orElse("").strip();
         Optional<BigDecimal> number =
                 signed(place, number(place, match.group(1), unit, "concentration", LEVELS), false);
         if (number.isPresent() && !LEVELS.contains(unit) && !odd(place, text, "concentration")) {

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fumewarden.codes.Numbers;
 
 /**
@@ -60,6 +61,8 @@ final class SameQuantity {
                     "percent",
                     Map.ofEntries(
                             entry("percent", "%", "1"),
+                            entry("Prozent", "%", "1"),
+                            entry("Vol.-%", "%", "1"),
                             entry("vol%", "%", "1"),
                             entry("vol.%", "%", "1"),
                             entry("% vol", "%", "1"),
@@ -99,6 +102,16 @@ final class SameQuantity {
             Map.entry(
                     "duration",
                     Map.ofEntries(
+                            entry("Std", "h", "1"),
+                            entry("Std.", "h", "1"),
+                            entry("std", "h", "1"),
+                            entry("Stunden", "h", "1"),
+                            entry("Stunde", "h", "1"),
+                            entry("Minuten", "min", "1"),
+                            entry("Minute", "min", "1"),
+                            entry("Min", "min", "1"),
+                            entry("Min.", "min", "1"),
+                            entry("min.", "min", "1"),
                             entry("hours", "h", "1"),
                             entry("hour", "h", "1"),
                             entry("hrs", "h", "1"),
@@ -142,10 +155,21 @@ final class SameQuantity {
                     Map.ofEntries(entry("g/l", "g/L", "1"), entry("kg/l", "g/cm3", "1"), entry("g/ml", "g/cm3", "1"))),
             Map.entry(
                     "age",
-                    Map.ofEntries(entry("y", "years", "1"), entry("yr", "years", "1"), entry("yrs", "years", "1"))),
+                    Map.ofEntries(
+                            entry("Jahre", "years", "1"),
+                            entry("Jahr", "years", "1"),
+                            entry("Monate", "months", "1"),
+                            entry("Monat", "months", "1"),
+                            entry("y", "years", "1"),
+                            entry("yr", "years", "1"),
+                            entry("yrs", "years", "1"))),
             Map.entry(
                     "current",
                     Map.ofEntries(entry("mA", "A", "0.001"), entry("kA", "A", "1000"), entry("amps", "A", "1"))));
+
+    /** Signs with a raised figure or a Greek letter, as people without them on the keyboard write them. */
+    private static final Set<String> SIGNS =
+            Set.of("mg/m3", "ug/m3", "m3", "ft3", "m3/h", "cm2", "m2", "g/cm3", "kg/m3");
 
     private SameQuantity() {}
 
@@ -203,8 +227,23 @@ final class SameQuantity {
         }
     }
 
+    /** The usual sign of a unit that is only written otherwise; the unit as it stands when it is another one. */
+    static String sign(String kind, String unit) {
+        String normal = normal(kind, unit);
+        Foreign foreign = FOREIGN.getOrDefault(kind, Map.of()).get(normal);
+        boolean same = foreign != null
+                && foreign.factor().compareTo(BigDecimal.ONE) == 0
+                && foreign.offset().signum() == 0
+                && foreign.note().isEmpty();
+        return same ? foreign.unit() : SIGNS.contains(normal) ? normal : unit;
+    }
+
     private static String normal(String kind, String unit) {
-        String plain = unit.replace("\u00b3", "3").replace("\u00b2", "2").replaceAll("\\s+", " ");
+        String plain = unit.replace('\u00b5', 'u')
+                .replace('\u03bc', 'u')
+                .replace("\u00b3", "3")
+                .replace("\u00b2", "2")
+                .replaceAll("\\s+", " ");
         return kind.equals("concentration") ? plain.replace("/L", "/l") : plain;
     }
 }

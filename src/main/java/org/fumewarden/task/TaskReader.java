@@ -1,6 +1,7 @@
 package org.fumewarden.task;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,6 +30,9 @@ public final class TaskReader {
     private static final String UNKNOWN = "unknown";
 
     /** In degrees Celsius, by the definition of the kelvin. */
+    /** The time over which a shift average is taken, in minutes. */
+    private static final BigDecimal FULL_SHIFT = BigDecimal.valueOf(8 * 60);
+
     private static final BigDecimal ABSOLUTE_ZERO = new BigDecimal("-273.15");
 
     /** In metres; the highest mountain has less. */
@@ -84,8 +88,7 @@ public final class TaskReader {
             if (place == null && OPTIONAL.contains(question.group())) {
                 continue;
             }
-            if (place == null
-                    || place.isScalar() && !place.isNull() && place.text().equals(UNKNOWN)) {
+            if (place == null || place.isScalar() && !place.isNull() && vocabulary.saysUnknown(place.text())) {
                 inputs.add(new Unknown(question.id(), question.path()));
             } else {
                 answer(question, place).ifPresent(inputs::add);
@@ -107,7 +110,11 @@ public final class TaskReader {
                         .catalogues()
                         .getOrDefault("judgement-bases", Map.of())
                         .keySet(),
-                day);
+                day,
+                minutes(inputs, "shift")
+                        .map(m -> m.value().divide(FULL_SHIFT, MathContext.DECIMAL64))
+                        .orElse(BigDecimal.ONE)
+                        .max(BigDecimal.ONE));
         Optional.ofNullable(top.get("exposures")).ifPresent(exposures::read);
         inputs.addAll(exposures.inputs());
         List<EnduranceCurve> curves = Optional.ofNullable(places.get(CurveReader.PATH))
@@ -187,8 +194,9 @@ public final class TaskReader {
 
     private Optional<Input> answer(Question question, Located place) {
         return switch (question.kind()) {
-            case "choice" -> choice(question, place);
-            case "flag" -> place.oneOf(withUnknown(FLAGS)).map(word -> word(question, word));
+            case "choice" ->
+                choice(question, place, vocabulary.choices(question).keySet());
+            case "flag" -> choice(question, place, FLAGS);
             case "day" -> place.day().map(day -> word(question, day.toString()));
             case "text" ->
                 Optional.of(place.text())
@@ -250,14 +258,20 @@ public final class TaskReader {
         return Optional.empty();
     }
 
-    private Optional<Input> choice(Question question, Located place) {
-        Set<String> allowed = vocabulary.choices(question).keySet();
+    /** The answer that a word names; a word of several meanings is asked about, never guessed. */
+    private Optional<Input> choice(Question question, Located place, Set<String> allowed) {
         String text = old.getOrDefault(place.text(), place.text());
-        if (!allowed.contains(text)) {
-            place.complain("cannot be \"" + Located.shown(text) + "\".", Nearest.remedy(text, withUnknown(allowed)));
-            return Optional.empty();
+        if (allowed.contains(text)) {
+            return Optional.of(word(question, text));
         }
-        return Optional.of(word(question, text));
+        List<String> meant = vocabulary.meant(question, text);
+        if (meant.size() == 1) {
+            return Optional.of(word(question, meant.get(0)));
+        }
+        place.complain(
+                (meant.isEmpty() ? "cannot be \"" : "has more than one meaning: \"") + Located.shown(text) + "\".",
+                meant.isEmpty() ? Nearest.remedy(text, withUnknown(allowed)) : Nearest.oneOf(meant));
+        return Optional.empty();
     }
 
     private static Input word(Question question, String word) {

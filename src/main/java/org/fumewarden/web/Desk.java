@@ -37,6 +37,7 @@ final class Desk {
         this.library = library;
         this.upkeep = upkeep;
         WhatIfDesk whatIf = new WhatIfDesk(this);
+        KeptDesk kept = new KeptDesk(this);
         TrainingDesk training = new TrainingDesk(this, library);
         this.answerers = Map.ofEntries(
                 Map.entry("/api/words", this::words),
@@ -51,7 +52,11 @@ final class Desk {
                 Map.entry("/api/save", asked -> Reply.text(TaskText.yaml(asked.path("task")))),
                 Map.entry("/api/sheet", this::sheet),
                 Map.entry("/api/pdf", this::pdf),
-                Map.entry("/api/replay", this::replay),
+                Map.entry("/api/replay", kept::replay),
+                Map.entry("/api/kept", kept::kept),
+                Map.entry("/api/said", this::said),
+                Map.entry("/api/spelled", this::spelled),
+                Map.entry("/api/turns", whatIf::turns),
                 Map.entry("/api/training/round", training::round),
                 Map.entry("/api/training/mark", training::mark),
                 Map.entry("/api/training/paper", training::paper),
@@ -63,7 +68,9 @@ final class Desk {
                 Map.entry("/api/ask-first", whatIf::askFirst),
                 Map.entry("/api/upkeep", upkeep::due),
                 Map.entry("/api/history", upkeep::history),
-                Map.entry("/api/log", upkeep::log));
+                Map.entry("/api/log", upkeep::log),
+                Map.entry("/api/item", upkeep::item),
+                Map.entry("/api/register", upkeep::register));
     }
 
     Optional<Answerer> find(String path) {
@@ -86,6 +93,7 @@ final class Desk {
         ArrayNode languages = root.putArray("languages");
         Words.LANGUAGES.forEach(languages::add);
         ObjectNode all = root.putObject("words");
+        words.named().forEach(key -> all.put(key, words.sayOr(key, "")));
         words.all().forEach(all::put);
         return Reply.json(root);
     }
@@ -132,7 +140,7 @@ final class Desk {
         JsonNode tree = TaskText.tree(place);
         place.settle();
         ObjectNode root = NODES.objectNode();
-        root.set("task", tree);
+        root.set("task", written(tree));
         root.put("comments", TaskText.hasComments(asked.path("text").asText("")));
         return Reply.json(root);
     }
@@ -151,30 +159,56 @@ final class Desk {
         return HtmlForm.write(AdviceSheet.of(bench, bench.advise(), language(asked), detail));
     }
 
-    /** Decides the task anew and compares the bytes with advice that was given before. */
-    private Reply replay(JsonNode asked) {
-        String given = asked.path("advice").asText("");
-        Advice advice = bench(asked).advise();
-        String[] now = AdviceJson.write(advice).split("\n");
-        String[] then = given.split("\r?\n");
-        int line = 0;
-        while (line < now.length && line < then.length && now[line].equals(then[line])) {
-            line++;
-        }
-        boolean same = line == now.length && line == then.length;
+    /** The sentences of the advice in the language of the page, by step, question and class; none in that of the rule base. */
+    private Reply said(JsonNode asked) {
         ObjectNode root = NODES.objectNode();
-        root.put("same", same);
-        root.put("revision", advice.revision());
-        root.put("steps", advice.trail().steps().size());
-        if (!same) {
-            root.put("line", line + 1);
-            root.put("then", line < then.length ? then[line].strip() : "");
-            root.put("now", line < now.length ? now[line].strip() : "");
+        ObjectNode steps = root.putObject("steps");
+        ObjectNode questions = root.putObject("questions");
+        ObjectNode classes = root.putObject("classes");
+        Words words = language(asked);
+        if (!words.ofRuleBase()) {
+            Bench bench = bench(asked);
+            Library.Speaking speaking = library.speaking(bench.code(), words);
+            Advice said = speaking.advisor().advise(bench.task(bench.code(), Map.of()));
+            said.trail().steps().stream()
+                    .filter(s -> speaking.translated().contains(s.rule()))
+                    .forEach(s -> steps.put(s.id(), s.says()));
+            said.questions().forEach(q -> questions.put(q.question(), words.sayOr("ask." + q.question(), q.ask())));
+            said.respirators()
+                    .forEach(r -> classes.put(r.deviceClass(), words.sayOr("device." + r.deviceClass(), r.name())));
         }
         return Reply.json(root);
     }
 
-    private static Words language(JsonNode asked) {
+    /** The advice in the language of some words, when every sentence of its code is known in it. */
+    Advice fluent(Bench bench, Words words) {
+        Library.Speaking speaking = library.speaking(bench.code(), words);
+        return speaking.complete() ? speaking.advisor().advise(bench.task(bench.code(), Map.of())) : bench.advise();
+    }
+
+    /** The language that {@link #fluent} speaks. */
+    String tongue(Bench bench, Words words) {
+        return library.speaking(bench.code(), words).complete() ? words.language() : Words.LANGUAGES.get(0);
+    }
+
+    /** The task with the words of the tables in place of those that people use for them. */
+    private Reply spelled(JsonNode asked) {
+        JsonNode task = asked.path("task");
+        ObjectNode root = NODES.objectNode();
+        root.set("task", written(task.isObject() ? task.deepCopy() : NODES.objectNode()));
+        return Reply.json(root);
+    }
+
+    private JsonNode written(JsonNode task) {
+        String code = library.known(task.path("code").asText(""));
+        if (task instanceof ObjectNode top && !code.isEmpty()) {
+            top.put("code", code);
+        }
+        String used = code.isEmpty() ? library.codes().get(0) : code;
+        return new Spelled(library.advisor(used).base().book().vocabulary()).tree(task);
+    }
+
+    static Words language(JsonNode asked) {
         return Words.in(asked.path("language").asText("en"));
     }
 }

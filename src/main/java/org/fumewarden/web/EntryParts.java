@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Item;
@@ -14,7 +15,18 @@ import org.fumewarden.upkeep.Result;
 
 /** What an entry says, field by field in the order of its form; fields left empty are left out. */
 final class EntryParts {
+    private static final Set<String> HEALTH = Set.of("result", "limits", "entry", "reason");
+
     private EntryParts() {}
+
+    /** What the page shows: of a medical only whether the person is fit, and with which limits on use. */
+    static Map<String, String> shown(Details details) {
+        Map<String, String> parts = of(details);
+        if (details.serves().startsWith("medical")) {
+            parts.keySet().retainAll(HEALTH);
+        }
+        return parts;
+    }
 
     static Map<String, String> of(Details details) {
         Map<String, String> parts = new LinkedHashMap<>();

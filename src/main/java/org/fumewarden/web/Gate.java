@@ -2,21 +2,51 @@ package org.fumewarden.web;
 
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Lets in only requests of our own page on this machine: other sites that the browser shows can neither read nor send. */
+/**
+ * Lets in only requests of our own page on this machine. Other sites that the browser shows can neither read nor send; other
+ * accounts of the machine do not know the secret with which every address begins.
+ */
 final class Gate {
     private static final Set<String> METHODS = Set.of("GET", "POST");
 
+    private static final int SECRET_BYTES = 18;
+
+    private final String secret = secret();
     private final Set<String> hosts;
     private final Set<String> origins;
 
     Gate(int port) {
         this.hosts = Set.of("127.0.0.1:" + port, "localhost:" + port, "[::1]:" + port);
         this.origins = Set.copyOf(hosts.stream().map(h -> "http://" + h).toList());
+    }
+
+    private static String secret() {
+        byte[] bytes = new byte[SECRET_BYTES];
+        new SecureRandom().nextBytes(bytes);
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+    }
+
+    /** What the path of every address begins with; made anew at each start. */
+    String start() {
+        return "/" + secret;
+    }
+
+    /** The path behind the secret; empty when it does not begin with it. */
+    Optional<String> behind(String path) {
+        int end = path.indexOf('/', 1);
+        byte[] given = path.substring(Math.min(1, path.length()), end < 0 ? path.length() : end)
+                .getBytes(StandardCharsets.UTF_8);
+        boolean known = end > 0 && MessageDigest.isEqual(given, secret.getBytes(StandardCharsets.UTF_8));
+        return known ? Optional.of(path.substring(end)) : Optional.empty();
     }
 
     /** Why the request is refused; empty when it may pass. */

@@ -4,13 +4,17 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
+import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.whatif.Bench;
 
 /** The codes that can decide, each compiled once when it is first asked for. */
@@ -20,6 +24,7 @@ public final class Library {
     private final Supplier<LocalDate> today;
     private final Map<String, CodeCard> cards = new ConcurrentHashMap<>();
     private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
+    private final Map<String, Speaking> speaking = new ConcurrentHashMap<>();
 
     private Library(RuleFolder folder, boolean compiledNow, Supplier<LocalDate> today) {
         this.folder = folder;
@@ -54,6 +59,15 @@ public final class Library {
         return folder.codes();
     }
 
+    /** The id of a code that people name otherwise; empty when no code is meant. */
+    String known(String code) {
+        try {
+            return codes().contains(code) ? code : CodeBook.card(folder, code).id();
+        } catch (InputException e) {
+            return "";
+        }
+    }
+
     CodeCard card(String code) {
         return cards.computeIfAbsent(code, id -> CodeBook.card(folder, id));
     }
@@ -61,6 +75,28 @@ public final class Library {
     Advisor advisor(String code) {
         return advisors.computeIfAbsent(
                 code, id -> new Advisor(compiledNow ? RuleBase.compiled(folder, id) : RuleBase.shipped(id)));
+    }
+
+    /**
+     * The rules of a code in another language.
+     *
+     * @param translated ids of the rules whose sentences are in that language
+     * @param complete true when all of them are
+     */
+    record Speaking(Advisor advisor, Set<String> translated, boolean complete) {}
+
+    /** The rules of a code, speaking the language of some words as far as they are translated. */
+    Speaking speaking(String code, Words words) {
+        return speaking.computeIfAbsent(code + " " + words.language(), key -> {
+            RuleBase base = advisor(code).base();
+            Tongue tongue = base.book().tongue(words.language());
+            return words.ofRuleBase()
+                    ? new Speaking(advisor(code), Set.of(), true)
+                    : new Speaking(
+                            new Advisor(base.speaking(tongue, words.names())),
+                            tongue.sentences().keySet(),
+                            tongue.complete());
+        });
     }
 
     LocalDate today() {

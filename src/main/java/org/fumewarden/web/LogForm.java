@@ -1,6 +1,7 @@
 package org.fumewarden.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,6 +16,7 @@ import org.fumewarden.duties.Judging;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Forms;
+import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.StoreException;
 
@@ -25,10 +27,12 @@ final class LogForm {
 
     private final Store store;
     private final DutyBook book;
+    private final LogGuards guards;
 
-    LogForm(Store store, DutyBook book) {
+    LogForm(Store store, DutyBook book, LocalDate today) {
         this.store = store;
         this.book = book;
+        this.guards = new LogGuards(store, book, today);
     }
 
     /**
@@ -48,7 +52,7 @@ final class LogForm {
             values.put(field.name(), text(asked.path("values"), field.name()));
         }
         String item = text(asked, "item");
-        UpkeepDesk.item(store, item);
+        Item about = UpkeepDesk.item(store, item);
         try {
             Judging.Judged judged = new Judging(store, () -> book).of(kind, item, values);
             Details details = judged.details();
@@ -58,6 +62,7 @@ final class LogForm {
                         new Details.Correction(number(corrects), text(asked, "corrects-because"), Optional.of(details));
             }
             Draft draft = new Draft(item, Forms.day("on", text(asked, "on")), text(asked, "by"), details);
+            guards.check(about, draft, asked.path("sure").asBoolean(false));
             return new Filled(draft, judged.says());
         } catch (StoreException e) {
             throw named(kind, e);

@@ -11,14 +11,16 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
 import org.fumewarden.codes.Problem;
 
 /**
  * What goes back to the page.
  *
  * @param policy content security policy of this reply
+ * @param file name under which a browser keeps it; empty when it is shown
  */
-record Reply(int status, String type, byte[] body, String policy) {
+record Reply(int status, String type, byte[] body, String policy, Optional<String> file) {
     /** The page may run its own scripts and styles and talk to its own server: nothing else, and nothing inline. */
     static final String PAGE_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
             + "connect-src 'self'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
@@ -26,12 +28,25 @@ record Reply(int status, String type, byte[] body, String policy) {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+    private Reply(int status, String type, byte[] body, String policy) {
+        this(status, type, body, policy, Optional.empty());
+    }
+
     static Reply of(String type, byte[] body) {
         return new Reply(200, type, body, PAGE_POLICY);
     }
 
     static Reply text(String text) {
-        return of("text/plain; charset=utf-8", text.getBytes(StandardCharsets.UTF_8));
+        return text(200, text);
+    }
+
+    static Reply text(int status, String text) {
+        return new Reply(status, "text/plain; charset=utf-8", text.getBytes(StandardCharsets.UTF_8), PAGE_POLICY);
+    }
+
+    /** A file to keep. */
+    static Reply file(String name, String type, String text) {
+        return new Reply(200, type, text.getBytes(StandardCharsets.UTF_8), PAGE_POLICY, Optional.of(name));
     }
 
     /** A sheet with one style of its own inside: that style may apply, and nothing else. */

@@ -1,25 +1,22 @@
 package org.fumewarden.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Period;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.DutyBook;
-import org.fumewarden.report.upkeep.BeforeUseCard;
-import org.fumewarden.report.upkeep.DueSheet;
-import org.fumewarden.report.upkeep.Paper;
+import org.fumewarden.duties.Vocabularies;
+import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Item;
-import org.fumewarden.upkeep.LateExamination;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.whatif.Bench;
 
@@ -58,6 +55,7 @@ final class UpkeepDesk {
             root.put("code", book.code());
             UpkeepJson.register(root, store, book);
             UpkeepJson.forms(root);
+            UpkeepJson.itemForms(root, Vocabularies.shipped(shop().today()).facts());
             return root;
         });
         return Reply.json(told);
@@ -76,7 +74,7 @@ final class UpkeepDesk {
     Reply log(JsonNode asked) {
         Workshop shop = shop();
         ObjectNode told = shop.write(store -> {
-            LogForm.Filled form = new LogForm(store, book(store, asked)).filled(asked);
+            LogForm.Filled form = new LogForm(store, book(store, asked), shop.today()).filled(asked);
             Entry entry = store.append(form.draft(), shop.clock().instant());
             ObjectNode root = NODES.objectNode();
             root.put("sequence", entry.sequence());
@@ -89,35 +87,39 @@ final class UpkeepDesk {
         return Reply.json(told);
     }
 
-    /** A paper to print: the examination record or the card of an item, or the due list. */
-    Reply paper(String sheet, String id) {
-        Function<Store, String> write =
-                switch (sheet) {
-                    case "examination" ->
-                        store -> Paper.record(
-                                        store,
-                                        item(store, id),
-                                        book(store, NODES.objectNode()).duties())
-                                .html();
-                    case "card" -> store -> card(store, id).html();
-                    case "due" -> store -> DueSheet.html(report(store, book(store, NODES.objectNode()), ""));
-                    default ->
-                        throw new InputException(
-                                new Problem("request", 0, "", "asks for no paper.", "the links of the page."));
-                };
-        return Reply.styled(shop().read(write::apply));
+    /** One item alone: its state, what is due for it, and the points of its check. */
+    Reply item(JsonNode asked) {
+        ObjectNode told = shop().read(store -> {
+            Item item = item(store, asked.path("item").asText("").strip());
+            DutyBook book = book(store, asked);
+            ObjectNode root = NODES.objectNode();
+            root.put("today", shop().today().toString());
+            root.set("item", UpkeepJson.item(store, item, book));
+            DueReport all = report(store, book, "P1Y");
+            ArrayNode owings = root.putArray("owings");
+            all.owings().stream().filter(o -> o.item().equals(item.id())).forEach(o -> owings.add(UpkeepJson.owing(o)));
+            return root;
+        });
+        return Reply.json(told);
     }
 
-    private BeforeUseCard card(Store store, String id) {
-        Item item = item(store, id);
-        if (item instanceof Item.Unit unit) {
-            DutyBook book = book(store, NODES.objectNode());
-            Optional<String> late =
-                    LateExamination.of(store, book.duties(), id, shop().today()).against();
-            return BeforeUseCard.of(unit, store.state(id), book, late);
-        }
-        throw new InputException(
-                new Problem("register", 0, id, "is a " + item.kind().key() + ", not a unit.", "choose a unit."));
+    /** Puts an item into the register, or changes one when that is wanted. */
+    Reply register(JsonNode asked) {
+        Workshop shop = shop();
+        ObjectNode told = shop.write(store -> {
+            Draft draft = new RegisterForm(store, shop.today()).filled(asked);
+            Entry entry = store.append(draft, shop.clock().instant());
+            return NODES.objectNode().put("sequence", entry.sequence()).put("item", entry.item());
+        });
+        return Reply.json(told);
+    }
+
+    DueReport report(Store store, String within) {
+        return report(store, book(store, NODES.objectNode()), within);
+    }
+
+    DutyBook book(Store store) {
+        return book(store, NODES.objectNode());
     }
 
     private DueReport report(Store store, DutyBook book, String within) {
@@ -131,7 +133,7 @@ final class UpkeepDesk {
         return shop().duties(store, library, asked.path("code").asText(""));
     }
 
-    private Workshop shop() {
+    Workshop shop() {
         return workshop.orElseThrow(() -> new InputException(
                 new Problem("store", 0, "", "is not open.", "start the page with: fumewarden serve --store FILE")));
     }
@@ -144,9 +146,5 @@ final class UpkeepDesk {
                         "item",
                         "is not in the register: \"" + Located.shown(id) + "\".",
                         "choose one of the list, or register it first.")));
-    }
-
-    static List<String> sheets() {
-        return List.of("examination", "card", "due");
     }
 }

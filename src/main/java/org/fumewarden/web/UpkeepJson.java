@@ -5,6 +5,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.upkeep.DueReport;
@@ -38,15 +41,13 @@ final class UpkeepJson {
         });
     }
 
-    private static ObjectNode owing(Owing owing) {
+    static ObjectNode owing(Owing owing) {
         ObjectNode node = NODES.objectNode();
         node.put("item", owing.item());
         node.put("label", owing.label());
         node.put("wearer", owing.wearer().orElse(""));
         node.put("deed", owing.doneBy());
-        node.put(
-                "status",
-                owing.status().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        node.put("status", owing.status().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         node.put("due", owing.due().map(LocalDate::toString).orElse(""));
         node.put("days-over", owing.daysOver());
         node.put("last", owing.last().map(LocalDate::toString).orElse(""));
@@ -67,27 +68,37 @@ final class UpkeepJson {
         return node;
     }
 
-    /** Every item with its standing, and for a unit the checks before use that its card prints. */
+    /** Every item with its standing. */
     static void register(ObjectNode root, Store store, DutyBook book) {
         ArrayNode items = root.putArray("items");
-        for (Item item : store.items()) {
-            UnitState state = store.state(item.id());
-            ObjectNode node = items.addObject();
-            node.put("id", item.id());
-            node.put("kind", item.kind().key());
-            node.put("label", item.label());
-            node.put("in-service", state.inService());
-            node.put("because", state.because());
-            if (item instanceof Item.Unit unit) {
-                ArrayNode checks = node.putArray("checks");
-                BeforeUseCard.of(unit, state, book).checks().forEach(check -> {
-                    ObjectNode each = checks.addObject();
-                    each.put("id", check.id());
-                    each.put("name", check.name());
-                    each.put("unverified", check.ref().citation().confidence().unverified());
-                });
-            }
+        store.items().forEach(item -> items.add(item(store, item, book)));
+    }
+
+    /** An item with its standing, and for a unit the checks before use that its card prints. */
+    static ObjectNode item(Store store, Item item, DutyBook book) {
+        UnitState state = store.state(item.id());
+        ObjectNode node = NODES.objectNode();
+        node.put("id", item.id());
+        node.put("kind", item.kind().key());
+        node.put("label", item.label());
+        node.put("in-service", state.inService());
+        node.put("standing", state.standing().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        node.put("because", state.because());
+        state.since().ifPresent(day -> node.put("since", day.toString()));
+        if (item instanceof Item.Wearer wearer) {
+            wearer.masks().forEach(node.putArray("masks")::add);
         }
+        if (item instanceof Item.Unit unit) {
+            unit.minimumFlow().ifPresent(flow -> node.put("minimum-flow", flow.toPlainString()));
+            ArrayNode checks = node.putArray("checks");
+            BeforeUseCard.of(unit, state, book).checks().forEach(check -> {
+                ObjectNode each = checks.addObject();
+                each.put("id", check.id());
+                each.put("name", check.name());
+                each.put("unverified", check.ref().citation().confidence().unverified());
+            });
+        }
+        return node;
     }
 
     /** The kinds of entry with their fields. */
@@ -103,6 +114,29 @@ final class UpkeepJson {
                 each.put("kind", field.kind());
                 each.put("needed", field.needed());
                 field.concerns().stream().map(ItemKind::key).sorted().forEach(each.putArray("concerns")::add);
+            }
+        }
+    }
+
+    /** The kinds of item with their fields, and the circumstances that belong to each. */
+    static void itemForms(ObjectNode root, Map<String, List<String>> facts) {
+        ArrayNode kinds = root.putArray("item-kinds");
+        for (String kind : Forms.itemKinds()) {
+            ObjectNode node = kinds.addObject();
+            node.put("id", kind);
+            ArrayNode fields = node.putArray("fields");
+            Forms.itemFields(kind).forEach(field -> fields.addObject()
+                    .put("name", field.name())
+                    .put("kind", field.kind())
+                    .put("needed", field.needed()));
+            ArrayNode own = node.putArray("facts");
+            for (ItemKind each : ItemKind.values()) {
+                if (each.key().equals(kind)) {
+                    new TreeSet<>(each.ownFacts()).forEach(fact -> {
+                        ObjectNode asked = own.addObject().put("name", fact);
+                        facts.getOrDefault(fact, List.of()).forEach(asked.putArray("values")::add);
+                    });
+                }
             }
         }
     }
@@ -124,7 +158,7 @@ final class UpkeepJson {
             entry.details().corrects().ifPresent(n -> node.put("corrects", n));
             node.put("superseded", superseded.contains(entry.sequence()));
             ArrayNode parts = node.putArray("parts");
-            EntryParts.of(entry.details()).forEach((name, value) -> {
+            EntryParts.shown(entry.details()).forEach((name, value) -> {
                 ObjectNode part = parts.addObject();
                 part.put("name", name);
                 part.put("value", value);

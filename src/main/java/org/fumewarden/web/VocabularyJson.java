@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,11 @@ final class VocabularyJson {
                 translated.add(id);
             }
         });
+        ArrayNode bases = root.putArray("bases");
+        vocabulary.catalogues().getOrDefault("judgement-bases", Map.of()).forEach((id, name) -> bases.addObject()
+                .put("id", id)
+                .put("name", name));
+        root.set("aliases", aliases(vocabulary));
         ArrayNode limits = root.putArray("limits");
         book.rows(on).stream()
                 .filter(Limit.class::isInstance)
@@ -108,6 +114,21 @@ final class VocabularyJson {
             each.put("factor", factor);
         });
         return node;
+    }
+
+    /** The words that find an answer, by question. */
+    private static ObjectNode aliases(Vocabulary vocabulary) {
+        ObjectNode all = NODES.objectNode();
+        List<String> headings = new ArrayList<>(List.of("agent"));
+        vocabulary.questions().stream().map(Question::id).forEach(headings::add);
+        for (String heading : headings) {
+            Map<String, List<String>> words = vocabulary.aliases().under(heading);
+            if (!words.isEmpty()) {
+                ObjectNode own = all.putObject(heading);
+                words.forEach((word, ids) -> ids.forEach(own.putArray(word)::add));
+            }
+        }
+        return all;
     }
 
     private static ObjectNode limit(Limit limit) {

@@ -24,8 +24,8 @@ import org.fumewarden.codes.InputException;
 
 /** The server of the local page. It listens on the loopback address only and keeps nothing. */
 public final class WebServer implements AutoCloseable {
-    /** Largest request that is read, in bytes: a task is a few thousand. */
-    static final int MAX_BYTES = 1_000_000;
+    /** Largest request that is read, in bytes: two pieces of advice of an older format, with every quote escaped. */
+    static final int MAX_BYTES = 8_000_000;
 
     /** A client that takes its time holds one; as many as forty of them hold nobody up. They work little: TimeLimit bounds the work. */
     private static final int THREADS = 256;
@@ -39,7 +39,7 @@ public final class WebServer implements AutoCloseable {
     private final TimeLimit limit;
     private final PageFiles files = new PageFiles();
     private final Desk desk;
-    private final UpkeepDesk upkeep;
+    private final Papers papers;
     private final Gate gate;
 
     static {
@@ -49,8 +49,8 @@ public final class WebServer implements AutoCloseable {
         setUnlessGiven("sun.net.httpserver.nodelay", "true");
     }
 
-    private WebServer(HttpServer server, Desk desk, UpkeepDesk upkeep, Duration longest) {
-        this.upkeep = upkeep;
+    private WebServer(HttpServer server, Desk desk, Papers papers, Duration longest) {
+        this.papers = papers;
         this.server = server;
         this.desk = desk;
         this.limit = new TimeLimit(longest);
@@ -81,14 +81,15 @@ public final class WebServer implements AutoCloseable {
             throws IOException {
         InetSocketAddress loopback = new InetSocketAddress(InetAddress.getLoopbackAddress(), port);
         UpkeepDesk upkeep = new UpkeepDesk(library, workshop);
-        WebServer server = new WebServer(HttpServer.create(loopback, 0), new Desk(library, upkeep), upkeep, longest);
+        WebServer server =
+                new WebServer(HttpServer.create(loopback, 0), new Desk(library, upkeep), new Papers(upkeep), longest);
         server.server.start();
         return server;
     }
 
-    /** Where the page is. */
+    /** Where the page is: an address with a secret, without which nothing is answered. */
     public URI address() {
-        return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + "/");
+        return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + gate.start() + "/");
     }
 
     /** The address it listens on. */
@@ -107,10 +108,14 @@ public final class WebServer implements AutoCloseable {
         if (refusal.isPresent()) {
             return refusal.get();
         }
-        String path = exchange.getRequestURI().getRawPath();
+        Optional<String> behind = gate.behind(exchange.getRequestURI().getRawPath());
+        if (behind.isEmpty()) {
+            return Reply.text(403, "Open the link that the command printed when it was started.\n");
+        }
+        String path = behind.get();
         if (exchange.getRequestMethod().equals("GET")) {
             return files.find(path)
-                    .or(() -> paper(exchange.getRequestURI()))
+                    .or(() -> paper(path, exchange.getRequestURI().getRawQuery()))
                     .orElseGet(() ->
                             Reply.refuse(404, "asks for a page that is not there.", "open the address ending in /."));
         }
@@ -126,17 +131,16 @@ public final class WebServer implements AutoCloseable {
         return decide(answerer.get(), body);
     }
 
-    /** A paper that the browser opens to print: /paper/card?item=U-014. */
-    private Optional<Reply> paper(URI asked) {
-        String sheet = asked.getRawPath().startsWith(PAPER) ? asked.getRawPath().substring(PAPER.length()) : "";
-        if (!UpkeepDesk.sheets().contains(sheet)) {
+    /** A paper that the browser opens to print or keep: paper/card?item=U-014. */
+    private Optional<Reply> paper(String path, String query) {
+        String sheet = path.startsWith(PAPER) ? path.substring(PAPER.length()) : "";
+        if (!papers.has(sheet)) {
             return Optional.empty();
         }
-        String query = Optional.ofNullable(asked.getRawQuery()).orElse("");
-        String item = query.startsWith(ITEM) ? query.substring(ITEM.length()) : "";
+        String item = query != null && query.startsWith(ITEM) ? query.substring(ITEM.length()) : "";
         try {
             String id = URLDecoder.decode(item, StandardCharsets.UTF_8);
-            return Optional.of(limited(() -> upkeep.paper(sheet, id)));
+            return Optional.of(limited(() -> papers.write(sheet, id)));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
@@ -186,6 +190,7 @@ public final class WebServer implements AutoCloseable {
         headers.set("Cross-Origin-Resource-Policy", "same-origin");
         headers.set("Cross-Origin-Opener-Policy", "same-origin");
         headers.set("Cache-Control", "no-store");
+        reply.file().ifPresent(name -> headers.set("Content-Disposition", "attachment; filename=\"" + name + "\""));
         exchange.sendResponseHeaders(reply.status(), reply.body().length == 0 ? -1 : reply.body().length);
         if (reply.body().length > 0) {
             try (OutputStream out = exchange.getResponseBody()) {

@@ -5,18 +5,22 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.TaskPlots;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.LadderChart;
 import org.fumewarden.whatif.AnswerValue;
 import org.fumewarden.whatif.Bench;
 import org.fumewarden.whatif.Differences;
 import org.fumewarden.whatif.Remedies;
 import org.fumewarden.whatif.Sweep;
+import org.fumewarden.whatif.Turns;
 
 /** Answers what-if questions of the page. */
 final class WhatIfDesk {
@@ -30,12 +34,37 @@ final class WhatIfDesk {
     }
 
     Reply compare(JsonNode asked) {
-        Advice before = desk.bench(asked, "before").advise();
-        Advice after = desk.bench(asked, "after").advise();
+        Words words = Desk.language(asked);
+        Bench first = desk.bench(asked, "before");
+        Bench second = desk.bench(asked, "after");
+        Advice before = desk.fluent(first, words);
+        Advice after = desk.fluent(second, words);
         ObjectNode root = NODES.objectNode();
+        boolean one = desk.tongue(first, words).equals(desk.tongue(second, words));
+        root.put("language", one ? desk.tongue(first, words) : "");
         root.set("before", WhatIfJson.brief(before));
         root.set("after", WhatIfJson.brief(after));
         root.set("differences", WhatIfJson.differences(Differences.between(before, after)));
+        return Reply.json(root);
+    }
+
+    /** What each other answer to some questions would move, the largest move first. */
+    Reply turns(JsonNode asked) {
+        ObjectNode root = NODES.objectNode();
+        ArrayNode list = root.putArray("turns");
+        Bench bench = desk.bench(asked);
+        root.set("now", WhatIfJson.brief(bench.advise()));
+        Set<String> questions = new HashSet<>();
+        asked.path("questions").forEach(q -> questions.add(q.asText()));
+        new Turns(bench).rank(questions).forEach(turn -> {
+            ObjectNode each = list.addObject();
+            each.put("question", turn.question().id());
+            each.put("path", turn.question().path());
+            each.put("value", turn.value());
+            each.put("classes", turn.classes());
+            each.put("moved", turn.moved());
+            each.set("then", WhatIfJson.brief(turn.then()));
+        });
         return Reply.json(root);
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Lever;
 import org.fumewarden.whatif.AnswerValue;
 import org.fumewarden.whatif.Difference;
@@ -68,6 +69,8 @@ final class WhatIfJson {
                 advice.recommended().stream().flatMap(r -> r.reasons().stream()).anyMatch(r -> r.confidence()
                         .unverified()));
         node.put("questions", advice.questions().size());
+        node.put("unit", advice.unit().map(UnitInHand::id).orElse(""));
+        node.put("unit-condition", advice.unit().map(UnitInHand::condition).orElse(""));
         return node;
     }
 

@@ -20,6 +20,9 @@ public final class Remedies {
     /** Largest set that is tried with every lever; in larger ones each lever has to move something for the class by itself. */
     private static final int WHOLE = 3;
 
+    /** How many sets of all levers are tried where some levers exclude each other. */
+    private static final int MOST_WHOLE = 32;
+
     private final Bench bench;
 
     public Remedies(Bench bench) {
@@ -59,6 +62,45 @@ public final class Remedies {
         }
         found.sort(Comparator.comparingInt(List::size));
         return found;
+    }
+
+    /**
+     * A larger set that makes the class suitable and of which no lever can be left out; empty when even all levers together do
+     * not.
+     */
+    public List<Lever> larger(String deviceClass) {
+        Map<String, List<Lever>> byPath = new LinkedHashMap<>();
+        levers().forEach(l ->
+                byPath.computeIfAbsent(l.path(), p -> new ArrayList<>()).add(l));
+        List<List<Lever>> whole = List.of(List.of());
+        for (List<Lever> choices : byPath.values()) {
+            List<List<Lever>> grown = new ArrayList<>();
+            for (List<Lever> set : whole) {
+                for (Lever choice : whole.size() < MOST_WHOLE ? choices : choices.subList(0, 1)) {
+                    List<Lever> more = new ArrayList<>(set);
+                    more.add(choice);
+                    grown.add(more);
+                }
+            }
+            whole = grown;
+        }
+        return whole.stream()
+                .filter(set -> serves(set, deviceClass))
+                .map(set -> least(set, deviceClass))
+                .min(Comparator.comparingInt(List::size))
+                .orElse(List.of());
+    }
+
+    private List<Lever> least(List<Lever> set, String deviceClass) {
+        List<Lever> left = new ArrayList<>(set);
+        for (Lever lever : set) {
+            List<Lever> without = new ArrayList<>(left);
+            without.remove(lever);
+            if (serves(without, deviceClass)) {
+                left = without;
+            }
+        }
+        return List.copyOf(left);
     }
 
     /** The levers of which each alone changes what is said of the class. */

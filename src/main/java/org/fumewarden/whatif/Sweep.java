@@ -19,6 +19,10 @@ public final class Sweep {
     /** Relative width at which a bisection has closed in on a border. */
     private static final BigDecimal NARROW = new BigDecimal("1e-13");
 
+    /** How far above a border the advice is shown, the nearest first that is a plain number. */
+    private static final List<String> STEPS = List.of("1.1", "1.05", "1.02", "1.01", "1.001");
+
+    private static final MathContext FEW = new MathContext(4);
     private static final MathContext CONTEXT = MathContext.DECIMAL64;
 
     private final Bench bench;
@@ -43,9 +47,10 @@ public final class Sweep {
      *
      * @param at the border itself
      * @param inclusive true when the border still belongs to the advice below it
-     * @param turned what is different just above
+     * @param shown the value above the border at which the advice is shown
+     * @param turned what is different there
      */
-    public record TippingPoint(BigDecimal at, boolean inclusive, List<Difference> turned) {}
+    public record TippingPoint(BigDecimal at, boolean inclusive, BigDecimal shown, List<Difference> turned) {}
 
     /** A point of the sweep. */
     public record Point(BigDecimal value, Advice advice) {}
@@ -91,8 +96,24 @@ public final class Sweep {
         }
         BigDecimal border = shortest(below, above);
         boolean inclusive = outcome(border).equals(start);
-        into.add(new TippingPoint(border, inclusive, Differences.between(advice(below), advice(above))));
+        BigDecimal shown = plain(border, above, high);
+        into.add(new TippingPoint(
+                border, inclusive, shown, Differences.between(advice(inclusive ? border : below), advice(shown))));
         search(above, high, into);
+    }
+
+    /** A plain number somewhat above a border where the advice is still that of just above it; else just above it. */
+    private BigDecimal plain(BigDecimal border, BigDecimal above, BigDecimal high) {
+        for (String step : STEPS) {
+            BigDecimal candidate =
+                    border.multiply(new BigDecimal(step)).round(FEW).stripTrailingZeros();
+            if (candidate.compareTo(above) > 0
+                    && candidate.compareTo(high) <= 0
+                    && outcome(candidate).equals(outcome(above))) {
+                return candidate;
+            }
+        }
+        return above;
     }
 
     /** The decimal with the fewest digits from {@code low} to {@code high}, both included. */
@@ -118,7 +139,7 @@ public final class Sweep {
         return tried.computeIfAbsent(value, v -> bench.advise(Map.of(path, (v.toPlainString() + " " + unit).strip())));
     }
 
-    /** What a reader would act on: status, class, verdicts, filters, duties; not the number itself. */
+    /** What a reader would act on: status, class, verdicts, filters, duties, stops, disagreement and controls; not the number itself. */
     private String outcome(BigDecimal value) {
         Advice advice = advice(value);
         return advice.status().key()
@@ -126,7 +147,15 @@ public final class Sweep {
                         .map(r -> r.deviceClass() + "=" + r.verdict() + "/" + r.filter())
                         .collect(Collectors.joining(",", "[", "]"))
                 + advice.checks().stream().map(Check::id).collect(Collectors.joining(",", "[", "]"))
-                + advice.filters().stream().map(Reason::says).collect(Collectors.joining(",", "[", "]"));
+                + advice.filters().stream().map(Reason::says).collect(Collectors.joining(",", "[", "]"))
+                + held(advice.stops())
+                + held(advice.conflicts())
+                + held(advice.controlsFirst());
+    }
+
+    /** Which rules hold and of what, without the numbers in their sentences. */
+    private static String held(List<Reason> reasons) {
+        return reasons.stream().map(r -> r.rule() + "/" + r.subject()).collect(Collectors.joining(",", "[", "]"));
     }
 
     /** How many different values were decided so far. */

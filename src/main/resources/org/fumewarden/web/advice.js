@@ -1,12 +1,14 @@
-// The answer first, then why. Every sentence opens what it rests on: clause, rule, facts, down to the table rows.
+// The answer as the one page that is printed, then why: every sentence opens what it rests on, down to the rows of tables.
 
 import { askBytes, askJson, askText } from './server.js';
-import { el, fileName, keep, ruleWords } from './dom.js';
-import { at, state } from './state.js';
-import { say } from './words.js';
-import { brief, plate } from './plate.js';
+import { el, keep, ruleWords } from './dom.js';
+import { askWords, at, remember, remembered, state } from './state.js';
+import { has, say } from './words.js';
+import { paper } from './paper.js';
 import { ruler, SIGNS } from './ruler.js';
 import { plots } from './plots.js';
+import { faultWords } from './faults.js';
+import { taskFile } from './tasks.js';
 
 export function unverified(yes) {
   return yes ? el('strong', { className: 'unverified' }, ` \u25B3 ${say('sheet.unverified')}`) : null;
@@ -22,7 +24,7 @@ function given(premise) {
   const value = question && at(state.task, question.path);
   if (value === undefined) return ruleWords('span', premise.words);
   const named = question.choices.find(c => c.id === value)?.name ?? (['true', 'false'].includes(value) ? say(value === 'true' ? 'ui.yes' : 'ui.no') : value);
-  return ruleWords('span', `${question.ask} ${named}`);
+  return ruleWords('span', `${question.ask} ${named}`, undefined, question.translated);
 }
 
 /** What a step rests on; earlier steps open in their turn. */
@@ -39,7 +41,7 @@ export function premises(step) {
 function rests(step) {
   return el('div', { className: 'rests' },
     el('p', {}, el('span', { className: 'tag' }, say('ui.rule')), ` ${step.rule}`),
-    el('p', {}, el('span', { className: 'tag' }, say('ui.clause')), ` ${citation(step)}`),
+    el('p', {}, el('span', { className: 'tag' }, say('ui.clause')), ' ', el('span', { lang: 'en' }, citation(step))),
     el('p', {}, el('span', { className: 'tag' }, say('ui.confidence')), ` ${say(`confidence.${step.confidence}`)}`),
     step['overridden-by'] && el('p', {}, say('ui.lifted', step['overridden-by'])),
     el('p', {}, el('span', { className: 'tag' }, say('ui.facts'))), premises(step));
@@ -47,7 +49,7 @@ function rests(step) {
 
 /** A step that opens. What is inside is made when it is first opened. */
 export function opening(step, mark) {
-  const box = el('details', { className: 'sentence' }, el('summary', {}, ruleWords('span', step.says, 'says'),
+  const box = el('details', { className: 'sentence' }, el('summary', {}, ruleWords('span', step.says, 'says', step.own),
     el('span', { className: 'cite' }, ` ${step.rule} \u00B7 ${step.source}, ${step.clause}`), unverified(mark ?? step['overall-confidence'] === 'memory')));
   box.addEventListener('toggle', () => {
     if (box.open && box.childElementCount === 1) box.append(rests(step));
@@ -61,7 +63,7 @@ export function sentence(reason) {
 }
 
 function section(key, reasons) {
-  return reasons.length === 0 ? null : el('section', {}, el('h3', {}, say(`sheet.${key}`)),
+  return reasons.length === 0 ? null : el('section', {}, el('h4', {}, say(`sheet.${key}`)),
     el('ul', { className: 'plain' }, reasons.map(r => el('li', {}, sentence(r)))));
 }
 
@@ -77,14 +79,14 @@ function remedy(respirator) {
       button.disabled = false;
     }
   } }, say('ui.remedy.ask', respirator.class));
-  return el('div', { className: 'no-print' }, button, answer);
+  return el('div', {}, button, answer);
 }
 
 function device(respirator) {
   const reasons = [...respirator.reasons, ...respirator.conditions];
   return el('details', { className: `device ${respirator.verdict}`, id: `class-${respirator.class}` },
     el('summary', {}, el('span', { className: 'sign', 'aria-hidden': 'true' }, SIGNS[respirator.verdict]),
-      el('b', {}, ` ${respirator.class}`), ' ', ruleWords('span', respirator.name),
+      el('b', {}, ` ${respirator.class}`), ' ', ruleWords('span', respirator.name, undefined, has(`device.${respirator.class}`)),
       el('span', { className: 'cite' }, ` ${say('column.factor')} ${respirator.factor ?? '-'}, ${say('column.filter')} ${respirator.filter}`),
       unverified(respirator.reasons.some(r => r.unverified))),
     el('ul', { className: 'plain' }, reasons.map(r => el('li', {}, sentence(r)))),
@@ -94,51 +96,48 @@ function device(respirator) {
 function devices(advice) {
   return ['suitable', 'undecided', 'barred'].map(verdict => {
     const these = advice.respirators.filter(r => r.verdict === verdict);
-    return these.length === 0 ? null : el('section', {}, el('h3', {}, `${SIGNS[verdict]} ${say(`sheet.${verdict}`)}`), these.map(device));
+    return these.length === 0 ? null : el('section', {}, el('h4', {}, `${SIGNS[verdict]} ${say(`sheet.${verdict}`)}`), these.map(device));
   });
 }
 
 function questions(advice) {
   if (advice.questions.length === 0) return null;
   const order = el('div', { role: 'status' });
-  const button = el('button', { type: 'button', className: 'quiet no-print', onclick: async () => {
+  const button = el('button', { type: 'button', className: 'quiet', onclick: async () => {
     try {
       const found = await askJson('api/ask-first', { task: state.task });
-      order.replaceChildren(el('ol', {}, found.worths.map(w => el('li', {}, ruleWords('span', w.ask), ` ${say('ui.worth', w.least, w.most)}`))));
+      const ask = w => askWords({ ...w, ...advice.questions.find(q => q.question === w.question) });
+      order.replaceChildren(el('ol', {}, found.worths.map(w => el('li', {}, ask(w), ` ${say('ui.worth', w.least, w.most)}`))));
     } catch { /* the notice line says what happened */ }
   } }, say('ui.ask-first'));
-  return el('section', {}, el('h3', {}, say('sheet.open')),
-    el('ul', { className: 'plain' }, advice.questions.map(q => el('li', {},
-      ruleWords('p', q.ask, 'says'), q.reasons.map(sentence)))), button, order);
+  return el('section', {}, el('h4', {}, say('sheet.open')),
+    el('ul', { className: 'plain' }, advice.questions.map(q => el('li', {}, el('p', { className: 'says' }, askWords(q)), q.reasons.map(sentence)))), button, order);
 }
 
-function registered(advice) {
-  return (advice.register ?? []).length === 0 ? null : el('section', {}, el('h3', {}, say('sheet.register')),
-    el('ul', { className: 'plain' }, advice.register.map(note => el('li', {}, ruleWords('span', note.says), el('span', { className: 'cite' }, ` ${note.about}`)))));
+function why(advice) {
+  const best = advice.respirators.find(r => r.verdict === 'recommended');
+  return [section('stops', advice.stops), section('conflicts', advice.conflicts), questions(advice),
+    best && section('conditions', best.conditions), best && section('chosen', best.reasons),
+    section('controls', advice['controls-first']), section('hazards', advice.hazards), section('filters', advice.filters), plots(),
+    el('section', {}, el('h4', {}, say('ui.rungs')), ruler(advice)), ...devices(advice), section('cautions', advice.cautions)].filter(Boolean);
 }
 
-function checks(advice) {
-  return advice.checks.length === 0 ? null : el('section', {}, el('h3', {}, say('sheet.checks')),
-    el('ul', { className: 'plain' }, advice.checks.map(c => el('li', {}, sentence({ ...c, says: c.what, unverified: c.confidence === 'memory' }),
-      el('p', { className: 'cite' }, `${c.when}; ${c.who}; ${c.record ? c.keep : say('sheet.norecord')}; ${c.force}`)))));
-}
-
-function basis(advice) {
-  const code = advice.codes[0];
-  return el('section', {}, el('h3', {}, say('sheet.basis')),
-    el('p', {}, say('sheet.editions', code.edition, code['checked-on'])),
-    code.lacks.length > 0 && el('p', {}, say('sheet.lacks', code.lacks.join('; '))),
-    el('p', { className: 'cite' }, say('sheet.revision', advice.revision, advice.trail.steps.length)),
-    el('p', {}, say('sheet.unverified.means')),
-    document.documentElement.lang !== 'en' && el('p', {}, say('sheet.untranslated')));
-}
-
-async function sheet(kind) {
-  const asked = { task: state.task, language: document.documentElement.lang };
+async function keepSheet(kind) {
+  const asked = { task: state.task, language: document.documentElement.lang, detail: Boolean(remembered('annex')) };
   try {
-    if (kind === 'pdf') keep(fileName(state.advice.title, 'pdf'), await askBytes('api/pdf', asked), 'application/pdf');
-    else keep(fileName(state.advice.title, 'html'), await askText('api/sheet', asked), 'text/html');
+    if (kind === 'pdf') keep(taskFile('pdf'), await askBytes('api/pdf', asked), 'application/pdf');
+    else keep(taskFile('html'), await askText('api/sheet', asked), 'text/html');
   } catch { /* the notice line says what happened */ }
+}
+
+function tools(root) {
+  const annex = el('input', { type: 'checkbox', id: 'annex', checked: Boolean(remembered('annex')), onchange: () => { remember('annex', annex.checked); drawAdvice(root); document.getElementById('annex').focus(); } });
+  return el('p', { className: 'tools no-print' },
+    el('button', { type: 'button', onclick: () => window.print() }, say('ui.print')),
+    el('button', { type: 'button', onclick: () => keepSheet('html') }, say('ui.sheet.html')),
+    el('button', { type: 'button', onclick: () => keepSheet('pdf') }, say('ui.sheet.pdf')),
+    el('label', { className: 'choice' }, annex, el('span', {}, say('ui.annex'))),
+    el('a', { href: '#describe' }, say('ui.answer.more')));
 }
 
 /** Draws the advice, or says why there is none. */
@@ -146,23 +145,12 @@ export function drawAdvice(root) {
   const advice = state.advice;
   if (!advice) {
     root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.advice.none')),
-      el('ul', {}, state.problems.map(p => el('li', {}, `${p.field} ${p.message} ${say('ui.maybe', p.maybe)}`))));
+      el('ul', {}, state.problems.map(p => el('li', {}, faultWords(p)))), el('p', {}, el('a', { href: '#describe' }, say('ui.answer.more'))));
     return;
   }
-  const best = advice.respirators.find(r => r.verdict === 'recommended');
-  root.replaceChildren(
-    el('p', { className: 'lead' }, advice.title),
-    el('p', { className: 'hint' }, say('sheet.decided', advice.code, advice.codes[0].name, advice.on)),
-    plate(brief(advice), say('sheet.answer')),
-    el('p', { className: 'tools no-print' },
-      el('button', { type: 'button', onclick: () => window.print() }, say('ui.print')),
-      el('button', { type: 'button', onclick: () => sheet('html') }, say('ui.sheet.html')),
-      el('button', { type: 'button', onclick: () => sheet('pdf') }, say('ui.sheet.pdf'))),
-    ...[section('stops', advice.stops), section('conflicts', advice.conflicts), questions(advice), registered(advice),
-      best && section('conditions', best.conditions), best && section('chosen', best.reasons),
-      section('controls', advice['controls-first']), section('hazards', advice.hazards), section('filters', advice.filters), plots(),
-      el('section', {}, el('h3', {}, say('ui.rungs')), ruler(advice)), ...devices(advice), checks(advice),
-      section('cautions', advice.cautions), basis(advice)].filter(Boolean),
-    el('p', { className: 'closing' }, say('closing')));
+  const box = el('details', { className: 'why no-print' }, el('summary', {}, el('h3', {}, say('ui.why'))));
+  box.addEventListener('toggle', () => {
+    if (box.open && box.childElementCount === 1) box.append(...why(advice));
+  });
+  root.replaceChildren(tools(root), paper(Boolean(remembered('annex'))), box);
 }
-

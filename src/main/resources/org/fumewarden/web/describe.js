@@ -1,138 +1,208 @@
-// The task as a form: only the questions that matter for what was answered so far, each with "unknown".
+// The task, led step by step: only the questions that matter for what was answered so far, each with "unknown".
 
-import { askJson, askText, tell } from './server.js';
-import { at, change, replaceTask, state } from './state.js';
-import { el, fileName, keep } from './dom.js';
+import { at, change, name, state } from './state.js';
+import { el } from './dom.js';
 import { has, say } from './words.js';
-import { field } from './field.js';
+import { field, spelled } from './field.js';
 import { exposures } from './exposures.js';
+import { faultNodes, summary } from './faults.js';
+import { begin } from './begin.js';
+import { after, asked, before, begun, extras, groupsOf, left, stepOf, steps } from './steps.js';
+import { titleOf } from './title.js';
 
-const ALWAYS = ['process', 'base-metal', 'coating', 'place', 'extraction'];
-
+let root = null;
+let step = 'task';
 let fields = [];
 let measured = null;
-let everything = false;
-let faults = null;
+let parts = {};
+let drawn = '';
 
-function headRows() {
+const stepName = id => (id === 'last' ? say('ui.step.last') : has(`group.${id}`) ? say(`group.${id}`) : id);
+
+/** The first list without an answer lies open; the others open when they are come to. */
+let openFirst = true;
+
+function row(question) {
+  const value = at(state.task, question.path);
+  const made = field(question, value, given => answer(question, given), openFirst && value === undefined);
+  openFirst &&= value !== undefined || !made.long;
+  fields.push(made);
+  return made.node;
+}
+
+async function answer(question, value) {
+  change(question.path, value);
+  titleOf();
+  if (value !== undefined) fields.find(f => f.long && at(state.task, f.question.path) === undefined)?.unfold();
+  if (value === undefined || question.choices.some(c => c.id === value) || question.choices.length === 0) return;
+  const said = await spelled(state.task).catch(() => null);
+  const word = said && at(said, question.path);
+  if (word && word !== value && at(state.task, question.path) === value) {
+    change(question.path, word);
+    draw(false);
+  }
+}
+
+function head() {
   const code = el('select', { id: 'code', onchange: e => change('code', e.target.value) },
-    state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code, lang: 'en' }, `${c.id}: ${c.name}`)));
-  const simple = (path, id, type, words) => el('div', { className: 'row', 'data-path': path },
-    el('label', { className: 'ask', htmlFor: id }, words),
-    el('div', { className: 'answer' }, el('input', { id, type, value: state.task[path] ?? '', maxLength: 200, 'aria-describedby': `${id}-fault`,
-      oninput: e => change(path, e.target.value || undefined) }), el('p', { className: 'fault', id: `${id}-fault` })));
-  return el('fieldset', { className: 'group' }, el('legend', {}, say('group.head')),
-    simple('title', 'title', 'text', say('ui.title')),
-    el('div', { className: 'row', 'data-path': 'code' }, el('label', { className: 'ask', htmlFor: 'code' }, say('ui.code')),
-      el('div', { className: 'answer' }, code, el('p', { className: 'fault' }))),
-    simple('on', 'on', 'date', say('ui.on')));
+    state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code }, has(`code.${c.id}`) ? say(`code.${c.id}`) : c.name)));
+  const simple = (path, type, words) => el('div', { className: 'row', 'data-path': path },
+    el('label', { className: 'ask', htmlFor: path }, words),
+    el('div', { className: 'answer' }, el('input', { id: path, type, value: state.task[path] ?? '', maxLength: 200, 'aria-describedby': `${path}-fault`,
+      oninput: e => { change(path, e.target.value || undefined); if (path === 'title') remark(); } }), el('p', { className: 'fault', id: `${path}-fault` })));
+  const line = el('span', {});
+  const remark = () => { line.textContent = [state.task.title || say('ui.title.none'), codeName(), state.task.on].filter(Boolean).join(' \u00B7 '); };
+  remark();
+  parts.remark = remark;
+  return el('details', { className: 'head', id: 'head' }, el('summary', {}, line, ' ', el('span', { className: 'cite' }, say('ui.change.it'))),
+    simple('title', 'text', say('ui.title')),
+    el('div', { className: 'row', 'data-path': 'code' }, el('label', { className: 'ask', htmlFor: 'code' }, say('ui.code')), el('div', { className: 'answer' }, code, el('p', { className: 'fault' }))),
+    simple('on', 'date', say('ui.on')));
 }
 
-/** The groups in the order of the questions, what was measured after the air. */
-function groups() {
-  const found = [...new Set(state.vocabulary.questions.map(q => q.group))];
-  const air = found.indexOf('atmosphere');
-  found.splice(air < 0 ? found.length : air + 1, 0, 'exposures');
-  return found;
+function codeName() {
+  const id = state.task.code;
+  return has(`code.${id}`) ? say(`code.${id}`) : state.codes.find(c => c.id === id)?.name ?? id;
 }
 
-function group(id) {
-  if (id === 'exposures') return measured.node;
-  const mine = state.vocabulary.questions.filter(q => q.group === id);
-  const made = mine.map(q => field(q, at(state.task, q.path), value => change(q.path, value)));
-  fields.push(...made);
-  return el('fieldset', { className: 'group', 'data-group': id }, el('legend', {}, has(`group.${id}`) ? say(`group.${id}`) : id), made.map(f => f.node));
-}
-
-function starts() {
-  const choose = el('select', { id: 'start' }, el('option', { value: '' }, say('ui.start.blank')),
-    state.starts.map(s => el('option', { value: s.id, lang: 'en' }, s.title)));
-  const file = el('input', { type: 'file', id: 'file', accept: '.yaml,.yml,.json', onchange: () => open(file) });
-  return el('div', { className: 'starts' },
-    el('div', {}, el('label', { htmlFor: 'start' }, say('ui.start')), el('div', { className: 'choices' }, choose,
-      el('button', { type: 'button', onclick: () => begin(choose.value) }, say('ui.start.go')))),
-    el('div', {}, el('label', { htmlFor: 'file' }, say('ui.open')), file),
-    el('div', {}, el('button', { type: 'button', onclick: save }, say('ui.save'))));
-}
-
-function begin(id) {
-  const start = state.starts.find(s => s.id === id);
-  replaceTask(start ? structuredClone(start.task) : { title: say('ui.title.new'), code: state.task.code, on: state.today });
-}
-
-async function open(file) {
-  const chosen = file.files[0];
-  if (!chosen) return;
-  try {
-    const told = await askJson('api/open', { text: await chosen.text() });
-    replaceTask(told.task);
-    if (told.comments) tell(say('ui.comments'));
-  } catch (fault) {
-    showFaults(fault.problems ?? []);
+function body() {
+  if (step === 'exposures') {
+    measured = exposures(list => change('exposures', list));
+    return [measured.node];
   }
+  return groupsOf(step).flatMap(group => {
+    const { would, others } = step === 'last' ? { would: asked(group).concat(extras(group).would), others: extras(group).others } : extras(group);
+    const main = step === 'last' ? [] : asked(group);
+    const name = step === 'last' ? stepName(group) : say('ui.more');
+    const rest = [...would, ...others];
+    return [main.length > 0 && el('div', { 'data-group': group }, main.map(row)),
+      step !== 'last' && main.length === 0 && el('p', { className: 'hint' }, say('ui.step.nothing')),
+      rest.length > 0 && more(name, would, others)];
+  });
 }
 
-async function save() {
-  try {
-    keep(fileName(state.task.title ?? '', 'yaml'), await askText('api/save', { task: state.task }), 'application/yaml');
-  } catch { /* the notice line says what happened */ }
+/** Extras are made when they are first looked at. */
+function more(name, would, others) {
+  const box = el('details', { className: 'more' }, el('summary', {}, `${name} (${would.length + others.length})`));
+  box.addEventListener('toggle', () => {
+    if (!box.open || box.childElementCount > 1) return;
+    box.append(el('div', {}, would.map(row)), ...(others.length ? [el('p', { className: 'hint' }, say('ui.more.others')), el('div', {}, others.map(row))] : []));
+    place();
+  });
+  return box;
 }
 
-/** Builds the form anew: at the start, and when another task, code or language comes. */
-export function drawDescribe(root) {
+function chips() {
+  return el('nav', { 'aria-label': say('ui.steps'), className: 'steps' }, el('ol', {}, steps().map(id => {
+    const open = left(id);
+    return el('li', {}, el('button', { type: 'button', 'aria-current': id === step ? 'step' : undefined, onclick: () => go(id) }, stepName(id),
+      open > 0 && begun() ? el('span', { className: 'count' }, ` ${say('ui.left', open)}`) : ''));
+  })));
+}
+
+function go(id) {
+  step = id;
+  draw(true);
+}
+
+/** Draws the step anew; the focus goes with the reader when the step is another one. */
+function draw(focus) {
   fields = [];
-  measured = exposures(list => change('exposures', list));
-  faults = el('div', { className: 'faults', role: 'alert' });
-  const all = el('label', { className: 'choice' }, el('input', { type: 'checkbox', checked: everything, onchange: e => {
-    everything = e.target.checked;
-    show();
-  } }), el('span', {}, say('ui.everything')));
-  root.replaceChildren(el('p', { className: 'hint' }, say('ui.describe.hint')), starts(), faults, headRows(), ...groups().map(group),
-    el('p', {}, all), el('p', { className: 'hint', id: 'left-out' }));
-  refresh();
+  measured = null;
+  drawn = JSON.stringify([step, groupsOf(step).flatMap(g => asked(g).map(q => q.id))]);
+  const title = el('h3', { tabIndex: -1, id: 'step' }, stepName(step));
+  parts.left = el('p', { className: 'hint' });
+  parts.chips = el('div', {}, chips());
+  openFirst = true;
+  parts.step.replaceChildren(parts.chips, title, parts.left, el('div', { className: 'asking' }, body()));
+  place();
+  if (focus) {
+    title.focus({ preventScroll: true });
+    parts.step.scrollIntoView({ block: 'nearest' });
+  }
 }
 
-/** Shows the questions that matter; what is answered never disappears. */
-function show() {
-  const open = new Set((state.advice?.questions ?? []).map(q => q.question));
-  let hidden = 0;
-  for (const f of fields) {
-    const id = f.question.id;
-    const matters = everything || at(state.task, f.question.path) !== undefined || open.has(id) || ALWAYS.includes(id)
-      || (state.matters ?? []).includes(id) || f.node.contains(document.activeElement);
-    f.node.hidden = !matters;
-    hidden += matters ? 0 : 1;
-  }
-  for (const box of document.querySelectorAll('#describe fieldset[data-group]')) {
-    box.hidden = [...box.querySelectorAll('.row')].every(r => r.hidden);
-  }
-  const left = document.getElementById('left-out');
-  if (left) left.textContent = hidden > 0 ? say('ui.left-out', hidden) : '';
+function bar() {
+  const all = steps();
+  parts.back.disabled = before(step) === undefined;
+  parts.forward.disabled = after(step) === undefined;
+  const open = all.reduce((sum, s) => sum + left(s), 0);
+  parts.left.textContent = `${say('ui.step.of', all.indexOf(step) + 1, all.length)} ${begun() ? say('ui.left', open) : say('ui.left.here', left(step))}`;
+  parts.remark();
 }
 
-function showFaults(problems) {
-  const rest = [];
+/** Builds the place anew: at the start, and when another task, code or language comes. */
+export function drawDescribe(into) {
+  root = into;
+  step = 'task';
+  parts = { faults: el('div', { className: 'faults', id: 'faults', role: 'alert' }), step: el('div', {}) };
+  parts.back = el('button', { type: 'button', onclick: () => go(before(step)) }, say('ui.step.back'));
+  parts.forward = el('button', { type: 'button', onclick: () => go(after(step)) }, say('ui.step.forward'));
+  const get = el('a', { className: 'press', href: '#advice' }, say('ui.get'));
+  root.replaceChildren(begin(), head(), parts.faults, parts.step, el('div', { className: 'bar', role: 'group', 'aria-label': say('ui.step.move') }, parts.back, parts.forward, get));
+  draw(false);
+}
+
+/** A link to the field of a fault, through the step it stands in. */
+function goTo(path) {
+  const wanted = stepOf(path);
+  if (wanted && wanted !== step) { step = wanted; draw(false); }
+  const find = () => document.querySelector(`#describe [data-path="${CSS.escape(path)}"]`) ?? document.querySelector(`#describe [data-path="${CSS.escape(path.split('.').slice(0, 3).join('.'))}"]`)
+    ?? document.querySelector(`#describe [data-path="${CSS.escape(path.split('.').slice(0, 2).join('.'))}"]`);
+  for (const box of document.querySelectorAll('#describe .asking details.more')) {
+    if (!find()) box.open = true;
+  }
+  setTimeout(() => {
+    const found = find();
+    found?.closest('details')?.setAttribute('open', '');
+    found?.querySelector('input, select, textarea, button')?.focus();
+  }, 30);
+}
+
+function label(path) {
+  const question = state.vocabulary.questions.find(q => q.path === path);
+  if (question) return question.ask;
+  if (path.startsWith('exposures')) {
+    const [, index, time] = path.split('.');
+    const agent = Array.isArray(state.task.exposures) && state.task.exposures[index]?.agent;
+    return agent ? `${name(String(agent))}${has(`averaging.${time}`) ? `, ${say(`averaging.${time}`)}` : ''}` : say('group.exposures');
+  }
+  return { title: say('ui.title'), on: say('ui.on'), code: say('ui.code') }[path] ?? path;
+}
+
+/** Puts faults and reasons beside the fields, and leaves what is being typed alone. */
+function place() {
+  const problems = state.problems;
   for (const f of fields) f.setFault(problems.find(p => p.field === f.question.path));
-  for (const place of document.querySelectorAll('#describe [data-path] > .answer > .fault, #describe p.fault[data-path]')) {
-    const path = place.dataset.path ?? place.closest('[data-path]').dataset.path;
-    if (fields.some(f => f.question.path === path)) continue;
-    const found = problems.find(p => p.field === path || p.field.startsWith(`${path}.`));
-    place.textContent = found ? `${found.message} ${say('ui.maybe', found.maybe)}` : '';
-    place.closest('[data-path]').classList.toggle('wrong', Boolean(found));
+  for (const spot of root.querySelectorAll('.head [data-path]')) {
+    const found = problems.find(p => p.field === spot.dataset.path);
+    spot.querySelector('.fault').replaceChildren(...(found ? faultNodes(found).filter(Boolean) : []));
+    spot.classList.toggle('wrong', Boolean(found));
+    spot.querySelector('input, select').toggleAttribute('aria-invalid', Boolean(found));
+    if (found) spot.closest('details').open = true;
   }
-  for (const p of problems) {
-    const near = [...document.querySelectorAll('#describe .fault')].some(f => f.textContent.startsWith(p.message));
-    if (!near) rest.push(p);
-  }
-  faults.replaceChildren(...rest.map(p => el('p', {}, `${p.line ? `${say('ui.line', p.line)} ` : ''}${p.field} ${p.message} ${say('ui.maybe', p.maybe)}`)));
-}
-
-/** Puts faults, reasons and suggestions beside the fields after each decision, and leaves what is being typed alone. */
-export function refresh() {
-  if (!faults) return;
-  showFaults(state.problems);
+  measured?.setFaults(problems);
+  parts.faults.replaceChildren(...summary(problems.map(problem => ({ problem, label: label(problem.field), go: stepOf(problem.field) || ['title', 'on', 'code'].includes(problem.field) ? () => goTo(problem.field) : null }))));
   const open = new Map((state.advice?.questions ?? []).map(q => [q.question, q.reasons]));
   for (const f of fields) f.setReasons(open.get(f.question.id) ?? []);
-  measured.suggest();
-  show();
+  bar();
+}
+
+/** After a decision: more or fewer questions, without taking the focus from whoever types. */
+export function refresh() {
+  if (!root) return;
+  const now = JSON.stringify([step, groupsOf(step).flatMap(g => asked(g).map(q => q.id))]);
+  if (now !== drawn && step !== 'exposures') {
+    const path = document.activeElement?.closest('#describe [data-path]')?.dataset.path;
+    const typing = path && document.activeElement.matches('input[type=text], input[type=search]');
+    const opened = [...root.querySelectorAll('.asking details.more')].some(d => d.open);
+    if (!typing && !opened) {
+      draw(false);
+      if (path) fields.find(f => f.question.path === path)?.focus();
+      return;
+    }
+  }
+  parts.chips.replaceChildren(chips());
+  measured?.suggest();
+  place();
 }

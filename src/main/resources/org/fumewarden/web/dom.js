@@ -46,7 +46,7 @@ export function fileName(title, ending) {
   return `${plain || 'task'}.${ending}`;
 }
 
-/** Words of a rule: they stand in the language of the rule base. */
-export function ruleWords(tag, text, className) {
-  return el(tag, { className, lang: document.documentElement.lang === 'en' ? undefined : 'en' }, text);
+/** Words of a rule: they stand in the language of the rule base unless they are said in that of the page. */
+export function ruleWords(tag, text, className, own) {
+  return el(tag, { className: `of-rules ${className ?? ''}`.trim(), lang: own || document.documentElement.lang === 'en' ? undefined : 'en' }, text);
 }

@@ -1,10 +1,12 @@
 // What was measured: one card an agent, each averaging time with its unit, its limit and "unknown".
 
-import { el, fresh, ruleWords } from './dom.js';
-import { name, nameLanguage, state } from './state.js';
+import { el, fresh } from './dom.js';
+import { askWords, name, nameLanguage, state } from './state.js';
 import { say } from './words.js';
 import { LEVEL_UNITS } from './units.js';
 import { amount } from './field.js';
+import { faultNodes, faultWords } from './faults.js';
+import { picker } from './picker.js';
 import { measured } from './measured.js';
 
 const TIMES = ['twa', 'stel', 'ceiling'];
@@ -34,7 +36,13 @@ function levelRow(entry, index, time, changed) {
       limit && el('span', { className: 'limit' }, say('ui.limit', `${limit.value} ${limit.unit}`), limit.unverified && ` \u25B3 ${say('sheet.unverified')}`)),
     el('div', { className: 'answer' }, el('div', { className: 'choices' }, number.node,
       el('label', { className: 'choice' }, unknown, el('span', {}, say('ui.unknown')))), fault));
-  return { node, fault };
+  const setFault = problem => {
+    fault.replaceChildren(...(problem ? faultNodes(problem, number.set) : []).filter(Boolean));
+    node.classList.toggle('wrong', Boolean(problem));
+    if (problem) number.input.setAttribute('aria-invalid', 'true');
+    else number.input.removeAttribute('aria-invalid');
+  };
+  return { node, path: `exposures.${index}.${time}`, words, setFault };
 }
 
 /** The list of exposures of the task being described. */
@@ -42,7 +50,7 @@ export function exposures(onChange) {
   const list = el('div', {});
   const suggestions = el('div', { className: 'suggestions' });
   const reasons = el('div', {});
-  const choose = el('select', { 'aria-label': say('ui.exposure.which') });
+  const choose = el('div', {});
   let rows = [];
 
   function entries() {
@@ -75,14 +83,16 @@ export function exposures(onChange) {
       el('button', { type: 'button', className: 'quiet', onclick: () => {
         store(entries().filter((e, i) => i !== index));
         draw();
-        choose.focus();
+        choose.querySelector('input')?.focus();
       } }, say('ui.exposure.remove', name(entry.agent ?? '?'))));
   }
   function draw() {
     rows = [];
     list.replaceChildren(...entries().map(card));
     const taken = new Set(entries().map(e => e.agent));
-    choose.replaceChildren(...state.vocabulary.agents.filter(a => !taken.has(a.id)).map(a => el('option', { value: a.id, lang: nameLanguage(a.id) }, a.name)));
+    const label = el('span', { id: fresh('which') }, say('ui.exposure.which'));
+    const offered = state.vocabulary.agents.filter(a => !taken.has(a.id)).map(a => ({ ...a, lang: nameLanguage(a.id) }));
+    choose.replaceChildren(label, picker({ id: label.id, words: say('ui.exposure.which') }, offered, undefined, 'agent', id => offered.some(a => a.id === id) && add(id)).node);
     suggest();
   }
   function suggest() {
@@ -94,11 +104,19 @@ export function exposures(onChange) {
       ...found.map(a => el('button', { type: 'button', className: 'quiet', lang: nameLanguage(a), onclick: () => add(a) }, `+ ${name(a)}`))]));
     const asked = (state.advice?.questions ?? []).filter(q => q.question.startsWith('exposures.'));
     reasons.replaceChildren(...asked.map(q => el('p', { className: 'asked' }, el('span', { className: 'tag' }, say('ui.needed')), ' ',
-      ruleWords('span', q.ask), q.reasons[0] && el('span', { className: 'cite' }, ` ${q.reasons[0].rule} ${q.reasons[0].source}, ${q.reasons[0].clause}`))));
+      el('span', {}, askWords(q)), q.reasons[0] && el('span', { className: 'cite' }, ` ${q.reasons[0].rule} ${q.reasons[0].source}, ${q.reasons[0].clause}`))));
+  }
+  /** Faults beside what they are about; those of the folded part stand in it. */
+  function setFaults(problems) {
+    for (const r of rows) r.setFault(problems.find(p => p.field === r.path));
+    for (const place of list.querySelectorAll('p.fault[data-path]')) {
+      const found = problems.find(p => p.field === place.dataset.path || p.field.startsWith(`${place.dataset.path}.`));
+      place.textContent = found ? faultWords(found) : '';
+      if (found) place.closest('details')?.setAttribute('open', '');
+    }
   }
   draw();
-  const node = el('fieldset', { className: 'group', 'data-path': 'exposures' }, el('legend', {}, say('group.exposures')),
-    el('p', { className: 'hint' }, say('ui.exposure.hint')), reasons, suggestions, list,
-    el('div', { className: 'choices' }, choose, el('button', { type: 'button', onclick: () => choose.value && add(choose.value) }, say('ui.exposure.add'))));
-  return { node, draw, suggest };
+  const node = el('div', { 'data-path': 'exposures' }, el('p', { className: 'hint' }, say('ui.exposure.hint')), reasons, suggestions, list,
+    el('details', { className: 'more', open: entries().length === 0 && undefined }, el('summary', {}, say('ui.exposure.add')), choose));
+  return { node, draw, suggest, setFaults };
 }

@@ -3,8 +3,8 @@
 import { askJson, askText, notice, Problems, Silent, tell } from './server.js';
 import { el } from './dom.js';
 import { emit, on, remember, remembered, state } from './state.js';
-import { languages, say, use } from './words.js';
-import { brief, plate } from './plate.js';
+import { has, languages, say, use } from './words.js';
+import { answerBox, drawAnswer } from './answer.js';
 import { drawDescribe, refresh } from './describe.js';
 import { drawAdvice } from './advice.js';
 import { drawWhatIf } from './whatif.js';
@@ -12,18 +12,22 @@ import { drawTrail } from './trail.js';
 import { opened } from './open.js';
 import { drawUpkeep } from './upkeep.js';
 import { drawDrill } from './drill.js';
+import { firstTask, keepTasks } from './tasks.js';
+import { undoLine } from './undo.js';
 
-const PLACES = { describe: drawDescribe, advice: drawAdvice, 'what-if': drawWhatIf, trail: drawTrail, upkeep: drawUpkeep, drill: drawDrill };
+const PLACES = { describe: drawDescribe, advice: drawAdvice, try: drawWhatIf, trail: drawTrail, upkeep: drawUpkeep, drill: drawDrill };
+/** Places that keep what is typed in them: they are drawn once and stay. */
+const STAY = ['describe', 'drill'];
 const AGAIN = 4000;
 const PAGE = String(Math.random());
 const views = {};
-let answer;
+let aside;
 let typing = 0;
 let running = null;
 let again = 0;
 
 function here() {
-  const name = location.hash.slice(1);
+  const name = location.hash.slice(1).split('=')[0];
   return name in PLACES ? name : 'describe';
 }
 
@@ -31,11 +35,13 @@ async function decide() {
   clearTimeout(again);
   const asked = JSON.stringify(state.task);
   running = asked;
+  const language = document.documentElement.lang;
   try {
-    const raw = await askText('api/advise', { task: state.task });
+    const [raw, said] = await Promise.all([askText('api/advise', { task: state.task }),
+      language === 'en' ? null : askJson('api/said', { task: state.task, language }, true).catch(() => null)]);
     if (running !== asked) return;
     state.raw = raw;
-    state.advice = opened(JSON.parse(raw));
+    state.advice = opened(JSON.parse(raw), said);
     state.problems = [];
     state.stale = false;
     emit('advice');
@@ -66,13 +72,6 @@ async function vocabulary() {
   state.vocabulary = await askJson('api/vocabulary', { code: state.task.code, on: state.task.on, language: document.documentElement.lang });
 }
 
-/** The answer stays in sight while the task changes. */
-function drawAnswer() {
-  const text = state.problems.length ? say('ui.advice.wrong') : say('ui.advice.none');
-  answer.replaceChildren(state.advice ? plate(brief(state.advice), say('sheet.answer'), true) : el('p', { className: 'plate small' }, text));
-  markStale();
-}
-
 /** An answer that is older than the task says so, in words and at once: nobody may act on it. */
 function markStale() {
   document.getElementById('stale').textContent = state.stale && state.advice ? say('ui.stale') : '';
@@ -84,17 +83,21 @@ function show(focus) {
     view.section.hidden = name !== here();
     view.link.setAttribute('aria-current', name === here() ? 'page' : 'false');
   }
-  answer.hidden = here() !== 'describe' && here() !== 'trail';
+  document.body.dataset.place = here();
+  aside.hidden = here() !== 'describe';
   document.title = `${say(`place.${here()}`)} - Fumewarden`;
   markStale();
-  if (here() !== 'describe') PLACES[here()](views[here()].body);
-  if (focus) views[here()].head.focus();
+  const view = views[here()];
+  if (!STAY.includes(here()) || !view.drawn) PLACES[here()](view.body);
+  view.drawn = true;
+  if (focus) view.head.focus();
 }
 
 function language() {
   return el('select', { id: 'language', onchange: async event => {
     remember('language', event.target.value);
     await build();
+    decide();
     document.getElementById('language').focus();
   } }, languages.map(tag => el('option', { value: tag, lang: tag, selected: tag === document.documentElement.lang }, say(`language.${tag}`))));
 }
@@ -120,14 +123,14 @@ function frame() {
     sections.push(section);
     links.push(el('li', {}, link));
   }
-  answer = el('div', { className: 'answer-now', 'aria-live': 'polite' });
+  aside = answerBox();
   document.getElementById('page').replaceChildren(
     el('a', { className: 'skip', href: `#${here()}`, onclick: e => { e.preventDefault(); views[here()].head.focus(); } }, say('ui.skip')),
     el('header', {}, el('div', { className: 'brand' }, el('img', { src: 'mark.svg', alt: '', width: 34, height: 34 }), el('h1', {}, 'Fumewarden'),
       el('p', {}, say('ui.claim'))), el('nav', { 'aria-label': say('ui.places') }, el('ul', {}, links))),
-    notice(),
+    notice(), undoLine(),
     el('p', { id: 'stale', className: 'stale', role: 'status' }),
-    el('main', {}, answer, sections),
+    el('main', {}, sections, aside),
     el('footer', {}, el('p', { className: 'closing' }, say('closing')), el('p', { className: 'choices' },
       el('label', { htmlFor: 'language' }, say('ui.language')), language(), el('label', { htmlFor: 'theme' }, say('ui.theme')), theme())));
 }
@@ -137,6 +140,7 @@ async function build() {
   await vocabulary();
   frame();
   drawDescribe(views.describe.body);
+  views.describe.drawn = true;
   drawAnswer();
   show(false);
 }
@@ -144,11 +148,10 @@ async function build() {
 async function start() {
   const codes = await askJson('api/codes', {});
   Object.assign(state, { codes: codes.codes, today: codes.today, starts: (await askJson('api/starts', {})).starts, pin: remembered('pin') });
-  const kept = remembered('task');
-  state.task = kept && typeof kept === 'object' && !Array.isArray(kept) ? kept : structuredClone(state.starts[0].task);
+  state.task = firstTask();
   await build();
+  keepTasks();
   window.addEventListener('hashchange', () => show(true));
-  window.addEventListener('beforeprint', () => { if (here() !== 'advice') drawAdvice(views.advice.body); });
   on('task', () => {
     markStale();
     clearTimeout(typing);
@@ -160,19 +163,23 @@ async function start() {
         document.getElementById('code')?.focus();
       }
       decide();
-    }, 350);
+    }, 300);
   });
-  on('replaced', () => drawDescribe(views.describe.body));
+  on('replaced', () => {
+    drawDescribe(views.describe.body);
+    if (here() === 'try') show(false);
+  });
   on('advice', () => {
     drawAnswer();
     refresh();
-    if (!['describe', 'drill', 'upkeep'].includes(here())) show(false);
+    if (['advice', 'trail', 'try'].includes(here())) show(false);
+    else markStale();
   });
   decide();
 }
 
 start().catch(fault => {
   document.getElementById('page').replaceChildren(el('p', { className: 'notice serious', role: 'alert' },
-    'The server does not answer. Start it with "fumewarden serve" and reload this page. Nothing typed is lost.'), notice());
+    has('ui.server.gone') ? say('ui.server.gone') : 'The server does not answer. Start it with "fumewarden serve" and open the link that it prints. Nothing typed is lost.'), notice());
   tell(String(fault.message ?? fault), true);
 });

@@ -1,7 +1,8 @@
 // How a level was found: samples, stretches of a shift, an estimate of the room, or a judgement.
 
 import { el, fresh } from './dom.js';
-import { say } from './words.js';
+import { state } from './state.js';
+import { has, say } from './words.js';
 
 const STATISTICS = ['highest-sample', 'percentile-95', 'upper-tolerance-70', 'upper-tolerance-95', 'upper-mean'];
 const UNSAMPLED = ['as-highest', 'as-sampled', 'as-unexposed'];
@@ -50,14 +51,17 @@ function fault(index, cell) {
   return el('p', { className: 'fault', 'data-path': `exposures.${index}.${cell}` });
 }
 
+/** A judgement counts with a person, what it rests on, and a day. */
 function judgement(entry, changed) {
-  const judged = el('input', { type: 'checkbox', checked: entry.judged === 'below-limit', onchange: update });
-  const because = el('input', { type: 'text', value: entry.because ?? '', maxLength: 200, oninput: update });
-  function update() {
+  const judged = el('input', { type: 'checkbox', checked: entry.judged === 'below-limit', onchange: () => {
     changed('judged', judged.checked ? 'below-limit' : undefined);
-    changed('because', because.value.trim() || undefined);
-  }
-  return [el('label', { className: 'choice' }, judged, el('span', {}, say('ui.exposure.judged'))), el('label', { className: 'stack' }, say('ui.exposure.because'), because)];
+    rest.hidden = !judged.checked;
+  } });
+  const box = (cell, words, type) => el('label', { className: 'stack' }, words, ' ', el('input', { type, value: entry[cell] ?? '', maxLength: 200, oninput: e => changed(cell, e.target.value.trim() || undefined) }));
+  const rest = el('div', { hidden: !judged.checked }, box('by', say('ui.exposure.by'), 'text'),
+    choice(say('ui.exposure.basis'), state.vocabulary.bases.map(b => [b.id, has(`basis.${b.id}`) ? say(`basis.${b.id}`) : b.name]), entry.basis, value => changed('basis', value)),
+    box('on', say('ui.exposure.on'), 'date'), box('because', say('ui.exposure.because'), 'text'));
+  return [el('label', { className: 'choice' }, judged, el('span', {}, say('ui.exposure.judged'))), rest];
 }
 
 /** The folded part of an agent's card. */

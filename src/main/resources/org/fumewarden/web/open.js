@@ -1,6 +1,6 @@
 // Advice names facts and steps once; here each sentence and each step gets back what it names.
 
-const REASONS = new Set(['reasons', 'conditions', 'stops', 'controls-first', 'hazards', 'filters', 'cautions', 'conflicts']);
+const REASONS = new Set(['reasons', 'conditions', 'stops', 'controls-first', 'hazards', 'filters', 'cautions', 'conflicts', 'interim']);
 const WEAKEST_LAST = ['cross-checked', 'read', 'derived', 'practice', 'memory'];
 
 const weakest = all => all.reduce((a, b) => (WEAKEST_LAST.indexOf(b) > WEAKEST_LAST.indexOf(a) ? b : a));
@@ -21,18 +21,21 @@ function steps(trail) {
   }));
 }
 
-/** The advice with every reference opened. */
-export function opened(advice) {
-  const all = steps(advice.trail);
+/** The advice with every reference opened, its sentences in the language of the page where they are known in it. */
+export function opened(advice, said) {
+  const all = steps(advice.trail).map(step => ({ ...step, own: Boolean(said?.steps[step.id]), says: said?.steps[step.id] ?? step.says }));
   const byId = new Map(all.map(s => [s.id, s]));
   const reason = id => {
-    const { rule, subject, says, source, clause, edition, 'overall-confidence': confidence } = byId.get(id);
-    return { step: id, rule, subject, says, source, clause, edition, confidence, unverified: confidence === 'memory' };
+    const { rule, subject, says, own, source, clause, edition, 'overall-confidence': confidence } = byId.get(id);
+    return { step: id, rule, subject, says, own, source, clause, edition, confidence, unverified: confidence === 'memory' };
   };
   const open = (value, name) => {
     if (Array.isArray(value)) return REASONS.has(name) ? value.map(reason) : value.map(v => open(v));
     if (value === null || typeof value !== 'object') return value;
     return Object.fromEntries(Object.entries(value).map(([key, v]) => [key, key === 'trail' ? { steps: all } : open(v, key)]));
   };
-  return open(advice);
+  const whole = open(advice);
+  for (const q of whole.questions) q.ask = said?.questions[q.question] ?? q.ask;
+  for (const r of whole.respirators) r.name = said?.classes[r.class] ?? r.name;
+  return whole;
 }

@@ -56,15 +56,22 @@ async function ask(path, body, quiet) {
   waiting += 1;
   try {
     const reply = await fetchOnce(path, body, stop.signal);
-    if (down) speak('ui.server.back');
-    down = false;
+    if (down && reply.status !== 403) {
+      speak('ui.server.back');
+      down = false;
+    }
+    if (reply.status === 403) {
+      down = true;
+      speak('ui.server.gone', true);
+      throw new Silent('new link');
+    }
     if (reply.status !== 200) {
       const told = JSON.parse(new TextDecoder().decode(reply.bytes));
       throw new Problems(told.problems ?? []);
     }
     return reply.bytes;
   } catch (fault) {
-    if (fault instanceof Silent) {
+    if (fault instanceof Silent && fault.message !== 'new link') {
       down = true;
       speak('ui.server.down', true);
     }

@@ -1,4 +1,6 @@
-// The task as a tree of words, the last advice, and what is kept on this machine between two visits.
+// The task as a tree of words, the last advice, and who is told when one of them changes.
+
+import { say } from './words.js';
 
 const KEY = 'fumewarden.';
 const listeners = {};
@@ -10,11 +12,14 @@ export const state = {
   raw: '',
   problems: [],
   pin: null,
+  tried: null,
   vocabulary: null,
   codes: [],
   starts: [],
   today: '',
   matters: null,
+  undo: null,
+  busy: false,
 };
 
 export function on(name, listener) {
@@ -36,15 +41,23 @@ export function remembered(name) {
 
 export function remember(name, value) {
   try {
-    localStorage.setItem(KEY + name, JSON.stringify(value));
+    if (value === undefined || value === null) localStorage.removeItem(KEY + name);
+    else localStorage.setItem(KEY + name, JSON.stringify(value));
   } catch {
     // A full or forbidden store: the page still works, it only forgets on closing.
   }
 }
 
+/** A step of a path; in a list of exposures the id of an agent stands for its entry. */
+function key(node, step) {
+  if (!Array.isArray(node) || /^\d+$/.test(step)) return step;
+  const index = node.findIndex(entry => entry?.agent === step);
+  return index < 0 ? step : index;
+}
+
 /** The value at a path such as wearer.facial-hair, or undefined. */
 export function at(tree, path) {
-  return path.split('.').reduce((node, step) => (node === null || node === undefined ? undefined : node[step]), tree);
+  return path.split('.').reduce((node, step) => (node === null || node === undefined ? undefined : node[key(node, step)]), tree);
 }
 
 /** Puts a value at a path, in place; undefined takes it away. */
@@ -53,25 +66,28 @@ export function put(tree, path, value) {
   const last = steps.pop();
   let node = tree;
   for (const step of steps) {
-    if (typeof node[step] !== 'object' || node[step] === null) node[step] = {};
-    node = node[step];
+    const own = key(node, step);
+    if (typeof node[own] !== 'object' || node[own] === null) node[own] = {};
+    node = node[own];
   }
-  if (value === undefined) delete node[last];
-  else node[last] = value;
+  if (value === undefined) delete node[key(node, last)];
+  else node[key(node, last)] = value;
 }
 
 export function change(path, value) {
   put(state.task, path, value);
   state.stale = true;
-  remember('task', state.task);
+  emit('changed');
   emit('task');
 }
 
-export function replaceTask(task) {
+/** Another task takes the place of this one; what it replaces can be had back. */
+export function replaceTask(task, undo) {
+  state.undo = undo ?? null;
   state.task = task;
   state.stale = true;
   state.matters = null;
-  remember('task', task);
+  emit('changed');
   emit('replaced');
   emit('task');
 }
@@ -87,4 +103,16 @@ export function nameLanguage(id) {
 
 export function name(id) {
   return state.vocabulary.names[id] ?? id.replaceAll('-', ' ');
+}
+
+/** An answer in words. */
+export function answerWords(asked, value) {
+  if (value === undefined) return '';
+  return asked.choices.find(c => c.id === value)?.name ?? value;
+}
+
+/** An open question in words; of a level that is missing, which one. */
+export function askWords(open) {
+  const [kind, agent, time] = open.question.split('.');
+  return kind === 'exposures' && time ? `${name(agent)}, ${say(`averaging.${time}`)}` : open.ask;
 }

@@ -1,19 +1,30 @@
-// The derivation as a tree and as a table, searched by clause; replayed; exported.
+// The derivation as a tree and as a table, searched by clause, exported, and decided again.
 
-import { askJson } from './server.js';
-import { el, fileName, keep, ruleWords } from './dom.js';
+import { el, keep, ruleWords } from './dom.js';
 import { state } from './state.js';
 import { say } from './words.js';
 import { opening, unverified } from './advice.js';
+import { keptBox } from './kept.js';
+import { taskFile } from './tasks.js';
 
 const AS_TABLE = 'table';
 let shape = 'tree';
 let sought = '';
 
-function matches(step, words) {
+/** What is sought, each a pattern: a word and the number behind it belong together, so that "reg 7" is not "reg 17". */
+export function patterns(sought) {
+  const escape = text => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  return sought.trim().replace(/([\p{L}§.]+)\s+(?=\d)/gu, '$1\u0000').split(/\s+/).filter(Boolean).map(term => {
+    const [word, number] = term.split('\u0000');
+    if (number !== undefined) return new RegExp(`(^|[^\\p{L}])${escape(word)}[\\p{L}]*\\.?\\s*${escape(number)}(?![0-9])`, 'iu');
+    return /^\d+$/.test(term) ? new RegExp(`(^|[^0-9])${term}(?![0-9])`, 'u') : new RegExp(escape(term), 'iu');
+  });
+}
+
+function matches(step, sought) {
   const all = [step.id, step.rule, step.says, step.source, step.clause, step.subject,
-    ...step.premises.flatMap(p => [p.address, p.words ?? '', p.source ?? '', p.clause ?? ''])].join('\n').toLowerCase();
-  return words.toLowerCase().split(/\s+/).every(w => all.includes(w));
+    ...step.premises.flatMap(p => [p.address, p.words ?? '', `${p.source ?? ''} ${p.clause ?? ''}`])].join('\n');
+  return sought.every(pattern => pattern.test(all));
 }
 
 /** The steps that no other step rests on: what the advice says. */
@@ -33,7 +44,7 @@ function table(steps) {
   const heads = ['ui.step', 'ui.rule', 'ui.says', 'ui.clause', 'ui.confidence'];
   return el('div', { className: 'wide', tabIndex: 0, role: 'region', 'aria-label': say('ui.trail.table') }, el('table', {},
     el('thead', {}, el('tr', {}, heads.map(h => el('th', { scope: 'col' }, say(h))))),
-    el('tbody', {}, steps.map(s => el('tr', {}, el('th', { scope: 'row' }, s.id), el('td', { className: 'code' }, s.rule), ruleWords('td', s.says),
+    el('tbody', {}, steps.map(s => el('tr', {}, el('th', { scope: 'row' }, s.id), el('td', { className: 'code' }, s.rule), ruleWords('td', s.says, undefined, s.own),
       el('td', {}, `${s.source}, ${s.clause}`), el('td', {}, say(`confidence.${s['overall-confidence']}`), unverified(s['overall-confidence'] === 'memory')))))));
 }
 
@@ -42,26 +53,6 @@ function csv(steps) {
   return [['step', 'phase', 'rule', 'says', 'source', 'clause', 'edition', 'confidence'],
     ...steps.map(s => [s.id, s.phase, s.rule, s.says, s.source, s.clause, s.edition, s['overall-confidence']])]
     .map(row => row.map(cell).join(',')).join('\r\n') + '\r\n';
-}
-
-function replayBox() {
-  const out = el('div', { role: 'status' });
-  const run = async text => {
-    out.replaceChildren(say('ui.working'));
-    try {
-      const told = await askJson('api/replay', { task: state.task, advice: text });
-      out.replaceChildren(told.same
-        ? el('p', { className: 'good' }, `\u2713 ${say('ui.replay.same', told.steps, told.revision.slice(0, 16))}`)
-        : el('div', { className: 'fault' }, el('p', {}, `\u2715 ${say('ui.replay.other', told.line)}`),
-          el('p', {}, `${say('ui.was')} `, el('code', {}, told.then)), el('p', {}, `${say('ui.is')} `, el('code', {}, told.now))));
-    } catch {
-      out.replaceChildren();
-    }
-  };
-  const file = el('input', { type: 'file', id: 'advice-file', accept: '.json', onchange: async () => file.files[0] && run(await file.files[0].text()) });
-  return el('section', { className: 'boxed' }, el('h3', {}, say('ui.replay')), el('p', { className: 'hint' }, say('ui.replay.hint')),
-    el('p', { className: 'tools' }, el('button', { type: 'button', onclick: () => run(state.raw) }, say('ui.replay.run'))),
-    el('label', { className: 'stack', htmlFor: 'advice-file' }, say('ui.replay.file')), file, out);
 }
 
 export function drawTrail(root) {
@@ -73,7 +64,7 @@ export function drawTrail(root) {
   const out = el('div', {});
   const count = el('p', { className: 'hint', role: 'status' });
   const draw = () => {
-    const found = sought.trim() === '' ? (shape === AS_TABLE ? steps : roots(steps)) : steps.filter(s => matches(s, sought.trim()));
+    const found = sought.trim() === '' ? (shape === AS_TABLE ? steps : roots(steps)) : steps.filter(s => matches(s, patterns(sought)));
     count.textContent = say('ui.trail.count', found.length, steps.length);
     out.replaceChildren(...(shape === AS_TABLE ? [table(found)] : tree(found)));
   };
@@ -84,8 +75,8 @@ export function drawTrail(root) {
       el('input', { type: 'search', id: 'sought', value: sought, maxLength: 100, oninput: e => { sought = e.target.value; draw(); } }),
       el('span', { role: 'radiogroup', 'aria-label': say('ui.trail.shape'), className: 'choices' }, choice('tree', say('ui.trail.tree')), choice(AS_TABLE, say('ui.trail.table')))),
     el('p', { className: 'tools' },
-      el('button', { type: 'button', onclick: () => keep(fileName(state.advice.title, 'json'), state.raw, 'application/json') }, say('ui.export.json')),
-      el('button', { type: 'button', onclick: () => keep(fileName(state.advice.title, 'csv'), csv(steps), 'text/csv') }, say('ui.export.csv'))),
-    count, out, replayBox());
+      el('button', { type: 'button', onclick: () => keep(taskFile('json'), state.raw, 'application/json') }, say('ui.export.json')),
+      el('button', { type: 'button', onclick: () => keep(taskFile('csv'), csv(steps), 'text/csv') }, say('ui.export.csv'))),
+    count, out, keptBox());
   draw();
 }

@@ -1,139 +1,115 @@
-// Units, wearers and their upkeep: what is owed first, then the log entry, then what the log says of one item.
+// Units, people and their upkeep, by item: type or scan an id. Below: the list, what is due, and what can be printed.
 
 import { askJson } from './server.js';
 import { el, fresh, ruleWords } from './dom.js';
 import { state } from './state.js';
 import { has, say } from './words.js';
-import { logForm } from './logform.js';
+import { whoLine } from './acts.js';
+import { board, ORDER, paperLink, SIGNS } from './due.js';
+import { drawItem } from './item.js';
+import { registerBox } from './register.js';
 
-const ORDER = ['overdue', 'before-first-use', 'due-today', 'due-soon', 'not-in-service', 'in-time'];
-const SIGNS = { overdue: '\u25B2', 'before-first-use': '\u25B3', 'due-today': '\u25C6', 'due-soon': '\u25C7', 'not-in-service': '\u2715', 'in-time': '\u2713' };
 const SPANS = ['P7D', 'P30D', 'P90D', 'P1Y'];
 let span = 'P30D';
+let looked = '';
 
-/** A deed as people say it: the kind of entry, with what it is about behind it. */
-export function deedWords(deed) {
-  const [kind, ...rest] = deed.split('/');
-  const words = has(`deed.${kind}`) ? say(`deed.${kind}`) : kind.replaceAll('-', ' ');
-  return rest.length === 0 ? words : `${words}: ${rest.join('/').replaceAll('-', ' ')}`;
+/** The most pressing thing that is due for an item. */
+function worst(item, owings) {
+  if (!item['in-service']) return 'not-in-service';
+  return ORDER.find(status => owings.some(o => o.item === item.id && o.status === status)) ?? 'in-time';
 }
 
-function paper(sheet, id, words) {
-  return el('a', { href: `/paper/${sheet}${id === undefined ? '' : `?item=${encodeURIComponent(id)}`}`, target: '_blank', rel: 'noopener' },
-    words, el('span', { className: 'unseen' }, ` ${say('ui.newtab')}`));
-}
-
-function clause(duty) {
-  return el('li', {}, ruleWords('span', duty.what), el('span', { className: 'cite' }, ` ${duty.id} \u00B7 ${duty.source}, ${duty.clause} (${duty.force}); ${duty.who}`),
-    duty.unverified && el('strong', { className: 'unverified' }, ` \u25B3 ${say('sheet.unverified')}`));
-}
-
-function when(owing) {
-  const done = owing.last ? say('ui.upkeep.last', owing.last) : say(owing.failed ? 'ui.upkeep.never.passed' : 'ui.upkeep.never');
-  const last = owing.failed ? `${done}, ${say('ui.upkeep.failed', owing.failed)}` : done;
-  const due = owing.due ? say('ui.upkeep.due', owing.due) : '';
-  const over = owing['days-over'] > 0 ? say('ui.upkeep.over', owing['days-over']) : '';
-  return [over, due, last].filter(Boolean).join(' \u00B7 ');
-}
-
-function tag(owing, act) {
-  const words = `${owing.item} ${deedWords(owing.deed)}`;
-  return el('li', { className: `hang ${owing.status}` },
-    el('p', {}, el('b', {}, owing.item), ` ${owing.label}`, owing.wearer && el('span', { className: 'cite' }, ` ${say('ui.upkeep.wearer', owing.wearer)}`)),
-    el('p', { className: 'deed' }, el('span', { className: 'sign', 'aria-hidden': 'true' }, SIGNS[owing.status]), ` ${deedWords(owing.deed)}`),
-    el('p', {}, when(owing)),
-    owing.assumed.length > 0 && el('p', { className: 'cite' }, say('ui.upkeep.assumed', owing.assumed.join(', '))),
-    owing.note && ruleWords('p', owing.note, 'cite'),
-    el('details', {}, el('summary', {}, say('ui.upkeep.why', owing.duties.length), el('span', { className: 'cite' }, ` ${owing.duties[0].clause}`)),
-      el('ul', { className: 'plain' }, owing.duties.map(clause))),
-    el('p', { className: 'choices' },
-      el('button', { type: 'button', className: 'quiet', 'aria-label': `${say('ui.upkeep.log.it')}: ${words}`, onclick: () => act.log(owing.item, owing.deed) }, say('ui.upkeep.log.it')),
-      el('button', { type: 'button', className: 'quiet', 'aria-label': `${say('ui.upkeep.history')}: ${words}`, onclick: () => act.history(owing.item) }, say('ui.upkeep.history'))));
-}
-
-function owed(told, act) {
-  const groups = ORDER.map(status => [status, told.owings.filter(o => o.status === status)]).filter(([, list]) => list.length > 0);
-  return groups.length === 0 ? el('p', {}, say('ui.upkeep.nothing'))
-    : groups.map(([status, list]) => el('section', {}, el('h4', {}, `${SIGNS[status]} ${say(`due.${status}`)} (${list.length})`),
-      el('ul', { className: 'board' }, list.map(o => tag(o, act)))));
+function list(told, open) {
+  const search = fresh('search');
+  const kindId = fresh('kind');
+  const stateId = fresh('state');
+  const out = el('ul', { className: 'plain items' });
+  const count = el('p', { className: 'hint', role: 'status' });
+  const words = el('input', { type: 'search', id: search, maxLength: 60, oninput: draw });
+  const kind = el('select', { id: kindId, onchange: draw }, el('option', { value: '' }, say('ui.all')), [...new Set(told.items.map(i => i.kind))].map(k => el('option', { value: k }, say(`kind.${k}`))));
+  const status = el('select', { id: stateId, onchange: draw }, el('option', { value: '' }, say('ui.all')), ORDER.map(s => el('option', { value: s }, say(`due.${s}`))));
+  function draw() {
+    const sought = words.value.trim().toLowerCase();
+    const found = told.items.filter(i => (!kind.value || i.kind === kind.value) && (!status.value || worst(i, told.owings) === status.value)
+      && `${i.id} ${i.label}`.toLowerCase().includes(sought));
+    count.textContent = say('ui.items.count', found.length, told.items.length);
+    out.replaceChildren(...found.slice(0, 200).map(i => {
+      const s = worst(i, told.owings);
+      return el('li', {}, el('button', { type: 'button', className: 'quiet line', onclick: () => open(i.id) }, el('b', {}, i.id), ` ${i.label} `,
+        el('span', { className: `badge ${s}` }, `${SIGNS[s]} ${say(`due.${s}`)}`)));
+    }));
+  }
+  draw();
+  return el('details', { className: 'more', id: 'items' }, el('summary', {}, `${say('ui.items')} (${told.items.length})`),
+    el('div', { className: 'choices' }, el('label', { htmlFor: search }, say('ui.items.search')), words, el('label', { htmlFor: kindId }, say('ui.items.kind')), kind,
+      el('label', { htmlFor: stateId }, say('ui.items.state')), status), count, out);
 }
 
 function doubts(told) {
-  return told.doubts.length === 0 ? null : el('section', {}, el('h3', {}, say('ui.upkeep.doubts')), el('ul', { className: 'fault' }, told.doubts.map(d => el('li', {}, d))));
+  return told.doubts.length === 0 ? null : el('section', {}, el('h3', {}, say('ui.upkeep.doubts')), el('ul', { className: 'fault' }, told.doubts.map(d => ruleWords('li', d))));
 }
 
 function unsettled(told) {
-  return told.unsettled.length === 0 ? null : el('section', {}, el('h3', {}, say('ui.upkeep.unsettled')),
-    el('ul', {}, told.unsettled.map(u => el('li', {}, say('ui.upkeep.unsettled.one', u.fact.replaceAll('-', ' '), u.items, u.example), el('span', { className: 'cite' }, ` ${u.duties.join(', ')}`)))));
+  const fact = id => (has(`fact.${id}`) ? say(`fact.${id}`) : id.replaceAll('-', ' '));
+  return told.unsettled.length === 0 ? null : el('details', { className: 'more' }, el('summary', {}, `${say('ui.upkeep.unsettled')} (${told.unsettled.length})`),
+    el('ul', {}, told.unsettled.map(u => el('li', {}, say('ui.upkeep.unsettled.one', fact(u.fact), u.items, u.example), el('span', { className: 'cite' }, ` ${u.duties.join(', ')}`)))));
 }
 
-function closed(told) {
-  const out = told.items.filter(i => !i['in-service']);
-  return out.length === 0 ? null : el('section', { className: 'withdrawn' }, el('h3', {}, `\u2715 ${say('ui.upkeep.closed')}`),
-    el('ul', {}, out.map(i => el('li', {}, el('b', {}, i.id), ` ${i.label}: `, ruleWords('span', i.because)))));
-}
-
-function entry(e, act) {
-  const parts = e.parts.filter(p => p.name !== 'result');
-  return el('li', { className: e.superseded ? 'past' : '' },
-    el('p', {}, el('b', {}, say('ui.upkeep.entry', e.sequence)), ` ${e.on} \u00B7 ${deedWords(e.deed)} \u00B7 `, el('b', {}, say(`result.${e.result}`)), ` \u00B7 ${e.by}`),
-    e.corrects && el('p', { className: 'cite' }, say('ui.upkeep.corrects', e.corrects)),
-    e.superseded && el('p', { className: 'cite' }, say('ui.upkeep.superseded')),
-    el('dl', { className: 'parts' }, parts.map(p => el('div', {}, el('dt', {}, say(`entry.${p.name}`)), el('dd', {}, p.value)))),
-    !e.superseded && !['registration', 'correction'].includes(e.deed) && el('button', { type: 'button', className: 'quiet',
-      'aria-label': `${say('ui.upkeep.correct')}: ${say('ui.upkeep.entry', e.sequence)}`, onclick: () => act.correct(e) }, say('ui.upkeep.correct')));
-}
-
-async function history(id, told, out, act) {
-  const found = await askJson('api/history', { item: id });
-  const item = told.items.find(i => i.id === id);
-  const head = el('h3', { tabIndex: -1 }, say('ui.upkeep.history.of', found.item, found.label));
-  out.replaceChildren(head,
-    item && !item['in-service'] && el('p', { className: 'fault' }, ruleWords('span', item.because)),
-    el('p', { className: 'choices' }, paper('examination', id, say('ui.upkeep.record')), item?.kind === 'unit' && paper('card', id, say('ui.upkeep.card'))),
-    el('ul', { className: 'plain entries' }, found.entries.map(e => entry({ ...e, item: id }, act))));
-  head.focus();
-}
-
-function chooseItem(told, act) {
-  const id = fresh('item');
-  const choose = el('select', { id }, told.items.map(i => el('option', { value: i.id }, `${i.id}: ${i.label}`)));
-  return el('p', { className: 'choices' }, el('label', { htmlFor: id }, say('ui.upkeep.item')), choose,
-    el('button', { type: 'button', onclick: () => act.history(choose.value) }, say('ui.upkeep.history')));
-}
-
-function within(redraw) {
+function dueBox(told, open, redraw) {
   const id = fresh('within');
-  return el('p', { className: 'choices' }, el('label', { htmlFor: id }, say('ui.upkeep.within')),
-    el('select', { id, onchange: e => { span = e.target.value; redraw(); } }, SPANS.map(s => el('option', { value: s, selected: s === span }, say(`span.${s}`)))),
-    paper('due', undefined, say('ui.upkeep.due.print')));
+  return el('details', { className: 'more', id: 'due', open: true }, el('summary', {}, el('h3', {}, `${say('ui.upkeep.owed')} (${told.owings.length})`)),
+    el('p', { className: 'choices' }, el('label', { htmlFor: id }, say('ui.upkeep.within')),
+      el('select', { id, onchange: e => { span = e.target.value; redraw(); } }, SPANS.map(s => el('option', { value: s, selected: s === span }, say(`span.${s}`)))),
+      paperLink('due', undefined, say('ui.upkeep.due.print')), paperLink('calendar', undefined, say('ui.calendar'), 'fumewarden-due.ics'), paperLink('labels', undefined, say('ui.labels'))),
+    board(told.owings, o => open(o.item)), unsettled(told));
+}
+
+/** The box that a scanner types into. */
+function scan(told, open) {
+  const id = fresh('scan');
+  const out = el('p', { className: 'fault', role: 'alert' });
+  const input = el('input', { type: 'text', id, className: 'scan', maxLength: 80, autocomplete: 'off', autocapitalize: 'characters', spellcheck: false, value: '' });
+  const look = () => {
+    const sought = input.value.trim();
+    const found = told.items.find(i => i.id === sought) ?? told.items.find(i => i.id.toLowerCase() === sought.toLowerCase());
+    out.textContent = sought && !found ? say('ui.item.unknown', sought) : '';
+    if (found) {
+      input.value = '';
+      open(found.id);
+    }
+  };
+  input.addEventListener('keydown', event => { if (event.key === 'Enter') { event.preventDefault(); look(); } });
+  return el('div', { className: 'scan-box' }, el('label', { htmlFor: id }, say('ui.scan')), el('div', { className: 'choices' }, input, el('button', { type: 'button', className: 'large', onclick: look }, say('ui.scan.go'))), out);
 }
 
 /** Draws the place; without a store it says how to open one. */
-export async function drawUpkeep(root, focusWithin) {
+export async function drawUpkeep(root) {
   let told;
   try {
     told = await askJson('api/upkeep', { code: state.task.code, within: span });
-  } catch (fault) {
-    root.replaceChildren(...(fault.problems ?? []).map(p => el('p', { className: 'fault' }, `${p.message} ${say('ui.maybe', p.maybe)}`)));
+  } catch {
+    root.replaceChildren(el('p', { className: 'fault' }, say('ui.upkeep.unread')));
     return;
   }
   if (!told.open) {
-    root.replaceChildren(el('p', {}, say('ui.upkeep.none')), el('p', {}, el('code', {}, 'fumewarden serve --store yard.db')), el('p', { className: 'hint' }, say('ui.upkeep.none.first')),
-      el('p', {}, el('code', {}, 'fumewarden register unit --store yard.db id=U-014 description="blower unit"')));
+    root.replaceChildren(el('p', {}, say('ui.upkeep.none')), el('p', {}, el('code', {}, 'fumewarden serve --store yard.db')));
     return;
   }
-  const past = el('div', {});
-  const redraw = after => drawUpkeep(root, after ?? 'select');
-  const form = logForm(told, redraw);
-  const act = {
-    log: form.prefill,
-    correct: form.correct,
-    history: id => history(id, told, past, act).catch(() => { /* the notice line says what happened */ }),
+  const item = el('section', { className: 'item', 'aria-label': say('ui.upkeep.item') });
+  const below = el('div', {});
+  const open = id => {
+    looked = id;
+    drawItem(item, id, told.kinds, refresh).then(() => item.scrollIntoView({ block: 'start' }));
   };
-  root.replaceChildren(...[el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, told.today)), doubts(told), closed(told),
-    el('section', {}, el('h3', {}, say('ui.upkeep.owed')), within(redraw), owed(told, act)), unsettled(told),
-    form.node, el('section', {}, el('h3', {}, say('ui.upkeep.look')), chooseItem(told, act), past),
-    el('p', { className: 'closing' }, say('closing'))].filter(Boolean));
-  if (focusWithin) root.querySelector(focusWithin)?.focus();
+  const fill = () => below.replaceChildren(...[doubts(told), list(told, open), dueBox(told, open, refresh),
+    registerBox(told['item-kinds'], id => { refresh(); open(id); })].filter(Boolean));
+  async function refresh() {
+    const opened = new Set([...below.querySelectorAll('details[id][open]')].map(d => d.id));
+    told = await askJson('api/upkeep', { code: state.task.code, within: span });
+    fill();
+    for (const id of ['items', 'due', 'register']) document.getElementById(id)?.toggleAttribute('open', opened.has(id));
+  }
+  fill();
+  root.replaceChildren(whoLine(), scan(told, open), item, below, el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, told.today)));
+  if (looked && told.items.some(i => i.id === looked)) open(looked);
 }

@@ -32,14 +32,14 @@ import org.junit.jupiter.api.io.TempDir;
 class KeptAdviceTest {
     private static final Instant NOON = Instant.parse("2026-03-02T12:00:00Z");
     private static final Keeper.Source SOURCE =
-            new Keeper.Source("fumewarden test", RuleFolder.shipped(), List.of("shared", "gb"));
+            new Keeper.Source("fumewarden test", RuleFolder.shipped(), List.of("shared", "gb"), Optional.empty());
     private static Object task;
     private static String advice;
 
     @TempDir
     private Path folder;
 
-    private Keeper keeper;
+    private Chain chain;
 
     @BeforeAll
     static void advise() {
@@ -55,23 +55,25 @@ class KeptAdviceTest {
 
     @BeforeEach
     void keepThree() {
-        keeper = new Keeper(folder);
+        Keeper keeper = new Keeper(folder);
+        chain = new Chain(folder);
         for (int i = 0; i < 3; i++) {
-            keeper.keep(task, advice, NOON.plusSeconds(i), SOURCE, Optional.empty());
+            Instant at = NOON.plusSeconds(i);
+            keeper.keep(task, advice, () -> at, SOURCE, Optional.empty());
         }
     }
 
     private Path entry(int number) {
-        return keeper.files().get(number - 1);
+        return chain.files().get(number - 1);
     }
 
     @Test
     void aChainOfThreeIsUnbrokenAndEachEntryIntact() {
-        assertEquals(Optional.empty(), keeper.firstBrokenLink());
-        for (Path file : keeper.files()) {
+        assertEquals(Optional.empty(), chain.firstBrokenLink());
+        for (Path file : chain.files()) {
             assertTrue(KeptAdvice.read(file).intact());
         }
-        assertEquals(KeptAdvice.read(entry(3)).hash(), keeper.lastHash());
+        assertEquals(KeptAdvice.read(entry(3)).hash(), chain.lastHash());
     }
 
     @Test
@@ -89,11 +91,11 @@ class KeptAdviceTest {
             byte[] bad = good.clone();
             bad[at] ^= 1;
             Files.write(entry(2), bad);
-            assertTrue(keeper.firstBrokenLink().isPresent(), "byte " + at);
+            assertTrue(chain.firstBrokenLink().isPresent(), "byte " + at);
             tried++;
         }
         Files.write(entry(2), good);
-        assertEquals(Optional.empty(), keeper.firstBrokenLink());
+        assertEquals(Optional.empty(), chain.firstBrokenLink());
         assertTrue(tried > 100, "too few bytes tried: " + tried);
     }
 
@@ -109,7 +111,7 @@ class KeptAdviceTest {
     @Test
     void aMissingEntryIsNamed() throws IOException {
         Files.delete(entry(2));
-        assertTrue(keeper.firstBrokenLink().orElseThrow().contains("number 2 is missing"));
+        assertTrue(chain.firstBrokenLink().orElseThrow().contains("number 2 is missing"));
     }
 
     @Test
@@ -118,7 +120,7 @@ class KeptAdviceTest {
         ((com.fasterxml.jackson.databind.node.ObjectNode) content).put("kept-at", "2026-03-02T12:00:01.5Z");
         Files.writeString(entry(2), KeptAdvice.seal((com.fasterxml.jackson.databind.node.ObjectNode) content));
         assertTrue(KeptAdvice.read(entry(2)).intact());
-        assertTrue(keeper.firstBrokenLink().orElseThrow().startsWith("00000003"));
+        assertTrue(chain.firstBrokenLink().orElseThrow().startsWith("00000003"));
     }
 
     @Test

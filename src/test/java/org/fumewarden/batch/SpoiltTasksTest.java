@@ -85,7 +85,7 @@ final class SpoiltTasksTest {
         Path kept = folder.resolve("kept");
         org.fumewarden.cli.CommandRun.of("advise", "scenarios/tours/odour-complaint.yaml", "--keep", kept.toString());
         List<byte[]> corpus = new ArrayList<>();
-        for (Path file : new org.fumewarden.audit.Keeper(kept).files()) {
+        for (Path file : new org.fumewarden.audit.Chain(kept).files()) {
             corpus.add(Files.readAllBytes(file));
         }
         byte[] whole = corpus.get(0);

@@ -40,7 +40,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every attack of docs/attacks.md ends as the table there says. The forger works with other means than the program's own. */
 final class AttacksTest {
     private static final Path TABLE = Path.of("docs/attacks.md");
-    private static final String TASK = "scenarios/tours/stainless-brackets.yaml";
+    static final String TASK = "scenarios/tours/stainless-brackets.yaml";
     private static final String OTHER_TASK = "scenarios/tours/galvanised-deck.yaml";
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -48,7 +48,7 @@ final class AttacksTest {
     private static Path honest;
 
     @TempDir
-    private Path place;
+    Path place;
 
     private final Map<String, Supplier<CommandRun>> attacks = new LinkedHashMap<>();
 
@@ -62,7 +62,7 @@ final class AttacksTest {
         }
     }
 
-    private static CommandRun keep(Path at, String task) {
+    static CommandRun keep(Path at, String task) {
         return CommandRun.of(
                 "advise",
                 task,
@@ -212,7 +212,7 @@ final class AttacksTest {
             return run;
         });
         attacks.put("milder-review", () -> {
-            CommandRun run = review("stricter", "ffp3");
+            CommandRun run = said("stricter", "long shift", "--class", "ffp3", "--factor", "20");
             String audited = audit(entry(1)).out();
             assertTrue(audited.contains("Disagreed by"), audited);
             assertFalse(audited.contains("Decided stricter"), audited);
@@ -222,6 +222,8 @@ final class AttacksTest {
             change(entry(2), text -> text.replace("\"value\":20", "\"value\":1"));
             return CommandRun.of("diff", entry(1).toString(), entry(2).toString());
         });
+        new ReviewAttacks(this).addTo(attacks);
+        new KeepingAttacks(this).addTo(attacks);
     }
 
     @TestFactory
@@ -265,40 +267,45 @@ final class AttacksTest {
                 "audit",
                 entry.toString(),
                 "--public-key",
-                place.resolve("own.pub").toString());
+                place.resolve("own.pub").toString(),
+                "--vouch-for-rules");
         assertEquals(0, run.exit(), run.out() + run.err());
-        assertTrue(run.out().contains("kept beside the advice, signed with this key"), run.out());
+        assertTrue(run.out().contains("not the rules of this program"), run.out());
+        assertTrue(run.out().contains("signed with this key"), run.out());
     }
 
     @Test
     void aStricterDecisionBecomesTheAnswerOfTheReport() {
         lay();
-        CommandRun run = review("stricter", "tm3");
+        CommandRun run = said("stricter", "long shift", "--class", "airline-full-mask-positive", "--factor", "2000");
         assertEquals(0, run.exit(), run.out() + run.err());
         assertTrue(
-                run.out().contains("Decided stricter by R. Tarn (safety officer): class tm3, factor 40."), run.out());
+                run.out()
+                        .contains(
+                                "Decided stricter by \"R. Tarn\" (\"safety officer\"): class airline-full-mask-positive, factor 2000."),
+                run.out());
         assertEquals(0, chain().exit());
         String report =
                 CommandRun.of("audit", entry(1).toString(), "--format", "html").out();
-        assertTrue(report.contains("<strong>Decided stricter by R. Tarn"), "the report says so");
+        assertTrue(report.contains("<strong>Decided stricter by &quot;R. Tarn"), "the report says so");
     }
 
-    private CommandRun review(String verdict, String deviceClass) {
-        return CommandRun.of(
+    /** What the safety officer says of the first entry, signed with the key of the chain. */
+    CommandRun said(String verdict, String reason, String... more) {
+        Stream<String> words = Stream.of(
                 "review",
                 entry(1).toString(),
                 "--verdict",
                 verdict,
-                "--class",
-                deviceClass,
-                "--factor",
-                deviceClass.equals("tm3") ? "40" : "20",
                 "--reason",
-                "long shift",
+                reason,
                 "--by",
                 "R. Tarn",
                 "--capacity",
-                "safety officer");
+                "safety officer",
+                "--sign-with",
+                place.resolve("own.pem").toString());
+        return CommandRun.of(Stream.concat(words, Arrays.stream(more)).toArray(String[]::new));
     }
 
     /** A chain of its own for each attack. */
@@ -322,25 +329,25 @@ final class AttacksTest {
         }
     }
 
-    private Path entry(int number) {
+    Path entry(int number) {
         return place.resolve("kept/0000000" + number + ".kept.json");
     }
 
-    private static CommandRun audit(Path file) {
+    static CommandRun audit(Path file) {
         return CommandRun.of("audit", file.toString());
     }
 
-    private CommandRun chain(String... more) {
+    CommandRun chain(String... more) {
         String[] arguments = {"audit", "--chain", place.resolve("kept").toString()};
         return CommandRun.of(
                 Stream.concat(Arrays.stream(arguments), Arrays.stream(more)).toArray(String[]::new));
     }
 
-    private CommandRun signed() {
+    CommandRun signed() {
         return chain("--public-key", place.resolve("own.pub").toString());
     }
 
-    private CommandRun witnessed() {
+    CommandRun witnessed() {
         return chain(
                 "--public-key",
                 place.resolve("own.pub").toString(),
@@ -349,7 +356,7 @@ final class AttacksTest {
     }
 
     /** Advice on rules in which the factor of the floor is lower, with these rules beside it: all as the program would keep it. */
-    private Path forgedRules() {
+    Path forgedRules() {
         Path rules = EditedRules.copy(place);
         try {
             Path table = rules.resolve("gb/tables/gb-policy.yaml");
@@ -365,7 +372,9 @@ final class AttacksTest {
                 "--rules",
                 rules.toString(),
                 "--keep",
-                place.resolve("kept").toString());
+                place.resolve("kept").toString(),
+                "--sign-with",
+                place.resolve("own.pem").toString());
         return entry(4);
     }
 
@@ -391,15 +400,15 @@ final class AttacksTest {
         throw new IllegalStateException(text);
     }
 
-    private static ObjectNode advice(ObjectNode entry) {
+    static ObjectNode advice(ObjectNode entry) {
         return (ObjectNode) entry.get("advice");
     }
 
-    private static ObjectNode required(ObjectNode entry) {
+    static ObjectNode required(ObjectNode entry) {
         return (ObjectNode) advice(entry).get("required-factor");
     }
 
-    private static ObjectNode json(Path file) {
+    static ObjectNode json(Path file) {
         try {
             return (ObjectNode) MAPPER.readTree(Files.readAllBytes(file));
         } catch (IOException e) {
@@ -407,7 +416,7 @@ final class AttacksTest {
         }
     }
 
-    private static void reseal(Path file, Consumer<ObjectNode> edit) {
+    static void reseal(Path file, Consumer<ObjectNode> edit) {
         try {
             ObjectNode entry = json(file);
             edit.accept(entry);
@@ -425,7 +434,7 @@ final class AttacksTest {
         }
     }
 
-    private static void change(Path file, java.util.function.UnaryOperator<String> edit) {
+    static void change(Path file, java.util.function.UnaryOperator<String> edit) {
         try {
             String text = Files.readString(file);
             String edited = edit.apply(text);
@@ -436,7 +445,7 @@ final class AttacksTest {
         }
     }
 
-    private static void delete(Path file) {
+    static void delete(Path file) {
         try {
             Files.delete(file);
         } catch (IOException e) {
@@ -444,11 +453,11 @@ final class AttacksTest {
         }
     }
 
-    private static Path beside(Path file) {
+    static Path beside(Path file) {
         return file.resolveSibling(file.getFileName() + ".sig");
     }
 
-    private void sign(Path file, String who) {
+    void sign(Path file, String who) {
         org.fumewarden.audit.Signatures.sign(file, place.resolve(who + ".pem"));
     }
 

@@ -170,7 +170,7 @@ final class EnduranceCommandTest {
                 "hours: {0: 9, 2: 7}|hours: {0: 9}|kit.endurance.0.hours|needs two or more|measure at another",
                 "hours: {0: 9, 2: 7}|hours: {full: 9, 2: 7}|kit.endurance.0.hours.full|must be a filter resistance|such as 300 Pa",
                 "ends-at: reserve|ends-at: reserv|kit.endurance.0.ends-at|reserv|reserve",
-                "pack: long, |''|kit.endurance.0|needs pack|pack: long",
+                "pack: long, |''|kit.endurance.0|needs pack|pack: P-07",
                 "battery-charge: 80 %|battery-charge: 120 %|kit.battery-charge|above 100 %|check the number",
                 "battery-energy: 40 Wh|battery-energy: 40 volts|kit.battery-energy|volts|Wh",
                 "battery-age: 1 year|battery-age: -1 year|kit.battery-age|negative|check the reading",

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fumewarden.Extent;
 import org.junit.jupiter.api.Test;
@@ -161,10 +162,15 @@ class HelpExamplesTest {
         try {
             long until = System.nanoTime() + TimeUnit.MINUTES.toNanos(1);
             while (server.isAlive() && System.nanoTime() < until) {
+                Matcher link = Pattern.compile("http://\\S+").matcher(Files.exists(said) ? Files.readString(said) : "");
+                if (!link.find()) {
+                    Thread.sleep(100);
+                    continue;
+                }
                 try {
                     HttpResponse<String> page = HttpClient.newHttpClient()
                             .send(
-                                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/"))
+                                    HttpRequest.newBuilder(URI.create(link.group()))
                                             .build(),
                                     HttpResponse.BodyHandlers.ofString());
                     assertFalse(page.body().isEmpty());

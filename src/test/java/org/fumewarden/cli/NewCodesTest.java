@@ -130,7 +130,7 @@ final class NewCodesTest {
         assertEquals(
                 Phase.values().length,
                 red.size(),
-                "every firing scenario fails, every near miss passes: " + String.join("\n", red));
+                "every firing scenario fails, every counter-example passes: " + String.join("\n", red));
         replace(caution, "give-a-process", "mag-solid-wire");
         assertFalse(run("tarn-haven").stream()
                 .filter(r -> !r.problems().isEmpty())

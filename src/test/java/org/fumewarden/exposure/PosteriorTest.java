@@ -74,6 +74,25 @@ class PosteriorTest {
         assertTrue(hidden < Posterior.of(prior, set(1, 1)).percentileBound(0.7));
     }
 
+    /** A result of 1 % of the limit must not ask for more than published studies alone, nor a lower one for more than a higher. */
+    @Test
+    void lowerResultsNeverGiveMore() {
+        Prior prior = new Prior(Math.log(0.1), 0.9, 0.8);
+        for (int n = 1; n < FewSamples.ENOUGH; n++) {
+            double higher = Double.POSITIVE_INFINITY;
+            for (double level = 0.1; level > 1e-5; level /= 3) {
+                double here = level;
+                double bound = Posterior.bound(
+                        prior,
+                        set(java.util.stream.DoubleStream.generate(() -> here)
+                                .limit(n)
+                                .toArray()));
+                assertTrue(bound <= higher * 1.25, n + " of " + level + " give " + bound + ", above " + higher);
+                higher = bound;
+            }
+        }
+    }
+
     @Test
     void withAPriorFewerResultsOfTheSameMeanAndSpreadNeverGiveLess() {
         Random random = new Random(20261128);

@@ -42,7 +42,7 @@ final class StatedLimitTest {
             value = {
                 "0 mg/m3 | is no limit",
                 "1 ppm | is in parts of gas",
-                "0,1 mg/m3 | cannot be read for certain",
+                "1,200 mg/m3 | cannot be read for certain",
             })
     void whatCannotBeALimitIsRefused(String limit, String words) {
         CommandRun run = advise("limit-twa=" + limit, "limit-from=the list of the yard");

@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.net.ConnectException;
-import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -18,13 +17,20 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.zip.GZIPInputStream;
 import org.fumewarden.Extent;
 import org.fumewarden.cli.CommandRun;
+import org.fumewarden.web.Library;
+import org.fumewarden.web.WebServer;
+import org.fumewarden.web.Workshop;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,25 +96,24 @@ class ManyKillsTest {
 
     private static URI server;
 
+    /** Kept, so that it is not taken away while the process works. */
+    private static WebServer page;
+
     /** The page of this process, started once. */
     private static URI served(String store) {
         if (server == null) {
-            int port = freePort();
-            Thread page =
-                    new Thread(() -> CommandRun.of("serve", "--port", String.valueOf(port), "--store", store), "page");
-            page.setDaemon(true);
-            page.start();
-            server = URI.create("http://127.0.0.1:" + port + "/api/log");
+            try {
+                page = WebServer.start(
+                        0,
+                        Library.shipped(LocalDate::now),
+                        Optional.of(Workshop.at(Path.of(store), Clock.systemDefaultZone())),
+                        Duration.ofSeconds(60));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            server = page.address().resolve("api/log");
         }
         return server;
-    }
-
-    private static int freePort() {
-        try (ServerSocket socket = new ServerSocket(0)) {
-            return socket.getLocalPort();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private static CommandRun posted(URI page, String mark) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.fumewarden.task.TaskTree;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -86,6 +87,18 @@ final class Browser {
                 Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
+    /** The page at a zoom in percent, in a window of this size in pixels of the screen. */
+    void zoom(int width, int height, int percent) {
+        size(width * 100 / percent, height * 100 / percent);
+    }
+
+    /** The few colours that a reader forces on every page. */
+    void forcedColours(boolean forced) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "forced-colors", "value", forced ? "active" : "none"))));
+    }
+
     /** Light or dark, and whether motion is unwelcome, as the system of the reader says. */
     void prefers(String scheme, boolean reducedMotion) {
         driver.executeCdpCommand(
@@ -100,6 +113,46 @@ final class Browser {
                                         "value",
                                         reducedMotion ? "reduce" : "no-preference"))));
     }
+
+    /** Opens a place of the page with nothing kept from before but one starting task, or none. */
+    void show(WebServer server, String place, String start) {
+        show(server, place, start, "en");
+    }
+
+    void show(WebServer server, String place, String start, String language) {
+        driver.get(server.address().toString());
+        run(
+                "localStorage.clear(); sessionStorage.clear(); localStorage.setItem('fumewarden.language', JSON.stringify(arguments[0]))",
+                language);
+        if (!start.isEmpty()) {
+            String task =
+                    TaskText.tree(TaskTree.parse(start, Starts.text(start))).toString();
+            run("localStorage.setItem('fumewarden.task', arguments[0])", task);
+        }
+        driver.get("about:blank");
+        driver.get(server.address() + "#" + place);
+        find("#" + place);
+        if (!place.equals("upkeep")) {
+            until(
+                    () -> (Boolean)
+                            run(
+                                    "return Boolean(document.querySelector('.answer-now .plate .state') || document.querySelector('.faults a'))"),
+                    "decided");
+        }
+    }
+
+    /** Presses a thing that is shown, by its selector and how its words begin. */
+    void push(String css, String words) {
+        until(() -> (Boolean) run(PUSH, css, words), css + " " + words);
+    }
+
+    private static final String PUSH = """
+            const found = [...document.querySelectorAll(arguments[0])].find(e => e.checkVisibility() && !e.disabled && e.textContent.trim().startsWith(arguments[1]));
+            if (!found) return false;
+            found.scrollIntoView({ block: 'center' });
+            found.click();
+            return true;
+            """;
 
     WebElement find(String css) {
         until(() -> !driver.findElements(By.cssSelector(css)).isEmpty(), css);

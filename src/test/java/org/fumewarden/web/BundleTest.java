@@ -83,7 +83,7 @@ class BundleTest {
         Set<String> named = new TreeSet<>(Words.in("de").named());
         assertTrue(named.containsAll(wanted), wanted.toString());
         named.removeAll(wanted);
-        assertTrue(named.stream().allMatch(n -> n.matches("(act|code|device|who)\\..*")), named.toString());
+        assertTrue(named.stream().allMatch(n -> n.matches("(act|check|code|device|who)\\..*")), named.toString());
         assertEquals("Ozon", Words.in("de").sayOr("agent.ozone", "ozone"));
         assertEquals("ozone", Words.in("en").sayOr("agent.ozone", "ozone"));
     }

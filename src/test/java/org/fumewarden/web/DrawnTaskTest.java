@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.openqa.selenium.Keys;
 
 /** Plots, stretches of a shift, estimates and kept variants on the page. */
 class DrawnTaskTest {
@@ -45,11 +44,15 @@ class DrawnTaskTest {
         browser.size(1280, 1000);
         browser.open(server.address().toString());
         browser.run(
-                "localStorage.clear(); localStorage.setItem('fumewarden.task', arguments[0]); localStorage.setItem('fumewarden.language', arguments[1])",
+                "localStorage.clear(); sessionStorage.clear(); localStorage.setItem('fumewarden.task', arguments[0]); localStorage.setItem('fumewarden.language', arguments[1])",
                 task,
                 "\"" + language + "\"");
         browser.open(server.address() + "#" + place);
         browser.driver().navigate().refresh();
+        if (place.equals("advice")) {
+            browser.find(".why");
+            browser.run("document.querySelector('.why').open = true");
+        }
     }
 
     @ParameterizedTest
@@ -81,8 +84,8 @@ class DrawnTaskTest {
     void stretchesOfAShiftAreTypedAndCounted() throws IOException {
         show("describe", "stainless-brackets", "", "de");
         browser.untilText(".answer-now", "TH3 P");
-        browser.tabTo("fieldset.agent details > summary");
-        browser.press(Keys.ENTER);
+        browser.push(".steps button", "Was gemessen wurde");
+        browser.find("fieldset.agent details > summary");
         browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; })");
         browser.screen("measured-de");
         assertEquals(List.of(), browser.violations());
@@ -93,14 +96,14 @@ class DrawnTaskTest {
     @Test
     void aVariantOfTheFileIsTriedByOneButton() throws IOException {
         show(
-                "what-if",
+                "try",
                 "stainless-brackets",
                 "a lot of manganese:\n  exposures.manganese-respirable.twa: 12 mg/m3\n",
                 "en");
-        browser.untilText("#what-if", "a lot of manganese");
+        browser.untilText("#try", "a lot of manganese");
         browser.run(
-                "[...document.querySelectorAll('#what-if button')].find(b => b.textContent.includes('a lot of')).click()");
-        browser.untilText("#what-if .both", "240 for manganese-respirable");
+                "[...document.querySelectorAll('#try button')].find(b => b.textContent.includes('a lot of')).click()");
+        browser.untilText("#try .both", "240 (manganese, respirable)");
     }
 
     @Test

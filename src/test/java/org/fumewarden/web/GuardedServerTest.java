@@ -27,11 +27,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class GuardedServerTest {
     private static WebServer server;
     private static int port;
+    private static String secret;
 
     @BeforeAll
     static void start() throws IOException {
         server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(20));
         port = server.listening().getPort();
+        secret = server.address().getPath().replaceAll("/$", "");
     }
 
     @AfterAll
@@ -63,13 +65,15 @@ class GuardedServerTest {
     @ParameterizedTest
     @ValueSource(strings = {"tarn-haven.example", "127.0.0.1", "127.0.0.1:1", "localhost.example:80", "169.254.1.1:80"})
     void aForeignHostIsRefused(String host) throws IOException {
-        assertEquals(403, status("GET / HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n"));
+        assertEquals(403, status("GET " + secret + "/ HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n"));
     }
 
     @Test
     void aForeignHostOnOurPortIsRefused() throws IOException {
         assertEquals(
-                403, status("GET / HTTP/1.1\r\nHost: tarn-haven.example:" + port + "\r\nConnection: close\r\n\r\n"));
+                403,
+                status("GET " + secret + "/ HTTP/1.1\r\nHost: tarn-haven.example:" + port
+                        + "\r\nConnection: close\r\n\r\n"));
     }
 
     @ParameterizedTest
@@ -89,9 +93,32 @@ class GuardedServerTest {
         assertEquals(200, status(post("/api/codes", own, "{}")));
     }
 
+    /** Another account of the machine reaches the port as well; it does not know the secret. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"/", "/index.html", "/api/codes", "/paper/due", "/x/", "/AAAAAAAAAAAAAAAAAAAAAAAA/api/codes"})
+    void withoutTheSecretNothingAnswers(String path) throws IOException {
+        String host = " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n";
+        for (String request : List.of("GET " + path + host, "GET " + secret + host)) {
+            String reply = exchange(request);
+            assertTrue(reply.startsWith("HTTP/1.1 403"), reply);
+            assertFalse(reply.contains(secret.substring(1)), "the refusal tells no secret");
+        }
+        assertEquals(403, status(post("/api/codes", "", "{}").replace(secret + "/api/codes", path)));
+    }
+
+    @Test
+    void theSecretIsNewAtEachStartAndLong() throws IOException {
+        try (WebServer other =
+                WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(5))) {
+            assertFalse(other.address().getPath().equals(server.address().getPath()));
+        }
+        assertTrue(secret.length() > 22, "128 bits or more in letters of base 64");
+    }
+
     @Test
     void aFormOfAnotherSiteCannotPostSinceOnlyJsonIsTaken() throws IOException {
-        String head = "POST /api/codes HTTP/1.1\r\nHost: 127.0.0.1:" + port
+        String head = "POST " + secret + "/api/codes HTTP/1.1\r\nHost: 127.0.0.1:" + port
                 + "\r\nContent-Type: text/plain\r\nContent-Length: 2\r\nConnection: close\r\n\r\n{}";
         assertEquals(415, status(head));
     }
@@ -117,7 +144,8 @@ class GuardedServerTest {
                 "/..\\look.css"
             })
     void noPathLeadsOutOfThePage(String path) throws IOException {
-        int status = status("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n");
+        int status = status(
+                "GET " + secret + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n");
         assertTrue(status == 404 || status == 400, path + " gave " + status);
     }
 
@@ -139,8 +167,8 @@ class GuardedServerTest {
     @Test
     void everyReplyForbidsInlineScript() throws IOException {
         for (String request : List.of(
-                "GET / HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n",
-                "GET /none HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n",
+                "GET " + secret + "/ HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n",
+                "GET " + secret + "/none HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nConnection: close\r\n\r\n",
                 post("/api/codes", "", "{}"))) {
             String reply = exchange(request).toLowerCase(java.util.Locale.ROOT);
             String policy = reply.lines()
@@ -198,7 +226,8 @@ class GuardedServerTest {
             String reply = exchange(
                     hasty.listening().getPort(),
                     post("/api/codes", "", "{}")
-                            .replace(":" + port, ":" + hasty.listening().getPort()));
+                            .replace(":" + port, ":" + hasty.listening().getPort())
+                            .replace(secret + "/", hasty.address().getPath()));
             assertTrue(reply.startsWith("HTTP/1.1 503"), reply);
             assertTrue(reply.contains("was stopped"), reply);
         }
@@ -246,7 +275,7 @@ class GuardedServerTest {
     }
 
     private static String post(String path, String headers, String body) {
-        return "POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\n" + headers
+        return "POST " + secret + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\n" + headers
                 + "Content-Type: application/json\r\nContent-Length: " + body.getBytes(StandardCharsets.UTF_8).length
                 + "\r\nConnection: close\r\n\r\n" + body;
     }

@@ -87,7 +87,7 @@ public final class PageBenchmark {
     private static double ask(URI address, String path, String body) throws Exception {
         long start = System.nanoTime();
         HttpResponse<byte[]> reply = CLIENT.send(
-                HttpRequest.newBuilder(address.resolve("/api/" + path))
+                HttpRequest.newBuilder(address.resolve("api/" + path))
                         .header("Content-Type", "application/json")
                         .POST(HttpRequest.BodyPublishers.ofString(body))
                         .build(),

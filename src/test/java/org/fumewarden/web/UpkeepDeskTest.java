@@ -158,8 +158,8 @@ class UpkeepDeskTest {
         Yard.more(yard);
         desk.log(json("{'kind':'examination','item':'X-01','on':'2026-03-02','by':'S','values':{'result':'passed',"
                 + "'condition':'sound','performance-met':'yes'}}"));
-        for (String id : List.of("X-01", "W-07")) {
-            String page = new String(desk.paper("examination", id).body(), StandardCharsets.UTF_8);
+        for (String id : List.of("X-01")) {
+            String page = new String(new Papers(desk).write("examination", id).body(), StandardCharsets.UTF_8);
             String sheet = yard.read(store -> DutyRecord.of(
                             store,
                             store.item(id).orElseThrow(),
@@ -167,9 +167,107 @@ class UpkeepDeskTest {
                     .html());
             assertEquals(sheet, page);
         }
-        String plant = new String(desk.paper("examination", "X-01").body(), StandardCharsets.UTF_8);
+        String plant = new String(new Papers(desk).write("examination", "X-01").body(), StandardCharsets.UTF_8);
         assertTrue(plant.contains("intended performance NOT RECORDED; met: yes"), plant);
         assertTrue(plant.contains("operating conditions"), plant);
+    }
+
+    /** The page is looked at over shoulders: of health it shows days and whether somebody is fit, nothing else. */
+    @Test
+    void ofHealthOnlyDaysAndFitnessAreShown() throws IOException {
+        Yard.more(yard);
+        desk.log(asked(
+                "{'kind':'medical','item':'W-07','on':'2026-03-02','by':'Dr Ivo Lund','values':{'result':'passed',"
+                        + "'topic':'clearance','limits':'powered units only','follow-up':'heart again in May','particulars':'asthma',"
+                        + "'exposure-history':'lead 2019'}}"));
+        String shown = told(desk.history(asked("{'item':'W-07'}"))).toString();
+        assertTrue(shown.contains("powered units only") && shown.contains("2026-03-02"), shown);
+        for (String secret : List.of("asthma", "heart", "lead 2019")) {
+            assertFalse(shown.contains(secret), shown);
+        }
+        assertThrows(InputException.class, () -> new Papers(desk).write("examination", "W-07"));
+    }
+
+    private static String check(String item, String on, String points, String more) {
+        return "{'kind':'before-use-check','item':'" + item + "','on':'" + on + "','by':'Sanna Teller'" + more
+                + ",'values':{'result':'passed','points':'" + points + "'}}";
+    }
+
+    private String allPassed() throws IOException {
+        StringBuilder points = new StringBuilder();
+        told(desk.item(asked("{'item':'U-014'}")))
+                .at("/item/checks")
+                .forEach(c -> points.append(c.path("id").asText()).append(": passed; "));
+        return points.toString();
+    }
+
+    @Test
+    void slipsOfAThumbAreCaughtBeforeTheyStandInTheLog() throws IOException {
+        Yard.more(yard);
+        String all = allPassed();
+        assertEquals("on", refused(check("U-014", "2026-03-03", all, "")).get(0).field());
+        assertEquals(
+                "points", refused(check("U-014", "2026-03-02", "", "")).get(0).field());
+        assertEquals(
+                "kind", refused(check("X-01", "2026-03-02", all, "")).get(0).field());
+        assertEquals(
+                "sure", refused(check("U-014", "2025-03-02", all, "")).get(0).field());
+        desk.log(asked(check("U-014", "2026-03-02", all, "")));
+        assertEquals(
+                "sure", refused(check("U-014", "2026-03-02", all, "")).get(0).field());
+        long before = written();
+        desk.log(asked(check("U-014", "2026-03-02", all, ",'sure':true")));
+        assertEquals(before + 1, written());
+    }
+
+    @Test
+    void anItemIsRegisteredOnceUnlessAChangeIsMeant() throws IOException {
+        String mask =
+                "{'kind':'mask','by':'Sanna Teller','values':{'id':'M-9','model':'full mask, size L','face-seal':'tight'}%s}";
+        assertEquals(
+                "M-9",
+                told(desk.register(asked(String.format(mask, "")))).path("item").asText());
+        List<Problem> twice = assertThrows(InputException.class, () -> desk.register(asked(String.format(mask, ""))))
+                .problems();
+        assertEquals("sure", twice.get(0).field());
+        desk.register(asked(String.format(mask, ",'sure':true")));
+        List<Problem> empty = assertThrows(
+                        InputException.class,
+                        () -> desk.register(asked("{'kind':'unit','by':'S','values':{'id':'U-20'}}")))
+                .problems();
+        assertEquals("description", empty.get(0).field());
+        List<Problem> fact = assertThrows(
+                        InputException.class,
+                        () -> desk.register(
+                                asked("{'kind':'mask','by':'S','values':{'id':'M-2','model':'x','face-seal':'wet'}}")))
+                .problems();
+        assertEquals("face-seal", fact.get(0).field());
+    }
+
+    @Test
+    void oneItemIsShownAloneWithWhatIsDueForIt() throws IOException {
+        JsonNode item = told(desk.item(asked("{'item':'U-014'}")));
+        assertEquals("U-014", item.at("/item/id").asText());
+        item.path("owings").forEach(o -> assertEquals("U-014", o.path("item").asText()));
+        assertTrue(item.path("owings").size() > 0 && item.at("/item/checks").size() > 5, item.toString());
+        assertThrows(InputException.class, () -> desk.item(asked("{'item':''}")));
+    }
+
+    /** RFC 5545 names the text/calendar type; a label holds the id alone. */
+    @Test
+    void theCalendarIsAFileAndLabelsHoldHostileTextAsText() throws Exception {
+        try (WebServer server = WebServer.start(0, LIBRARY, Optional.of(yard), Duration.ofSeconds(30))) {
+            HttpResponse<String> calendar = get(server, "/paper/calendar", "none");
+            assertTrue(calendar.body().startsWith("BEGIN:VCALENDAR"), calendar.body());
+            assertTrue(calendar.headers().firstValue("Content-Type").orElse("").startsWith("text/calendar"));
+            assertTrue(calendar.headers()
+                    .firstValue("Content-Disposition")
+                    .orElse("")
+                    .contains("attachment"));
+            HttpResponse<String> labels = get(server, "/paper/labels", "none");
+            assertTrue(labels.body().contains("U-014") && labels.body().contains("<svg"));
+            assertFalse(labels.body().contains("<img"));
+        }
     }
 
     private static JsonNode json(String text) {
@@ -242,7 +340,7 @@ class UpkeepDeskTest {
     }
 
     private static HttpResponse<String> get(WebServer server, String path, String site) throws Exception {
-        HttpRequest request = HttpRequest.newBuilder(URI.create(server.address().resolve("/") + path.substring(1)))
+        HttpRequest request = HttpRequest.newBuilder(URI.create(server.address() + path.substring(1)))
                 .header("Sec-Fetch-Site", site)
                 .build();
         return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
@@ -271,7 +369,7 @@ class UpkeepDeskTest {
     }
 
     private static int post(WebServer server, String body, String type, String origin) throws Exception {
-        HttpRequest.Builder request = HttpRequest.newBuilder(server.address().resolve("/api/log"))
+        HttpRequest.Builder request = HttpRequest.newBuilder(server.address().resolve("api/log"))
                 .header("Content-Type", type)
                 .POST(HttpRequest.BodyPublishers.ofString(body));
         if (!origin.isEmpty()) {

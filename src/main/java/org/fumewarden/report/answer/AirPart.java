@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
@@ -170,6 +171,9 @@ record AirPart(Advice advice, Spoken spoken) {
     private static String origin(Ratio ratio) {
         if (ratio.basis().equals("assumed") || ratio.basis().equals("stated")) {
             return ratio.basis();
+        }
+        if (ratio.statistic().startsWith(Statistic.POSTERIOR.words())) {
+            return "studies";
         }
         return ratio.basis().equals("measured") && !ratio.statistic().equals(Exposure.AS_GIVEN)
                 ? ratio.statistic().equals(Exposure.NOT_DETECTED) ? "not-detected" : "samples"

@@ -30,6 +30,7 @@ import org.fumewarden.report.sheet.Sign;
 record Spoken(Vocabulary vocabulary, Words words, Set<String> translated) {
     private static final String ENGLISH = "en";
 
+    private static final Pattern FROM = Pattern.compile("(record made|last entry) \\+ (P\\d+[YM])");
     private static final Pattern SPAN = Pattern.compile("(\\+ )?P(\\d+)([YM])");
 
     String say(String key, Object... parts) {
@@ -95,11 +96,20 @@ record Spoken(Vocabulary vocabulary, Words words, Set<String> translated) {
 
     /** How long a record is kept, as people say it. */
     String keep(String keep) {
-        Matcher period = SPAN.matcher(keep);
-        return words.sayOr("keep." + keep.replace(' ', '-'), period.replaceAll(m -> {
+        Matcher from = FROM.matcher(keep);
+        if (from.matches()) {
+            return say(
+                    from.group(1).equals("record made") ? "keep.from-record" : "keep.from-last-entry",
+                    span(from.group(2)));
+        }
+        return words.sayOr("keep." + keep.replace(' ', '-'), span(keep));
+    }
+
+    private String span(String text) {
+        return SPAN.matcher(text).replaceAll(m -> {
             boolean years = m.group(3).equals("Y");
             return (m.group(1) == null ? "" : "+ ") + say(years ? "span.years" : "span.months", m.group(2));
-        }));
+        });
     }
 
     /** An interval as people say it. */

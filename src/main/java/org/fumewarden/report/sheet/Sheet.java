@@ -27,4 +27,9 @@ public record Sheet(
         page = List.copyOf(page);
         annex = List.copyOf(annex);
     }
+
+    /** The sheet with one more sentence below its title, before all others. */
+    public Sheet under(String first) {
+        return new Sheet(kind, title, first + " " + under, state, page, annex, closing, language);
+    }
 }

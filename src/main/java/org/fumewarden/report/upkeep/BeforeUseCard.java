@@ -92,6 +92,7 @@ public final class BeforeUseCard implements Paper {
                 new Sheet.Pair("date and shift", ""),
                 new Sheet.Pair("wearer", ""))));
         blocks.add(new Sheet.Heading("Before use, in this order"));
+        blocks.add(new Sheet.Paragraph("Any NO: do not use the unit. Tag it, hand it in and record it."));
         blocks.add(new Sheet.Ticks(checks().stream().map(BeforeUseCard::words).toList()));
         blocks.add(new Sheet.Heading("When something warns"));
         blocks.add(new Sheet.Points(book.catalogue("alarm-action").stream()
@@ -101,8 +102,7 @@ public final class BeforeUseCard implements Paper {
         blocks.add(new Sheet.Points(
                 book.catalogue("never").stream().map(BeforeUseCard::words).toList()));
         blocks.add(new Sheet.Paragraph(
-                "A failed check closes the unit: tag it, hand it in, log it. A star marks what rests on common practice or memory, not on a text that was read. "
-                        + Closing.WORDS));
+                "A star marks what rests on common practice or memory, not on a text that was read. " + Closing.WORDS));
         blocks.add(new Sheet.Signatures(List.of("Wearer")));
         return new Sheet("Before use: unit " + unit.id(), blocks);
     }

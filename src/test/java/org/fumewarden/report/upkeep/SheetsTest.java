@@ -205,7 +205,7 @@ class SheetsTest {
         Item.Unit blown = unit("U-1", "blower", "powered");
         Entry without = examine("U-1", "Sanna Teller", Optional.empty());
         assertEquals(
-                List.of("flow, l/min"),
+                List.of("flow, L/min"),
                 ExaminationRecord.of(store, blown, book.duties()).gaps(without));
         Item.Unit lungs = unit("U-2", "half mask set", "unpowered");
         Entry alone = examine("U-2", "Sanna Teller", Optional.empty());

@@ -1,4 +1,4 @@
-package org.fumewarden.cli;
+package org.fumewarden.duties;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.model.Figure;
 
 /** The facts on which duties hang, and the values they may have. */
-final class Vocabularies {
+public final class Vocabularies {
     private static final String TABLE = "shared/tables/duty-facts.yaml";
     private static final String PREFIX = "duty-";
 
@@ -26,12 +26,12 @@ final class Vocabularies {
         this.facts = facts;
     }
 
-    /** The vocabulary of the shipped rules; it is shared by all codes. */
-    static Vocabularies shipped() {
+    /** The vocabulary of the shipped rules on a day; it is shared by all codes. */
+    public static Vocabularies shipped(LocalDate day) {
         RuleFolder folder = RuleFolder.shipped();
         Map<String, List<String>> facts = new TreeMap<>();
         CodeBook.table(folder, TABLE).rows().stream()
-                .filter(row -> row.inForce(LocalDate.now()))
+                .filter(row -> row.inForce(day))
                 .map(row -> ((Figure) row.row()).cells())
                 .forEach(cells -> facts.computeIfAbsent(
                                 cells.get("set").substring(PREFIX.length()), k -> new ArrayList<>())
@@ -39,12 +39,12 @@ final class Vocabularies {
         return new Vocabularies(facts);
     }
 
-    Map<String, List<String>> facts() {
+    public Map<String, List<String>> facts() {
         return facts;
     }
 
     /** The facts among the values, checked; they are taken out of the map. */
-    Map<String, List<String>> take(String place, Map<String, String> values) {
+    public Map<String, List<String>> take(String place, Map<String, String> values) {
         Map<String, List<String>> taken = new LinkedHashMap<>();
         for (String fact : facts.keySet()) {
             String value = values.remove(fact);

@@ -1,0 +1,190 @@
+package org.fumewarden.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+/** The ways of an officer, a trainer, a reviewer and a storekeeper, counted in presses: a tap, a key, or one word typed. */
+class JourneyTest {
+    @TempDir
+    static Path folder;
+
+    private static WebServer server;
+    private static Browser browser;
+    private int presses;
+
+    @BeforeAll
+    static void start() throws IOException {
+        Workshop yard = Yard.in(folder);
+        Yard.more(yard);
+        server = WebServer.start(0, Library.shipped(() -> Yard.TODAY), Optional.of(yard), Duration.ofSeconds(60));
+        browser = Browser.shared();
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    private void push(String css, String words) {
+        presses++;
+        browser.push(css, words);
+    }
+
+    private void type(String css, String words) {
+        presses++;
+        browser.find(css);
+        browser.run("document.querySelector(arguments[0]).focus()", css);
+        browser.press(words);
+    }
+
+    private void answer(String path, String words) {
+        push("[data-path='" + path + "'] .options button, [data-path='" + path + "'] .choice", words);
+        browser.until(() -> !(Boolean) browser.run("return document.body.classList.contains('is-stale')"), "decided");
+    }
+
+    /** A galvanised rail, stick electrode, outdoors: from an empty page to a page of advice that names factor and open questions. */
+    @Test
+    void theOfficerHasAdviceOnARailInFifteenPresses() {
+        browser.size(1440, 900);
+        browser.show(server, "describe", "");
+        assertTrue(browser.text("#describe").contains("Task without a name"), "nobody else's task is shown");
+        type("[data-path='task.process'] input", "stick");
+        answer("task.process", "manual metal arc");
+        answer("task.base-metal", "mild steel");
+        type("[data-path='task.coating'] input", "galv");
+        answer("task.coating", "zinc (galvanised)");
+        answer("task.place", "in the open air");
+        answer("task.extraction", "no extraction");
+        browser.untilText("#heard", "20 (welding fume)");
+        assertTrue(browser.text(".interim").contains("stay out"), browser.text(".beside"));
+        push(".bar .press", "Get advice");
+        browser.until(() -> sheet().contains("factor 20 (welding fume)"), "the sheet names the factor");
+        assertTrue(sheet().contains("OPEN"), sheet());
+        assertTrue(presses <= 15, presses + " presses");
+        System.out.println("Officer, first advice: " + presses + " presses");
+        browser.screen("journey-officer");
+    }
+
+    private static String sheet() {
+        return (String) browser.run("return document.querySelector('.sheet')?.shadowRoot?.textContent ?? ''");
+    }
+
+    @Test
+    @Tag("ci")
+    void theTrainerTriesTheLargestChangeAndBothPlatesStandOnAProjector() {
+        browser.size(1280, 720);
+        browser.show(server, "try", "bench-stainless");
+        browser.find(".levers button");
+        push(".levers button", "");
+        browser.until(
+                () -> (Boolean) browser.run("return document.querySelectorAll('.moves > li').length > 0"), "moved");
+        browser.screen("journey-trainer");
+        Number bottom = (Number) browser.run(
+                "return Math.round(document.querySelector('.both').getBoundingClientRect().bottom + scrollY)");
+        assertTrue(bottom.intValue() <= 720, "plates and what moved end at " + bottom);
+        assertEquals(1, presses);
+        browser.run("location.hash = 'trail'");
+        browser.find("#sought");
+        browser.run("location.hash = 'try'");
+        browser.find("#try .tried");
+        push("#try .tools button", "Take all changes back");
+        browser.untilText("#try .both", "Nothing is changed yet");
+    }
+
+    @Test
+    @Tag("ci")
+    void anotherTaskIsNotComparedByAccident() {
+        browser.size(1280, 800);
+        browser.show(server, "try", "bench-stainless");
+        push("#try .tools button", "Keep for comparison");
+        browser.untilText("#try .pair", "Kept: Stainless brackets");
+        browser.run(
+                "location.hash = 'describe'; document.querySelector('.starts').open = true;"
+                        + "document.querySelector('#start').value = 'galvanised-rail'; document.querySelector('#begin').click()");
+        browser.untilText("#heard", "(");
+        browser.run("location.hash = 'try'");
+        browser.untilText("#try", "Kept for comparison is another task");
+        push("#try button", "Compare with Galvanised rail");
+        browser.untilText("#try .pair", "Kept: Galvanised rail");
+    }
+
+    /** Manganese at 0.12 mg/m3; TH3 with 40 serves up to 40 x 0.05 = 2 mg/m3 (EH40/2005, limit 0.05): there the advice turns. */
+    @Test
+    @Tag("ci")
+    void theRangeBeginsWhereTheAdviceTurns() {
+        browser.size(1280, 900);
+        browser.show(server, "try", "bench-stainless");
+        browser.run(
+                "const s = document.querySelector('#vary'); s.value = 'exposures.manganese-respirable.twa'; s.dispatchEvent(new Event('change'))");
+        push(".range button", "Show the range");
+        browser.find("#slide");
+        double at = Double.parseDouble(
+                browser.find("#slide").getDomAttribute("aria-valuetext").split(" ")[0]);
+        List<?> turns = (List<?>)
+                browser.run(
+                        "return [...document.querySelectorAll('.tipping > li > button')].map(b => Number(b.textContent.match(/[0-9.]+/)[0]))");
+        assertTrue(
+                turns.stream()
+                        .anyMatch(t -> at >= ((Number) t).doubleValue() && at <= ((Number) t).doubleValue() * 1.2),
+                at + " in " + turns);
+        assertTrue(browser.text(".tipping").contains("2 mg/m3"), browser.text(".tipping"));
+        browser.run("document.querySelector('#slide').focus()");
+        browser.press(Keys.ARROW_RIGHT);
+        double next = Double.parseDouble(
+                browser.find("#slide").getDomAttribute("aria-valuetext").split(" ")[0]);
+        assertTrue(next > at, "the arrow keys move it: " + at + " to " + next);
+    }
+
+    @Test
+    void theReviewerFindsARegulationAndDecidesTheAdviceAgain() {
+        browser.size(1280, 900);
+        browser.show(server, "trail", "bench-stainless");
+        type("#sought", "reg 7");
+        browser.untilText("#trail", "reg 7(");
+        String found = (String)
+                browser.run(
+                        "return [...document.querySelectorAll('#trail .sentence > summary .cite')].map(e => e.textContent).join('\\n')");
+        assertTrue(found.lines().noneMatch(l -> l.matches(".*reg 17.*") && !l.contains("reg 7")), found);
+        push("#replay", "");
+        browser.untilText(".replayed", "The same again");
+        assertEquals(2, presses);
+    }
+
+    @Test
+    void theStorekeeperChecksAUnitInThreeTapsAfterTheScan() {
+        browser.size(390, 844);
+        browser.show(server, "upkeep", "");
+        type(".who input", "Sanna Teller" + Keys.ENTER);
+        type(".scan", "u-014" + Keys.ENTER);
+        browser.untilText(".item-head", "U-014");
+        int before = presses;
+        push(".three button", "Check before use");
+        push(".check button", "\u2713 All passed");
+        push(".check button", "Write it: passed");
+        browser.untilText(".done", "is written: passed");
+        assertEquals(3, presses - before);
+        browser.screen("journey-storekeeper");
+        push(".three button", "Check before use");
+        push(".check .point", "The breathing hose");
+        push(".check button", "Write it: 1 failed");
+        browser.untilText(".done", "is written: failed");
+        browser.untilText(".standing.stop", "DO NOT USE");
+        assertTrue(((Number) browser.run("return document.documentElement.scrollWidth")).intValue() <= 390);
+        Object small = browser.run(
+                "return [...document.querySelectorAll('#upkeep button, #upkeep select, #upkeep summary, #upkeep input[type=text]')]"
+                        + ".filter(e => e.checkVisibility() && e.getBoundingClientRect().height < 47.5).map(e => e.outerHTML.slice(0, 80)).join()");
+        assertEquals("", small, "targets of 48 px");
+    }
+}
