@@ -126,7 +126,7 @@ final class RuleLintTest {
 
     @ParameterizedTest
     @CsvSource({
-        "SHARED-NEED-980, 'overrides \"SHARED-NEED-980\", which is no rule.'",
+        "SHARED-NEED-980, 'overrides \"SHARED-NEED-980\", which is not a rule.'",
         "SHARED-MEASURE-010, 'overrides a rule of the phase measure.'"
     })
     void anOverrideWithoutItsTargetIsNamed(String target, String message) {

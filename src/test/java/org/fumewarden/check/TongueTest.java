@@ -71,7 +71,7 @@ final class TongueTest {
     void aRuleThatIsNotThereIsNamed() throws IOException {
         List<String> problems = problems("rules: {XX-NEED-011: Nichts.}");
         assertEquals(1, problems.size(), problems.toString());
-        assertTrue(problems.get(0).contains("XX-NEED-011 is no rule of this folder."), problems.get(0));
+        assertTrue(problems.get(0).contains("XX-NEED-011 is not a rule of this folder."), problems.get(0));
     }
 
     @Test
