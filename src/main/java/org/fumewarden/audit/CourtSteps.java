@@ -36,7 +36,7 @@ final class CourtSteps {
                 "p",
                 "",
                 "Each step is one application of one rule. It names the document and the clause that order it, how well that clause"
-                        + " is known to the makers of the rules, and what it rests on.");
+                        + " is known to those who keep the rules, and what it rests on.");
         out.element("ol", () -> {
             for (JsonNode step : advice.path("trail").path("steps")) {
                 out.element("li", () -> step(step));

@@ -70,6 +70,18 @@ public record Bound(
         return floored(open, published, benchmark.asLimit(), floor);
     }
 
+    /** The level of the whole at which a part was counted. */
+    public static Bound whole(OpenNeed open, Ratio counted, String whole) {
+        return new Bound(
+                open.agent(),
+                open.question(),
+                Settlement.BOUNDED,
+                whole,
+                counted.level(),
+                counted.limit(),
+                counted.unit().symbol());
+    }
+
     /** A floor that stands for an agent without any limit. */
     public static Bound floor(OpenNeed open, Threshold floor) {
         return new Bound(

@@ -104,6 +104,19 @@ public record Ratio(
         return of(exposure, benchmark.asLimit(), agent, molarVolume).asBenchmark(exposure);
     }
 
+    /** The ratio of a part that nobody measured, taken at the level of the whole that holds it, against its benchmark. */
+    public static Ratio ofPart(Exposure whole, Benchmark benchmark, Agent part, Threshold molarVolume) {
+        return new Ratio(
+                part.id(),
+                benchmark.averaging(),
+                Concentrations.convert(whole.level(), whole.unit(), benchmark.unit(), part, molarVolume),
+                benchmark.value(),
+                benchmark.unit(),
+                whole.statistic(),
+                whole.estimated() ? "estimated" : "benchmark",
+                benchmark.ref().address());
+    }
+
     /** The ratio against a limit that the officer states, in the unit of that limit. */
     public static Ratio stated(Exposure exposure, StatedLimit stated, Agent agent, Threshold molarVolume) {
         return new Ratio(

@@ -38,7 +38,7 @@ public final class SamplePart {
 
     private void agent(Sampled sampled) {
         lines.add(new Line.Head(sampled.plot().title()));
-        lines.add(new Line.Says(Sign.NONE, words.say("sheet.samples.rests", sampled.rests())));
+        lines.add(new Line.Says(Sign.NONE, words.say("sheet.samples.rests", inWords(sampled.rests()))));
         lines.add(new Line.Table(
                 List.of(words.say("column.statistic"), words.say("column.level"), words.say("column.needed")),
                 sampled.lines().stream().map(l -> row(l, sampled.rests())).toList(),
@@ -68,5 +68,19 @@ public final class SamplePart {
         String highest = Statistic.HIGHEST_SAMPLE.words();
         return rests.startsWith(line.statistic() + ",")
                 || line.statistic().equals(highest) && rests.startsWith("highest of ");
+    }
+
+    /** A statistic with its count of samples, in the language of the sheet. */
+    private String inWords(String rests) {
+        for (Statistic statistic : Statistic.values()) {
+            String count = statistic.words() + ", ";
+            if (rests.startsWith(count)) {
+                String samples = rests.substring(count.length()).replaceFirst(" samples?$", "");
+                String key =
+                        "statistic." + statistic.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                return words.say("sheet.samples.count", words.sayOr(key, statistic.words()), samples);
+            }
+        }
+        return rests;
     }
 }

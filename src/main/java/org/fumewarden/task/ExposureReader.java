@@ -19,7 +19,6 @@ import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.SampleNote;
-import org.fumewarden.model.StatedLimit;
 import org.fumewarden.model.Unit;
 import org.fumewarden.model.Unknown;
 
@@ -48,8 +47,6 @@ final class ExposureReader {
             "limit-stel",
             "limit-ceiling",
             "limit-from");
-    private static final Set<String> STATED = Set.of("limit-twa", "limit-stel", "limit-ceiling");
-
     /** Cells that mean nothing without another one. */
     private static final Map<String, String> BELONGS =
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
@@ -148,7 +145,7 @@ final class ExposureReader {
         if (cells.containsKey("error") && !cells.containsKey("samples") && !cells.containsKey("periods")) {
             cells.get("error").complain("stands without samples or periods.", "add the results it belongs to.");
         }
-        limits(agent, item, cells);
+        inputs.addAll(StatedLimits.of(agent, item, cells, (l, place) -> possible(agent, l.unit(), place)));
         if (!settled && item.problems().isEmpty()) {
             item.complain("gives no level.", "add twa: \"0.12 mg/m3\", samples, a judgement, or twa: unknown.");
         }
@@ -284,34 +281,7 @@ final class ExposureReader {
         }
     }
 
-    /** Limits that are not held here count with the document they were read in, and are taken from nowhere else. */
-    private void limits(String agent, Located item, Map<String, Located> cells) {
-        Optional<String> from = said(cells.get("limit-from"));
-        for (Averaging averaging : Averaging.values()) {
-            Located place = cells.get("limit-" + averaging.key());
-            if (place != null && from.isEmpty()) {
-                place.complain(
-                        "stands without limit-from.", "name the document, its edition and the place, as limit-from.");
-            } else if (place != null) {
-                Quantities.level(place, place.text())
-                        .filter(l -> possible(agent, l.unit(), place))
-                        .ifPresent(l -> limit(agent, averaging, l, from.get(), place));
-            }
-        }
-        if (from.isPresent() && cells.keySet().stream().noneMatch(STATED::contains)) {
-            item.complain("names limit-from, but no limit.", "add limit-twa, limit-stel or limit-ceiling.");
-        }
-    }
-
-    private void limit(String agent, Averaging averaging, Quantities.Level level, String from, Located place) {
-        if (level.value().signum() <= 0) {
-            place.complain("is no limit: \"" + Located.shown(place.text()) + "\".", "a level above zero.");
-        } else {
-            inputs.add(new StatedLimit(agent, averaging, level.value(), level.unit(), from, place.path()));
-        }
-    }
-
-    private static Optional<String> said(Located cell) {
+    static Optional<String> said(Located cell) {
         return Optional.ofNullable(cell)
                 .map(c -> Located.shown(c.text()))
                 .filter(t -> !t.isBlank() && !t.equals("unknown"));
