@@ -85,7 +85,7 @@ class DutyRecordTest {
         logged("X-01", "examination", "2025-01-31", sound);
         logged("X-01", "examination", "2026-03-01", sound);
         String text = record("gb", "X-01").text();
-        assertEquals("X-01; bay 2", line(text, "plant id and location"));
+        assertEquals("X-01; bay 2", line(text, "id and location of the extraction system"));
         assertEquals("2025-01-31", line(text, "last exam date"));
         assertEquals("NOT RECORDED", line(text, "substances"));
         assertEquals("NOT RECORDED", line(text, "intended performance and whether met"));
