@@ -195,7 +195,8 @@ enum RowKind {
 
     private static List<Row> lever(RowReader row) {
         String id = row.text("id");
-        return List.of(new Lever(row.ref(id), id, row.text("path"), row.text("value"), row.text("says")));
+        return List.of(new Lever(
+                row.ref(id), id, row.text("path"), row.text("value"), row.text("says"), row.text("unless", "")));
     }
 
     private static List<Row> limit(RowReader row) {

@@ -116,7 +116,7 @@ final class FactorQuestion {
 
     private String behind(BigDecimal given) {
         if (given.signum() == 0) {
-            return "gives-up-too-early";
+            return "number-too-low";
         }
         return misreadings().stream()
                 .filter(m -> step(m.value()).compareTo(given) == 0

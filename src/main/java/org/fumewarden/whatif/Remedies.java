@@ -34,11 +34,18 @@ public final class Remedies {
         Advice now = bench.advise();
         List<Lever> useful = new ArrayList<>();
         for (Row row : bench.advisor(bench.code()).base().rowsOn(now.on())) {
-            if (row instanceof Lever lever && !already(now, lever)) {
+            if (row instanceof Lever lever && !already(now, lever) && ofUse(now, lever)) {
                 useful.add(lever);
             }
         }
         return useful;
+    }
+
+    private static boolean ofUse(Advice advice, Lever lever) {
+        return advice.inputs().stream()
+                .filter(org.fumewarden.model.Answer.class::isInstance)
+                .map(org.fumewarden.model.Answer.class::cast)
+                .allMatch(a -> lever.ofUseBeside(a.path(), a.value()));
     }
 
     private static boolean already(Advice advice, Lever lever) {
