@@ -15,6 +15,7 @@ import java.util.function.Function;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.task.TaskTree;
 import org.fumewarden.whatif.Bench;
@@ -95,7 +96,12 @@ public final class RoundMaker {
             }
         }
         if (best == null) {
-            throw new IllegalStateException("the training room has no task of " + topic.key() + " for " + code);
+            throw new InputException(new Problem(
+                    "training room",
+                    0,
+                    topic.key(),
+                    "has no task under " + code + ".",
+                    "choose another topic or code."));
         }
         return best;
     }

@@ -14,8 +14,15 @@ function governs(line, rests) {
   return rests.startsWith(`${line.statistic},`) || (line.statistic === 'highest sample' && rests.startsWith('highest of '));
 }
 
+/** The statistic with its count of samples, in the words of the page. */
+function rests(words) {
+  const known = Object.keys(STATISTICS).find(name => words.startsWith(`${name}, `));
+  if (!known) return words;
+  return say('sheet.samples.count', say(`statistic.${STATISTICS[known]}`), words.slice(known.length + 2).replace(/ samples?$/, ''));
+}
+
 function table(plot) {
-  return el('div', { className: 'wide' }, el('p', {}, say('sheet.samples.rests', plot.rests)), el('table', {},
+  return el('div', { className: 'wide' }, el('p', {}, say('sheet.samples.rests', rests(plot.rests))), el('table', {},
     el('thead', {}, el('tr', {}, ['statistic', 'level', 'needed'].map(c => el('th', { scope: 'col' }, say(`column.${c}`))))),
     el('tbody', {}, plot.lines.map(line => el('tr', {},
       el('th', { scope: 'row' }, STATISTICS[line.statistic] ? say(`statistic.${STATISTICS[line.statistic]}`) : line.statistic, governs(line, plot.rests) && ` \u25C0 ${say('sheet.governs')}`),
