@@ -13,7 +13,7 @@ record NotFound(Vocabulary vocabulary) {
     private record Way(Pattern words, String says) {}
 
     private static final List<Way> WAYS = List.of(
-            way("no reason against it", "nothing bars it"),
+            way("no reason against it", "nothing rules it out"),
             way("no open question about it", "no question about it is open"),
             way("no reason to stop", "nothing stops the work"),
             way("no gap", "no question is open"),

@@ -145,7 +145,7 @@ final class ExplainCommand implements Callable<Integer> {
             larger.forEach(l -> out.println("  - " + words(List.of(l))));
         } else if (undecided) {
             out.println(
-                    "Nothing bars it. It stays open until the questions above are answered; no change on the list of"
+                    "Nothing rules it out. It stays open until the questions above are answered; no change on the list of"
                             + " levers takes their place.");
         } else {
             out.println("No change on the list of levers makes it suitable, not even all of them together. "

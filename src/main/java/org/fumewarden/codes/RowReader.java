@@ -193,9 +193,12 @@ final class RowReader {
         List<Affirmation> found = checks.getOrDefault(key, List.of());
         List<String> beside =
                 candidates(cell).stream().skip(1).map(BigDecimal::toPlainString).toList();
+        if (key.isBlank()) {
+            place.complain("has no word to be known by.", "name what the row is about.");
+        }
         return new RowRef(
                 table,
-                key,
+                key.isBlank() ? "?" : key,
                 new Citation(source, clause, edition, Affirmation.confidence(own, found)),
                 beside,
                 found.stream().map(Affirmation::words).collect(Collectors.joining("; ")));

@@ -19,7 +19,8 @@ public final class Posterior {
     /** The grid of deviations reaches so many times below and above what is expected and what was found. */
     private static final double REACH = 4;
 
-    private static final int RAISED = 4;
+    /** Logarithms between two heights at which results below the middle of the prior are tried. */
+    private static final double STEP = 0.6;
 
     private final List<Point> points;
     private final double total;
@@ -129,8 +130,9 @@ public final class Posterior {
     static double bound(Prior prior, SampleSet set) {
         double below = prior.meanLog() - Moments.of(set.logs()).mean();
         double lowest = asFound(prior, set);
-        for (int step = 1; below > 0 && step <= RAISED; step++) {
-            double raised = Math.exp(below * step / RAISED);
+        int steps = (int) Math.ceil(Math.max(below, 0) / STEP);
+        for (int step = 1; step <= steps; step++) {
+            double raised = Math.exp(below * step / steps);
             lowest = Math.min(lowest, raised * asFound(prior.scaled(1 / raised), set));
         }
         return lowest;

@@ -68,7 +68,7 @@ public final class Turns {
 
     private Turn turn(Question question, String answer, Advice now, Thread asking) {
         if (asking.isInterrupted()) {
-            throw new CancellationException("Nobody waits for these changes any more.");
+            throw new CancellationException("No one waits for these changes any more.");
         }
         Advice then = bench.advise(Map.of(question.path(), answer));
         List<Difference> found = Differences.between(now, then);

@@ -11,7 +11,9 @@ final class ProblemTest {
     void charactersThatMoveTheCursorAreNotPrinted() {
         Problem problem =
                 new Problem("task.yaml", 4, "becau\u0085se", "is \u009b31m no name\u2028here.", "\u007f\"because\".");
-        assertEquals("task.yaml:4 becau?se is ?31m no name?here.\n?\"because\".", problem.text());
+        assertEquals(
+                "task.yaml:4 becau[U+0085]se is [U+009B]31m no name[U+2028]here.\n[U+007F]\"because\".",
+                problem.text());
     }
 
     @Test

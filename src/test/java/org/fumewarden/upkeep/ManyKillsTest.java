@@ -117,7 +117,7 @@ class ManyKillsTest {
     }
 
     private static CommandRun posted(URI page, String mark) {
-        String entry = "{\"kind\":\"repair\",\"item\":\"U-0\",\"on\":\"2026-03-02\",\"by\":\"" + mark
+        String entry = "{\"kind\":\"repair\",\"item\":\"U-0\",\"on\":\"2026-03-02\",\"sure\":true,\"by\":\"" + mark
                 + "\",\"values\":{\"work\":\"hose\"}}";
         HttpRequest request = HttpRequest.newBuilder(page)
                 .header("Content-Type", "application/json")

@@ -2,6 +2,7 @@ package org.fumewarden.report.answer;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +29,9 @@ record AirPart(Advice advice, Spoken spoken) {
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
     private static final Set<Settlement> BY_FIGURES =
             Set.of(Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED);
+
+    /** A row of the table with the hazard ratio by which it is ranked. */
+    private record Ranked(BigDecimal factor, List<String> cells) {}
 
     /** The part as it stands on the page. */
     Optional<Part> write() {
@@ -56,11 +60,16 @@ record AirPart(Advice advice, Spoken spoken) {
     }
 
     private List<Line> table(List<AccountLine> shown) {
-        List<List<String>> rows = new ArrayList<>(floors());
-        shown.stream().map(this::row).forEach(rows::add);
-        if (rows.isEmpty()) {
+        List<Ranked> ranked = new ArrayList<>(floors());
+        shown.forEach(l -> ranked.add(new Ranked(l.account().factor().orElse(BigDecimal.ZERO), row(l))));
+        if (ranked.isEmpty()) {
             return List.of();
         }
+        // What decides stands first, whatever the page has room for.
+        List<List<String>> rows = ranked.stream()
+                .sorted(Comparator.comparing(Ranked::factor).reversed())
+                .map(Ranked::cells)
+                .toList();
         List<String> heads = List.of("agent", "averaging", "exposure", "limit", "ratio", "known").stream()
                 .map(h -> spoken.say("air." + h))
                 .toList();
@@ -119,12 +128,13 @@ record AirPart(Advice advice, Spoken spoken) {
     }
 
     /** Least factors that hold whatever was measured, and sums of like effect. */
-    private List<List<String>> floors() {
+    private List<Ranked> floors() {
         return advice.trail()
                 .concluding(Need.class)
                 .filter(s -> Set.of("floor", "mixture").contains(((Need) s.conclusion()).basis()))
                 .filter(s -> ((Need) s.conclusion()).above(TENTH))
-                .map(s -> floor((Need) s.conclusion()))
+                .map(s -> (Need) s.conclusion())
+                .map(n -> new Ranked(n.value(), floor(n)))
                 .distinct()
                 .toList();
     }
