@@ -56,8 +56,7 @@ public final class SamplePart {
     private String name(ByStatistic line) {
         for (Statistic statistic : Statistic.values()) {
             if (statistic.words().equals(line.statistic())) {
-                return words.sayOr(
-                        "statistic." + statistic.name().toLowerCase(Locale.ROOT).replace('_', '-'), line.statistic());
+                return named(statistic);
             }
         }
         return line.statistic();
@@ -70,15 +69,18 @@ public final class SamplePart {
                 || line.statistic().equals(highest) && rests.startsWith("highest of ");
     }
 
+    private String named(Statistic statistic) {
+        String key = "statistic." + statistic.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return words.sayOr(key, statistic.words());
+    }
+
     /** A statistic with its count of samples, in the language of the sheet. */
     private String inWords(String rests) {
         for (Statistic statistic : Statistic.values()) {
             String count = statistic.words() + ", ";
             if (rests.startsWith(count)) {
                 String samples = rests.substring(count.length()).replaceFirst(" samples?$", "");
-                String key =
-                        "statistic." + statistic.name().toLowerCase(Locale.ROOT).replace('_', '-');
-                return words.say("sheet.samples.count", words.sayOr(key, statistic.words()), samples);
+                return words.say("sheet.samples.count", named(statistic), samples);
             }
         }
         return rests;

@@ -25,6 +25,7 @@ import org.fumewarden.report.sheet.Sign;
 
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
 record AirPart(Advice advice, Spoken spoken) {
+    private static final String ASSUMED = "assumed";
     private static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
     private static final Set<Settlement> BY_FIGURES =
@@ -153,35 +154,33 @@ record AirPart(Advice advice, Spoken spoken) {
 
     private List<String> row(AccountLine line) {
         Account account = line.account();
+        String known = known(account);
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
-                known(account).equals(spoken.say("air.kind.assumed"))
-                        ? ""
-                        : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
+                known.equals(ASSUMED) ? "" : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
                 account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
-                known(account));
+                spoken.say("air.kind." + known));
     }
 
     /** How the level is known; one that the code tells people to assume is no measurement. */
     private String known(Account account) {
-        return spoken.say("air.kind."
-                + advice.trail().all(Ratio.class).stream()
-                        .filter(r -> r.agent().equals(account.agent())
-                                && r.averaging().key().equals(account.averaging())
-                                && account.level()
-                                        .filter(l -> l.compareTo(r.level()) == 0)
-                                        .isPresent())
-                        .map(AirPart::origin)
-                        .filter(o -> !o.isEmpty())
-                        .findFirst()
-                        .orElse(account.kind().key()));
+        return advice.trail().all(Ratio.class).stream()
+                .filter(r -> r.agent().equals(account.agent())
+                        && r.averaging().key().equals(account.averaging())
+                        && account.level()
+                                .filter(l -> l.compareTo(r.level()) == 0)
+                                .isPresent())
+                .map(AirPart::origin)
+                .filter(o -> !o.isEmpty())
+                .findFirst()
+                .orElse(account.kind().key());
     }
 
     /** Where a level comes from that nobody measured as it stands; empty for the others. */
     private static String origin(Ratio ratio) {
-        if (ratio.basis().equals("assumed") || ratio.basis().equals("stated")) {
+        if (ratio.basis().equals(ASSUMED) || ratio.basis().equals("stated")) {
             return ratio.basis();
         }
         if (ratio.statistic().startsWith(Statistic.POSTERIOR.words())) {
