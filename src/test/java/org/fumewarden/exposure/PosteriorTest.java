@@ -80,7 +80,7 @@ class PosteriorTest {
         Prior prior = new Prior(Math.log(0.1), 0.9, 0.8);
         for (int n = 1; n < FewSamples.ENOUGH; n += 2) {
             double higher = Double.POSITIVE_INFINITY;
-            for (double level = 0.1; level > 1e-4; level /= 4) {
+            for (double level = 0.1; level > 1e-4; level /= 10) {
                 double here = level;
                 double bound = Posterior.bound(
                         prior,
@@ -96,7 +96,7 @@ class PosteriorTest {
     @Test
     void withAPriorFewerResultsOfTheSameMeanAndSpreadNeverGiveLessFromTwoToTwenty() {
         Random random = new Random(20261128);
-        for (int i = 0; i < 4; i++) {
+        for (int i = 0; i < 3; i++) {
             Prior prior = new Prior(3 * random.nextGaussian(), 0.4 + random.nextDouble(), 0.4 + random.nextDouble());
             double mean = random.nextGaussian();
             double deviation = 1.5 * random.nextDouble();
@@ -134,7 +134,7 @@ class PosteriorTest {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 NonDetects.MAXIMUM_LIKELIHOOD,
-                Optional.of(new Prior(Math.log(100), 0.5, 0.8)));
+                Optional.of(new Prior(Math.log(2), 0.5, 0.8)));
         List<Governing.Caution> cautions = need(Appraisal.of(List.of(Sample.found(0.1)), question))
                 .governing()
                 .cautions();
