@@ -30,6 +30,8 @@ final class PageFiles {
             "measured.js",
             "steps.js",
             "title.js",
+            "together.js",
+            "judged.js",
             "begin.js",
             "describe.js",
             "answer.js",

@@ -5,6 +5,7 @@ import { el, keep, ruleWords } from './dom.js';
 import { askWords, at, remember, remembered, state } from './state.js';
 import { has, say } from './words.js';
 import { paper } from './paper.js';
+import { brief, plate } from './plate.js';
 import { ruler, SIGNS } from './ruler.js';
 import { plots } from './plots.js';
 import { faultWords } from './faults.js';
@@ -144,7 +145,7 @@ function tools(root) {
 export function drawAdvice(root) {
   const advice = state.advice;
   if (!advice) {
-    root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.advice.none')),
+    root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.deciding.first')),
       el('ul', {}, state.problems.map(p => el('li', {}, faultWords(p)))), el('p', {}, el('a', { href: '#describe' }, say('ui.answer.more'))));
     return;
   }
@@ -152,5 +153,5 @@ export function drawAdvice(root) {
   box.addEventListener('toggle', () => {
     if (box.open && box.childElementCount === 1) box.append(...why(advice));
   });
-  root.replaceChildren(tools(root), paper(Boolean(remembered('annex'))), box);
+  root.replaceChildren(tools(root), paper(Boolean(remembered('annex')), plate(brief(advice), say('sheet.answer'))), box);
 }

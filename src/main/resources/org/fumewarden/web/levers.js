@@ -18,7 +18,7 @@ function value(asked, id) {
 }
 
 function device(b) {
-  return has(`device.${b.class}`) ? say(`device.${b.class}`) : b.wear || say('wear.nothing-cleared');
+  return has(`device.${b.class}`) ? say(`device.${b.class}`) : b.wear || say(b.status === 'do-not-enter' ? 'wear.stay-out' : 'wear.nothing-cleared').replace(/\..*/, '');
 }
 
 /** What a change moves, in one line. */
