@@ -5,7 +5,7 @@ import { el, keep, ruleWords } from './dom.js';
 import { askWords, at, remember, remembered, state } from './state.js';
 import { has, say } from './words.js';
 import { paper } from './paper.js';
-import { brief, plate } from './plate.js';
+import { brief, classWords, plate } from './plate.js';
 import { ruler, SIGNS } from './ruler.js';
 import { plots } from './plots.js';
 import { faultWords } from './faults.js';
@@ -79,7 +79,7 @@ function remedy(respirator) {
     } catch { /* the notice line says what happened */ } finally {
       button.disabled = false;
     }
-  } }, say('ui.remedy.ask', respirator.class));
+  } }, say('ui.remedy.ask', classWords(respirator.class)));
   return el('div', {}, button, answer);
 }
 
@@ -87,7 +87,7 @@ function device(respirator) {
   const reasons = [...respirator.reasons, ...respirator.conditions];
   return el('details', { className: `device ${respirator.verdict}`, id: `class-${respirator.class}` },
     el('summary', {}, el('span', { className: 'sign', 'aria-hidden': 'true' }, SIGNS[respirator.verdict]),
-      el('b', {}, ` ${respirator.class}`), ' ', ruleWords('span', respirator.name, undefined, has(`device.${respirator.class}`)),
+      el('b', {}, ` ${classWords(respirator.class)}`), ' ', ruleWords('span', respirator.name, undefined, has(`device.${respirator.class}`)),
       el('span', { className: 'cite' }, ` ${say('column.factor')} ${respirator.factor ?? '-'}, ${say('column.filter')} ${respirator.filter}`),
       unverified(respirator.reasons.some(r => r.unverified))),
     el('ul', { className: 'plain' }, reasons.map(r => el('li', {}, sentence(r)))),

@@ -110,6 +110,7 @@ const FAULTS = [[/day to come|begun nowhere/, 'future'], [/before the item was r
 
 /** What is wrong with an entry, in a sentence of the page. */
 export function entryFault(problem) {
+  if (problem.said) return problem.said;
   const found = FAULTS.find(([pattern]) => pattern.test(problem.message));
   return found ? say(`ui.entry.${found[1]}`) : document.documentElement.lang === 'en' ? problem.message : say('ui.entry.value');
 }

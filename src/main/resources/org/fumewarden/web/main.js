@@ -55,6 +55,7 @@ async function decide() {
     if (fault instanceof Problems) {
       state.problems = fault.problems;
       state.advice = null;
+      state.stale = false;
       emit('advice');
     } else if (fault instanceof Silent) {
       again = setTimeout(decide, AGAIN);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.Keys;
 
 /**
  * The page in German has no English sentence of its own. Sentences of rules are left out here: the check of the rule base counts
@@ -22,6 +24,10 @@ class GermanPageTest {
     /** Small words that are English and nothing else; a sentence hardly does without one. */
     private static final String ENGLISH =
             "the|of|and|is|are|not|with|for|this|that|from|what|which|whether|unknown|yes|due|only";
+
+    /** What the people of the tasks typed themselves. */
+    private static final List<String> TYPED =
+            List.of("Galvanised quay rail, stick electrode, in the open", "A. Hygienist of the yard");
 
     @TempDir
     static Path folder;
@@ -52,7 +58,7 @@ class GermanPageTest {
               while (walk.nextNode()) {
                 const node = walk.currentNode;
                 const holder = node.parentElement;
-                if (!holder || holder.closest('[lang="en"], .of-rules, code, .cite, .items, .code, option[lang], script, noscript, style') || !english.test(node.data)) continue;
+                if (!holder || holder.closest('[lang="en"], .of-rules, code, .cite, .items, .code, option[lang], script, noscript, style') || !english.test(arguments[1].reduce((text, typed) => text.replace(typed, ''), node.data))) continue;
                 found.push(node.data);
               }
             }
@@ -87,7 +93,7 @@ class GermanPageTest {
                     "sheet");
         }
         browser.screen(place + "-de");
-        assertEquals("", browser.run(FOUND, ENGLISH));
+        assertEquals("", browser.run(FOUND, ENGLISH, TYPED));
     }
 
     @Test
@@ -105,13 +111,13 @@ class GermanPageTest {
                             browser.run(
                                     "return [...document.querySelectorAll('.asking > details.more')].every(d => d.childElementCount > 1)"),
                     "opened");
-            assertEquals("", browser.run(FOUND, ENGLISH));
+            assertEquals("", browser.run(FOUND, ENGLISH, TYPED));
         }
         browser.run("document.querySelectorAll('.steps button')[1].click()");
         browser.run("document.querySelector(\"[data-path='atmosphere.oxygen'] input\").focus()");
         browser.typeOver("120");
         browser.untilText("#faults", "100");
-        assertEquals("", browser.run(FOUND, ENGLISH));
+        assertEquals("", browser.run(FOUND, ENGLISH, TYPED));
     }
 
     @Test
@@ -120,9 +126,9 @@ class GermanPageTest {
         browser.show(server, "drill", "", "de");
         browser.push("#begin-room", "");
         for (int i = 0; i < 11; i++) {
-            assertEquals("", browser.run(FOUND, ENGLISH));
+            assertEquals("", browser.run(FOUND, ENGLISH, TYPED));
             browser.push("#room-next", "");
         }
-        browser.press(org.openqa.selenium.Keys.ESCAPE);
+        browser.press(Keys.ESCAPE);
     }
 }
