@@ -22,8 +22,9 @@ export function markAnswer(words) {
   deciding.textContent = words;
 }
 
+/** Why nobody may start, and else what holds until every question is answered. */
 function interim(advice) {
-  return (advice.interim ?? []).map(r => ruleWords('p', r.says, 'interim', r.own));
+  return (advice.stops.length > 0 ? advice.stops : advice.interim ?? []).map(r => ruleWords('p', r.says, 'interim', r.own));
 }
 
 /** Draws the answer as it stands. */
