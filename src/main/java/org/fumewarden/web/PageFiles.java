@@ -31,6 +31,7 @@ final class PageFiles {
             "steps.js",
             "title.js",
             "together.js",
+            "head.js",
             "judged.js",
             "begin.js",
             "describe.js",

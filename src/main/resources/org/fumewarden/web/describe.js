@@ -5,8 +5,9 @@ import { el } from './dom.js';
 import { has, say } from './words.js';
 import { field, spelled } from './field.js';
 import { exposures } from './exposures.js';
-import { faultNodes, summary } from './faults.js';
+import { summary } from './faults.js';
 import { begin } from './begin.js';
+import { head } from './head.js';
 import { after, asked, before, begun, extras, groupsOf, isOpen, left, stepOf, steps } from './steps.js';
 import { titleOf } from './title.js';
 import { together } from './together.js';
@@ -45,28 +46,6 @@ async function answer(question, value) {
     change(question.path, word);
     draw(false);
   }
-}
-
-function head() {
-  const code = el('select', { id: 'code', onchange: e => change('code', e.target.value) },
-    state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code }, has(`code.${c.id}`) ? say(`code.${c.id}`) : c.name)));
-  const simple = (path, type, words) => el('div', { className: 'row', 'data-path': path },
-    el('label', { className: 'ask', htmlFor: path }, words),
-    el('div', { className: 'answer' }, el('input', { id: path, type, value: state.task[path] ?? '', maxLength: 200, 'aria-describedby': `${path}-fault`,
-      oninput: e => { change(path, e.target.value || undefined); if (path === 'title') remark(); } }), el('p', { className: 'fault', id: `${path}-fault` })));
-  const line = el('span', {});
-  const remark = () => { line.textContent = [state.task.title || say('ui.title.none'), codeName(), state.task.on].filter(Boolean).join(' \u00B7 '); };
-  remark();
-  parts.remark = remark;
-  return el('details', { className: 'head', id: 'head' }, el('summary', {}, line, ' ', el('span', { className: 'cite' }, say('ui.change.it'))),
-    simple('title', 'text', say('ui.title')),
-    el('div', { className: 'row', 'data-path': 'code' }, el('label', { className: 'ask', htmlFor: 'code' }, say('ui.code')), el('div', { className: 'answer' }, code, el('p', { className: 'fault' }))),
-    simple('on', 'date', say('ui.on')));
-}
-
-function codeName() {
-  const id = state.task.code;
-  return has(`code.${id}`) ? say(`code.${id}`) : state.codes.find(c => c.id === id)?.name ?? id;
 }
 
 function body() {
@@ -157,7 +136,7 @@ function bar() {
   parts.forward.disabled = after(step) === undefined;
   const open = all.reduce((sum, s) => sum + count(s), 0);
   parts.left.textContent = `${say('ui.step.of', all.indexOf(step) + 1, all.length)} ${begun() ? say('ui.left', open) : say('ui.left.here', left(step))}`;
-  parts.remark();
+  parts.head.remark();
 }
 
 /** Builds the place anew: at the start, and when another task, code or language comes. */
@@ -165,11 +144,11 @@ export function drawDescribe(into) {
   root = into;
   step = 'task';
   counts = {};
-  parts = { faults: el('div', { className: 'faults', id: 'faults', role: 'alert' }), step: el('div', {}) };
+  parts = { faults: el('div', { className: 'faults', id: 'faults', role: 'alert' }), step: el('div', {}), head: head() };
   parts.back = el('button', { type: 'button', onclick: () => go(before(step)) }, say('ui.step.back'));
   parts.forward = el('button', { type: 'button', onclick: () => go(after(step)) }, say('ui.step.forward'));
   const get = el('a', { className: 'press', href: '#advice' }, say('ui.get'));
-  root.replaceChildren(begin(), head(), parts.faults, parts.step, el('div', { className: 'bar', role: 'group', 'aria-label': say('ui.step.move') }, parts.back, parts.forward, get));
+  root.replaceChildren(begin(), parts.head.node, parts.faults, parts.step, el('div', { className: 'bar', role: 'group', 'aria-label': say('ui.step.move') }, parts.back, parts.forward, get));
   draw(false);
 }
 
@@ -204,13 +183,7 @@ function label(path) {
 function place() {
   const problems = state.problems;
   for (const f of fields) f.setFault(problems.find(p => p.field === f.question.path));
-  for (const spot of root.querySelectorAll('.head [data-path]')) {
-    const found = problems.find(p => p.field === spot.dataset.path);
-    spot.querySelector('.fault').replaceChildren(...(found ? faultNodes(found).filter(Boolean) : []));
-    spot.classList.toggle('wrong', Boolean(found));
-    spot.querySelector('input, select').toggleAttribute('aria-invalid', Boolean(found));
-    if (found) spot.closest('details').open = true;
-  }
+  parts.head.setFaults(problems);
   measured?.setFaults(problems);
   parts.faults.replaceChildren(...summary(problems.map(problem => ({ problem, label: label(problem.field), go: stepOf(problem.field) || ['title', 'on', 'code'].includes(problem.field) ? () => goTo(problem.field) : null }))));
   const open = new Map((begun() ? state.advice?.questions ?? [] : []).map(q => [q.question, q.reasons]));

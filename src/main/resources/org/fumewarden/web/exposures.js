@@ -1,6 +1,6 @@
 // What was measured: one card an agent, each averaging time with its unit, its limit and "unknown".
 
-import { el, fresh } from './dom.js';
+import { el, fresh, invalid } from './dom.js';
 import { name, nameLanguage, state } from './state.js';
 import { say } from './words.js';
 import { LEVEL_UNITS } from './units.js';
@@ -41,8 +41,7 @@ function levelRow(entry, index, time, changed) {
   const setFault = problem => {
     fault.replaceChildren(...(problem ? faultNodes(problem, number.set) : []).filter(Boolean));
     node.classList.toggle('wrong', Boolean(problem));
-    if (problem) number.input.setAttribute('aria-invalid', 'true');
-    else number.input.removeAttribute('aria-invalid');
+    invalid(number.input, Boolean(problem));
   };
   return { node, path: `exposures.${index}.${time}`, words, setFault };
 }

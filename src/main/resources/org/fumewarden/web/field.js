@@ -1,7 +1,7 @@
 // One question with its answer, its unit, "unknown", the fault beside it, and why it is asked.
 
 import { askJson } from './server.js';
-import { el, fresh, ruleWords } from './dom.js';
+import { el, fresh, invalid, ruleWords } from './dom.js';
 import { say } from './words.js';
 import { faultNodes } from './faults.js';
 import { picker } from './picker.js';
@@ -125,7 +125,7 @@ export function field(question, value, changed, unfolded) {
     setFault(problem) {
       fault.replaceChildren(...(problem ? faultNodes(problem, set, words => options(question).find(o => o.id === words)?.name ?? words) : []).filter(Boolean));
       node.classList.toggle('wrong', Boolean(problem));
-      node.querySelectorAll('.control input').forEach(input => (problem ? input.setAttribute('aria-invalid', 'true') : input.removeAttribute('aria-invalid')));
+      node.querySelectorAll('.control input').forEach(input => invalid(input, Boolean(problem)));
     },
     setReasons(reasons) {
       node.classList.toggle('open', reasons.length > 0);

@@ -1,6 +1,6 @@
 // One judgement for every level that is still open: by whom, on what, on which day. It is written into each of them.
 
-import { el, fresh } from './dom.js';
+import { el, fresh, invalid } from './dom.js';
 import { name, state } from './state.js';
 import { has, say } from './words.js';
 
@@ -28,7 +28,7 @@ export function judgement(write) {
     fields.forEach(f => {
       const lacks = missing.includes(f);
       f.fault.textContent = lacks ? say('ui.fault.missing') : '';
-      f.made.toggleAttribute('aria-invalid', lacks);
+      invalid(f.made, lacks);
     });
     if (missing.length > 0) missing[0].made.focus();
     else write(agents, { judged: 'below-limit', ...given });

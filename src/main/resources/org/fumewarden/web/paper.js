@@ -29,16 +29,19 @@ function style(text) {
 
 let box = null;
 let newest = 0;
+let shownFor = '';
 
 /** The sheet of the task; it fills itself when it comes. Until then the last one keeps its place under words that say so, or at first something short. */
 export function paper(annex, short) {
   box ??= el('div', { className: 'sheet', role: 'region' });
   if (!box.shadowRoot) box.replaceChildren(short);
-  const deciding = el('p', { className: 'deciding', role: 'status' }, say(box.shadowRoot ? 'ui.deciding' : 'ui.deciding.first'));
+  const asked = { task: state.task, language: document.documentElement.lang, detail: annex };
+  const key = JSON.stringify(asked);
+  const deciding = el('p', { className: 'deciding', role: 'status' }, key === shownFor ? '' : say(box.shadowRoot ? 'ui.deciding' : 'ui.deciding.first'));
   const own = newest += 1;
-  const labels = { 'aria-busy': 'true', 'aria-label': say('sheet.kind'), lang: document.documentElement.lang };
+  const labels = { 'aria-busy': String(key !== shownFor), 'aria-label': say('sheet.kind'), lang: asked.language };
   Object.entries(labels).forEach(([key, value]) => box.setAttribute(key, value));
-  askText('api/sheet', { task: state.task, language: document.documentElement.lang, detail: annex }).then(html => {
+  askText('api/sheet', asked).then(html => {
     if (own !== newest) return;
     const [styles] = /<style>[\s\S]*?<\/style>/.exec(html);
     const read = new DOMParser().parseFromString(html.replace(styles, ''), 'text/html');
@@ -48,7 +51,8 @@ export function paper(annex, short) {
     box.replaceChildren();
     root.adoptedStyleSheets = [sheet];
     root.replaceChildren(copy(read.body));
-    box.removeAttribute('aria-busy');
+    box.setAttribute('aria-busy', 'false');
+    shownFor = key;
     deciding.textContent = '';
   }, () => { deciding.textContent = say('ui.advice.none'); });
   return el('div', {}, deciding, box);
