@@ -2,7 +2,7 @@
 
 import { askBytes, askJson, askText } from './server.js';
 import { el, keep, ruleWords } from './dom.js';
-import { askWords, at, remember, remembered, state } from './state.js';
+import { answerWords, askWords, at, remember, remembered, state } from './state.js';
 import { has, say } from './words.js';
 import { paper } from './paper.js';
 import { brief, classWords, plate } from './plate.js';
@@ -24,8 +24,7 @@ function given(premise) {
   const question = state.vocabulary.questions.find(q => q.path === premise.address);
   const value = question && at(state.task, question.path);
   if (value === undefined) return ruleWords('span', premise.words);
-  const named = question.choices.find(c => c.id === value)?.name ?? (['true', 'false'].includes(value) ? say(value === 'true' ? 'ui.yes' : 'ui.no') : value);
-  return ruleWords('span', `${question.ask} ${named}`, undefined, question.translated);
+  return ruleWords('span', `${question.ask} ${answerWords(question, value)}`, undefined, question.translated);
 }
 
 /** What a step rests on; earlier steps open in their turn. */

@@ -8,6 +8,8 @@ import { picker } from './picker.js';
 import { equivalents, join, split, tidy } from './units.js';
 
 const FEW = 5;
+/** Sources that are our own: beside a question they would explain nothing. */
+const OWN = ['fumewarden', 'practice'];
 
 /** A number with a unit. Gives its node and how to set it; calls back with the words of the task file. */
 export function amount(labelled, value, units, changed) {
@@ -131,7 +133,7 @@ export function field(question, value, changed, unfolded) {
       node.classList.toggle('open', reasons.length > 0);
       reason.replaceChildren(...(reasons.length === 0 ? [] : [
         el('span', { className: 'tag' }, say('ui.needed')), ' ', ruleWords('span', reasons[0].says, undefined, reasons[0].own),
-        el('span', { className: 'cite' }, ` ${reasons[0].source}, ${reasons[0].clause}`)]));
+        !OWN.includes(reasons[0].source) && el('span', { className: 'cite' }, ` ${reasons[0].source}, ${reasons[0].clause}`)].filter(Boolean)));
     },
   };
 }

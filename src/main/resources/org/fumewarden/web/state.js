@@ -116,7 +116,8 @@ export function name(id) {
 /** An answer in words. */
 export function answerWords(asked, value) {
   if (value === undefined) return '';
-  return asked.choices.find(c => c.id === value)?.name ?? value;
+  const plain = { true: 'ui.yes', false: 'ui.no', unknown: 'ui.unknown' }[value];
+  return asked.choices.find(c => c.id === value)?.name ?? (plain ? say(plain) : value);
 }
 
 /** An open question in words; of a level that is missing, which one. */

@@ -16,9 +16,7 @@ function offered(questions) {
 }
 
 function statement(question) {
-  const value = PLAIN[question.id];
-  const words = question.kind === 'flag' ? say(value === 'true' ? 'ui.yes' : 'ui.no') : answerWords(question, value);
-  return el('li', { lang: question.translated ? undefined : 'en' }, `${question.ask} `, el('b', {}, words));
+  return el('li', { lang: question.translated ? undefined : 'en' }, `${question.ask} `, el('b', {}, answerWords(question, PLAIN[question.id])));
 }
 
 /** The box over the questions of a step; empty when fewer than two of them have a plain answer left to give. */
