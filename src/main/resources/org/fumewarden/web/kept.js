@@ -29,16 +29,30 @@ function differences(before, after) {
   add('recommended', best(before), best(after));
   for (const id of every('respirators', 'class')) add(`respirator ${id}`, verdict(before, id), verdict(after, id));
   for (const id of every('questions', 'question')) add(`question ${id}`, open(before, id), open(after, id));
+  const said = a => ['stops', 'conflicts', 'controls-first', 'hazards', 'filters', 'cautions'].flatMap(part => (a[part] ?? []).map(r => r.says));
+  for (const says of said(after).filter(s => !said(before).includes(s))) add('sentence', 'not said', says);
+  for (const says of said(before).filter(s => !said(after).includes(s))) add('sentence', says, 'no longer said');
   return list;
 }
 
+/** Both pieces of advice as plates, and what moved between them. A file in an older form is compared by its places alone. */
+function sides(texts, heads) {
+  try {
+    const [before, after] = texts.map(adviceOf);
+    const lines = movedLines(differences(before, after), document.documentElement.lang);
+    return [el('div', { className: 'pair' }, plate(brief(before), `${heads[0]}: ${before.title}`, true), plate(brief(after), `${heads[1]}: ${after.title}`, true)),
+      lines.length > 0 && el('ul', { className: 'plain moves' }, lines)].filter(Boolean);
+  } catch {
+    return [];
+  }
+}
+
 function other(told, texts, heads) {
-  const [before, after] = texts.map(adviceOf);
+  const both = sides(texts, heads);
   return el('div', {}, el('p', { className: 'fault' }, say('ui.replay.differs')),
-    el('div', { className: 'pair' }, plate(brief(before), `${heads[0]}: ${before.title}`, true), plate(brief(after), `${heads[1]}: ${after.title}`, true)),
-    el('ul', { className: 'plain moves' }, movedLines(differences(before, after), document.documentElement.lang)),
+    both,
     !told['same-revision'] && el('p', {}, say('ui.replay.rules')),
-    el('details', { className: 'more' }, el('summary', {}, say('ui.replay.changes', told.changes.length)), el('ul', {}, told.changes.slice(0, 200).map(c => el('li', {}, ruleWords('span', c)))),
+    el('details', { className: 'more', open: both.length < 2 }, el('summary', {}, say('ui.replay.changes', told.changes.length)), el('ul', {}, told.changes.slice(0, 200).map(c => el('li', {}, ruleWords('span', c)))),
       told.place !== undefined && el('p', {}, say('ui.replay.other', told.place), ' ', say('ui.was'), ' ', el('code', {}, told.then), ' ', say('ui.is'), ' ', el('code', {}, told.now))));
 }
 

@@ -4,10 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.fumewarden.report.AdviceJson;
+import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -15,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 
 /** The ways of an officer, a trainer, a reviewer and a storekeeper, counted in presses: a tap, a key, or one word typed. */
 class JourneyTest {
@@ -231,6 +237,32 @@ class JourneyTest {
         push("#replay", "");
         browser.untilText(".replayed", "The same again");
         assertEquals(2, presses);
+    }
+
+    /** Two kept files are told apart in words: a beard takes the tight masks away, and a missing caution is a sentence. */
+    @Test
+    @Tag("ci")
+    void twoKeptFilesAreComparedInWords() throws IOException {
+        Library library = Library.shipped(() -> Yard.TODAY);
+        Bench bench = Bench.ofText("task", Starts.text("bench-stainless"), library::advisor);
+        String clean = AdviceJson.write(bench.advise());
+        Path first = Files.writeString(folder.resolve("first.json"), clean);
+        Path second = Files.writeString(
+                folder.resolve("second.json"),
+                AdviceJson.write(bench.advise(new TreeMap<>(Map.of("wearer.facial-hair", "true")))));
+        Path cut = Files.writeString(
+                folder.resolve("cut.json"), clean.replaceFirst("(\"cautions\" ?: ?\\[)\\s*\"s\\d+\",", "$1"));
+        browser.size(1280, 900);
+        browser.show(server, "trail", "bench-stainless");
+        browser.find(".boxed");
+        List<WebElement> files = browser.driver().findElements(By.cssSelector("#trail input[type=file]"));
+        files.get(1).sendKeys(first.toString());
+        files.get(2).sendKeys(second.toString());
+        push("#trail .boxed button", "Compare the two files");
+        browser.untilText(".compared .moves", "not suitable: TM3");
+        files.get(2).sendKeys(cut.toString());
+        push("#trail .boxed button", "Compare the two files");
+        browser.untilText(".compared .moves", "No longer said: 1");
     }
 
     @Test
