@@ -37,11 +37,6 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
     /** Hours of a full pack at a filter resistance. */
     public record Point(double at, double hours) {}
 
-    /** A curve over the user's own points. */
-    public EnduranceCurve(String pack, List<Point> points, boolean toReserve) {
-        this(pack, points, Scale.OWN, toReserve);
-    }
-
     public EnduranceCurve {
         points = List.copyOf(points);
         fault(pack, points).ifPresent(refused -> {

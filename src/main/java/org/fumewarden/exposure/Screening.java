@@ -1,6 +1,5 @@
 package org.fumewarden.exposure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -53,11 +52,6 @@ public record Screening(
         return Outcome.finite(Math.exp(medianLog + deviation() * deviation() / 2));
     }
 
-    /** The geometric standard deviation, doubt about the place included. */
-    public Outcome<Double> geometricDeviation() {
-        return Outcome.finite(Math.exp(deviation()));
-    }
-
     /** The value that counts against a limit: the 95th percentile, and never below the floor. */
     public Outcome<Double> governing() {
         return percentile(Compliance.COVERAGE).map(p -> Math.max(p, atLeast.orElse(0)));
@@ -66,13 +60,6 @@ public record Screening(
     /** What is expected before anything is measured. */
     public Prior prior() {
         return new Prior(medianLog, unsure, daily);
-    }
-
-    /** The same with one step more. */
-    public Screening noting(String step) {
-        List<String> all = new ArrayList<>(assumptions);
-        all.add(step);
-        return new Screening(medianLog, unsure, daily, atLeast, unit, provenance, all);
     }
 
     /** The estimate in one sentence, with its spread. */

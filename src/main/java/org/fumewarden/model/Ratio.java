@@ -179,11 +179,6 @@ public record Ratio(
         return level.compareTo(limit) > 0;
     }
 
-    /** True when the level reaches the given share of the limit. */
-    public boolean reaches(BigDecimal share) {
-        return level.compareTo(limit.multiply(share)) >= 0;
-    }
-
     /** True when the level lies above a threshold that is given in the unit of the limit. */
     public boolean above(Threshold threshold) {
         return threshold.unit().equals(unit.symbol()) && threshold.below(level);

@@ -56,25 +56,4 @@ public record Duty(
     public boolean surelyUnder(Map<String, List<String>> facts) {
         return when.stream().allMatch(c -> c.holds(facts) == DutyFact.Holds.YES);
     }
-
-    /** The same duty with its conditions decided. */
-    public Duty decided() {
-        return new Duty(
-                id,
-                what,
-                frequency,
-                period,
-                anchor,
-                who,
-                recorded,
-                fields,
-                keep,
-                force,
-                clause,
-                source,
-                confidence,
-                appliesTo,
-                doneBy,
-                List.of());
-    }
 }

@@ -158,11 +158,6 @@ public final class Sweep {
         return reasons.stream().map(r -> r.rule() + "/" + r.subject()).collect(Collectors.joining(",", "[", "]"));
     }
 
-    /** How many different values were decided so far. */
-    public int evaluations() {
-        return tried.size();
-    }
-
     /** The suitable classes at a point, recommended first. */
     public static List<String> serving(Advice advice) {
         return advice.respirators().stream()

@@ -73,7 +73,6 @@ class KeptAdviceTest {
         for (Path file : chain.files()) {
             assertTrue(KeptAdvice.read(file).intact());
         }
-        assertEquals(KeptAdvice.read(entry(3)).hash(), chain.lastHash());
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ChangeScheduleTest {
+    private static final HeldLike HELD = new HeldLike(true, 1, false, 0, "held at least as well as the test gas");
     private static final CarbonBed BED = new CarbonBed.Measured(120, 0.45, 80);
 
     /** WE-53: OSHA guidance, rule of thumb: 150 ppm, boiling at 138 C, 90 % humidity, twice the work. */
@@ -92,7 +93,7 @@ class ChangeScheduleTest {
         List<Reckoning<Bound>> all = List.of(
                 Tables.model().bound(Tables.vapour("toluene"), BED, use),
                 Tables.ruleOfThumb().bound(110.6, use),
-                TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HeldLike.shownBy("a document"), false),
+                TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HELD, false),
                 Tables.lowBoilerTimes().bound(1, use, 0),
                 new MeasuredBreakthrough(100, 500, 10, 200, 0, 70, 30, "a document").bound(use, true));
         all.forEach(bound -> assertEquals(refusal, bound.refusal().orElseThrow()));
@@ -104,8 +105,7 @@ class ChangeScheduleTest {
     void lowBoilerNeedsAMeasurement() {
         GasUse use = use(100, 20);
         Reckoning<Bound> model = Tables.model().bound(Tables.vapour("methanol"), BED, use);
-        Reckoning<Bound> test =
-                TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HeldLike.shownBy("a claim"), false);
+        Reckoning<Bound> test = TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HELD, false);
         assertEquals(
                 Refusal.NO_METHOD_STANDS,
                 ChangeSchedule.shortest(List.of(model, test)).refusal().orElseThrow());

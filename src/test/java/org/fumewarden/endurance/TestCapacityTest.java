@@ -9,36 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class TestCapacityTest {
-    private static final double MOLAR_VOLUME_AT_25 = 24.45;
-
-    /** WE-35, WE-37: 42 CFR 84.207 Table 11 of subpart L; the other rows by the same product, printed digits. */
-    @ParameterizedTest(name = "{0}: {2} g")
-    @CsvSource({
-        "organic-vapour, carbon-tetrachloride, 20.13",
-        "chlorine, chlorine, 3.25",
-        "ammonia, ammonia, 2.23",
-        "hydrogen-chloride, hydrogen-chloride, 2.39",
-        "methylamine, methylamine, 2.03",
-        "sulfur-dioxide, sulfur-dioxide, 2.52"
-    })
-    void cartridgeTestsProveTheseGrams(String mark, String gas, double grams) {
-        double molarMass = Tables.number(Tables.row("cartridge-tests", "mark", mark), "molar-mass");
-        assertEquals(grams, Tables.cartridge(mark, gas).grams(molarMass, MOLAR_VOLUME_AT_25), 0.006);
-    }
-
-    /** WE-39, WE-41, WE-43: EN 14387:2004+A1:2008 minimum capacity, as printed on a page of class 2 capacities. */
-    @ParameterizedTest(name = "{0} {1}: {2} g")
-    @CsvSource({"A2, cyclohexane, 18.375", "B2, hydrogen-sulfide, 8.52", "E2, sulfur-dioxide, 7.98", "K2, ammonia, 4.2"
-    })
-    void classTwoTestsProveTheseGrams(String mark, String gas, double grams) {
-        double printed = Tables.rows("gas-filter-tests").stream()
-                .filter(row -> mark.equals(row.get("mark")) && gas.equals(row.get("gas")))
-                .mapToDouble(row -> Tables.number(row, "milligrams-per-litre"))
-                .findFirst()
-                .orElseThrow();
-        assertEquals(grams, Tables.test(mark, gas).grams(printed), 1e-9);
-    }
-
     /** EN 14387:2004+A1:2008, the capacity in millilitres of vapour of every line. */
     @ParameterizedTest(name = "{0} {1}: {2} mL")
     @CsvSource({
