@@ -22,7 +22,8 @@ public record Ratio(
     private static final int LOWERED_DIGITS = 12;
 
     /** The ratio for a measured or estimated exposure. */
-    public static Ratio of(Exposure exposure, Limit limit, Agent agent, Threshold molarVolume) {
+    public static Ratio of(Exposure exposure, Limit listed, Agent agent, Threshold molarVolume) {
+        Limit limit = listed.in(exposure.unit());
         return of(
                 exposure,
                 limit.value(),
@@ -59,7 +60,8 @@ public record Ratio(
     /** The ratio against a limit that a code derives by multiplying the limit of another averaging time. */
     public static Ratio against(
             Exposure exposure, Limit limit, Threshold multiple, Agent agent, Threshold molarVolume) {
-        return of(exposure, limit, agent, molarVolume).against(limit.value().multiply(multiple.value()));
+        Ratio plain = of(exposure, limit, agent, molarVolume);
+        return plain.against(plain.limit.multiply(multiple.value()));
     }
 
     /**
@@ -71,10 +73,9 @@ public record Ratio(
      */
     public static Ratio longShift(
             Exposure exposure, Limit limit, Measure shift, Threshold reference, Agent agent, Threshold molarVolume) {
-        return of(exposure, limit, agent, molarVolume)
-                .against(limit.value()
-                        .multiply(reference.value())
-                        .divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR));
+        Ratio plain = of(exposure, limit, agent, molarVolume);
+        return plain.against(
+                plain.limit.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR));
     }
 
     /** The ratio that a code tells people to assume, as a multiple of the limit, until the exposure has been assessed. */

@@ -144,6 +144,18 @@ final class RatioTest {
     }
 
     @Test
+    void aListThatPrintsBothUnitsIsHeldAgainstTheOneOfTheLevel() {
+        // EH40/2005 Table 1, carbon monoxide: 20 ppm, 23 mg/m3. Turned into milligrams 20 ppm would be 23.29.
+        Limit both = new Limit(
+                REF, "a", Averaging.TWA, number("20"), Unit.PPM, "as listed", java.util.Optional.of(number("23")));
+        assertEquals(number("23"), both.in(Unit.MG_M3).value());
+        assertEquals(Unit.MG_M3, both.in(Unit.MG_M3).unit());
+        assertEquals(both, both.in(Unit.PPM));
+        Limit alone = new Limit(REF, "a", Averaging.TWA, number("20"), Unit.PPM, "as listed");
+        assertEquals(alone, alone.in(Unit.MG_M3));
+    }
+
+    @Test
     void blanksAndNegativesAreRefused() {
         BigDecimal minus = number("-1");
         BigDecimal one = BigDecimal.ONE;
