@@ -118,7 +118,7 @@ class UnitOfOneMindTest {
         }
         CommandRun card = CommandRun.of(
                 "record", "U-1", "--sheet", "card", "--code", "gb", "--on", DAY.toString(), "--store", file.toString());
-        assertEquals(out, words(card).contains("!! do not use. "), unit.toString() + card);
+        assertEquals(out, words(card).contains("! do not use. "), unit.toString() + card);
         assertEquals(out ? 3 : 0, card.exit(), card.toString());
     }
 

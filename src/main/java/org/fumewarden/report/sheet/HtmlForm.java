@@ -60,8 +60,12 @@ public final class HtmlForm {
     }
 
     private void part(Part part) {
-        out.section(
-                part.key(), part.title(), () -> out.element("div", "lines " + part.key(), () -> lines(part.lines())));
+        Runnable lines = () -> out.element("div", "lines " + part.key(), () -> lines(part.lines()));
+        if (part.title().isEmpty()) {
+            out.element("section", lines);
+        } else {
+            out.section(part.key(), part.title(), lines);
+        }
     }
 
     /** Sentences that stand together are one list. */
@@ -129,7 +133,7 @@ public final class HtmlForm {
     }
 
     private void table(Line.Table table) {
-        out.table("cells", table.heads().toArray(String[]::new), () -> table.rows()
+        out.table("cells", table.headed() ? table.heads() : List.of(), () -> table.rows()
                 .forEach(row -> out.element("tr", () -> {
                     out.rowHead(row.get(0));
                     for (int i = 1; i < row.size(); i++) {

@@ -4,6 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.fumewarden.report.sheet.HtmlForm;
+import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.upkeep.Closed;
 import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.Duty;
@@ -29,11 +32,11 @@ public final class DueSheet {
     private DueSheet() {}
 
     public static String text(DueReport report) {
-        return SheetText.write(sheet(report));
+        return TextForm.write(sheet(report));
     }
 
     public static String html(DueReport report) {
-        return SheetHtml.write(sheet(report));
+        return HtmlForm.write(sheet(report));
     }
 
     public static String csv(DueReport report) {
@@ -41,30 +44,19 @@ public final class DueSheet {
     }
 
     private static Sheet sheet(DueReport report) {
-        List<Sheet.Block> blocks = new ArrayList<>();
-        if (!report.closed().isEmpty()) {
-            blocks.add(new Sheet.Heading("Do not use"));
-            blocks.add(new Sheet.Points(
-                    report.closed().stream().map(DueSheet::closed).toList()));
-        }
-        blocks.add(new Sheet.Heading("Due on " + report.on() + ", overdue first"));
+        PaperParts parts = new PaperParts();
+        parts.head("Do not use").points(report.closed().stream().map(DueSheet::closed).toList());
+        parts.head("Due on " + report.on() + ", overdue first");
         if (report.owings().isEmpty()) {
-            blocks.add(new Sheet.Paragraph("Nothing falls due in this time."));
+            parts.says("Nothing falls due in this time.");
         } else {
-            blocks.add(new Sheet.Table(COLUMNS, rows(report)));
+            parts.table(COLUMNS, rows(report));
         }
-        if (!report.doubts().isEmpty()) {
-            blocks.add(new Sheet.Heading("The log itself looks wrong"));
-            blocks.add(new Sheet.Points(report.doubts()));
-        }
-        if (!report.unsettled().isEmpty()) {
-            blocks.add(new Sheet.Heading("Cannot be said until it is recorded"));
-            blocks.add(new Sheet.Points(
-                    report.unsettled().stream().map(DueSheet::unsettled).toList()));
-        }
-        blocks.add(new Sheet.Paragraph("There is no grace: the last day in time is the due day."));
-        blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        return new Sheet("Checks, tests and records due", blocks);
+        parts.head("The log itself looks wrong").points(report.doubts());
+        parts.head("Cannot be said until it is recorded")
+                .points(report.unsettled().stream().map(DueSheet::unsettled).toList());
+        return parts.sheet(
+                "list", "Checks, tests and records due", "There is no grace: the last day in time is the due day.");
     }
 
     private static String closed(Closed closed) {

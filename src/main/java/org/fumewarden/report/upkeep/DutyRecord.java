@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
@@ -132,18 +133,8 @@ public final class DutyRecord implements Paper {
     private List<String> gaps(Deed deed, int entry) {
         return pairs(deed, entry).stream()
                 .filter(p -> p.value().contains(RecordFields.GAP))
-                .map(Sheet.Pair::name)
+                .map(Pair::name)
                 .toList();
-    }
-
-    @Override
-    public String text() {
-        return SheetText.write(sheet());
-    }
-
-    @Override
-    public String html() {
-        return SheetHtml.write(sheet());
     }
 
     /** One row for each field of each record. */
@@ -153,7 +144,7 @@ public final class DutyRecord implements Paper {
         for (Deed deed : deeds) {
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
-                for (Sheet.Pair pair : pairs(deed, i)) {
+                for (Pair pair : pairs(deed, i)) {
                     rows.add(List.of(
                             item.id(),
                             deed.serves(),
@@ -170,30 +161,29 @@ public final class DutyRecord implements Paper {
         return CsvSheet.write(List.of("item", "deed", "entry", "date", "field", "value"), rows);
     }
 
-    private Sheet sheet() {
-        List<Sheet.Block> blocks = new ArrayList<>();
+    @Override
+    public Sheet sheet() {
+        PaperParts parts = new PaperParts();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
+            parts.warns("DO NOT USE. " + state.because());
         }
         if (deeds.isEmpty()) {
-            blocks.add(new Sheet.Paragraph("The tables of this code order no record about this item."));
+            parts.says("The tables of this code order no record about this item.");
         }
         for (Deed deed : deeds) {
             if (deed.entries().isEmpty()) {
-                blocks.add(new Sheet.Heading(words(deed.serves())));
-                blocks.add(new Sheet.Warning(RecordFields.GAP + ": the log holds no "
-                        + words(deed.serves()).toLowerCase(java.util.Locale.ROOT) + " of " + item.id() + "."));
+                parts.head(words(deed.serves()))
+                        .warns(RecordFields.GAP + ": the log holds no "
+                                + words(deed.serves()).toLowerCase(java.util.Locale.ROOT) + " of " + item.id() + ".");
             }
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
-                blocks.add(new Sheet.Heading(
-                        words(deed.serves()) + " of " + entry.on() + " (entry " + entry.sequence() + ")"));
-                blocks.add(new Sheet.Pairs(pairs(deed, i)));
+                parts.head(words(deed.serves()) + " of " + entry.on() + " (entry " + entry.sequence() + ")")
+                        .pairs(pairs(deed, i));
             }
-            blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains));
+            KeptEntries.orderedBy(parts, deed.duties(), deed.sure()::contains);
         }
-        blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        return new Sheet("Records: " + item.id() + ", " + item.label(), blocks);
+        return parts.sheet("record", "Records: " + item.id(), item.label());
     }
 
     private static String words(String serves) {
@@ -202,7 +192,7 @@ public final class DutyRecord implements Paper {
     }
 
     /** The fields asked for; then the outcome and the person, which a reader looks for in any record. */
-    private List<Sheet.Pair> pairs(Deed deed, int at) {
+    private List<Pair> pairs(Deed deed, int at) {
         Entry entry = deed.entries().get(at);
         Map<String, String> all = new TreeMap<>(known);
         Map<String, String> own = Forms.values(entry.effective().orElseThrow());
@@ -211,15 +201,15 @@ public final class DutyRecord implements Paper {
         all.put("entry.by", entry.by());
         Optional<Entry> before = deed.entries().stream().skip(at + 1L).findFirst();
         all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before in the log"));
-        List<Sheet.Pair> pairs = new ArrayList<>();
+        List<Pair> pairs = new ArrayList<>();
         for (String field : deed.fields()) {
-            pairs.add(new Sheet.Pair(field, value(field, all)));
+            pairs.add(new Pair(field, value(field, all)));
         }
         if (!deed.fields().contains("result")) {
-            pairs.add(new Sheet.Pair(
+            pairs.add(new Pair(
                     "outcome", entry.effective().orElseThrow().result().key()));
         }
-        pairs.add(new Sheet.Pair("done by", entry.by()));
+        pairs.add(new Pair("done by", entry.by()));
         return pairs;
     }
 

@@ -1,6 +1,9 @@
 package org.fumewarden.report.upkeep;
 
 import java.util.List;
+import org.fumewarden.report.sheet.HtmlForm;
+import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
@@ -18,9 +21,15 @@ public sealed interface Paper permits BeforeUseCard, DutyRecord, ExaminationReco
                 : DutyRecord.of(store, item, duties);
     }
 
-    String text();
+    Sheet sheet();
 
-    String html();
+    default String text() {
+        return TextForm.write(sheet());
+    }
+
+    default String html() {
+        return HtmlForm.write(sheet());
+    }
 
     String csv();
 

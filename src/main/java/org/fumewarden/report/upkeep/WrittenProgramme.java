@@ -9,6 +9,9 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
+import org.fumewarden.report.sheet.HtmlForm;
+import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
@@ -92,97 +95,98 @@ public final class WrittenProgramme {
     }
 
     public String text() {
-        return SheetText.write(sheet());
+        return TextForm.write(sheet());
     }
 
     public String html() {
-        return SheetHtml.write(sheet());
+        return HtmlForm.write(sheet());
     }
 
     private Sheet sheet() {
-        List<Sheet.Block> blocks = new ArrayList<>();
-        blocks.add(new Sheet.Paragraph("Draft made from the register and the rules in force on " + on
-                + ". Edit it to the site, then sign it. It is no programme until a named person answers for it."));
-        blocks.add(new Sheet.Pairs(List.of(
-                new Sheet.Pair("employer", site.map(Item.Site::employer).orElse("TO BE WRITTEN IN")),
-                new Sheet.Pair("address", site.map(Item.Site::address).orElse("TO BE WRITTEN IN")),
-                new Sheet.Pair(
+        PaperParts parts = new PaperParts();
+        parts.pairs(List.of(
+                new Pair("employer", site.map(Item.Site::employer).orElse("TO BE WRITTEN IN")),
+                new Pair("address", site.map(Item.Site::address).orElse("TO BE WRITTEN IN")),
+                new Pair(
                         "programme administrator",
                         site.map(Item.Site::administrator)
                                 .filter(a -> !a.isEmpty())
                                 .orElse("TO BE WRITTEN IN")),
-                new Sheet.Pair("code", book.code()))));
-        elements(blocks);
+                new Pair("code", book.code())));
+        elements(parts);
         Map<Chapter, List<Duty>> duties =
                 book.duties().stream().collect(Collectors.groupingBy(Chapter::of, TreeMap::new, Collectors.toList()));
         for (Chapter chapter : Chapter.values()) {
-            blocks.add(new Sheet.Heading((chapter.ordinal() + 1) + ". " + chapter.title));
-            chapter(chapter, duties.getOrDefault(chapter, List.of()), blocks);
+            parts.head((chapter.ordinal() + 1) + ". " + chapter.title);
+            chapter(chapter, duties.getOrDefault(chapter, List.of()), parts);
         }
-        blocks.add(new Sheet.Heading(Chapter.values().length + 1 + ". Records and how long they are kept"));
-        blocks.add(new Sheet.Table(
-                List.of("record", "keep", "clause"),
-                book.duties().stream()
-                        .filter(Duty::recorded)
-                        .map(d -> List.of(d.id(), d.keep().text(), DueSheet.clause(d)))
-                        .toList()));
-        blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        blocks.add(new Sheet.Signatures(List.of("Employer", "Programme administrator")));
-        return new Sheet("Respirator programme", blocks);
+        parts.head(Chapter.values().length + 1 + ". Records and how long they are kept")
+                .table(
+                        List.of("record", "keep", "clause"),
+                        book.duties().stream()
+                                .filter(Duty::recorded)
+                                .map(d -> List.of(d.id(), d.keep().text(), DueSheet.clause(d)))
+                                .toList())
+                .signedBy("Employer", "Programme administrator");
+        return parts.sheet(
+                "programme",
+                "Respirator programme",
+                "Draft made from the register and the rules in force on " + on
+                        + ". Edit it to the site, then sign it. It is no programme until a named person answers for it.");
     }
 
-    private void chapter(Chapter chapter, List<Duty> duties, List<Sheet.Block> blocks) {
+    private void chapter(Chapter chapter, List<Duty> duties, PaperParts parts) {
         if (chapter == Chapter.SELECTION) {
-            selection(blocks);
+            selection(parts);
         } else if (duties.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(
-                    "The tables of this code hold no duty on this point. Write down what the site does."));
+            parts.says(
+                    "The tables of this code hold no duty on this point. Write down what the site does.");
         } else {
-            blocks.add(new Sheet.Table(
+            parts.table(
                     List.of("what", "when", "who", "clause"),
                     duties.stream()
                             .map(d -> List.of(d.what(), when(d), d.who(), DueSheet.clause(d)))
-                            .toList()));
+                            .toList());
         }
         if (chapter == Chapter.FIT) {
-            blocks.add(new Sheet.Table(List.of("wearer", "name", "team", "masks"), wearers()));
+            parts.table(List.of("wearer", "name", "team", "masks"), wearers());
         }
         if (chapter == Chapter.USE) {
-            blocks.add(new Sheet.Points(
-                    book.catalogue("alarm-action").stream().map(Term::name).toList()));
+            parts.points(
+                    book.catalogue("alarm-action").stream().map(Term::name).toList());
         }
         if (chapter == Chapter.CARE) {
-            blocks.add(new Sheet.Table(List.of("number", "kind", "description"), kept()));
+            parts.table(List.of("number", "kind", "description"), kept());
         }
     }
 
-    private void selection(List<Sheet.Block> blocks) {
+    private void selection(PaperParts parts) {
         if (advice.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(
-                    "No advice was put in. Describe each task and add what was advised, with its clauses."));
+            parts.says(
+                    "No advice was put in. Describe each task and add what was advised, with its clauses.");
         }
         for (TaskAdvice task : advice) {
-            blocks.add(new Sheet.Paragraph("Task: " + task.title()));
-            task.warning().ifPresent(w -> blocks.add(new Sheet.Warning(w)));
-            blocks.add(new Sheet.Points(task.sentences()));
+            parts.says("Task: " + task.title());
+            task.warning().ifPresent(w -> parts.warns(w));
+            parts.points(task.sentences());
         }
     }
 
     /** What the duty that orders a programme says must be in it, to be ticked once it is written for this site. */
-    private void elements(List<Sheet.Block> blocks) {
+    private void elements(PaperParts parts) {
         List<Duty> ordering = book.duties().stream()
                 .filter(d -> d.doneBy().equals("programme"))
                 .toList();
-        blocks.add(new Sheet.Heading("What must stand in it"));
+        parts.head("What must stand in it");
         if (ordering.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(
+            parts.says(
                     "The duties of this code, as far as they are in our tables, order no document of this"
-                            + " name. This one puts in writing how the site carries out the duties that do hold."));
+                            + " name. This one puts in writing how the site carries out the duties that do hold.");
         }
         for (Duty duty : ordering) {
-            blocks.add(new Sheet.Paragraph(duty.what() + " [" + DueSheet.clause(duty) + "]. Tick each point once the"
-                    + " procedure below is written for this workplace:"));
-            blocks.add(new Sheet.Ticks(duty.fields()));
+            parts.says(duty.what() + " [" + DueSheet.clause(duty) + "]. Tick each point once the"
+                    + " procedure below is written for this workplace:");
+            parts.ticks(duty.fields());
         }
     }
 
