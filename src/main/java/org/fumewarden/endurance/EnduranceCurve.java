@@ -111,9 +111,10 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
         }
         return Reckoning.refuse(
                 Refusal.OUTSIDE_TABLE,
-                "A filter at " + scale.words(Figures.plain(at)) + " is outside the curve of " + pack + ", "
-                        + Figures.plain(points.get(0).at())
-                        + " to " + Figures.plain(points.get(points.size() - 1).at())
+                "A filter at " + scale.words(WrittenNumbers.plain(at)) + " is outside the curve of " + pack + ", "
+                        + WrittenNumbers.plain(points.get(0).at())
+                        + " to "
+                        + WrittenNumbers.plain(points.get(points.size() - 1).at())
                         + ".",
                 "Measure again, or replace the filter.");
     }

@@ -33,10 +33,10 @@ class TestCapacityTest {
     void flowAboveTheTestMayNotStandAlone() {
         HeldLike held = HeldLike.testGasBoundByReaction();
         TestCapacity test = Tables.test("B2", "hydrogen-sulfide");
-        Reckoned<Bound> blower =
-                (Reckoned<Bound>) TestCapacityBound.bound(test, use(200, 10, 30.1, 70, 20), held, false);
-        Reckoned<Bound> asTested =
-                (Reckoned<Bound>) TestCapacityBound.bound(test, use(200, 10, 30, 70, 20), held, false);
+        Reckoned<TimeBound> blower =
+                (Reckoned<TimeBound>) TestCapacityBound.bound(test, use(200, 10, 30.1, 70, 20), held, false);
+        Reckoned<TimeBound> asTested =
+                (Reckoned<TimeBound>) TestCapacityBound.bound(test, use(200, 10, 30, 70, 20), held, false);
         assertFalse(blower.result().standsAlone());
         assertFalse(blower.remarks().isEmpty());
         assertTrue(asTested.result().standsAlone());
@@ -44,7 +44,7 @@ class TestCapacityTest {
 
     @Test
     void flowAboveTheTestIsPutInWords() {
-        Reckoned<Bound> bound = (Reckoned<Bound>) TestCapacityBound.bound(
+        Reckoned<TimeBound> bound = (Reckoned<TimeBound>) TestCapacityBound.bound(
                 Tables.test("B2", "hydrogen-sulfide"),
                 use(200, 10, 180, 70, 20),
                 HeldLike.testGasBoundByReaction(),
@@ -76,7 +76,7 @@ class TestCapacityTest {
         "0, 10, 70, 20, BAD_NUMBER"
     })
     void boundIsRefusedOutsideTheTest(double ppm, double exit, double humidity, double temperature, String refusal) {
-        Reckoning<Bound> bound = TestCapacityBound.bound(
+        Reckoning<TimeBound> bound = TestCapacityBound.bound(
                 Tables.test("B2", "hydrogen-sulfide"),
                 use(ppm, exit, 30, humidity, temperature),
                 HeldLike.testGasBoundByReaction(),
@@ -86,7 +86,7 @@ class TestCapacityTest {
 
     @Test
     void agentNotShownToBeHeldIsRefused() {
-        Reckoning<Bound> bound = TestCapacityBound.bound(
+        Reckoning<TimeBound> bound = TestCapacityBound.bound(
                 Tables.test("B2", "chlorine"), use(5, 1, 30, 50, 20), HeldLike.notShown(), false);
         assertEquals(Refusal.HOLDING_NOT_SHOWN, bound.refusal().orElseThrow());
     }
@@ -107,7 +107,7 @@ class TestCapacityTest {
         return new GasUse(ppm, exit, FilterFlow.ofBlower(flow, 1), humidity, temperature, false, false);
     }
 
-    private static double minutes(Reckoning<Bound> bound) {
+    private static double minutes(Reckoning<TimeBound> bound) {
         return bound.value().orElseThrow().minutes();
     }
 }

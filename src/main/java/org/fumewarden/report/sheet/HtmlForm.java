@@ -48,7 +48,9 @@ public final class HtmlForm {
             out.element("header", () -> {
                 out.own(resource("mark.svg"));
                 out.words("h1", "", sheet.title());
-                out.words("p", "under", sheet.under());
+                if (!sheet.under().isEmpty()) {
+                    out.words("p", "under", sheet.under());
+                }
             });
             out.element("main", "page " + sheet.state(), () -> sheet.page().forEach(this::part));
             out.element("footer", () -> out.words("p", "closing", sheet.closing()));

@@ -22,7 +22,9 @@ public final class TextForm {
     /** Writes the sheet. */
     public static String write(Sheet sheet) {
         List<String> lines = new ArrayList<>(wrapped(sheet.title(), WIDTH));
-        lines.addAll(wrapped(sheet.under(), WIDTH));
+        if (!sheet.under().isEmpty()) {
+            lines.addAll(wrapped(sheet.under(), WIDTH));
+        }
         boolean paper = sheet.state().equals(Sheet.PAPER);
         if (!paper) {
             for (Part part : sheet.page()) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
-import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.UnitState;
 
@@ -35,6 +34,16 @@ public final class BeforeUseCard implements Paper {
      */
     public static BeforeUseCard of(Item.Unit unit, UnitState state, DutyBook book, Optional<String> late) {
         return new BeforeUseCard(unit, state, book, late);
+    }
+
+    @Override
+    public String text() {
+        return sheet().text();
+    }
+
+    @Override
+    public String html() {
+        return sheet().html();
     }
 
     /** One row for each check, with room for the outcome. */
@@ -67,35 +76,35 @@ public final class BeforeUseCard implements Paper {
         return checks;
     }
 
-    @Override
-    public Sheet sheet() {
-        PaperParts parts = new PaperParts();
+    private Sheet sheet() {
+        List<Sheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            parts.warns("DO NOT USE. This unit is " + state.because());
+            blocks.add(new Sheet.Warning("DO NOT USE. This unit is " + state.because()));
         }
-        late.ifPresent(words -> parts.warns("DO NOT USE. Of this unit " + words + "."));
-        parts.pairs(List.of(
-                new Pair("unit", unit.id() + ", " + unit.label()),
-                new Pair(
+        late.ifPresent(words -> blocks.add(new Sheet.Warning("DO NOT USE. Of this unit " + words + ".")));
+        blocks.add(new Sheet.Pairs(List.of(
+                new Sheet.Pair("unit", unit.id() + ", " + unit.label()),
+                new Sheet.Pair(
                         "manufacturer's minimum flow",
                         unit.minimumFlow()
                                 .map(f -> f.toPlainString() + " l/min")
                                 .orElse("NOT RECORDED: read it from the manufacturer's instructions before use")),
-                new Pair("date and shift", ""),
-                new Pair("wearer", "")));
-        parts.head("Before use, in this order")
-                .says("Any NO: do not use the unit. Tag it, hand it in and record it.")
-                .ticks(checks().stream().map(BeforeUseCard::words).toList());
-        parts.head("When something warns").points(words("alarm-action"));
-        parts.head("Never")
-                .points(words("never"))
-                .says("A star marks what rests on common practice or memory, not on a text that was read.")
-                .signedBy("Wearer");
-        return parts.sheet("card", "Before use: unit " + unit.id(), unit.label());
-    }
-
-    private List<String> words(String catalogue) {
-        return book.catalogue(catalogue).stream().map(BeforeUseCard::words).toList();
+                new Sheet.Pair("date and shift", ""),
+                new Sheet.Pair("wearer", ""))));
+        blocks.add(new Sheet.Heading("Before use, in this order"));
+        blocks.add(new Sheet.Paragraph("Any NO: do not use the unit. Tag it, hand it in and record it."));
+        blocks.add(new Sheet.Ticks(checks().stream().map(BeforeUseCard::words).toList()));
+        blocks.add(new Sheet.Heading("When something warns"));
+        blocks.add(new Sheet.Points(book.catalogue("alarm-action").stream()
+                .map(BeforeUseCard::words)
+                .toList()));
+        blocks.add(new Sheet.Heading("Never"));
+        blocks.add(new Sheet.Points(
+                book.catalogue("never").stream().map(BeforeUseCard::words).toList()));
+        blocks.add(new Sheet.Paragraph(
+                "A star marks what rests on common practice or memory, not on a text that was read. " + Closing.WORDS));
+        blocks.add(new Sheet.Signatures(List.of("Wearer")));
+        return new Sheet("Before use: unit " + unit.id(), blocks);
     }
 
     private static String words(Term term) {

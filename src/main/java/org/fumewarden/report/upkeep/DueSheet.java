@@ -4,9 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.fumewarden.report.sheet.HtmlForm;
-import org.fumewarden.report.sheet.Sheet;
-import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.upkeep.Closed;
 import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.Duty;
@@ -32,11 +29,11 @@ public final class DueSheet {
     private DueSheet() {}
 
     public static String text(DueReport report) {
-        return TextForm.write(sheet(report));
+        return sheet(report).text();
     }
 
     public static String html(DueReport report) {
-        return HtmlForm.write(sheet(report));
+        return sheet(report).html();
     }
 
     public static String csv(DueReport report) {
@@ -44,19 +41,30 @@ public final class DueSheet {
     }
 
     private static Sheet sheet(DueReport report) {
-        PaperParts parts = new PaperParts();
-        parts.head("Do not use").points(report.closed().stream().map(DueSheet::closed).toList());
-        parts.head("Due on " + report.on() + ", overdue first");
-        if (report.owings().isEmpty()) {
-            parts.says("Nothing falls due in this time.");
-        } else {
-            parts.table(COLUMNS, rows(report));
+        List<Sheet.Block> blocks = new ArrayList<>();
+        if (!report.closed().isEmpty()) {
+            blocks.add(new Sheet.Heading("Do not use"));
+            blocks.add(new Sheet.Points(
+                    report.closed().stream().map(DueSheet::closed).toList()));
         }
-        parts.head("The log itself looks wrong").points(report.doubts());
-        parts.head("Cannot be said until it is recorded")
-                .points(report.unsettled().stream().map(DueSheet::unsettled).toList());
-        return parts.sheet(
-                "list", "Checks, tests and records due", "There is no grace: the last day in time is the due day.");
+        blocks.add(new Sheet.Heading("Due on " + report.on() + ", overdue first"));
+        if (report.owings().isEmpty()) {
+            blocks.add(new Sheet.Paragraph("Nothing falls due in this time."));
+        } else {
+            blocks.add(new Sheet.Table(COLUMNS, rows(report)));
+        }
+        if (!report.doubts().isEmpty()) {
+            blocks.add(new Sheet.Heading("The log itself looks wrong"));
+            blocks.add(new Sheet.Points(report.doubts()));
+        }
+        if (!report.unsettled().isEmpty()) {
+            blocks.add(new Sheet.Heading("Cannot be said until it is recorded"));
+            blocks.add(new Sheet.Points(
+                    report.unsettled().stream().map(DueSheet::unsettled).toList()));
+        }
+        blocks.add(new Sheet.Paragraph("There is no grace: the last day in time is the due day."));
+        blocks.add(new Sheet.Paragraph(Closing.WORDS));
+        return new Sheet("Checks, tests and records due", blocks);
     }
 
     private static String closed(Closed closed) {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
@@ -133,8 +132,18 @@ public final class DutyRecord implements Paper {
     private List<String> gaps(Deed deed, int entry) {
         return pairs(deed, entry).stream()
                 .filter(p -> p.value().contains(RecordFields.GAP))
-                .map(Pair::name)
+                .map(Sheet.Pair::name)
                 .toList();
+    }
+
+    @Override
+    public String text() {
+        return sheet().text();
+    }
+
+    @Override
+    public String html() {
+        return sheet().html();
     }
 
     /** One row for each field of each record. */
@@ -144,7 +153,7 @@ public final class DutyRecord implements Paper {
         for (Deed deed : deeds) {
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
-                for (Pair pair : pairs(deed, i)) {
+                for (Sheet.Pair pair : pairs(deed, i)) {
                     rows.add(List.of(
                             item.id(),
                             deed.serves(),
@@ -161,29 +170,30 @@ public final class DutyRecord implements Paper {
         return CsvSheet.write(List.of("item", "deed", "entry", "date", "field", "value"), rows);
     }
 
-    @Override
-    public Sheet sheet() {
-        PaperParts parts = new PaperParts();
+    private Sheet sheet() {
+        List<Sheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            parts.warns("DO NOT USE. " + state.because());
+            blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
         }
         if (deeds.isEmpty()) {
-            parts.says("The tables of this code order no record about this item.");
+            blocks.add(new Sheet.Paragraph("The tables of this code order no record about this item."));
         }
         for (Deed deed : deeds) {
             if (deed.entries().isEmpty()) {
-                parts.head(words(deed.serves()))
-                        .warns(RecordFields.GAP + ": the log holds no "
-                                + words(deed.serves()).toLowerCase(java.util.Locale.ROOT) + " of " + item.id() + ".");
+                blocks.add(new Sheet.Heading(words(deed.serves())));
+                blocks.add(new Sheet.Warning(RecordFields.GAP + ": the log holds no "
+                        + words(deed.serves()).toLowerCase(java.util.Locale.ROOT) + " of " + item.id() + "."));
             }
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
-                parts.head(words(deed.serves()) + " of " + entry.on() + " (entry " + entry.sequence() + ")")
-                        .pairs(pairs(deed, i));
+                blocks.add(new Sheet.Heading(
+                        words(deed.serves()) + " of " + entry.on() + " (entry " + entry.sequence() + ")"));
+                blocks.add(new Sheet.Pairs(pairs(deed, i)));
             }
-            KeptEntries.orderedBy(parts, deed.duties(), deed.sure()::contains);
+            blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains));
         }
-        return parts.sheet("record", "Records: " + item.id(), item.label());
+        blocks.add(new Sheet.Paragraph(Closing.WORDS));
+        return new Sheet("Records: " + item.id() + ", " + item.label(), blocks);
     }
 
     private static String words(String serves) {
@@ -192,7 +202,7 @@ public final class DutyRecord implements Paper {
     }
 
     /** The fields asked for; then the outcome and the person, which a reader looks for in any record. */
-    private List<Pair> pairs(Deed deed, int at) {
+    private List<Sheet.Pair> pairs(Deed deed, int at) {
         Entry entry = deed.entries().get(at);
         Map<String, String> all = new TreeMap<>(known);
         Map<String, String> own = Forms.values(entry.effective().orElseThrow());
@@ -201,15 +211,15 @@ public final class DutyRecord implements Paper {
         all.put("entry.by", entry.by());
         Optional<Entry> before = deed.entries().stream().skip(at + 1L).findFirst();
         all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before in the log"));
-        List<Pair> pairs = new ArrayList<>();
+        List<Sheet.Pair> pairs = new ArrayList<>();
         for (String field : deed.fields()) {
-            pairs.add(new Pair(field, value(field, all)));
+            pairs.add(new Sheet.Pair(field, value(field, all)));
         }
         if (!deed.fields().contains("result")) {
-            pairs.add(new Pair(
+            pairs.add(new Sheet.Pair(
                     "outcome", entry.effective().orElseThrow().result().key()));
         }
-        pairs.add(new Pair("done by", entry.by()));
+        pairs.add(new Sheet.Pair("done by", entry.by()));
         return pairs;
     }
 

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Examination;
@@ -54,7 +53,7 @@ public final class ExaminationRecord implements Paper {
     public List<String> gaps(Entry entry) {
         return fields(entry).stream()
                 .filter(p -> p.value().equals(GAP))
-                .map(Pair::name)
+                .map(Sheet.Pair::name)
                 .toList();
     }
 
@@ -69,69 +68,79 @@ public final class ExaminationRecord implements Paper {
         return List.copyOf(examinations);
     }
 
+    @Override
+    public String text() {
+        return sheet().text();
+    }
+
+    @Override
+    public String html() {
+        return sheet().html();
+    }
+
     /** One row for each examination. */
     @Override
     public String csv() {
         List<List<String>> rows = examinations.stream()
-                .map(e -> fields(e).stream().map(Pair::value).toList())
+                .map(e -> fields(e).stream().map(Sheet.Pair::value).toList())
                 .toList();
         List<String> columns = examinations.isEmpty()
                 ? List.of("distinguishing number", "note")
-                : fields(examinations.get(0)).stream().map(Pair::name).toList();
+                : fields(examinations.get(0)).stream().map(Sheet.Pair::name).toList();
         return CsvSheet.write(columns, rows.isEmpty() ? List.of(List.of(item.id(), "never examined")) : rows);
     }
 
-    @Override
-    public Sheet sheet() {
-        PaperParts parts = new PaperParts();
+    private Sheet sheet() {
+        List<Sheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            parts.warns("DO NOT USE. " + state.because());
+            blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
         }
         if (examinations.isEmpty()) {
-            parts.warns("No examination stands in the log: examine before first use.");
+            blocks.add(new Sheet.Warning("No examination stands in the log: examine before first use."));
         }
         for (Entry entry : examinations) {
-            parts.head("Examination of " + entry.on() + " (entry " + entry.sequence() + ")")
-                    .pairs(fields(entry));
+            blocks.add(new Sheet.Heading("Examination of " + entry.on() + " (entry " + entry.sequence() + ")"));
+            blocks.add(new Sheet.Pairs(fields(entry)));
         }
-        KeptEntries.orderedBy(parts, duties, d -> true);
-        return parts.sheet("record", "Examination record: " + item.id(), item.label());
+        blocks.addAll(KeptEntries.orderedBy(duties, d -> true));
+        blocks.add(new Sheet.Paragraph(Closing.WORDS));
+        return new Sheet("Examination record: " + item.id() + ", " + item.label(), blocks);
     }
 
-    private List<Pair> fields(Entry entry) {
+    private List<Sheet.Pair> fields(Entry entry) {
         Examination found = entry.effective()
                 .filter(Examination.class::isInstance)
                 .map(Examination.class::cast)
                 .orElseThrow();
         String supply = fact("air-delivery");
         boolean blown = List.of("powered", "airline", "scba", "?").contains(supply);
-        List<Pair> pairs = new ArrayList<>();
-        pairs.add(new Pair("employer", needed(site.map(Item.Site::employer))));
-        pairs.add(new Pair("address", needed(site.map(Item.Site::address))));
-        pairs.add(new Pair("kind", item.kind().key()));
-        pairs.add(new Pair("distinguishing number", item.id()));
-        pairs.add(new Pair("description", item.label()));
-        pairs.add(new Pair("maker", maker()));
-        pairs.add(new Pair("date of examination", entry.on().toString()));
-        pairs.add(new Pair("examiner", examiner(entry, found)));
-        pairs.add(new Pair("signature or other mark", needed(found.signature())));
-        pairs.add(new Pair(
+        List<Sheet.Pair> pairs = new ArrayList<>();
+        pairs.add(new Sheet.Pair("employer", needed(site.map(Item.Site::employer))));
+        pairs.add(new Sheet.Pair("address", needed(site.map(Item.Site::address))));
+        pairs.add(new Sheet.Pair("kind", item.kind().key()));
+        pairs.add(new Sheet.Pair("distinguishing number", item.id()));
+        pairs.add(new Sheet.Pair("description", item.label()));
+        pairs.add(new Sheet.Pair("maker", maker()));
+        pairs.add(new Sheet.Pair("date of examination", entry.on().toString()));
+        pairs.add(new Sheet.Pair("examiner", examiner(entry, found)));
+        pairs.add(new Sheet.Pair("signature or other mark", needed(found.signature())));
+        pairs.add(new Sheet.Pair(
                 "result", found.result().key() + (found.whyFailed().isEmpty() ? "" : ": " + found.whyFailed())));
-        pairs.add(new Pair("condition", found.condition()));
-        pairs.add(new Pair("defects found", found.defects().isEmpty() ? "none written down" : found.defects()));
-        pairs.add(new Pair("remedial action", found.action().isEmpty() ? "none written down" : found.action()));
-        pairs.add(new Pair(
+        pairs.add(new Sheet.Pair("condition", found.condition()));
+        pairs.add(new Sheet.Pair("defects found", found.defects().isEmpty() ? "none written down" : found.defects()));
+        pairs.add(new Sheet.Pair("remedial action", found.action().isEmpty() ? "none written down" : found.action()));
+        pairs.add(new Sheet.Pair(
                 "filters and canister", when(!fact("filter-kind").equals("none"), found.filterCondition())));
-        pairs.add(new Pair(
+        pairs.add(new Sheet.Pair(
                 "battery", when(supply.equals("powered") || supply.equals("?"), found.batteryCondition())));
-        pairs.add(new Pair(
+        pairs.add(new Sheet.Pair(
                 "cylinder pressure, bar", when(supply.equals("scba"), number(found.cylinderPressure()))));
-        pairs.add(new Pair(
+        pairs.add(new Sheet.Pair(
                 "full cylinder by its manufacturer, bar", when(supply.equals("scba"), number(full(found)))));
-        pairs.add(new Pair("flow, L/min", when(blown, number(found.flow()))));
-        pairs.add(new Pair("manufacturer's minimum flow, L/min", when(blown, number(minimum(found)))));
-        pairs.add(new Pair("methods", found.methods().isEmpty() ? "none written down" : found.methods()));
-        pairs.add(new Pair("entry", String.valueOf(entry.sequence())));
+        pairs.add(new Sheet.Pair("flow, L/min", when(blown, number(found.flow()))));
+        pairs.add(new Sheet.Pair("manufacturer's minimum flow, L/min", when(blown, number(minimum(found)))));
+        pairs.add(new Sheet.Pair("methods", found.methods().isEmpty() ? "none written down" : found.methods()));
+        pairs.add(new Sheet.Pair("entry", String.valueOf(entry.sequence())));
         return pairs;
     }
 

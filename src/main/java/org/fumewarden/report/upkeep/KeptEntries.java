@@ -26,12 +26,15 @@ final class KeptEntries {
     }
 
     /** Which duties order the record, and for how long it is kept. */
-    static void orderedBy(PaperParts parts, List<Duty> duties, Predicate<Duty> sure) {
-        parts.head("Ordered by")
-                .points(duties.stream()
-                        .map(d -> d.id() + ": " + DueSheet.clause(d) + "; keep: "
-                                + d.keep().text()
-                                + (sure.test(d) ? "" : "; only if it applies, which the register does not say"))
-                        .toList());
+    static List<Sheet.Block> orderedBy(List<Duty> duties, Predicate<Duty> sure) {
+        return duties.isEmpty()
+                ? List.of()
+                : List.of(
+                        new Sheet.Heading("Ordered by"),
+                        new Sheet.Points(duties.stream()
+                                .map(d -> d.id() + ": " + DueSheet.clause(d) + "; keep: "
+                                        + d.keep().text()
+                                        + (sure.test(d) ? "" : "; only if it applies, which the register does not say"))
+                                .toList()));
     }
 }

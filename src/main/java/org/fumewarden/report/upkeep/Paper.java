@@ -1,9 +1,6 @@
 package org.fumewarden.report.upkeep;
 
 import java.util.List;
-import org.fumewarden.report.sheet.HtmlForm;
-import org.fumewarden.report.sheet.Sheet;
-import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
@@ -21,15 +18,9 @@ public sealed interface Paper permits BeforeUseCard, DutyRecord, ExaminationReco
                 : DutyRecord.of(store, item, duties);
     }
 
-    Sheet sheet();
+    String text();
 
-    default String text() {
-        return TextForm.write(sheet());
-    }
-
-    default String html() {
-        return HtmlForm.write(sheet());
-    }
+    String html();
 
     String csv();
 

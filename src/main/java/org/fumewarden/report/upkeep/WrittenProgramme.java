@@ -9,9 +9,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
-import org.fumewarden.report.sheet.HtmlForm;
-import org.fumewarden.report.sheet.Sheet;
-import org.fumewarden.report.sheet.TextForm;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
@@ -95,98 +92,97 @@ public final class WrittenProgramme {
     }
 
     public String text() {
-        return TextForm.write(sheet());
+        return sheet().text();
     }
 
     public String html() {
-        return HtmlForm.write(sheet());
+        return sheet().html();
     }
 
     private Sheet sheet() {
-        PaperParts parts = new PaperParts();
-        parts.pairs(List.of(
-                new Pair("employer", site.map(Item.Site::employer).orElse("TO BE WRITTEN IN")),
-                new Pair("address", site.map(Item.Site::address).orElse("TO BE WRITTEN IN")),
-                new Pair(
+        List<Sheet.Block> blocks = new ArrayList<>();
+        blocks.add(new Sheet.Paragraph("Draft made from the register and the rules in force on " + on
+                + ". Edit it to the site, then sign it. It is no programme until a named person answers for it."));
+        blocks.add(new Sheet.Pairs(List.of(
+                new Sheet.Pair("employer", site.map(Item.Site::employer).orElse("TO BE WRITTEN IN")),
+                new Sheet.Pair("address", site.map(Item.Site::address).orElse("TO BE WRITTEN IN")),
+                new Sheet.Pair(
                         "programme administrator",
                         site.map(Item.Site::administrator)
                                 .filter(a -> !a.isEmpty())
                                 .orElse("TO BE WRITTEN IN")),
-                new Pair("code", book.code())));
-        elements(parts);
+                new Sheet.Pair("code", book.code()))));
+        elements(blocks);
         Map<Chapter, List<Duty>> duties =
                 book.duties().stream().collect(Collectors.groupingBy(Chapter::of, TreeMap::new, Collectors.toList()));
         for (Chapter chapter : Chapter.values()) {
-            parts.head((chapter.ordinal() + 1) + ". " + chapter.title);
-            chapter(chapter, duties.getOrDefault(chapter, List.of()), parts);
+            blocks.add(new Sheet.Heading((chapter.ordinal() + 1) + ". " + chapter.title));
+            chapter(chapter, duties.getOrDefault(chapter, List.of()), blocks);
         }
-        parts.head(Chapter.values().length + 1 + ". Records and how long they are kept")
-                .table(
-                        List.of("record", "keep", "clause"),
-                        book.duties().stream()
-                                .filter(Duty::recorded)
-                                .map(d -> List.of(d.id(), d.keep().text(), DueSheet.clause(d)))
-                                .toList())
-                .signedBy("Employer", "Programme administrator");
-        return parts.sheet(
-                "programme",
-                "Respirator programme",
-                "Draft made from the register and the rules in force on " + on
-                        + ". Edit it to the site, then sign it. It is no programme until a named person answers for it.");
+        blocks.add(new Sheet.Heading(Chapter.values().length + 1 + ". Records and how long they are kept"));
+        blocks.add(new Sheet.Table(
+                List.of("record", "keep", "clause"),
+                book.duties().stream()
+                        .filter(Duty::recorded)
+                        .map(d -> List.of(d.id(), d.keep().text(), DueSheet.clause(d)))
+                        .toList()));
+        blocks.add(new Sheet.Paragraph(Closing.WORDS));
+        blocks.add(new Sheet.Signatures(List.of("Employer", "Programme administrator")));
+        return new Sheet("Respirator programme", blocks);
     }
 
-    private void chapter(Chapter chapter, List<Duty> duties, PaperParts parts) {
+    private void chapter(Chapter chapter, List<Duty> duties, List<Sheet.Block> blocks) {
         if (chapter == Chapter.SELECTION) {
-            selection(parts);
+            selection(blocks);
         } else if (duties.isEmpty()) {
-            parts.says(
-                    "The tables of this code hold no duty on this point. Write down what the site does.");
+            blocks.add(new Sheet.Paragraph(
+                    "The tables of this code hold no duty on this point. Write down what the site does."));
         } else {
-            parts.table(
+            blocks.add(new Sheet.Table(
                     List.of("what", "when", "who", "clause"),
                     duties.stream()
                             .map(d -> List.of(d.what(), when(d), d.who(), DueSheet.clause(d)))
-                            .toList());
+                            .toList()));
         }
         if (chapter == Chapter.FIT) {
-            parts.table(List.of("wearer", "name", "team", "masks"), wearers());
+            blocks.add(new Sheet.Table(List.of("wearer", "name", "team", "masks"), wearers()));
         }
         if (chapter == Chapter.USE) {
-            parts.points(
-                    book.catalogue("alarm-action").stream().map(Term::name).toList());
+            blocks.add(new Sheet.Points(
+                    book.catalogue("alarm-action").stream().map(Term::name).toList()));
         }
         if (chapter == Chapter.CARE) {
-            parts.table(List.of("number", "kind", "description"), kept());
+            blocks.add(new Sheet.Table(List.of("number", "kind", "description"), kept()));
         }
     }
 
-    private void selection(PaperParts parts) {
+    private void selection(List<Sheet.Block> blocks) {
         if (advice.isEmpty()) {
-            parts.says(
-                    "No advice was put in. Describe each task and add what was advised, with its clauses.");
+            blocks.add(new Sheet.Paragraph(
+                    "No advice was put in. Describe each task and add what was advised, with its clauses."));
         }
         for (TaskAdvice task : advice) {
-            parts.says("Task: " + task.title());
-            task.warning().ifPresent(w -> parts.warns(w));
-            parts.points(task.sentences());
+            blocks.add(new Sheet.Paragraph("Task: " + task.title()));
+            task.warning().ifPresent(w -> blocks.add(new Sheet.Warning(w)));
+            blocks.add(new Sheet.Points(task.sentences()));
         }
     }
 
     /** What the duty that orders a programme says must be in it, to be ticked once it is written for this site. */
-    private void elements(PaperParts parts) {
+    private void elements(List<Sheet.Block> blocks) {
         List<Duty> ordering = book.duties().stream()
                 .filter(d -> d.doneBy().equals("programme"))
                 .toList();
-        parts.head("What must stand in it");
+        blocks.add(new Sheet.Heading("What must stand in it"));
         if (ordering.isEmpty()) {
-            parts.says(
+            blocks.add(new Sheet.Paragraph(
                     "The duties of this code, as far as they are in our tables, order no document of this"
-                            + " name. This one puts in writing how the site carries out the duties that do hold.");
+                            + " name. This one puts in writing how the site carries out the duties that do hold."));
         }
         for (Duty duty : ordering) {
-            parts.says(duty.what() + " [" + DueSheet.clause(duty) + "]. Tick each point once the"
-                    + " procedure below is written for this workplace:");
-            parts.ticks(duty.fields());
+            blocks.add(new Sheet.Paragraph(duty.what() + " [" + DueSheet.clause(duty) + "]. Tick each point once the"
+                    + " procedure below is written for this workplace:"));
+            blocks.add(new Sheet.Ticks(duty.fields()));
         }
     }
 

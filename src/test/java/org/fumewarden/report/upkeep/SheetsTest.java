@@ -140,8 +140,7 @@ class SheetsTest {
             Item.Unit unit = unit("U-" + i, NAMES.get(i), "powered");
             examine(unit.id(), NAMES.get(i), Optional.of(new BigDecimal("171")));
             ExaminationRecord sheet = ExaminationRecord.of(store, unit, book.duties());
-            assertTrue(
-                    StringEscapeUtils.unescapeXml(sheet.html()).contains("<td>" + NAMES.get(i) + "</td>"));
+            assertTrue(StringEscapeUtils.unescapeXml(sheet.html()).contains("<td>" + NAMES.get(i) + "</td>"));
             assertTrue(parsed(sheet.csv()).get(1).stream().anyMatch(NAMES.get(i)::equals), sheet.csv());
             assertTrue(sheet.text().contains(NAMES.get(i)), sheet.text());
         }
