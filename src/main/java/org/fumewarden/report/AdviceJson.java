@@ -34,6 +34,9 @@ public final class AdviceJson {
     public static final String FORMAT = "fumewarden-advice/2";
 
     private static final int EXPECTED = 1 << 14;
+    /** The records of which a name differs. */
+    static final List<Class<?>> RENAMED = List.of(Respirator.class, UnitInHand.class, Check.class, CodeUsed.class);
+
     private static final ObjectMapper MAPPER = JsonMapper.builder()
             .addModule(new Jdk8Module())
             .addModule(new SimpleModule()
@@ -50,7 +53,7 @@ public final class AdviceJson {
             .build();
 
     /** Names in the file that differ from those of the records, and what is left out where there is none. */
-    private interface Named {
+    interface Named {
         @JsonProperty("class")
         String deviceClass();
 
