@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Sign;
-import org.fumewarden.whatif.Bench;
 
 /** What the samples say: the required factor by each statistic, and the sample plots. */
 public final class SamplePart {

@@ -42,11 +42,4 @@ public record Mistake(String id, String says) {
         String particle = row.row("where").optional("particle").orElse(device.particle());
         return row.words("rules").contains(reason.rule()) && particle.equals(device.particle());
     }
-
-    /** Ids of all rules that some mistake explains. */
-    static List<String> explained() {
-        return WordTable.rows(TABLE).stream()
-                .flatMap(r -> r.words("rules").stream())
-                .toList();
-    }
 }

@@ -11,13 +11,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.task.TaskTree;
-import org.fumewarden.whatif.Bench;
 
 /** Answers what the page asks. Nothing is kept between two questions but the compiled rules. */
 final class Desk {

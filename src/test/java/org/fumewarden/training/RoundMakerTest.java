@@ -15,9 +15,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.check.Scenario;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
