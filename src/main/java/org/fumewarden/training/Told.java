@@ -49,6 +49,10 @@ record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Wor
                 s -> new Advisor(base.speaking(base.book().tongue(s.language()), words.names())));
     }
 
+    Clauses clauses() {
+        return new Clauses(said.codeUsed().id(), words);
+    }
+
     /** The same task with changes. */
     Told with(Map<String, String> changes) {
         return of(bench.with(changes), words);
@@ -108,10 +112,22 @@ record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Wor
         Map<String, Duty> duties =
                 all(Duty.class).stream().collect(Collectors.toMap(Duty::id, d -> d, (one, other) -> one));
         Map<String, Check> due = new LinkedHashMap<>();
-        for (Check check : said.checks()) {
+        for (Check check : said.checks().stream()
+                .filter(c -> !DutyWords.PAPERS.contains(c.id()))
+                .toList()) {
             due.putIfAbsent(duties.get(check.id()).doneBy(), check);
         }
         return due;
+    }
+
+    /** What a duty orders; in another language than that of the tables by its name, where it has no sentence of its own. */
+    String what(Check check) {
+        String deed = all(Duty.class).stream()
+                .filter(d -> d.id().equals(check.id()))
+                .findFirst()
+                .map(d -> deed(d.doneBy()))
+                .orElse(check.what());
+        return words.ofRuleBase() ? check.what() : words.sayOr("duty." + check.id(), say("due", deed));
     }
 
     /** What is done, in words. */

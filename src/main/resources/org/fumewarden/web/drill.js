@@ -6,7 +6,7 @@ import { remember, remembered, state } from './state.js';
 import { say } from './words.js';
 import { openRoom } from './room.js';
 
-const TOPICS = ['particle', 'gas', 'confined-space', 'oxygen', 'lead', 'stainless', 'fit', 'upkeep', 'alarms', 'before-use'];
+const TOPICS = ['particle', 'gas', 'confined-space', 'oxygen', 'lead', 'stainless', 'fit', 'upkeep', 'alarms', 'before-use-powered-hood', 'before-use-powered-mask', 'before-use-airline-hood'];
 const KEPT = 'training';
 let styled = false;
 
@@ -74,7 +74,7 @@ function alone(out, spec, round, earlier) {
       answered(typed === '' ? { choice: Number(picked.value) } : { answer: typed }, item, result, form.querySelector('button')).catch(complain(result));
     } },
     el('fieldset', { className: 'asked-now' }, el('legend', { tabIndex: -1 }, `${say('ui.training.console.question', marks.length + 1, round.items.length)} ${item.ask}`), radios,
-      el('p', { className: 'own' }, el('label', { htmlFor: own }, say('ui.training.own')), words)),
+      item.words && el('p', { className: 'own' }, el('label', { htmlFor: own }, say('ui.training.own')), words)),
     el('div', { className: 'tools' }, el('button', { type: 'submit' }, say('ui.training.answer')),
       el('button', { type: 'button', className: 'quiet', onclick: () => result.replaceChildren(el('p', { className: 'hint' }, ruleWords('span', item.hint))) }, say('ui.training.hint')),
       el('button', { type: 'button', className: 'quiet', onclick: event => answered({ answer: '' }, item, result, event.target).catch(complain(result)) }, say('ui.training.skip'))));

@@ -99,7 +99,7 @@ class TrainingRoomTest {
         browser.screen("phone-question");
         browser.find("form .own input").sendKeys("banana");
         browser.find("form button[type=submit]").click();
-        browser.untilText(".training", "Answer with a number, such as 20.");
+        browser.untilText(".training", "Answer with one number, such as 20.");
         browser.find("form .own input").clear();
         browser.find("form .choice input").click();
         browser.find("form button[type=submit]").click();
@@ -124,11 +124,11 @@ class TrainingRoomTest {
     @Test
     @Tag("long")
     void theRoomSpeaksGermanOnAPhoneAsWell() {
-        open(390, 844, "before-use");
+        open(390, 844, "before-use-powered-hood");
         browser.run(
                 "const l = document.querySelector('#language'); l.value = 'de'; l.dispatchEvent(new Event('change'))");
         browser.untilText("#drill", "Mit dem Raum beginnen");
-        browser.run("document.querySelector('#round').value = 'before-use'");
+        browser.run("document.querySelector('#round').value = 'before-use-powered-hood'");
         browser.find("#begin-room").click();
         browser.find(".room .tale");
         browser.find("#room-next").click();
