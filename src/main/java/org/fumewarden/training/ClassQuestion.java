@@ -47,7 +47,7 @@ final class ClassQuestion {
         String right = told.best().map(Respirator::deviceClass).orElse(NONE);
         return new Item(
                 "class",
-                told.say("ask.class"),
+                told.say(emergency() ? "ask.class.entry" : "ask.class"),
                 Choices.of(right, wrong(random), random, this::says, id -> mark(id).right()),
                 Item.Reads.WORDS,
                 told.say("hint.class"),
@@ -76,6 +76,11 @@ final class ClassQuestion {
         return wrong;
     }
 
+    /** True when nobody should go in, and the advice still names what is worn where entry cannot be avoided. */
+    private boolean emergency() {
+        return told.said().status() == Status.DO_NOT_ENTER && !told.suitable().isEmpty();
+    }
+
     private Mistake mistake(Respirator closed) {
         return Mistake.behind(closed.reasons(), told.device(closed.deviceClass()), told.words())
                 .orElseGet(() -> Mistake.of("factor-too-low", told.words()));
@@ -84,18 +89,22 @@ final class ClassQuestion {
     private Mark mark(String answer) {
         String best = told.best().map(told::name).orElse(told.say("class.none"));
         if (NO_CLASS.contains(Plain.line(answer))) {
-            return told.suitable().isEmpty()
-                    ? Mark.right(answer).because(told.stop())
+            return told.said().status() == Status.DO_NOT_ENTER
+                    ? Mark.right(answer)
+                            .saying(emergency() ? told.say("entry", best) : "")
+                            .because(told.stop())
                     : Mark.wrong(answer, Mistake.of("gives-up-too-early", told.words()), best)
                             .because(told.best()
                                     .flatMap(r -> r.reasons().stream().findFirst()));
         }
         ClassWords.Read read = words.read(answer);
         if (read.foreign()) {
-            boolean closed = told.suitable().isEmpty();
-            String mistake = closed ? "starts-what-must-not-start" : "class-of-other-rules";
-            return Mark.wrong(answer, Mistake.of(mistake, told.words()), best)
-                    .because(closed ? told.stop() : Optional.empty());
+            return told.said().respirators().stream()
+                    .filter(r -> told.device(r.deviceClass()).filters())
+                    .filter(r -> r.reasons().stream().anyMatch(told.noFilter().stream().toList()::contains))
+                    .findFirst()
+                    .map(r -> wrong(answer, List.of(r), best))
+                    .orElseGet(() -> Mark.wrong(answer, Mistake.of("class-of-other-rules", told.words()), best));
         }
         List<Respirator> named = read.classes().stream()
                 .flatMap(d -> told.respirator(d.id()).stream())
@@ -127,7 +136,7 @@ final class ClassQuestion {
     /** What the trainer adds to a right class: what stops the work all the same, the filter to fit, or that lighter kit is enough. */
     private String besides(Respirator named, Optional<Mark> filter) {
         List<String> says = new ArrayList<>();
-        if (told.said().status() == Status.DO_NOT_ENTER) {
+        if (emergency()) {
             told.stop().map(Reason::says).ifPresent(says::add);
         }
         boolean heavier = told.best()

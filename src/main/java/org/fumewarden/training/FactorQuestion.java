@@ -34,15 +34,6 @@ final class FactorQuestion {
             "nobody goes in",
             "niemand geht hinein");
     private static final Set<String> NONE = Set.of("none", "no", "nothing", "keiner", "nichts");
-    /** Mistakes of somebody who names a class that the air of the work rules out. */
-    private static final Set<String> OF_THE_AIR = Set.of(
-            "filter-in-deadly-air",
-            "filter-in-a-confined-space",
-            "filter-where-supplied-air-is-ordered",
-            "filter-for-what-no-filter-holds",
-            "no-gas-filter-for-dust",
-            "particle-filter-for-gas",
-            "no-factor-for-this");
 
     private final Told told;
     private final BigDecimal required;
@@ -82,9 +73,7 @@ final class FactorQuestion {
     /** True unless what is in the air closes the class: a factor that only such classes have is no answer. */
     private static boolean mayServe(Told told, String deviceClass) {
         return told.respirator(deviceClass)
-                .filter(r -> Mistake.behind(r.reasons(), told.device(deviceClass), told.words())
-                        .filter(m -> OF_THE_AIR.contains(m.id()))
-                        .isEmpty())
+                .filter(r -> r.reasons().stream().noneMatch(one -> Mistake.ofTheAir(one, told.device(deviceClass))))
                 .isPresent();
     }
 

@@ -108,7 +108,7 @@ final class FilterQuestion {
         String line = Plain.line(answer);
         if (NO_FILTER.contains(line) || line.equals(Plain.line(told.say("filter.none")))) {
             return supplied
-                    ? Mark.right(answer).because(told.stop())
+                    ? Mark.right(answer).because(told.noFilter())
                     : Mark.wrong(answer, mistake("no-filter-at-all"), shown).because(need());
         }
         Optional<FilterParts> given = FilterParts.read(answer, system);
@@ -117,7 +117,7 @@ final class FilterQuestion {
             return Mark.unread(answer, told.say(system.equals("en") ? "unread.filter" : "unread.filter.part84"));
         }
         if (supplied) {
-            return Mark.wrong(answer, mistake("filter-on-supplied-air"), shown).because(told.stop());
+            return Mark.wrong(answer, mistake("filter-on-supplied-air"), shown).because(told.noFilter());
         }
         if (foreign) {
             return Mark.wrong(answer, mistake("class-of-other-rules"), shown).because(need());

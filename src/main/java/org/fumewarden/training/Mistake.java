@@ -40,6 +40,12 @@ public record Mistake(String id, String says) {
                 .map(id -> of(id, words));
     }
 
+    /** True when a reason closes a class because of what is in the air, whatever its factor and whoever wears it. */
+    static boolean ofTheAir(Reason reason, DeviceClass device) {
+        return WordTable.rows(TABLE).stream()
+                .anyMatch(r -> r.optional("air").isPresent() && closes(r, reason, device));
+    }
+
     /** The reason among several that the mistake is about. */
     static Optional<Reason> decisive(List<Reason> reasons, Mistake mistake, DeviceClass device) {
         return WordTable.rows(TABLE).stream()

@@ -107,6 +107,15 @@ record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Wor
                 .findFirst());
     }
 
+    /** Why no filter will do: what closes a filtering class because of the air. */
+    Optional<Reason> noFilter() {
+        return said.respirators().stream()
+                .filter(r -> device(r.deviceClass()).filters())
+                .flatMap(r -> r.reasons().stream().filter(one -> Mistake.ofTheAir(one, device(r.deviceClass()))))
+                .filter(r -> !r.rule().equals("SHARED-EXCLUSION-020"))
+                .findFirst();
+    }
+
     /** The duties that are due, by what is done, in the order of the advice. */
     Map<String, Check> due() {
         Map<String, Duty> duties =

@@ -204,6 +204,35 @@ class MarkingTest {
     }
 
     @Test
+    void theAirCountsBeforeAMarkOfOtherRules() {
+        Told deadly = Room.told(Room.BENCH, Map.of("atmosphere.immediately-dangerous", "true"));
+        assertEquals("filter-in-deadly-air", mistake(Room.item("class", deadly), "N95"));
+        Told closed = Room.told(Room.BENCH, Map.of("atmosphere.explosive", "true"));
+        assertEquals("starts-what-must-not-start", mistake(Room.item("class", closed), "N95"));
+    }
+
+    /** 29 CFR 1910.134(d)(2)(iii), oxygen below 19.5 %: nobody goes in; an airline with own air for escape where entry cannot be avoided. */
+    @Test
+    void stayingOutIsRightWhereTheRulesSayStayOut() {
+        Item item = new Room.Order("us", "en", Topic.OXYGEN, 3, 2)
+                .round().items().stream().filter(i -> i.kind().equals("class")).findFirst().orElseThrow();
+        assertTrue(item.ask().contains("stay out"), item.ask());
+        Mark mark = item.mark("none");
+        assertTrue(mark.right() && mark.says().contains("cannot be avoided"), mark.toString());
+        assertTrue(item.choices().stream().noneMatch(c -> c.id().equals("none")));
+    }
+
+    /** Assigned factor 5 of 29 CFR 1910.134 Table 1 belongs to quarter masks: it is no answer where supplied air is required. */
+    @Test
+    void noFactorOfAFilterIsAskedForWhereTheAirIsSupplied() {
+        for (long seed = 1; seed <= 3; seed++) {
+            for (Item item : new Room.Order("us", "en", Topic.CONFINED_SPACE, 1, seed).round().items()) {
+                assertTrue(!item.kind().equals("factor") || !item.rightChoice().id().equals("5"), item.ask());
+            }
+        }
+    }
+
+    @Test
     void aMarkOfOtherRulesIsNoClassHere() {
         Item item = Room.item("class", Room.told(Room.BENCH, Map.of()));
         assertEquals("class-of-other-rules", mistake(item, "N95"));
