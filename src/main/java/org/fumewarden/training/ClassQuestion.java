@@ -101,7 +101,8 @@ final class ClassQuestion {
         if (read.foreign()) {
             return told.said().respirators().stream()
                     .filter(r -> told.device(r.deviceClass()).filters())
-                    .filter(r -> r.reasons().stream().anyMatch(told.noFilter().stream().toList()::contains))
+                    .filter(r -> r.reasons().stream()
+                            .anyMatch(told.noFilter().stream().toList()::contains))
                     .findFirst()
                     .map(r -> wrong(answer, List.of(r), best))
                     .orElseGet(() -> Mark.wrong(answer, Mistake.of("class-of-other-rules", told.words()), best));

@@ -34,6 +34,7 @@ final class IntervalQuestion {
                 .filter(d -> checks.containsKey(d.id()))
                 .filter(d -> d.frequency().equals("max-interval") && days(d.period()) > 0)
                 .filter(d -> !checks.get(d.id()).force().equals("practice") && !DutyWords.FOR_SOME.contains(d.id()))
+                .filter(d -> !d.doneBy().equals("replacement"))
                 .toList();
         List<Duty> clear = new ArrayList<>(duties.stream()
                 .filter(d -> duties.stream()

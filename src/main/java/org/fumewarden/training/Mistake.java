@@ -42,8 +42,7 @@ public record Mistake(String id, String says) {
 
     /** True when a reason closes a class because of what is in the air, whatever its factor and whoever wears it. */
     static boolean ofTheAir(Reason reason, DeviceClass device) {
-        return WordTable.rows(TABLE).stream()
-                .anyMatch(r -> r.optional("air").isPresent() && closes(r, reason, device));
+        return WordTable.rows(TABLE).stream().anyMatch(r -> r.optional("air").isPresent() && closes(r, reason, device));
     }
 
     /** The reason among several that the mistake is about. */

@@ -121,7 +121,7 @@ export function drawDrill(root) {
   const kept = remembered(KEPT);
   const press = act => () => act().catch(complain(out));
   root.replaceChildren(el('p', { className: 'hint' }, say('ui.training.intro')),
-    el('div', { className: 'starts' },
+    el('div', { className: 'starts starts-in' },
       el('div', {}, el('label', { htmlFor: 'round' }, say('ui.training.topic')), topic),
       el('div', {}, el('label', { htmlFor: 'level' }, say('ui.training.level')), level),
       el('div', {}, el('label', { htmlFor: 'round-code' }, say('ui.training.code')), code)),

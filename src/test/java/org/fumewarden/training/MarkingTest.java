@@ -215,7 +215,10 @@ class MarkingTest {
     @Test
     void stayingOutIsRightWhereTheRulesSayStayOut() {
         Item item = new Room.Order("us", "en", Topic.OXYGEN, 3, 2)
-                .round().items().stream().filter(i -> i.kind().equals("class")).findFirst().orElseThrow();
+                .round().items().stream()
+                        .filter(i -> i.kind().equals("class"))
+                        .findFirst()
+                        .orElseThrow();
         assertTrue(item.ask().contains("stay out"), item.ask());
         Mark mark = item.mark("none");
         assertTrue(mark.right() && mark.says().contains("cannot be avoided"), mark.toString());
@@ -226,8 +229,13 @@ class MarkingTest {
     @Test
     void noFactorOfAFilterIsAskedForWhereTheAirIsSupplied() {
         for (long seed = 1; seed <= 3; seed++) {
-            for (Item item : new Room.Order("us", "en", Topic.CONFINED_SPACE, 1, seed).round().items()) {
-                assertTrue(!item.kind().equals("factor") || !item.rightChoice().id().equals("5"), item.ask());
+            for (Item item : new Room.Order("us", "en", Topic.CONFINED_SPACE, 1, seed)
+                    .round()
+                    .items()) {
+                assertTrue(
+                        !item.kind().equals("factor")
+                                || !item.rightChoice().id().equals("5"),
+                        item.ask());
             }
         }
     }
