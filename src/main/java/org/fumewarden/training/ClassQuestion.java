@@ -15,17 +15,6 @@ import org.fumewarden.advice.Status;
 /** Which respirator may be used. */
 final class ClassQuestion {
     private static final String NONE = "none";
-    private static final Set<String> NO_CLASS = Set.of(
-            "none",
-            "nothing",
-            "no respirator",
-            "no class",
-            "keins",
-            "keines",
-            "kein geraet",
-            "nichts",
-            "none may be used");
-
     private final Told told;
     private final ClassWords words;
     /** Tried out when the first wrong answer asks for it. */
@@ -88,7 +77,7 @@ final class ClassQuestion {
 
     private Mark mark(String answer) {
         String best = told.best().map(told::name).orElse(told.say("class.none"));
-        if (NO_CLASS.contains(Plain.line(answer))) {
+        if (ClassWords.NONE.contains(Plain.line(answer)) || ClassWords.OUT.contains(Plain.line(answer))) {
             return told.said().status() == Status.DO_NOT_ENTER
                     ? Mark.right(answer)
                             .saying(emergency() ? told.say("entry", best) : "")

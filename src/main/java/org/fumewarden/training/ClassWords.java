@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.model.DeviceClass;
 
@@ -19,6 +21,12 @@ final class ClassWords {
                     .map(word -> Map.entry(Plain.line(word), row)))
             .sorted(Comparator.comparingInt(e -> -e.getKey().length()))
             .toList();
+
+    /** How people say that nothing is worn. */
+    static final Set<String> NONE = said("none");
+
+    /** How people say that nobody goes in. */
+    static final Set<String> OUT = said("out");
 
     /** A mark and its figure that somebody wrote apart. */
     private static final Pattern LOOSE = Pattern.compile("\\b(ffp|th|tm|[abekp]) ([1-4])(?=p? |p?$)");
@@ -136,6 +144,13 @@ final class ClassWords {
 
     private boolean part84() {
         return classes.stream().anyMatch(c -> c.particle().equals("part-84"));
+    }
+
+    private static Set<String> said(String key) {
+        return WordTable.rows("class-words").stream()
+                .flatMap(r -> r.words(key).stream())
+                .map(Plain::line)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     static boolean fits(DeviceClass device, WordTable.Row is) {

@@ -21,19 +21,10 @@ import org.fumewarden.trail.Step;
 
 /** Which protection factor is the least that is enough. */
 final class FactorQuestion {
-    /** A given factor is right within this share above the required one: people round up. Our own choice. */
+    /** A given factor meets a need within this share below it: people round. Our own choice. */
     private static final BigDecimal ROUNDING = new BigDecimal("1.05");
 
     private static final String STAY_OUT = "stay out";
-    private static final Set<String> NOT_AT_ALL = Set.of(
-            STAY_OUT,
-            "do not start",
-            "must not start",
-            "the work must not start",
-            "nicht beginnen",
-            "nobody goes in",
-            "niemand geht hinein");
-    private static final Set<String> NONE = Set.of("none", "no", "nothing", "keiner", "nichts");
 
     private final Told told;
     private final BigDecimal required;
@@ -44,7 +35,7 @@ final class FactorQuestion {
         this.required =
                 closed(told) ? BigDecimal.ZERO : told.said().requiredFactor().value();
         told.all(AssignedFactor.class).stream()
-                .filter(f -> mayServe(told, f.deviceClass()))
+                .filter(f -> closed(told) || mayServe(told, f.deviceClass()))
                 .map(f -> f.factor().stripTrailingZeros())
                 .forEach(steps::add);
     }
@@ -84,7 +75,9 @@ final class FactorQuestion {
 
     private Item item(Random random) {
         BigDecimal right = right();
-        List<BigDecimal> wrong = new ArrayList<>(steps);
+        Set<BigDecimal> known = new TreeSet<>(steps);
+        told.all(AssignedFactor.class).forEach(f -> known.add(f.factor().stripTrailingZeros()));
+        List<BigDecimal> wrong = new ArrayList<>(known);
         wrong.sort(Comparator.comparing(s -> Math.abs(Math.log((s.doubleValue() + 1) / (right.doubleValue() + 1)))));
         List<String> others = new ArrayList<>(misreadings().values().stream()
                 .map(this::step)
@@ -122,17 +115,15 @@ final class FactorQuestion {
 
     private Mark mark(String answer) {
         String line = Plain.line(answer);
-        boolean out = NOT_AT_ALL.contains(line) || line.equals(Plain.line(says(STAY_OUT)));
+        boolean out = ClassWords.OUT.contains(line) || line.equals(Plain.line(says(STAY_OUT)));
         Optional<BigDecimal> read =
-                out || NONE.contains(line) ? Optional.of(BigDecimal.ZERO) : FactorWords.read(answer);
+                out || ClassWords.NONE.contains(line) ? Optional.of(BigDecimal.ZERO) : FactorWords.read(answer);
         return read.map(given -> mark(answer, given, out))
                 .orElseGet(() -> Mark.unread(answer, told.say("unread.factor")));
     }
 
     private Mark mark(String answer, BigDecimal given, boolean out) {
-        boolean least = given.compareTo(required) >= 0
-                && (given.compareTo(required.multiply(ROUNDING).max(required.add(BigDecimal.ONE))) <= 0
-                        || given.compareTo(right()) == 0);
+        boolean least = given.compareTo(required) >= 0 && given.compareTo(right()) <= 0;
         String mistake = given.compareTo(required) < 0
                 ? out ? "gives-up-too-early" : behind(given)
                 : required.signum() == 0 ? "starts-what-must-not-start" : "not-the-least";
