@@ -47,18 +47,17 @@ final class FactorQuestion {
         boolean sure = closed(told)
                 || advice.status() == Status.COMPLETE
                         && advice.requiredFactor().asksForOne()
-                        && question.required.compareTo(smallest(told)) > 0;
+                        && !question.isWhatEveryClassHas();
         return sure && (closed(told) || question.steps.ceiling(question.required) != null)
                 ? Optional.of(question.item(random))
                 : Optional.empty();
     }
 
-    /** A required factor that every class has asks nothing of a room. */
-    private static BigDecimal smallest(Told told) {
-        return told.all(AssignedFactor.class).stream()
-                .map(AssignedFactor::factor)
-                .min(Comparator.naturalOrder())
-                .orElse(BigDecimal.ONE);
+    /** True for a least factor that any class has: it asks nothing of a room. */
+    private boolean isWhatEveryClassHas() {
+        return told.said().requiredFactor().basis().equals("floor")
+                && told.all(AssignedFactor.class).stream()
+                        .allMatch(f -> f.factor().compareTo(required) >= 0);
     }
 
     /** True unless what is in the air closes the class: a factor that only such classes have is no answer. */

@@ -33,8 +33,8 @@ export function told(mark) {
   return el('div', { className: `told ${mark.right ? 'right' : 'not-right'}` },
     el('p', { className: 'lead' }, el('b', {}, `${mark.right ? '\u2713' : mark.verdict === 'skipped' ? '\u2013' : '\u2715'} ${word}`), ' ', mark.mistake),
     mark.unread && el('p', {}, mark.unread),
-    mark.because && el('p', {}, ruleWords('span', mark.because), ' ', el('span', { className: 'cite' }, mark.clause)),
-    mark.instead && el('p', {}, say('ui.training.instead', mark.instead)));
+    mark.because && mark.because !== mark.instead && el('p', {}, ruleWords('span', mark.because), ' ', el('span', { className: 'cite' }, mark.clause)),
+    mark.instead && el('p', {}, say('ui.training.instead', mark.instead), mark.because === mark.instead && el('span', { className: 'cite' }, ` ${mark.clause}`)));
 }
 
 function alone(out, spec, round, earlier) {
