@@ -100,7 +100,7 @@ final class FactorQuestion {
     }
 
     private String says(String factor) {
-        return factor.equals("0") || factor.equals(STAY_OUT) ? told.say("factor.none") : factor;
+        return factor.equals("0") || factor.equals(STAY_OUT) ? told.say("factor.none") : told.say("factor.of", factor);
     }
 
     private BigDecimal right() {
