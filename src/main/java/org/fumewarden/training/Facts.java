@@ -1,8 +1,8 @@
 package org.fumewarden.training;
 
-import java.util.ArrayList;
 import java.math.BigDecimal;
 import java.text.DecimalFormatSymbols;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -123,7 +123,8 @@ final class Facts {
 
     /** A number with the decimal mark of the language. */
     private String number(BigDecimal value) {
-        DecimalFormatSymbols marks = DecimalFormatSymbols.getInstance(Locale.forLanguageTag(told.words().language()));
+        DecimalFormatSymbols marks = DecimalFormatSymbols.getInstance(
+                Locale.forLanguageTag(told.words().language()));
         return value.toPlainString().replace('.', marks.getDecimalSeparator());
     }
 

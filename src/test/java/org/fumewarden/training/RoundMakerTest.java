@@ -105,7 +105,9 @@ class RoundMakerTest {
         Round round = Room.maker("de").made("de", Room.DAY, Topic.FIT, 1, 2);
         assertTrue(
                 round.items().stream().anyMatch(i -> i.ask().equals("Welches Atemschutzgerät darf benutzt werden?")));
-        assertTrue(round.facts().stream().anyMatch(f -> f.contains("20,9 %")), round.facts().toString());
+        assertTrue(
+                round.facts().stream().anyMatch(f -> f.contains("20,9 %")),
+                round.facts().toString());
         oneRightAnswer(round);
     }
 
