@@ -56,11 +56,4 @@ public record Mistake(String id, String says) {
     private static boolean closes(WordTable.Row row, Reason reason, DeviceClass device) {
         return row.words("rules").contains(reason.rule()) && ClassWords.fits(device, row.row("where"));
     }
-
-    /** Ids of all rules that some mistake explains. */
-    static List<String> explained() {
-        return WordTable.rows(TABLE).stream()
-                .flatMap(r -> r.words("rules").stream())
-                .toList();
-    }
 }

@@ -13,12 +13,12 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.task.TaskTree;
-import org.fumewarden.whatif.Bench;
 
 /** Makes rounds: of a task from a file, or to order by code, topic, difficulty and seed. The engine decides every answer. */
 public final class RoundMaker {

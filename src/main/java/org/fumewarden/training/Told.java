@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
@@ -18,7 +19,6 @@ import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Duty;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.whatif.Bench;
 
 /**
  * A task with its advice, in the language of the room.

@@ -3,7 +3,7 @@
 import { askBytes, askJson, Problems } from './server.js';
 import { el, fresh, keep, ruleWords } from './dom.js';
 import { remember, remembered, state } from './state.js';
-import { say } from './words.js';
+import { has, say } from './words.js';
 import { openRoom } from './room.js';
 
 const TOPICS = ['particle', 'gas', 'confined-space', 'oxygen', 'lead', 'stainless', 'fit', 'upkeep', 'alarms', 'before-use-powered-hood', 'before-use-powered-mask', 'before-use-airline-hood'];
@@ -115,7 +115,7 @@ export function drawDrill(root) {
   const out = el('div', { className: 'training' });
   const topic = el('select', { id: 'round' }, TOPICS.map(t => el('option', { value: t }, say(`ui.training.topic.${t}`))), el('option', { value: 'task' }, say('ui.training.current')));
   const level = el('select', { id: 'level' }, [1, 2, 3].map(n => el('option', { value: n }, say(`ui.training.level.${n}`))));
-  const code = el('select', { id: 'round-code' }, state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code, lang: 'en' }, c.name)));
+  const code = el('select', { id: 'round-code' }, state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code, lang: has(`code.${c.id}`) ? undefined : 'en' }, has(`code.${c.id}`) ? say(`code.${c.id}`) : c.name)));
   const spec = () => ({ topic: topic.value, difficulty: Number(level.value), code: code.value, seed: Math.floor(Math.random() * 100000) });
   const begin = async (chosen, earlier) => alone(out, chosen, await askJson('api/training/round', ordered(chosen)), earlier);
   const kept = remembered(KEPT);

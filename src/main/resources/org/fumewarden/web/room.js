@@ -73,7 +73,7 @@ export function openRoom(round) {
           shown && el('p', {}, el('b', {}, mark.right ? `\u2713 ${say('ui.training.right')}` : '\u2715'), ' ', mark.mistake, mark.unread && ruleWords('span', ` ${mark.unread}`), mark.right && ruleWords('span', ` ${mark.because}`),
             mark.right && mark.clause && el('span', { className: 'cite' }, ` ${mark.clause}`)));
       })), !shown && el('p', { className: 'cite' }, say('ui.training.hands', all)),
-      round.facts.length > 0 && el('details', { className: 'again' }, el('summary', {}, say('ui.training.known')), el('p', {}, round.story), el('ul', { className: 'known' }, round.facts.map(f => el('li', {}, f))))];
+      !shown && round.facts.length > 0 && el('details', { className: 'again' }, el('summary', {}, say('ui.training.known')), el('p', {}, round.story), el('ul', { className: 'known' }, round.facts.map(f => el('li', {}, f))))];
   }
 
   function result() {

@@ -10,9 +10,9 @@ import java.util.Random;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.Extent;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.whatif.Bench;
 
 /** Rounds on the shipped rules, with one advisor for each code. */
 public final class Room {

@@ -13,10 +13,10 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.Extent;
 import org.fumewarden.check.Scenario;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

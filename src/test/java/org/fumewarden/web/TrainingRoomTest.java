@@ -4,33 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.time.Duration;
-import java.time.LocalDate;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 
 /** The training room in a real browser: a trainer at a projector, and one person with a phone. */
-class TrainingRoomTest {
-    private static WebServer server;
-    private static Browser browser;
-
-    @BeforeAll
-    static void start() throws IOException {
-        server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.shared();
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
-
+class TrainingRoomTest extends OnThePage {
     private static void open(int width, int height, String topic) {
         browser.size(width, height);
         browser.prefers("light", true);
