@@ -209,10 +209,9 @@ final class ShiftReckonerTest {
     private static Stream<ChangeTime> time(
             String agent, double ppm, double flow, double humidity, Map<String, MeasuredBreakthrough> maker) {
         List<Input> inputs = bed(flow, humidity);
-        inputs.add(new Exposure(
-                agent, Averaging.TWA, decimal(ppm), Unit.PPM, "value as given", false, "exposures.0.twa"));
-        return reckon(inputs, Set.of(agent), maker).gases().stream()
-                .flatMap(gas -> gas.time().value().stream());
+        inputs.add(
+                new Exposure(agent, Averaging.TWA, decimal(ppm), Unit.PPM, "value as given", false, "exposures.0.twa"));
+        return reckon(inputs, Set.of(agent), maker).gases().stream().flatMap(gas -> gas.time().value().stream());
     }
 
     private static List<Input> bed(double flow, double humidity) {
