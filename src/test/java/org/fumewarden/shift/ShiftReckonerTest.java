@@ -145,7 +145,10 @@ final class ShiftReckonerTest {
                 measure("filter-area", "kit.filter-area", 2000)));
         inputs.addAll(more);
         EnduranceCurve curve = new EnduranceCurve(
-                "long", List.of(new EnduranceCurve.Point(0, 9), new EnduranceCurve.Point(5, 6)), true);
+                "long",
+                List.of(new EnduranceCurve.Point(0, 9), new EnduranceCurve.Point(5, 6)),
+                EnduranceCurve.Scale.OWN,
+                true);
         return new ShiftReckoner(
                         new Task(
                                 "plan",
