@@ -19,4 +19,19 @@ public record Benchmark(
     public Limit asLimit() {
         return new Limit(ref, agent, averaging, value, unit, fraction);
     }
+
+    /** The question of a task file that asks for the level of this benchmark. */
+    public String question() {
+        return asLimit().question();
+    }
+
+    /** True when the exposure, in whatever unit it was given, is above this benchmark times the multiple. */
+    public boolean passedBy(Exposure exposure, Threshold multiple, Agent about, Threshold molarVolume) {
+        return asLimit().passedBy(exposure, multiple, about, molarVolume);
+    }
+
+    /** True when another benchmark is lower than that one, or cannot be compared with it; never of itself. */
+    public boolean mayBeStricterThan(Benchmark other) {
+        return !equals(other) && (unit != other.unit || value.compareTo(other.value) < 0);
+    }
 }

@@ -7,6 +7,11 @@ public record OpenNeed(String agent, String question) implements Conclusion {
         return new OpenNeed(agent, "exposures." + agent + "." + Averaging.TWA.key());
     }
 
+    /** True when it is the shift average that is asked for. */
+    public boolean ofShift() {
+        return equals(shift(agent));
+    }
+
     @Override
     public String subject() {
         return agent;
