@@ -8,15 +8,19 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fumewarden.check.oracle.Oracle;
+import org.fumewarden.check.oracle.Tables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Question;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
@@ -47,6 +51,7 @@ final class RandomTasks {
             Map.entry("trained", "true"),
             Map.entry("vessel", "none"),
             Map.entry("vessel-cleaned", "true"),
+            Map.entry("raised-pressure", "false"),
             Map.entry("degreaser-in-sight", "false"),
             Map.entry("fit-test-method", "quantitative"),
             Map.entry("unit-withdrawn", "false"));
@@ -61,15 +66,25 @@ final class RandomTasks {
             "pressure", "101325",
             "count", "2");
 
+    /** Where a clause draws a line: the value itself, and one on either side. */
+    private static final Map<String, List<String>> EDGES = Map.of(
+            "oxygen", List.of("15.9", "16.0", "17.8", "19.4", "19.5", "19.8", "19.9", "20.9", "22.0", "22.1", "23.6"),
+            "altitude", List.of("0", "914.4", "914.5", "1828.8", "2438.4", "2438.5"),
+            "wear-time", List.of("60", "61", "75", "120", "135", "150", "151", "240"),
+            "time-on-task", List.of("30", "31", "60", "240", "241", "480"),
+            "gas-test", List.of("0.9", "1", "10"));
+
     private final CodeBook book;
     private final List<Limit> limits;
+    private final List<DangerLevel> dangers;
     private final List<String> agents;
-    private final Oracle.Tables tables;
+    private final Tables tables;
 
     RandomTasks(CodeBook book) {
         this.book = book;
-        this.tables = Oracle.Tables.of(book, DAY);
+        this.tables = Tables.of(book, DAY);
         List<Row> rows = book.rows(DAY);
+        this.dangers = tables.all(DangerLevel.class);
         List<Limit> own = rows.stream()
                 .filter(Limit.class::isInstance)
                 .map(Limit.class::cast)
@@ -92,7 +107,7 @@ final class RandomTasks {
         boolean calm = random.nextInt(4) > 0;
         List<Input> inputs = new ArrayList<>();
         for (Question question : book.vocabulary().questions()) {
-            inputs.add(answer(question, random, calm));
+            inputs.add(ofAContainer(question, inputs).orElseGet(() -> answer(question, random, calm)));
         }
         Set<String> chosen = new LinkedHashSet<>();
         if (calm) {
@@ -120,6 +135,23 @@ final class RandomTasks {
                 .toList();
     }
 
+    /** A gas test is said of a container only, and then mostly with instrument and time. */
+    private static Optional<Input> ofAContainer(Question question, List<Input> before) {
+        boolean container = before.stream()
+                .anyMatch(i -> i instanceof Answer a
+                        && a.question().equals("vessel")
+                        && !a.value().equals("none"));
+        if (!question.id().startsWith("gas-test")) {
+            return Optional.empty();
+        }
+        if (!container) {
+            return Optional.of(new Unknown(question.id(), question.path()));
+        }
+        return question.kind().equals("text")
+                ? Optional.of(new Answer(question.id(), "as noted", question.path()))
+                : Optional.empty();
+    }
+
     private Input answer(Question question, Random random, boolean calm) {
         if (random.nextInt(calm ? 60 : 6) == 0) {
             return new Unknown(question.id(), question.path());
@@ -134,12 +166,17 @@ final class RandomTasks {
                     : words.get(random.nextInt(words.size()));
             return new Answer(question.id(), word, question.path());
         }
-        // Said of containers and of work under pressure only; what they stop has scenarios of its own.
-        if (Set.of("text", "pressure").contains(question.kind())
-                || question.id().equals("gas-test")) {
+        if (Set.of("text", "pressure").contains(question.kind())) {
             return new Unknown(question.id(), question.path());
         }
-        BigDecimal typical = new BigDecimal(TYPICAL.getOrDefault(question.kind(), "1"));
+        List<String> edges = EDGES.get(question.id());
+        if (edges != null && random.nextInt(calm ? 8 : 2) == 0) {
+            BigDecimal edge = new BigDecimal(edges.get(random.nextInt(edges.size())));
+            return new Measure(question.id(), edge, "canonical", question.path());
+        }
+        BigDecimal typical = question.id().equals("gas-test")
+                ? BigDecimal.ZERO
+                : new BigDecimal(TYPICAL.getOrDefault(question.kind(), "1"));
         BigDecimal value = calm && random.nextInt(10) > 0
                 ? typical
                 : typical.multiply(BigDecimal.valueOf(random.nextInt(300), 2), MathContext.DECIMAL64);
@@ -158,6 +195,14 @@ final class RandomTasks {
         for (Limit limit : limits) {
             if (limit.agent().equals(agent)) {
                 String path = "exposures." + agent + "." + limit.averaging().key();
+                if (random.nextInt(calm ? 100 : 20) == 0) {
+                    dangers.stream()
+                            .filter(d -> d.agent().equals(agent))
+                            .forEach(d -> inputs.add(danger(d, limit, random, path)));
+                }
+                if (inputs.get(inputs.size() - 1).path().equals(path)) {
+                    continue;
+                }
                 if (random.nextInt(calm ? 80 : 8) == 0) {
                     inputs.add(new Unknown(path, path));
                 } else {
@@ -165,6 +210,12 @@ final class RandomTasks {
                 }
             }
         }
+    }
+
+    /** Just below a danger level, at it or just above, in the unit of that list. */
+    private static Exposure danger(DangerLevel danger, Limit limit, Random random, String path) {
+        BigDecimal level = danger.value().multiply(BigDecimal.valueOf(99 + random.nextInt(3), 2));
+        return new Exposure(danger.agent(), limit.averaging(), level, danger.unit(), "random", false, path);
     }
 
     private static Exposure exposure(Limit limit, BigDecimal level, String path) {
