@@ -5,41 +5,37 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.fumewarden.codes.RuleFolder;
 
 /**
- * A rule with one comparison flipped.
+ * A rule with one comparison flipped, or without one of its conditions.
  *
- * @param number of the comparison among those of its rule, 1 for the first
- * @param was the operator as it stands
- * @param line where it stands
+ * @param number of the comparison or condition among those of its rule, 1 for the first
+ * @param was the operator as it stands, or {@code deleted}
+ * @param touched the words that were changed
  */
-record Mutant(DrlRule rule, int number, String was, int line, String conditions) {
+record Mutant(DrlRule rule, int number, String was, String touched, String conditions) {
     private static final Pattern OPERATOR = Pattern.compile("<=|>=|==|!=|<|>|\\bnot\\s+in\\b|\\bnot\\b|\\bexists\\b");
     private static final Map<String, String> FLIPPED = Map.of(
             "<", "<=", "<=", "<", ">", ">=", ">=", ">", "==", "!=", "!=", "==", "not in", "in", "not", "exists",
             "exists", "not");
 
-    /** Every flipped comparison of the rules, in the order of files. */
+    /** Every mutant of the rules, in the order of files. */
     static List<Mutant> all(RuleFolder folder) {
+        return RuleBaseCheck.rules(folder).stream()
+                .flatMap(rule -> Stream.concat(flipped(rule).stream(), Deletions.of(rule).stream()))
+                .toList();
+    }
+
+    private static List<Mutant> flipped(DrlRule rule) {
         List<Mutant> mutants = new ArrayList<>();
-        for (DrlRule rule : RuleBaseCheck.rules(folder)) {
-            Matcher found = OPERATOR.matcher(rule.conditions().masked());
-            int number = 0;
-            while (found.find()) {
-                String was = found.group().replaceAll("\\s+", " ");
-                String plain = rule.conditions().plain();
-                mutants.add(new Mutant(
-                        rule,
-                        ++number,
-                        was,
-                        rule.conditionLine()
-                                + (int) plain.substring(0, found.start())
-                                        .chars()
-                                        .filter(c -> c == '\n')
-                                        .count(),
-                        plain.substring(0, found.start()) + FLIPPED.get(was) + plain.substring(found.end())));
-            }
+        Matcher found = OPERATOR.matcher(rule.conditions().masked());
+        String plain = rule.conditions().plain();
+        while (found.find()) {
+            String was = found.group().replaceAll("\\s+", " ");
+            String changed = plain.substring(0, found.start()) + FLIPPED.get(was) + plain.substring(found.end());
+            mutants.add(new Mutant(rule, mutants.size() + 1, was, was, changed));
         }
         return mutants;
     }

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.check.oracle.Oracle;
 import org.fumewarden.check.oracle.Tables;
@@ -26,7 +25,6 @@ import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Measure;
-import org.fumewarden.model.Row;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.task.Task;
 
@@ -83,21 +81,15 @@ final class RandomTasks {
     RandomTasks(CodeBook book) {
         this.book = book;
         this.tables = Tables.of(book, DAY);
-        List<Row> rows = book.rows(DAY);
         this.dangers = tables.all(DangerLevel.class);
-        List<Limit> own = rows.stream()
-                .filter(Limit.class::isInstance)
-                .map(Limit.class::cast)
-                .toList();
-        Set<String> limited = own.stream().map(Limit::agent).collect(Collectors.toSet());
         // A level without a limit is stated too: the code holds it against a benchmark.
-        this.limits = Stream.concat(
-                        own.stream(),
-                        rows.stream()
-                                .filter(Benchmark.class::isInstance)
-                                .map(b -> ((Benchmark) b).asLimit())
-                                .filter(b -> !limited.contains(b.agent())))
-                .toList();
+        Map<String, Limit> each = new LinkedHashMap<>();
+        Stream.concat(tables.all(Limit.class).stream().map(Limit::agent), tables.all(Benchmark.class).stream()
+                        .map(Benchmark::agent))
+                .distinct()
+                .flatMap(agent -> tables.yardsticks(book.card().id(), agent).stream())
+                .forEach(l -> each.putIfAbsent(l.question(), l));
+        this.limits = List.copyOf(each.values());
         this.agents = List.copyOf(
                 new LinkedHashSet<>(limits.stream().map(Limit::agent).toList()));
     }

@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Averaging;
-import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Need;
@@ -22,9 +21,13 @@ import org.fumewarden.model.Need;
  */
 final class Levels implements Family {
     private final Case facts;
+    private final List<Compared> compared;
+    private final Map<String, BigDecimal> mixtures;
 
     Levels(Case facts) {
         this.facts = facts;
+        this.compared = all();
+        this.mixtures = sums();
     }
 
     /** One exposure against one limit of the same averaging time, in the unit of the limit. */
@@ -38,35 +41,34 @@ final class Levels implements Family {
         }
     }
 
-    /** Limits of the code for the agent; without any its benchmarks. */
     List<Limit> yardsticks(String agent) {
-        List<Limit> limits = facts.tables().all(Limit.class).stream()
-                .filter(l -> l.agent().equals(agent))
-                .toList();
-        return limits.isEmpty()
-                ? facts.tables().all(Benchmark.class).stream()
-                        .filter(b -> b.agent().equals(agent))
-                        .map(Benchmark::asLimit)
-                        .toList()
-                : limits;
+        return facts.tables().yardsticks(facts.task().code(), agent);
     }
 
     /** Every exposure that has a limit or benchmark of its own averaging time. */
     List<Compared> compared() {
-        List<Compared> compared = new ArrayList<>();
-        for (Exposure exposure : facts.said(Exposure.class)) {
-            for (Limit limit : yardsticks(exposure.agent())) {
-                if (limit.averaging() == exposure.averaging()) {
-                    compared.add(new Compared(
-                            exposure.agent(), exposure.averaging(), facts.in(limit.unit(), exposure), limit.value()));
-                }
-            }
-        }
         return compared;
     }
 
     /** Sums of ratios of agents with like effect, where there are two or more with a limit. */
     Map<String, BigDecimal> mixtures() {
+        return mixtures;
+    }
+
+    private List<Compared> all() {
+        List<Compared> found = new ArrayList<>();
+        for (Exposure exposure : facts.said(Exposure.class)) {
+            for (Limit limit : yardsticks(exposure.agent())) {
+                if (limit.averaging() == exposure.averaging()) {
+                    found.add(new Compared(
+                            exposure.agent(), exposure.averaging(), facts.in(limit.unit(), exposure), limit.value()));
+                }
+            }
+        }
+        return found;
+    }
+
+    private Map<String, BigDecimal> sums() {
         Map<String, BigDecimal> sums = new TreeMap<>();
         for (String effect : facts.tables().sets().getOrDefault("like-effects", Set.of())) {
             List<Compared> parts = compared().stream()

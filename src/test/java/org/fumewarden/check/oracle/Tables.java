@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.Row;
 
@@ -25,11 +27,26 @@ public record Tables(Map<Class<?>, List<Object>> rows, Map<String, Set<String>> 
         return new Tables(rows, sets);
     }
 
+    @SuppressWarnings("unchecked")
     public <T> List<T> all(Class<T> type) {
-        return rows.getOrDefault(type, List.of()).stream().map(type::cast).toList();
+        return (List<T>) rows.getOrDefault(type, List.of());
     }
 
     boolean in(String set, String item) {
         return sets.getOrDefault(set, Set.of()).contains(item);
+    }
+
+    /** Limits of the code for the agent; without any the benchmarks of the code itself, then those it borrows. */
+    public List<Limit> yardsticks(String code, String agent) {
+        List<Limit> limits =
+                all(Limit.class).stream().filter(l -> l.agent().equals(agent)).toList();
+        List<Limit> benchmarks = all(Benchmark.class).stream()
+                .filter(b -> b.agent().equals(agent))
+                .map(Benchmark::asLimit)
+                .toList();
+        List<Limit> own = benchmarks.stream()
+                .filter(b -> b.listedIn(code + "-benchmarks"))
+                .toList();
+        return !limits.isEmpty() ? limits : !own.isEmpty() ? own : benchmarks;
     }
 }
