@@ -133,11 +133,9 @@ final class Accounts implements Family {
     /** True when the level is within the limit times what is worn in any case, which holds no gas. */
     private boolean within(Account account, BigDecimal worn) {
         BigDecimal times = facts.gas(account.agent()) ? BigDecimal.ONE : worn;
-        BigDecimal against = account.against().orElseThrow();
-        return account.level().orElseThrow().compareTo(against) <= 0
-                && levels.yardsticks(account.agent()).stream()
-                        .filter(l -> l.averaging().key().equals(account.averaging()))
-                        .allMatch(l -> against.compareTo(l.value().multiply(times)) <= 0);
+        return levels.yardsticks(account.agent()).stream()
+                .filter(l -> l.averaging().key().equals(account.averaging()))
+                .allMatch(l -> account.level().orElseThrow().compareTo(l.value().multiply(times)) <= 0);
     }
 
     /** True when published samples of this process and place, of the agent or the fume it is part of, speak for no more. */

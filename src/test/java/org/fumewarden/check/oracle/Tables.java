@@ -32,7 +32,7 @@ public record Tables(Map<Class<?>, List<Object>> rows, Map<String, Set<String>> 
         return (List<T>) rows.getOrDefault(type, List.of());
     }
 
-    boolean in(String set, String item) {
+    public boolean in(String set, String item) {
         return sets.getOrDefault(set, Set.of()).contains(item);
     }
 
