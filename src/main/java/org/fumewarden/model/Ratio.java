@@ -22,7 +22,8 @@ public record Ratio(
     private static final int LOWERED_DIGITS = 12;
 
     /** The ratio for a measured or estimated exposure. */
-    public static Ratio of(Exposure exposure, Limit limit, Agent agent, Threshold molarVolume) {
+    public static Ratio of(Exposure exposure, Limit listed, Agent agent, Threshold molarVolume) {
+        Limit limit = listed.in(exposure.unit());
         BigDecimal level = Concentrations.convert(exposure.level(), exposure.unit(), limit.unit(), agent, molarVolume);
         return new Ratio(
                 exposure.agent(),

@@ -117,7 +117,9 @@ public final class AdviceSheet {
             room -= kept.map(TextForm::height).orElse(0);
         }
         Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(wording::of);
-        int least = keepUp.map(p -> Math.min(TextForm.height(p), LEAST)).orElse(0);
+        int least = keepUp.map(p ->
+                        Math.min(TextForm.height(p), Math.max(LEAST, TextForm.height(without(p, size(p) - 1, spoken)))))
+                .orElse(0);
         int forAir = room - least;
         AirPart told = new AirPart(advice, spoken);
         Optional<Part> air = told.write()
