@@ -66,7 +66,8 @@ final class Deletions {
         Matcher bound = BINDING.matcher(masked.substring(start, end));
         while (bound.find()) {
             Pattern used = Pattern.compile(Pattern.quote(bound.group()) + "\\b");
-            if (used.matcher(left).find() || used.matcher(rule.consequence().plain()).find()) {
+            if (used.matcher(left).find()
+                    || used.matcher(rule.consequence().plain()).find()) {
                 return;
             }
         }

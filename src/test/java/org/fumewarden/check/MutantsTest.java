@@ -41,8 +41,8 @@ final class MutantsTest {
         boolean whole = SAMPLE >= total;
         List<Mutant> tried = Extent.sample(all, Mutant::key, SAMPLE);
         MutantRun run = MutantRun.of(tried, whole ? Set.of() : listed());
-        System.out.println("mutants " + tried.size() + " of " + total + ", seed " + Extent.SEED + ": "
-                + run.counts() + "; listed " + listed().size());
+        System.out.println("mutants " + tried.size() + " of " + total + ", seed " + Extent.SEED + ": " + run.counts()
+                + "; listed " + listed().size());
         Set<String> news = new TreeSet<>(run.survivors());
         news.removeAll(listed());
         assertEquals(Set.of(), news, "these break no scenario; add one that tells, or list the reason");

@@ -25,6 +25,7 @@ import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.Unit;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.task.Task;
 
@@ -84,8 +85,9 @@ final class RandomTasks {
         this.dangers = tables.all(DangerLevel.class);
         // A level without a limit is stated too: the code holds it against a benchmark.
         Map<String, Limit> each = new LinkedHashMap<>();
-        Stream.concat(tables.all(Limit.class).stream().map(Limit::agent), tables.all(Benchmark.class).stream()
-                        .map(Benchmark::agent))
+        Stream.concat(
+                        tables.all(Limit.class).stream().map(Limit::agent),
+                        tables.all(Benchmark.class).stream().map(Benchmark::agent))
                 .distinct()
                 .flatMap(agent -> tables.yardsticks(book.card().id(), agent).stream())
                 .forEach(l -> each.putIfAbsent(l.question(), l));
@@ -187,8 +189,9 @@ final class RandomTasks {
                     agent, "a reason", "a person", "like-task", "2026-02-20", 10, "exposures." + agent + ".judged"));
             return;
         }
-        for (Limit limit : limits) {
-            if (limit.agent().equals(agent)) {
+        for (Limit listed : limits) {
+            if (listed.agent().equals(agent)) {
+                Limit limit = random.nextInt(6) == 0 ? listed.in(Unit.MG_M3) : listed;
                 String path = "exposures." + agent + "." + limit.averaging().key();
                 if (random.nextInt(calm ? 100 : 20) == 0) {
                     dangers.stream()

@@ -38,8 +38,12 @@ final class IndexTest {
     @Test
     void dustHasOneIndexTheHigher() {
         Ratio respirable = of("dust-respirable", "0.625", "1.25");
-        assertEquals("0.7", index(respirable, of("dust-inhalable", "7", "10")).value().toPlainString());
-        assertEquals("0.5", index(respirable, of("dust-inhalable", "4", "10")).value().toPlainString());
+        assertEquals(
+                "0.7",
+                index(respirable, of("dust-inhalable", "7", "10")).value().toPlainString());
+        assertEquals(
+                "0.5",
+                index(respirable, of("dust-inhalable", "4", "10")).value().toPlainString());
     }
 
     /** Common practice, no source: what is weighed with the fume is not counted a second time, the higher counts. */

@@ -141,8 +141,7 @@ final class Accounts implements Family {
     /** True when published samples of this process and place, of the agent or the fume it is part of, speak for no more. */
     private boolean published(Account account) {
         return facts.tables().all(PublishedHigh.class).stream()
-                .filter(p -> p.agent().equals(account.agent())
-                        || facts.in("part-of-" + p.agent(), account.agent()))
+                .filter(p -> p.agent().equals(account.agent()) || facts.in("part-of-" + p.agent(), account.agent()))
                 .filter(p -> facts.is("process", p.process())
                         && p.speaksFor(
                                 facts.answer("base-metal").orElse("unknown"),

@@ -58,7 +58,8 @@ final class Levels implements Family {
     private List<Compared> all() {
         List<Compared> found = new ArrayList<>();
         for (Exposure exposure : facts.said(Exposure.class)) {
-            for (Limit limit : yardsticks(exposure.agent())) {
+            for (Limit listed : yardsticks(exposure.agent())) {
+                Limit limit = listed.in(exposure.unit());
                 if (limit.averaging() == exposure.averaging()) {
                     found.add(new Compared(
                             exposure.agent(), exposure.averaging(), facts.in(limit.unit(), exposure), limit.value()));
