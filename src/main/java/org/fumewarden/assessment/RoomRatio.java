@@ -20,12 +20,18 @@ final class RoomRatio {
     private final PublishedLevels published;
     private final List<String> steps;
     private final List<String> lacks;
+    private boolean beyond;
 
     RoomRatio(Answers answers, PublishedLevels published, List<String> steps, List<String> lacks) {
         this.answers = answers;
         this.published = published;
         this.steps = steps;
         this.lacks = lacks;
+    }
+
+    /** Whether the room is worse than any that was studied, so that its ratio was cut. */
+    boolean beyond() {
+        return beyond;
     }
 
     Spread all(String place, String process) {
@@ -55,8 +61,11 @@ final class RoomRatio {
         if (!lacks.isEmpty()) {
             return Spread.exactly(1);
         }
-        double ratio = Math.max(here / usual, published.figure("least-room-ratio"));
-        steps.add("This room over the usual one: times " + Words.number(ratio) + ".");
+        double highest = published.figure("highest-room-ratio");
+        beyond = here / usual > highest;
+        double ratio = Math.min(highest, Math.max(here / usual, published.figure("least-room-ratio")));
+        steps.add("This room over the usual one: times " + Words.number(ratio)
+                + (beyond ? ", the most that studies of enclosed places show" : "") + ".");
         return Spread.exactly(ratio);
     }
 

@@ -50,6 +50,16 @@ public record Cover(String form, BigDecimal factor, String by) implements Conclu
                 && published.value().compareTo(limit.value().multiply(factor)) <= 0;
     }
 
+    /** True when so many times a published level is at or below the limit, times this factor. */
+    public boolean holds(PublishedHigh published, Threshold times, Limit limit) {
+        return published.unit() == limit.unit()
+                && published
+                                .value()
+                                .multiply(times.value())
+                                .compareTo(limit.value().multiply(factor))
+                        <= 0;
+    }
+
     /** True when a published level is at or below the benchmark, times this factor. */
     public boolean holds(PublishedHigh published, Benchmark benchmark) {
         return holds(published, benchmark.asLimit());

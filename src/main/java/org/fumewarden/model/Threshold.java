@@ -29,4 +29,9 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
     public boolean reachedBy(Ratio ratio) {
         return ratio.level().compareTo(value) >= 0;
     }
+
+    /** True when the level of a ratio, in the unit of its limit, is above the threshold. */
+    public boolean passedBy(Ratio ratio) {
+        return ratio.level().compareTo(value) > 0;
+    }
 }
