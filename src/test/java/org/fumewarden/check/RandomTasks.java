@@ -251,8 +251,7 @@ final class RandomTasks {
                 .toList();
         int kind = random.nextInt(levels.isEmpty() ? 2 : 3);
         if (kind == 0) {
-            int at = random.nextInt(inputs.size());
-            forget(inputs, at);
+            forget(inputs, random.nextInt(inputs.size()));
         } else if (kind == 1) {
             add(hazards, random, inputs);
         } else {
@@ -276,16 +275,13 @@ final class RandomTasks {
 
     private static void forget(List<Input> inputs, int at) {
         Input lost = inputs.get(at);
-        if (lost instanceof Answer answer) {
-            inputs.set(at, new Unknown(answer.question(), answer.path()));
-        } else if (lost instanceof Measure measure) {
-            inputs.set(at, new Unknown(measure.question(), measure.path()));
-        } else if (lost instanceof Exposure exposure) {
-            inputs.set(at, new Unknown(exposure.path(), exposure.path()));
-        } else if (lost instanceof Judged judged) {
-            String path = "exposures." + judged.agent() + "." + Averaging.TWA.key();
-            inputs.set(at, new Unknown(path, path));
+        String question = lost instanceof Answer answer
+                ? answer.question()
+                : lost instanceof Measure measure ? measure.question() : lost.path();
+        if (lost instanceof Judged judged) {
+            question = "exposures." + judged.agent() + "." + Averaging.TWA.key();
         }
+        inputs.set(at, new Unknown(question, lost instanceof Judged ? question : lost.path()));
     }
 
     /** Adds an agent that is no hazard yet; a level for one that is would be news and not harm. */
