@@ -72,7 +72,7 @@ final class RoomRatio {
     /** The average at the arc over the task, for one unit of fume per minute. */
     private double near(double volume, double changes, double exchange) {
         double radius = middle("near-radius", ANY);
-        double near = new TwoZoneRoom.HalfSphere(radius, 1).volume();
+        double near = TwoZoneRoom.halfSphere(radius);
         if (!(volume > near) || !(changes >= 0)) {
             lacks.add("A room of " + Words.number(volume) + " m3 with " + Words.number(changes)
                     + " air changes an hour is not possible. Correct estimate.room-volume or estimate.air-changes.");

@@ -41,11 +41,6 @@ public record Governing(
     /** Something that weakens the value. */
     public record Caution(Status status, String sentence) {}
 
-    /** The value over a limit. */
-    public Outcome<Double> ratio(double limit) {
-        return Ratios.of(value, limit);
-    }
-
     /** Each sentence once. */
     private static List<Caution> once(List<Caution> cautions) {
         Map<String, Caution> bySentence = new LinkedHashMap<>();

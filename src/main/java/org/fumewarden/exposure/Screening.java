@@ -66,11 +66,6 @@ public record Screening(
         return Outcome.finite(bounded(Math.exp(medianLog + deviation() * deviation() / 2), Screening::mean));
     }
 
-    /** The geometric standard deviation, doubt about the place included. */
-    public Outcome<Double> geometricDeviation() {
-        return Outcome.finite(Math.exp(deviation()));
-    }
-
     /** The value that counts against a limit: the 95th percentile, and never below the floor. */
     public Outcome<Double> governing() {
         return percentile(Compliance.COVERAGE).map(p -> bounded(Math.max(p, atLeast.orElse(0)), Screening::governing));

@@ -5,11 +5,6 @@ import java.math.BigDecimal;
 /** A single number that a rule compares with. */
 public record Threshold(RowRef ref, String id, BigDecimal value, String unit) implements Row {
 
-    /** True when the amount lies below the threshold. */
-    public boolean above(BigDecimal amount) {
-        return amount.compareTo(value) < 0;
-    }
-
     /** True when the amount lies above the threshold. */
     public boolean below(BigDecimal amount) {
         return amount.compareTo(value) > 0;

@@ -10,12 +10,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.OpenNeed;
-import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.Test;
 
 /** The statistic behind the ratio: which one governs, what weakens it, and that nothing makes it milder. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fumewarden.engine.WrittenRule;
 
 /** A rule without one of its conditions: a constraint of a pattern, or a pattern that nothing else of the rule speaks of. */
 final class Deletions {
@@ -11,24 +12,24 @@ final class Deletions {
             Pattern.compile("\\b(?:not|exists)\\b|(?:\\$\\w+\\s*:\\s*)?\\b[A-Z]\\w*(?=\\s*\\()");
     private static final Pattern BINDING = Pattern.compile("\\$\\w+(?=\\s*:)");
 
-    private final DrlRule rule;
+    private final WrittenRule rule;
     private final String plain;
     private final String masked;
     private final List<Mutant> mutants = new ArrayList<>();
 
-    private Deletions(DrlRule rule) {
+    private Deletions(WrittenRule rule) {
         this.rule = rule;
-        this.plain = rule.conditions().plain();
-        this.masked = rule.conditions().masked();
+        this.plain = Mutant.written(rule);
+        this.masked = Mutant.masked(plain);
     }
 
-    static List<Mutant> of(DrlRule rule) {
+    static List<Mutant> of(WrittenRule rule) {
         Deletions deletions = new Deletions(rule);
         Matcher found = START.matcher(deletions.masked);
         int hidden = 0;
         while (found.find()) {
             int open = deletions.masked.indexOf('(', found.end());
-            int end = rule.conditions().afterBracket(open);
+            int end = deletions.afterBracket(open);
             boolean hides = found.group().equals("not") || found.group().equals("exists");
             // What stands inside of a hidden pattern goes with it, or constraint by constraint.
             if (found.start() >= hidden) {
@@ -60,6 +61,17 @@ final class Deletions {
         }
     }
 
+    private int afterBracket(int open) {
+        int depth = 0;
+        for (int at = open; at < masked.length(); at++) {
+            depth += masked.charAt(at) == '(' ? 1 : masked.charAt(at) == ')' ? -1 : 0;
+            if (depth == 0) {
+                return at + 1;
+            }
+        }
+        return masked.length();
+    }
+
     private void without(int start, int end) {
         String gone = plain.substring(start, end);
         String left = plain.substring(0, start) + " " + plain.substring(end);
@@ -67,7 +79,7 @@ final class Deletions {
         while (bound.find()) {
             Pattern used = Pattern.compile(Pattern.quote(bound.group()) + "\\b");
             if (used.matcher(left).find()
-                    || used.matcher(rule.consequence().plain()).find()) {
+                    || used.matcher(rule.text().substring(rule.conditions().to())).find()) {
                 return;
             }
         }

@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.WrittenRule;
 
 /**
  * A rule with one comparison flipped, or without one of its conditions.
@@ -15,8 +16,9 @@ import org.fumewarden.codes.RuleFolder;
  * @param was the operator as it stands, or {@code deleted}
  * @param touched the words that were changed
  */
-record Mutant(DrlRule rule, int number, String was, String touched, String conditions) {
+record Mutant(WrittenRule rule, int number, String was, String touched, String conditions) {
     private static final Pattern OPERATOR = Pattern.compile("<=|>=|==|!=|<|>|\\bnot\\s+in\\b|\\bnot\\b|\\bexists\\b");
+    private static final Pattern UNSEEN = Pattern.compile("\"[^\"]*\"|//[^\\n]*|/\\*.*?\\*/", Pattern.DOTALL);
     private static final Map<String, String> FLIPPED = Map.of(
             "<", "<=", "<=", "<", ">", ">=", ">=", ">", "==", "!=", "!=", "==", "not in", "in", "not", "exists",
             "exists", "not");
@@ -28,16 +30,26 @@ record Mutant(DrlRule rule, int number, String was, String touched, String condi
                 .toList();
     }
 
-    private static List<Mutant> flipped(DrlRule rule) {
+    private static List<Mutant> flipped(WrittenRule rule) {
         List<Mutant> mutants = new ArrayList<>();
-        Matcher found = OPERATOR.matcher(rule.conditions().masked());
-        String plain = rule.conditions().plain();
+        String written = written(rule);
+        Matcher found = OPERATOR.matcher(masked(written));
         while (found.find()) {
             String was = found.group().replaceAll("\\s+", " ");
-            String changed = plain.substring(0, found.start()) + FLIPPED.get(was) + plain.substring(found.end());
+            String changed = written.substring(0, found.start()) + FLIPPED.get(was) + written.substring(found.end());
             mutants.add(new Mutant(rule, mutants.size() + 1, was, was, changed));
         }
         return mutants;
+    }
+
+    /** The conditions of a rule as written. */
+    static String written(WrittenRule rule) {
+        return rule.text().substring(rule.conditions().from(), rule.conditions().to());
+    }
+
+    /** The same length of text with blanks for quotations and comments. */
+    static String masked(String text) {
+        return UNSEEN.matcher(text).replaceAll(m -> m.group().replaceAll("[^\\n]", " "));
     }
 
     /** The name by which a survivor is listed. */
@@ -47,10 +59,10 @@ record Mutant(DrlRule rule, int number, String was, String touched, String condi
 
     /** The rule as the text of a file with a package of its own. */
     String text(String drlPackage) {
-        return "package " + drlPackage + ";\nimport org.fumewarden.model.*;\nimport java.util.List;\nrule \""
-                + rule.name() + "\"\n"
-                + rule.head().plain() + "when" + conditions + "then org.fumewarden.engine.Budget.spend();"
-                + rule.consequence().plain() + "end\n";
+        String head = rule.text().substring(0, rule.conditions().from());
+        String rest = rule.text().substring(rule.conditions().to());
+        return "package " + drlPackage + ";\nimport org.fumewarden.model.*;\nimport java.util.List;\n" + head
+                + conditions + rest.replaceFirst("then", "then org.fumewarden.engine.Budget.spend();") + "\n";
     }
 
     /** A package that still tells the folder of the rule. */

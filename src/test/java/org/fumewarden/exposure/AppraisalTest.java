@@ -93,8 +93,6 @@ class AppraisalTest {
             for (Estimate estimate : estimates) {
                 assertFalse(estimate.sentence().isBlank());
                 assertTrue(estimate.value().isPresent() || estimate.status() != Status.SOUND);
-                assertEquals(
-                        estimate.value().isPresent(), estimate.ratio(1).value().isPresent());
             }
         }
     }

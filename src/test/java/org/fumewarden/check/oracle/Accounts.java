@@ -31,10 +31,12 @@ final class Accounts implements Family {
 
     private final Case facts;
     private final Levels levels;
+    private final Floors floors;
 
-    Accounts(Case facts, Levels levels) {
+    Accounts(Case facts, Levels levels, Floors floors) {
         this.facts = facts;
         this.levels = levels;
+        this.floors = floors;
     }
 
     @Override
@@ -93,7 +95,7 @@ final class Accounts implements Family {
         boolean right =
                 switch (account.kind()) {
                     case COMPARED ->
-                        stated && facts.tables().all(Limit.class).stream().anyMatch(l -> speaks(l, account));
+                        (stated || assumed(account)) && facts.tables().all(Limit.class).stream().anyMatch(l -> speaks(l, account));
                     case BENCHMARKED ->
                         stated
                                 && facts.tables().all(Benchmark.class).stream()
@@ -109,6 +111,11 @@ final class Accounts implements Family {
                     case OPEN -> true;
                 };
         return right ? Optional.empty() : Optional.of("not " + account.kind().key());
+    }
+
+    /** Lead of 29 CFR 1926.62(d)(2), which the employer assumes until it was measured. */
+    private boolean assumed(Account account) {
+        return account.agent().equals("lead") && floors.least().compareTo(BigDecimal.ONE) > 0;
     }
 
     private static boolean speaks(Limit limit, Account account) {

@@ -26,7 +26,7 @@ public final class Oracle {
                 new Gates(facts, levels),
                 floors,
                 new Filters(facts, levels, floors),
-                new Accounts(facts, levels),
+                new Accounts(facts, levels, floors),
                 new Wearer(facts, levels, floors));
     }
 
