@@ -79,7 +79,8 @@ final class Deletions {
         while (bound.find()) {
             Pattern used = Pattern.compile(Pattern.quote(bound.group()) + "\\b");
             if (used.matcher(left).find()
-                    || used.matcher(rule.text().substring(rule.conditions().to())).find()) {
+                    || used.matcher(rule.text().substring(rule.conditions().to()))
+                            .find()) {
                 return;
             }
         }

@@ -95,7 +95,8 @@ final class Accounts implements Family {
         boolean right =
                 switch (account.kind()) {
                     case COMPARED ->
-                        (stated || assumed(account)) && facts.tables().all(Limit.class).stream().anyMatch(l -> speaks(l, account));
+                        (stated || assumed(account))
+                                && facts.tables().all(Limit.class).stream().anyMatch(l -> speaks(l, account));
                     case BENCHMARKED ->
                         stated
                                 && facts.tables().all(Benchmark.class).stream()

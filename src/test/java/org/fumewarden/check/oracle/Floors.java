@@ -84,7 +84,10 @@ final class Floors implements Family {
         boolean filters = offered.device().filters();
         return Stream.of(
                         over("time-on-task", filters, "filter-minutes-" + process),
-                        over("wear-time", filters && offered.device().pressure().equals("negative"), "unpowered-wear-limit"),
+                        over(
+                                "wear-time",
+                                filters && offered.device().pressure().equals("negative"),
+                                "unpowered-wear-limit"),
                         over("wear-time", true, "use-" + offered.id()),
                         over("wear-time", !levels.gasesAbove().isEmpty(), "use-combined-" + offered.id()))
                 .flatMap(Optional::stream)
