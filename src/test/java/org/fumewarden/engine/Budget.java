@@ -11,7 +11,7 @@ import org.drools.model.patterns.AccumulatePatternImpl;
 import org.drools.model.patterns.PatternImpl;
 
 /**
- * How much work a spoilt rule may make. A flipped comparison can join every row with every other row; the engine would go on for
+ * How much work a spoilt rule may make. A flipped comparison or a deleted condition can join every row with every other row; the engine would go on for
  * hours before the first firing. Comparisons and firings are counted, not seconds, so that the verdict is the same on every machine.
  */
 public final class Budget {

@@ -21,12 +21,12 @@ import org.fumewarden.engine.RuleBase;
 import org.fumewarden.engine.WrittenRule;
 
 /**
- * Runs flipped comparisons against the scenarios. A mutant is killed by the first scenario that is no longer as expected; those
+ * Runs mutants against the scenarios. A mutant is killed by the first scenario that is no longer as expected; those
  * in which its rule fires or is expected silent come first, then all others of the codes that hold the rule.
  *
  * @param refused mutants that do not compile
  */
-record FlippedRun(Set<String> killed, Set<String> survivors, Set<String> refused) {
+record MutantRun(Set<String> killed, Set<String> survivors, Set<String> refused) {
     /** Verdicts as they fall, so that a long run can be watched. */
     private static final Path VERDICTS = Path.of("target/mutants.txt");
 
@@ -38,8 +38,8 @@ record FlippedRun(Set<String> killed, Set<String> survivors, Set<String> refused
     private static final Map<Path, Scenario> READ = new HashMap<>();
 
     /** Tries mutants, but not those whose survival is known. */
-    static FlippedRun of(List<Mutant> mutants, Set<String> known) {
-        FlippedRun run = new FlippedRun(new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
+    static MutantRun of(List<Mutant> mutants, Set<String> known) {
+        MutantRun run = new MutantRun(new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
         List<ScenarioRun> scenarios = ShippedRuns.ALL;
         start();
         for (int from = 0; from < mutants.size(); from += BATCH) {
@@ -52,7 +52,7 @@ record FlippedRun(Set<String> killed, Set<String> survivors, Set<String> refused
                         ? "survived as listed"
                         : rule == null ? "refused" : verdict(mutant, rule, scenarios);
                 run.set(verdict).add(mutant.key());
-                note(mutant.key() + ": " + verdict);
+                note(mutant.key() + ": " + verdict + " | " + mutant.touched());
             }
         }
         return run;
