@@ -70,10 +70,7 @@ public final class ShiftReckoner {
         Reckoning<ShiftPlan> plan = plan(stretches, airflow, gases, cadence, run);
         remarks.addAll(battery.remarks());
         oilMist();
-        filters.spared()
-                .forEach(name -> remarks.add("No gas filter is calculated for " + name
-                        + ", which is at or below its lowest limit; it still counts as"
-                        + " another gas beside one that is above."));
+        remarks.addAll(filters.remarks());
         return new ShiftSheet(
                 airflow,
                 gases,

@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
@@ -25,7 +26,6 @@ import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.report.sheet.Sign;
 import org.fumewarden.report.sheet.TextForm;
-import org.fumewarden.whatif.Bench;
 
 /** The sheet of advice: one page that is read, and behind it, when asked for, all that it rests on. */
 public final class AdviceSheet {

@@ -38,12 +38,12 @@ public final class BeforeUseCard implements Paper {
 
     @Override
     public String text() {
-        return SheetText.write(sheet());
+        return sheet().text();
     }
 
     @Override
     public String html() {
-        return SheetHtml.write(sheet());
+        return sheet().html();
     }
 
     /** One row for each check, with room for the outcome. */

@@ -29,11 +29,11 @@ public final class DueSheet {
     private DueSheet() {}
 
     public static String text(DueReport report) {
-        return SheetText.write(sheet(report));
+        return sheet(report).text();
     }
 
     public static String html(DueReport report) {
-        return SheetHtml.write(sheet(report));
+        return sheet(report).html();
     }
 
     public static String csv(DueReport report) {

@@ -166,12 +166,12 @@ public final class DutyRecord implements Paper {
 
     @Override
     public String text() {
-        return SheetText.write(sheet());
+        return sheet().text();
     }
 
     @Override
     public String html() {
-        return SheetHtml.write(sheet());
+        return sheet().html();
     }
 
     /** One row for each field of each record. */

@@ -87,12 +87,12 @@ public final class ExaminationRecord implements Paper {
 
     @Override
     public String text() {
-        return SheetText.write(sheet());
+        return sheet().text();
     }
 
     @Override
     public String html() {
-        return SheetHtml.write(sheet());
+        return sheet().html();
     }
 
     /** One row for each examination. */
