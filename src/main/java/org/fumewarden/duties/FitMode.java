@@ -25,7 +25,7 @@ public final class FitMode {
     private static boolean mode(Duty duty, Map<String, List<String>> facts) {
         return duty.doneBy().equals("fit-test")
                 && duty.frequency() == Frequency.EVENT
-                && duty.when().stream().anyMatch(c -> c.fact().equals(SUPPLY))
+                && duty.when().stream().anyMatch(c -> c.circumstance().equals(SUPPLY))
                 && duty.surelyUnder(facts);
     }
 }
