@@ -33,7 +33,8 @@ final class DutyWords {
     private static final Pattern STEPS =
             Pattern.compile("(medical/)(?:care-)?(\\w+?)(?:s|-(?:offer|mandatory|blood|urine|skin))*");
 
-    private static final int LONGEST = 4;
+    private static final int LONGEST =
+            PHRASES.stream().mapToInt(p -> p.words().size()).max().orElse(0);
 
     private DutyWords() {}
 

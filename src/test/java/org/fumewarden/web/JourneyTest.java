@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.fumewarden.report.AdviceJson;
-import org.fumewarden.whatif.Bench;
+import org.fumewarden.advice.Bench;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
