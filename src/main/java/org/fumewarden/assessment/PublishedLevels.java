@@ -2,6 +2,7 @@ package org.fumewarden.assessment;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,10 @@ final class PublishedLevels {
     private final List<PublishedExposure> rows;
     private final List<QuantityRange> ranges;
     private final Set<String> solidWire = new TreeSet<>();
+    /** Asked for over and over by the pooling. */
+    private final Map<String, Double> singles = new HashMap<>();
+
+    private final Map<String, Optional<Pooling.Base>> bases = new HashMap<>();
 
     PublishedLevels(Figures figures) {
         rows = figures.all(PublishedExposure.class).toList();
@@ -75,9 +80,9 @@ final class PublishedLevels {
     }
 
     double figure(String quantity) {
-        return range(quantity, "any", "any")
+        return singles.computeIfAbsent(quantity, q -> range(q, "any", "any")
                 .map(r -> r.high().doubleValue())
-                .orElseThrow(() -> new IllegalStateException("No row for " + quantity + "."));
+                .orElseThrow(() -> new IllegalStateException("No row for " + q + ".")));
     }
 
     Optional<QuantityRange> range(String quantity, String of, String with) {
@@ -208,6 +213,10 @@ final class PublishedLevels {
      * says less there.
      */
     private Optional<Pooling.Base> base(String process) {
+        return bases.computeIfAbsent(process, this::baseOf);
+    }
+
+    private Optional<Pooling.Base> baseOf(String process) {
         Optional<QuantityRange> usual = range("usual-level", process, "any");
         boolean arc = range("arc-time", process, "any").isPresent();
         OptionalDouble emission = emission(process);
