@@ -64,6 +64,7 @@ public final class Judging {
             return fit(test, item);
         }
         if (details instanceof AirTest test) {
+            Result.ofCheck("result", test.result());
             test.topicAmong(book.get().catalogue("air-test-topics").stream()
                     .map(Term::id)
                     .toList());

@@ -37,7 +37,9 @@ record Exercises(List<Exercise> each) {
     private static final Pattern ALL =
             Pattern.compile("all(?: (?:7|seven))?(?: exercises)?(?: were)?(?: done| passed)?\\.?");
     private static final Pattern NUMBERED =
-            Pattern.compile("(?:[0-9]{1,2}[.)]|(?:exercise|no\\.?) ?[0-9]{1,2}\\b:?)\\s*");
+            Pattern.compile("(?:\\(?[0-9]{1,2}(?:[.)](?![0-9])|[:=])|(?:exercise|no\\.?) ?[0-9]{1,2}\\b[:=]?)\\s*");
+    /** A comma within a figure, beside another sign between figures. */
+    private static final Pattern TWO_COMMAS = Pattern.compile("(?s)(?=.*[0-9],[0-9]).*[;/|\\s].*");
 
     Exercises {
         each = List.copyOf(each);
@@ -53,7 +55,10 @@ record Exercises(List<Exercise> each) {
             return new Exercises(List.of());
         }
         boolean bare = FIGURES.matcher(text).matches();
-        String parting = bare ? "[\\s,;/|]+" : text.matches("(?s).*[;\n].*") ? "[;\n]" : ",";
+        if (bare && TWO_COMMAS.matcher(text.strip()).matches()) {
+            throw unread(text);
+        }
+        String parting = bare ? "[\\s,;/|]+" : text.matches("(?s).*(?:[;|\n]|\\s/\\s).*") ? "[;|\n]|\\s/\\s" : ",";
         List<Exercise> each = Arrays.stream(text.strip().split(parting))
                 .map(String::strip)
                 .filter(part -> !part.isEmpty())

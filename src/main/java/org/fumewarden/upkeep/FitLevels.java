@@ -116,7 +116,11 @@ public record FitLevels(
     }
 
     private Judgement few(Details.FitTest test, int done, int asked) {
-        return failed(test, "only " + done + " exercises are given; " + asked + " must be passed", clause);
+        return failed(
+                test,
+                "only " + done + (done == 1 ? " exercise is given; " : " exercises are given; ") + asked
+                        + " must be passed",
+                clause);
     }
 
     private static Judgement failed(Details.FitTest test, String why, String clause) {

@@ -27,7 +27,12 @@ public enum Result implements Keyed {
         return key;
     }
 
-    static Result ofCheck(String field, Result result) {
+    /**
+     * The outcome of a check as a person gives it.
+     *
+     * @throws StoreException when it is neither passed nor failed
+     */
+    public static Result ofCheck(String field, Result result) {
         if (Given.present(field, result) != PASSED && result != FAILED) {
             throw StoreException.refused(field + " cannot be \"" + result.key + "\".", "write passed or failed.");
         }

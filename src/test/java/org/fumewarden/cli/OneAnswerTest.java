@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Of one thing the list, the record, the entries and the advice say the same. COSHH regulation 9(3) and L5 paragraph 178: an
- * examination at least once a month, so that what was first used on 10 January is overdue after 10 February.
+ * examination at least once a month, so that what was first used on 10 February is overdue after 10 March.
  */
 class OneAnswerTest {
     @TempDir
@@ -43,7 +43,7 @@ class OneAnswerTest {
                 "id=U-1",
                 "description=blower unit",
                 "minimum-flow=160",
-                "first-fitted=2026-01-10",
+                "first-fitted=2026-02-10",
                 "air-delivery=powered",
                 "face-seal=loose",
                 "use-mode=routine",
@@ -56,7 +56,7 @@ class OneAnswerTest {
     }
 
     @ParameterizedTest(name = "on {0} overdue: {1}")
-    @CsvSource({"2026-02-09, false", "2026-02-10, false", "2026-02-11, true", "2026-11-29, true"})
+    @CsvSource({"2026-03-09, false", "2026-03-10, false", "2026-03-11, true", "2026-11-29, true"})
     void aUnitNeverExaminedIsAsLateInEveryPaper(String day, boolean late) throws Exception {
         Path task = folder.resolve("task.yaml");
         Files.writeString(
@@ -67,11 +67,11 @@ class OneAnswerTest {
         CommandRun record = run("record", "U-1", "--on", day);
         CommandRun card = run("record", "U-1", "--sheet", "card", "--on", day);
         CommandRun advice = run("advise", task.toString(), "--set", "kit.unit=U-1");
-        assertEquals(late, line(due).contains("U-1 | kind: unit; name: blower unit; status: overdue; due: 2026-02-10"));
+        assertEquals(late, line(due).contains("U-1 | kind: unit; name: blower unit; status: overdue; due: 2026-03-10"));
         for (CommandRun paper : List.of(record, card, advice)) {
             assertEquals(
                     late,
-                    line(paper).contains("its examination is overdue, it was due on 2026-02-10"),
+                    line(paper).contains("its examination is overdue, it was due on 2026-03-10"),
                     paper.out() + paper.err());
         }
     }
@@ -82,10 +82,11 @@ class OneAnswerTest {
         String record = line(run("record", "U-1"));
         for (String duty : List.of("gb-asbestos-rpe", "gb-confined-ba-rescue")) {
             assertTrue(
-                    record.matches(".*" + duty + ":[^;]*;[^;]*; only if it applies, which the register does not say.*"),
+                    record.matches(
+                            ".*" + duty + ":((?! - gb-).)*; only if it applies, which the register does not say.*"),
                     record);
         }
-        assertFalse(record.matches(".*gb-rpe-exam-monthly:[^;]*;[^;]*;[^;]*;[^;]*; only if it applies.*"), record);
+        assertFalse(record.matches(".*gb-rpe-exam-monthly:((?! - gb-).)*; only if it applies.*"), record);
     }
 
     /** 29 CFR 1910.134(e)(1) and (k)(3): clearance and training both before use, so both are late after the first exposure. */
@@ -144,9 +145,9 @@ class OneAnswerTest {
                 title: long shift
                 code: gb
                 on: 2026-03-02
-                task: {process: mag-solid, base: carbon-steel}
+                task: {process: mag-solid-wire, base-metal: mild-steel, time-on-task: PT8H, shift: PT8H}
                 exposures:
-                  - {agent: manganese-respirable, shift: [{level: 0.1 mg/m3, duration: %1$s h}, {level: 0.1 mg/m3, duration: %1$s h}]}
+                  - {agent: manganese-respirable, periods: [{level: 0.1 mg/m3, duration: %1$s h}, {level: 0.1 mg/m3, duration: %1$s h}]}
                 """.formatted(half));
         CommandRun refused = CommandRun.of("advise", task.toString());
         String said = (refused.out() + refused.err()).replaceAll("\\s+", " ");

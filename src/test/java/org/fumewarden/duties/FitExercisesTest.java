@@ -115,6 +115,8 @@ class FitExercisesTest {
                         + "5. talking (2700)\n6. bending (150)\n7. normal breathing (2800)",
                 "exercise 1: 2500, exercise 2: 3000, exercise 3: 2100, exercise 4: 2600, exercise 5: 2700, exercise 6: 150,"
                         + " exercise 7: >2800",
+                "1: 2500, 2: 3000, 3: 2100, 4: 2600, 5: 2700, 6: 150, 7: 2800",
+                "normal: 2500 / deep: 3000 / side: 2100 / up: 2600 / talking: 2700 / bending: 150 / normal again: 2800",
                 "normal breathing 2500 passed, deep breathing 3000 passed, side to side 2100 passed, up and down 2600 passed,"
                         + " talking 2700 passed, bending 150 passed, normal breathing 2800 passed"
             })
@@ -146,6 +148,8 @@ class FitExercisesTest {
                 "normal breathing <2500; deep breathing 2600",
                 "normal breathing about 2500 or 2600; deep breathing 2600",
                 "normal breathing 2500; 2600",
+                "2,500; 2,600; 2,500; 2,700; 2,500; 2,500; 2,500",
+                "2,500, 2,600, 2,500, 2,700, 2,500, 2,500, 2,500",
                 "normal breathing -2500; deep breathing 2600",
                 "normal breathing 2.5e3; deep breathing 2600",
                 "normal breathing not passed; deep breathing passed"
