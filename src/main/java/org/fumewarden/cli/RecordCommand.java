@@ -128,7 +128,7 @@ final class RecordCommand implements Callable<Integer> {
                     LateExamination.of(open, book.duties(), item.id(), day).against();
             return print(BeforeUseCard.of(unit, open.state(item.id()), book, late));
         }
-        return print(Paper.record(open, item, book.duties()));
+        return print(Paper.record(open, item, book.duties(), day));
     }
 
     private int print(Paper paper) {

@@ -41,8 +41,14 @@ public final class ShiftText {
         ShiftText text = new ShiftText();
         text.line(advice.title());
         text.line(StringUtils.repeat('=', Math.min(WIDTH, advice.title().length())));
-        text.plan(sheet);
-        text.advice(advice);
+        if (advice.unit().filter(UnitInHand::barred).isPresent()) {
+            text.advice(advice);
+            text.line("");
+            text.plan(sheet);
+        } else {
+            text.plan(sheet);
+            text.advice(advice);
+        }
         text.section("Air flow", words(sheet.air(), verdict -> verdict.says()));
         sheet.gases().forEach(text::gas);
         text.section("Dust on the filters", dust(sheet));

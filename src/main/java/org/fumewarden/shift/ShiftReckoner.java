@@ -89,9 +89,9 @@ public final class ShiftReckoner {
         if (given.word("blower").filter("false"::equals).isPresent()) {
             return Reckoning.refuse(
                     Refusal.NOT_GIVEN,
-                    "The unit has no blower, so there is neither flow nor battery to plan with: change its filters by the"
+                    "The unit has no blower, so there is neither flow nor battery to plan with. Change any filters by the"
                             + " times below.",
-                    "Use a powered unit.");
+                    "Follow the advice on this task.");
         }
         if (given.word("work-rate").isEmpty()) {
             remarks.add("task.work-rate is not given: very hard work is assumed.");

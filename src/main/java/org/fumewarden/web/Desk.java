@@ -23,6 +23,9 @@ import org.fumewarden.task.TaskTree;
 final class Desk {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
+    /** How the command line asks for the annex; the page has a box to tick for it. */
+    private static final String OPTION = " (advise --detail)";
+
     private final Library library;
     private final UpkeepDesk upkeep;
     private final Matters matters = new Matters();
@@ -156,7 +159,8 @@ final class Desk {
     private String html(JsonNode asked) {
         Bench bench = bench(asked);
         boolean detail = asked.path("detail").asBoolean(true);
-        return HtmlForm.write(AdviceSheet.of(bench, bench.advise(), language(asked), detail));
+        return HtmlForm.write(AdviceSheet.of(bench, bench.advise(), language(asked), detail))
+                .replace(OPTION, "");
     }
 
     /** The sentences of the advice in the language of the page, by step, question and class; none in that of the rule base. */

@@ -52,7 +52,8 @@ final class Papers {
                     "is a person: records of health are not shown here.",
                     "the command record."));
         }
-        return Paper.record(store, item, desk.book(store).duties()).html();
+        return Paper.record(store, item, desk.book(store).duties(), desk.shop().today())
+                .html();
     }
 
     private BeforeUseCard card(Store store, String id) {

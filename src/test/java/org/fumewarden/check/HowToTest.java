@@ -111,6 +111,9 @@ final class HowToTest {
                 CommandRun.of("advise", "scenarios/tours/stainless-brackets.yaml", "--rules", rules.toString());
         assertEquals(2, advice.exit(), "no sheet on rules that are not filled in");
         assertTrue(advice.err().contains("is not filled in."), advice.err());
+        CommandRun page = CommandRun.of("serve", "--port", "0", "--rules", rules.toString());
+        assertEquals(2, page.exit(), "no page on rules that are not filled in");
+        assertTrue(page.err().contains("give-a-source is not filled in."), page.err());
         fillIn(rules.resolve("gb/caution.drl"));
         fillIn(scenarios.resolve("gb/" + id + "-fires.yaml"));
         fillIn(scenarios.resolve("gb/" + id + "-fires-not.yaml"));

@@ -131,10 +131,12 @@ class DueListTest {
                         new Details.FitTest(
                                 Result.PASSED,
                                 "model A size M",
+                                "half",
                                 "quantitative",
                                 "",
                                 Optional.empty(),
                                 Optional.empty(),
+                                "",
                                 "",
                                 "")),
                 Samples.NOW);
@@ -168,6 +170,7 @@ class DueListTest {
                         "M-1",
                         "",
                         "model C",
+                        "half",
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -198,7 +201,16 @@ class DueListTest {
                         Samples.day(on),
                         "Odran Pell",
                         new Details.FitTest(
-                                result, "model C", "qualitative", "", Optional.empty(), Optional.empty(), "", "")),
+                                result,
+                                "model C",
+                                "half",
+                                "qualitative",
+                                "",
+                                Optional.empty(),
+                                Optional.empty(),
+                                "",
+                                "",
+                                "")),
                 Samples.NOW);
     }
 

@@ -56,6 +56,7 @@ final class Samples {
                 id,
                 "half mask",
                 model,
+                "half",
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

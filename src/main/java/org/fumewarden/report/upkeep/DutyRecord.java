@@ -1,5 +1,7 @@
 package org.fumewarden.report.upkeep;
 
+import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,11 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
+import org.fumewarden.duties.FitMode;
 import org.fumewarden.upkeep.Details;
+import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.Subject;
 import org.fumewarden.upkeep.UnitState;
@@ -25,14 +31,28 @@ import org.fumewarden.upkeep.UnitState;
  */
 public final class DutyRecord implements Paper {
     /** One deed, with the duties that order its record and the entries that hold. */
-    private record Deed(String serves, List<Duty> duties, List<Duty> sure, List<String> fields, List<Entry> entries) {}
+    private record Deed(
+            String serves,
+            List<Duty> duties,
+            List<Duty> sure,
+            List<String> fields,
+            List<Entry> entries,
+            List<Owing> late) {}
 
     private final Item item;
     private final UnitState state;
     private final Map<String, String> known;
     private final List<Deed> deeds;
 
-    private DutyRecord(Item item, UnitState state, Map<String, String> known, List<Deed> deeds) {
+    private final Function<String, Optional<String>> fitMode;
+
+    private DutyRecord(
+            Item item,
+            UnitState state,
+            Map<String, String> known,
+            List<Deed> deeds,
+            Function<String, Optional<String>> fitMode) {
+        this.fitMode = fitMode;
         this.item = item;
         this.state = state;
         this.known = known;
@@ -43,8 +63,11 @@ public final class DutyRecord implements Paper {
      * The records of an item, newest entry first.
      *
      * @param duties those of the code
+     * @param day on which they are read: what is late is said as the due list says it
      */
-    public static DutyRecord of(Store store, Item item, List<Duty> duties) {
+    public static DutyRecord of(Store store, Item item, List<Duty> duties, LocalDate day) {
+        List<Owing> late = new DueList(store, duties, day, Period.ZERO)
+                .of(item.id()).owings().stream().filter(Owing::late).toList();
         Map<String, String> known = new TreeMap<>();
         Optional<Item.Site> site = store.items(Item.Site.class).stream().findFirst();
         site.ifPresent(s -> Forms.values(s).forEach((name, value) -> known.put("site." + name, value)));
@@ -57,15 +80,17 @@ public final class DutyRecord implements Paper {
                         .add(d));
         List<Deed> deeds = new ArrayList<>();
         ordered.forEach((serves, all) -> {
-            List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d, serves));
+            List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d.serves(), serves));
             List<Duty> sure = all.stream()
                     .filter(d -> circumstances.stream().anyMatch(d::surelyUnder))
                     .toList();
             if (!entries.isEmpty() || sure.stream().anyMatch(Duty::recorded)) {
-                deeds.add(new Deed(serves, all, sure, fields(all, serves), entries));
+                List<Owing> own =
+                        late.stream().filter(o -> serves(o.doneBy(), serves)).toList();
+                deeds.add(new Deed(serves, all, sure, fields(all, serves), entries, own));
             }
         });
-        return new DutyRecord(item, store.state(item.id()), known, deeds);
+        return new DutyRecord(item, store.state(item.id()), known, deeds, m -> FitMode.of(store, duties, m));
     }
 
     private static boolean concerns(Duty duty, Item item) {
@@ -93,8 +118,8 @@ public final class DutyRecord implements Paper {
         return all.isEmpty() ? List.of(own) : all;
     }
 
-    private static boolean serves(Details details, String deed) {
-        return details.serves().equals(deed) || details.serves().startsWith(deed + "/");
+    private static boolean serves(String serves, String deed) {
+        return serves.equals(deed) || serves.startsWith(deed + "/");
     }
 
     private static List<String> fields(List<Duty> duties, String serves) {
@@ -106,6 +131,7 @@ public final class DutyRecord implements Paper {
                     Forms.entryKinds().contains(kind)
                             ? Forms.entryFields(kind).stream()
                                     .map(Forms.Field::name)
+                                    .filter(name -> !name.equals("remarks"))
                                     .toList()
                             : List.of("task", "remarks"));
         }
@@ -118,7 +144,9 @@ public final class DutyRecord implements Paper {
         return state.inService()
                 && !deeds.isEmpty()
                 && deeds.stream()
-                        .allMatch(d -> !d.entries().isEmpty() && gaps(d, 0).isEmpty());
+                        .allMatch(d -> !d.entries().isEmpty()
+                                && d.late().isEmpty()
+                                && gaps(d, 0).isEmpty());
     }
 
     /** Names of the fields that the newest record of a deed lacks. */
@@ -184,6 +212,7 @@ public final class DutyRecord implements Paper {
                 blocks.add(new Sheet.Warning(RecordFields.GAP + ": the log holds no "
                         + words(deed.serves()).toLowerCase(java.util.Locale.ROOT) + " of " + item.id() + "."));
             }
+            deed.late().forEach(o -> blocks.add(new Sheet.Warning(words(o.doneBy()) + " is " + o.words() + ".")));
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
                 blocks.add(new Sheet.Heading(
@@ -218,6 +247,13 @@ public final class DutyRecord implements Paper {
         if (!deed.fields().contains("result")) {
             pairs.add(new Sheet.Pair(
                     "outcome", entry.effective().orElseThrow().result().key()));
+        }
+        Details told = entry.effective().orElseThrow();
+        if (!told.whyFailed().isEmpty()) {
+            pairs.add(new Sheet.Pair("reason", told.whyFailed()));
+        }
+        if (told instanceof Details.FitTest test) {
+            fitMode.apply(test.model()).ifPresent(mode -> pairs.add(new Sheet.Pair("mode of test", mode)));
         }
         pairs.add(new Sheet.Pair("done by", entry.by()));
         return pairs;

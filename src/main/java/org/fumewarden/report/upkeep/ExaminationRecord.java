@@ -1,16 +1,19 @@
 package org.fumewarden.report.upkeep;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.LateExamination;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
 
@@ -24,29 +27,42 @@ public final class ExaminationRecord implements Paper {
     private final UnitState state;
     private final List<Entry> examinations;
     private final List<Duty> duties;
+    private final Map<String, List<String>> facts;
+    private final LateExamination waiting;
 
     private ExaminationRecord(
-            Item item, Optional<Item.Site> site, UnitState state, List<Entry> examinations, List<Duty> duties) {
+            Item item,
+            Optional<Item.Site> site,
+            UnitState state,
+            List<Entry> examinations,
+            List<Duty> duties,
+            LateExamination waiting) {
         this.item = item;
         this.site = site;
         this.state = state;
         this.examinations = examinations;
-        this.duties = duties;
+        this.facts = new TreeMap<>(site.map(Item.Site::facts).orElse(new TreeMap<>()));
+        this.facts.putAll(item.facts());
+        this.facts.put("maintenance-record-held", List.of("true"));
+        this.duties = ordering(duties, item, facts);
+        this.waiting = waiting;
     }
 
     /**
      * The record of an item: examinations that hold, newest first.
      *
      * @param duties those of the code; the ones that order this record are cited
+     * @param day on which it is read: whether an examination is late is said as the due list says it
      */
-    public static ExaminationRecord of(Store store, Item item, List<Duty> duties) {
+    public static ExaminationRecord of(Store store, Item item, List<Duty> duties, LocalDate day) {
         List<Entry> held = KeptEntries.holding(store, item.id(), Examination.class::isInstance);
         return new ExaminationRecord(
                 item,
                 store.items(Item.Site.class).stream().findFirst(),
                 store.state(item.id()),
                 held,
-                ordering(duties, item));
+                duties,
+                LateExamination.of(store, duties, item.id(), day));
     }
 
     /** Names of the fields that a clause asks for and that an examination lacks. */
@@ -60,6 +76,7 @@ public final class ExaminationRecord implements Paper {
     @Override
     public boolean whole() {
         return state.inService()
+                && waiting.against().isEmpty()
                 && !examinations.isEmpty()
                 && gaps(examinations.get(0)).isEmpty();
     }
@@ -95,14 +112,19 @@ public final class ExaminationRecord implements Paper {
         if (!state.inService()) {
             blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
         }
+        if (state.inService()) {
+            waiting.against()
+                    .ifPresent(
+                            words -> blocks.add(new Sheet.Warning("DO NOT USE. Of " + item.id() + " " + words + ".")));
+        }
         if (examinations.isEmpty()) {
-            blocks.add(new Sheet.Warning("No examination stands in the log: examine before first use."));
+            blocks.add(new Sheet.Warning("No examination stands in the log."));
         }
         for (Entry entry : examinations) {
             blocks.add(new Sheet.Heading("Examination of " + entry.on() + " (entry " + entry.sequence() + ")"));
             blocks.add(new Sheet.Pairs(fields(entry)));
         }
-        blocks.addAll(KeptEntries.orderedBy(duties, d -> true));
+        blocks.addAll(KeptEntries.orderedBy(duties, d -> d.surelyUnder(facts)));
         blocks.add(new Sheet.Paragraph(Closing.WORDS));
         return new Sheet("Examination record: " + item.id() + ", " + item.label(), blocks);
     }
@@ -144,9 +166,9 @@ public final class ExaminationRecord implements Paper {
         return pairs;
     }
 
-    private static List<Duty> ordering(List<Duty> duties, Item item) {
+    private static List<Duty> ordering(List<Duty> duties, Item item, Map<String, List<String>> facts) {
         return duties.stream()
-                .filter(d -> d.recorded() && d.doneBy().equals("examination") && !d.ruledOutBy(item.facts()))
+                .filter(d -> d.recorded() && d.doneBy().equals("examination") && !d.ruledOutBy(facts))
                 .filter(d -> d.appliesTo().stream()
                         .anyMatch(s -> s.key().equals(item.kind().key())))
                 .toList();
