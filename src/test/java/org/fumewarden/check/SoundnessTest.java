@@ -50,12 +50,7 @@ final class SoundnessTest {
             "degreaser-in-sight", "degreasers-out-of-sight");
 
     /** What is known to be broken, until the rules are mended; by the words of the objection, with the reason. */
-    private static final Map<String, String> KNOWN = Map.of(
-            "not bounded: Account.*",
-                    "a part of the fume is held against a borrowed benchmark, not the stricter own one",
-            "complete without (isocyanates|carbonyl-fluoride).*", "ten times a benchmark is not yet taken for a danger",
-            "no account of \\S+ (stel|ceiling)",
-                    "a part bounded over the shift has no account for its short-term limit");
+    private static final Map<String, String> KNOWN = Map.of();
 
     @TestFactory
     List<DynamicTest> thePromisesHoldUnderEveryCode() {
