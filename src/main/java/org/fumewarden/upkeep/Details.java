@@ -6,6 +6,8 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What an entry of the log says. Amounts: flow l/min, pressure bar, oxygen %, gases ppm, oil mg/m3. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -69,6 +71,22 @@ public sealed interface Details
             Result.ofCheck("result of point " + id, result);
             remark = Given.optional("remark", remark);
         }
+
+        /** What was checked, and what was remarked about it. */
+        String words() {
+            String what =
+                    switch (id) {
+                        case "pu-user-allowed" -> "wearer";
+                        case "pu-exam-in-date" -> "dates";
+                        case "pu-headtop" -> "visor, seal and straps";
+                        case "pu-filter-right" -> "filters";
+                        case "pu-flow" -> "air flow";
+                        case "pu-don-clean" -> "flow and seal when put on";
+                        case "pa-air-in-date" -> "air test and coupling";
+                        default -> id.replaceFirst("^p[ua]-", "").replace('-', ' ');
+                    };
+            return remark.isEmpty() ? what : what + ": " + remark;
+        }
     }
 
     /** The wearer's check before use; it fails when a point fails or the flow is below the maker's minimum. */
@@ -89,7 +107,14 @@ public sealed interface Details
 
         @Override
         public String whyFailed() {
-            return Flows.why(result, flow, minimumFlow);
+            if (result != Result.FAILED) {
+                return "";
+            }
+            Stream<String> failed =
+                    points.stream().filter(p -> p.result() == Result.FAILED).map(Point::words);
+            return Stream.concat(failed, Stream.of(Flows.why(result, flow, minimumFlow), remarks))
+                    .filter(w -> !w.isEmpty())
+                    .collect(Collectors.joining("; "));
         }
     }
 

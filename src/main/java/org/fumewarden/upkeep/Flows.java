@@ -18,7 +18,7 @@ final class Flows {
     static String why(Result result, Optional<BigDecimal> flow, Optional<BigDecimal> minimum) {
         return result == Result.FAILED && below(flow, minimum)
                 ? "flow " + flow.get().toPlainString() + " is below "
-                        + minimum.get().toPlainString() + " l/min"
+                        + minimum.get().toPlainString() + " L/min"
                 : "";
     }
 

@@ -43,8 +43,9 @@ public record LateExamination(Optional<String> late, List<String> lacking, Optio
     public Optional<String> against() {
         return late.or(() -> lacking.isEmpty()
                 ? Optional.empty()
-                : Optional.of("it cannot be said whether its examination is overdue: the register does not record "
-                        + String.join(", ", lacking).replace('-', ' ')));
+                : Optional.of(
+                        "Whether its thorough examination is overdue cannot be said. The register does not state: "
+                                + String.join(", ", lacking).replace('-', ' ') + "."));
     }
 
     private static Optional<Owing> first(DueReport report, Predicate<Owing> wanted) {
@@ -54,8 +55,8 @@ public record LateExamination(Optional<String> late, List<String> lacking, Optio
     }
 
     private static String words(Owing owing) {
-        return "its examination is " + owing.status().words()
-                + owing.due().map(d -> ", it was due on " + d).orElse("")
-                + (owing.note().isEmpty() ? "" : ", " + owing.note());
+        return "Its thorough examination is " + owing.status().words()
+                + owing.due().map(d -> ". It was due on " + d).orElse("")
+                + (owing.note().isEmpty() ? "" : ", " + owing.note()) + ".";
     }
 }

@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.report.html.DutyTerms;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
@@ -31,8 +34,11 @@ public final class DutyRecord implements Paper {
     private final UnitState state;
     private final Map<String, String> known;
     private final List<Deed> deeds;
+    /** Duties that ask for a record if they apply, which the register does not say. */
+    private final List<Duty> open;
 
-    private DutyRecord(Item item, UnitState state, Map<String, String> known, List<Deed> deeds) {
+    private DutyRecord(Item item, UnitState state, Map<String, String> known, List<Deed> deeds, List<Duty> open) {
+        this.open = open;
         this.item = item;
         this.state = state;
         this.known = known;
@@ -56,6 +62,7 @@ public final class DutyRecord implements Paper {
                 .forEach(d -> ordered.computeIfAbsent(d.doneBy(), s -> new ArrayList<>())
                         .add(d));
         List<Deed> deeds = new ArrayList<>();
+        List<Duty> open = new ArrayList<>();
         ordered.forEach((serves, all) -> {
             List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d, serves));
             List<Duty> sure = all.stream()
@@ -63,9 +70,11 @@ public final class DutyRecord implements Paper {
                     .toList();
             if (!entries.isEmpty() || sure.stream().anyMatch(Duty::recorded)) {
                 deeds.add(new Deed(serves, all, sure, fields(all, serves), entries));
+            } else {
+                all.stream().filter(Duty::recorded).forEach(open::add);
             }
         });
-        return new DutyRecord(item, store.state(item.id()), known, deeds);
+        return new DutyRecord(item, store.state(item.id()), known, deeds, open);
     }
 
     private static boolean concerns(Duty duty, Item item) {
@@ -137,13 +146,13 @@ public final class DutyRecord implements Paper {
     }
 
     @Override
-    public String text() {
-        return SheetText.write(sheet());
+    public String text(Speech speech) {
+        return SheetText.write(sheet(speech));
     }
 
     @Override
-    public String html() {
-        return SheetHtml.write(sheet());
+    public String html(Speech speech) {
+        return SheetHtml.write(sheet(speech));
     }
 
     /** One row for each field of each record. */
@@ -167,38 +176,51 @@ public final class DutyRecord implements Paper {
                 rows.add(List.of(item.id(), deed.serves(), "", "", "record", RecordFields.GAP));
             }
         }
-        return CsvSheet.write(List.of("item", "deed", "entry", "date", "field", "value"), rows);
+        return CsvSheet.write(List.of("item", "done-by", "entry", "date", "field", "value"), rows);
     }
 
-    private Sheet sheet() {
+    private Sheet sheet(Speech speech) {
         List<Sheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
+            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
-        if (deeds.isEmpty()) {
-            blocks.add(new Sheet.Paragraph("The tables of this code order no record about this item."));
+        if (deeds.isEmpty() && open.isEmpty()) {
+            blocks.add(new Sheet.Paragraph(speech.say("The duties of this code ask for no record about this item.")));
         }
         for (Deed deed : deeds) {
             if (deed.entries().isEmpty()) {
-                blocks.add(new Sheet.Heading(words(deed.serves())));
-                blocks.add(new Sheet.Warning(RecordFields.GAP + ": the log holds no "
-                        + words(deed.serves()).toLowerCase(java.util.Locale.ROOT) + " of " + item.id() + "."));
+                blocks.add(new Sheet.Heading(words(deed, speech)));
+                blocks.add(new Sheet.Warning(speech.say(
+                        "NOT RECORDED: {0}, for {1}.", new DutyTerms(speech).deed(deed.serves(), kind()), item.id())));
             }
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
-                blocks.add(new Sheet.Heading(
-                        words(deed.serves()) + " of " + entry.on() + " (entry " + entry.sequence() + ")"));
-                blocks.add(new Sheet.Pairs(pairs(deed, i)));
+                blocks.add(new Sheet.Heading(speech.say(
+                        "{0} of {1} (entry {2})", words(deed, speech), speech.day(entry.on()), entry.sequence())));
+                blocks.add(new Sheet.Pairs(pairs(deed, i).stream()
+                        .map(p -> new Sheet.Pair(speech.say(p.name().replace('-', ' ')), speech.valued(p.value())))
+                        .toList()));
             }
-            blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains));
+            blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains, speech));
         }
-        blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        return new Sheet("Records: " + item.id() + ", " + item.label(), blocks);
+        if (!open.isEmpty()) {
+            blocks.add(new Sheet.Heading(speech.say("What may have to be recorded")));
+            blocks.add(new Sheet.Paragraph(speech.say("The register does not state the facts that decide this.")));
+            blocks.add(KeptEntries.points(open, d -> true, speech));
+        }
+        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
+        return new Sheet(
+                speech.say("Records: {0}, {1}", item.id(), item.label()),
+                blocks,
+                speech.words().language());
     }
 
-    private static String words(String serves) {
-        String kind = serves.replace('/', ' ').replace('-', ' ');
-        return Character.toUpperCase(kind.charAt(0)) + kind.substring(1);
+    private List<String> kind() {
+        return List.of(item.kind().key());
+    }
+
+    private String words(Deed deed, Speech speech) {
+        return StringUtils.capitalize(new DutyTerms(speech).deed(deed.serves(), kind()));
     }
 
     /** The fields asked for; then the outcome and the person, which a reader looks for in any record. */
@@ -210,7 +232,7 @@ public final class DutyRecord implements Paper {
         all.put("entry.on", entry.on().toString());
         all.put("entry.by", entry.by());
         Optional<Entry> before = deed.entries().stream().skip(at + 1L).findFirst();
-        all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before in the log"));
+        all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before it"));
         List<Sheet.Pair> pairs = new ArrayList<>();
         for (String field : deed.fields()) {
             pairs.add(new Sheet.Pair(field, value(field, all)));

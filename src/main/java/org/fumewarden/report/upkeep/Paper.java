@@ -1,6 +1,7 @@
 package org.fumewarden.report.upkeep;
 
 import java.util.List;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
@@ -18,9 +19,9 @@ public sealed interface Paper permits BeforeUseCard, DutyRecord, ExaminationReco
                 : DutyRecord.of(store, item, duties);
     }
 
-    String text();
+    String text(Speech speech);
 
-    String html();
+    String html(Speech speech);
 
     String csv();
 

@@ -2,8 +2,12 @@ package org.fumewarden.report.upkeep;
 
 import java.util.List;
 
-/** A sheet of paper before it takes the form of text or HTML. */
-record Sheet(String title, List<Block> blocks) {
+/**
+ * A sheet of paper before it takes the form of text or HTML.
+ *
+ * @param language tag of its language
+ */
+record Sheet(String title, List<Block> blocks, String language) {
     Sheet {
         blocks = List.copyOf(blocks);
     }
@@ -46,8 +50,12 @@ record Sheet(String title, List<Block> blocks) {
         }
     }
 
-    /** Lines to sign on. */
-    record Signatures(List<String> names) implements Block {
+    /**
+     * Lines to sign on.
+     *
+     * @param day the word for the date beside them
+     */
+    record Signatures(List<String> names, String day) implements Block {
         Signatures {
             names = List.copyOf(names);
         }

@@ -25,7 +25,7 @@ final class SheetHtml {
     private SheetHtml() {}
 
     static String write(Sheet sheet) {
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+        return "<!DOCTYPE html>\n<html lang=\"" + sheet.language() + "\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
                 + safe(sheet.title()) + "</title>\n<style>\n" + STYLE + "</style>\n</head>\n<body>\n<h1 dir=\"auto\">"
                 + safe(sheet.title()) + "</h1>\n"
@@ -63,7 +63,7 @@ final class SheetHtml {
         Sheet.Signatures signatures = (Sheet.Signatures) block;
         return "<p class=\"sign\">"
                 + signatures.names().stream()
-                        .map(n -> "<span>" + safe(n) + ", date</span>")
+                        .map(n -> "<span>" + safe(n) + ", " + safe(signatures.day()) + "</span>")
                         .collect(Collectors.joining())
                 + "</p>\n";
     }

@@ -54,7 +54,8 @@ final class SheetText {
         }
         Sheet.Signatures signatures = (Sheet.Signatures) block;
         return signatures.names().stream()
-                .map(n -> "  " + plain(n) + ": ______________________________  Date: ______________\n")
+                .map(n -> "  " + plain(n) + ": ______________________________  " + plain(signatures.day())
+                        + ": ______________\n")
                 .collect(Collectors.joining("\n"));
     }
 
