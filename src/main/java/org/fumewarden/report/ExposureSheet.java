@@ -219,13 +219,13 @@ public final class ExposureSheet {
         String unit = " " + limit.unit().symbol();
         return "- " + vocabulary.name(limit.agent()) + ": limit " + Page.number(plain) + unit
                 + "; for the same daily dose "
-                + dose.value().map(v -> Page.number(v) + unit).orElse(dose.sentence()) + "; with time to recover "
-                + daily.value().map(v -> Page.number(v) + unit).orElse(daily.sentence())
+                + dose.value().map(v -> Page.atMost(v) + unit).orElse(dose.sentence()) + "; with time to recover "
+                + daily.value().map(v -> Page.atMost(v) + unit).orElse(daily.sentence())
                 + (week.isEmpty()
                         ? ""
                         : "; with the week counted too "
                                 + stricter.value()
-                                        .map(v -> Page.number(v) + unit)
+                                        .map(v -> Page.atMost(v) + unit)
                                         .orElse(stricter.sentence()));
     }
 }

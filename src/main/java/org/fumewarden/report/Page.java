@@ -13,6 +13,7 @@ final class Page {
     private static final int WIDTH = 88;
     private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_UP);
     private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
+    private static final MathContext CERTAIN = new MathContext(9, RoundingMode.HALF_UP);
     private static final MathContext DOWN = new MathContext(2, RoundingMode.FLOOR);
     private static final double NEARLY_ALL = 99;
 
@@ -56,9 +57,9 @@ final class Page {
         return Figures.shown(value);
     }
 
-    /** What a respirator gives, to two digits, rounded down. */
+    /** What a respirator gives, or a limit that was lowered: to two digits, rounded down. */
     static String atMost(double value) {
-        BigDecimal exact = BigDecimal.valueOf(value);
+        BigDecimal exact = BigDecimal.valueOf(value).round(CERTAIN);
         return plain(
                 exact.compareTo(BigDecimal.valueOf(NEARLY_ALL)) > 0
                         ? exact.setScale(0, RoundingMode.FLOOR)

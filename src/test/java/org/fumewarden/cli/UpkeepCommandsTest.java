@@ -108,7 +108,9 @@ class UpkeepCommandsTest {
         assertTrue(out.toString().contains("U-014,unit,blower unit,,due today,2026-02-28"), out.toString());
         assertEquals(3, run(new DueCommand(), "--on", "2026-03-01", "--fact", "agent=none"));
         assertTrue(
-                out.toString().replaceAll("\\s+", " ").contains("status: overdue; due: 2026-02-28; days over: 1"),
+                out.toString()
+                        .replaceAll("\\s+", " ")
+                        .contains("status: overdue; due: 28 February 2026; days overdue: 1"),
                 out.toString());
         assertTrue(out.toString().replaceAll("\\s+", " ").contains("COSHH reg 9(3)-(4)"), out.toString());
     }
@@ -145,10 +147,10 @@ class UpkeepCommandsTest {
         assertTrue(
                 out.toString()
                         .contains(
-                                "U-014 is closed: failed: examination (flow 150 is below 160 l/min); needs a repair, then a passed"),
+                                "DO NOT USE U-014. Failed: thorough examination (flow 150 is below 160 L/min). Before it is used"),
                 out.toString());
         assertTrue(
-                out.toString().contains("Given as passed, it counts as failed: flow 150 is below 160 l/min."),
+                out.toString().contains("Given as passed, it counts as failed: flow 150 is below 160 L/min."),
                 out.toString());
         assertEquals(3, run(new DueCommand(), "--on", "2026-03-02"));
         assertTrue(
@@ -316,7 +318,9 @@ class UpkeepCommandsTest {
         assertTrue(out.toString().contains("Respirator programme"));
         // The agent and the confined space are not recorded, so not every day can be said.
         assertEquals(3, run(new CalendarCommand(), "--on", "2026-02-01"), err.toString());
-        assertTrue(out.toString().contains("SUMMARY:Record agent: without it no day can be said"), out.toString());
+        assertTrue(
+                out.toString().contains("SUMMARY:Record this: the agents of the task. Until then no due date can"),
+                out.toString());
         assertTrue(out.toString().contains("BEGIN:VTODO") && out.toString().contains("DUE;VALUE=DATE:20260228"));
         assertEquals(0, run(new StoreCommand(), "retention", "--all"), err.toString());
         assertTrue(out.toString().contains("Nothing was discarded"));

@@ -36,11 +36,11 @@ record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
     }
 
     String agent(String id) {
-        return words().sayOr("agent." + id, vocabulary.name(id));
+        return words().sayOr("agent." + id, told(vocabulary.name(id)));
     }
 
     String device(String id, String name) {
-        return words().sayOr("device." + id, name);
+        return words().sayOr("device." + id, told(name));
     }
 
     /** An answer in words(). */

@@ -81,7 +81,7 @@ public final class DueSheet {
                     new Sheet.Points(report.doubts().stream().map(speech::told).toList()));
         }
         if (!report.unsettled().isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("Record these facts: until then nobody can say what is due")));
+            blocks.add(new Sheet.Heading(speech.say("Record these facts: until then no one can say what is due")));
             blocks.add(new Sheet.Points(
                     report.unsettled().stream().map(this::unsettled).toList()));
         }

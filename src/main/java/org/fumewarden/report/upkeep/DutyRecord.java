@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
@@ -29,6 +30,8 @@ import org.fumewarden.upkeep.UnitState;
 public final class DutyRecord implements Paper {
     /** One deed, with the duties that order its record and the entries that hold. */
     private record Deed(String serves, List<Duty> duties, List<Duty> sure, List<String> fields, List<Entry> entries) {}
+
+    private static final Pattern KEY = Pattern.compile("[a-z ]+(-[a-z ]+)+");
 
     private final Item item;
     private final UnitState state;
@@ -198,7 +201,7 @@ public final class DutyRecord implements Paper {
                 blocks.add(new Sheet.Heading(speech.say(
                         "{0} of {1} (entry {2})", words(deed, speech), speech.day(entry.on()), entry.sequence())));
                 blocks.add(new Sheet.Pairs(pairs(deed, i).stream()
-                        .map(p -> new Sheet.Pair(speech.say(p.name().replace('-', ' ')), speech.valued(p.value())))
+                        .map(p -> new Sheet.Pair(field(p.name(), speech), speech.valued(p.value())))
                         .toList()));
             }
             blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains, speech));
@@ -213,6 +216,12 @@ public final class DutyRecord implements Paper {
                 speech.say("Records: {0}, {1}", item.id(), item.label()),
                 blocks,
                 speech.words().language());
+    }
+
+    /** A field of a record; a key of several words is told as those words. */
+    private static String field(String name, Speech speech) {
+        String said = speech.say(name);
+        return KEY.matcher(said).matches() ? said.replace("-", ", ") : said;
     }
 
     private List<String> kind() {

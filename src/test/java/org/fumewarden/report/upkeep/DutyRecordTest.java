@@ -249,7 +249,9 @@ class DutyRecordTest {
                         new org.fumewarden.upkeep.Details.Correction(
                                 store.head().entries(), "another plant", Optional.empty())),
                 NOW);
-        assertTrue(record("gb", "X-01").text(Speech.ENGLISH).contains("the log holds no examination"));
+        assertTrue(record("gb", "X-01")
+                .text(Speech.ENGLISH)
+                .contains("NOT RECORDED: examination of the extraction, for X-01."));
     }
 
     @Test
