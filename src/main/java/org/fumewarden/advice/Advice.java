@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.fumewarden.model.Answer;
 import org.fumewarden.model.Input;
 import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Trail;
@@ -45,6 +46,15 @@ public record Advice(
     /** The line that ends every output. */
     public static final String CLOSING = "Fumewarden advises; it clears no one to start. "
             + "Local codes and a licensed or competent person decide.";
+
+    /** The class that lies ready, when the task names one. */
+    public Optional<Respirator> inHand() {
+        return inputs.stream()
+                .filter(i -> i instanceof Answer a && a.question().equals("class-in-hand"))
+                .map(i -> ((Answer) i).value())
+                .flatMap(id -> respirators.stream().filter(r -> r.deviceClass().equals(id)))
+                .findFirst();
+    }
 
     /** The recommended class, when there is one. */
     public Optional<Respirator> recommended() {

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Figures;
 import org.fumewarden.codes.CodeBook;
@@ -205,11 +206,12 @@ final class AdviceWriter {
     private List<Reason> conflicts() {
         Map<String, List<Step>> byTopic = trail.concluding(Ruling.class)
                 .collect(Collectors.groupingBy(s -> s.conclusion().subject(), LinkedHashMap::new, Collectors.toList()));
-        return byTopic.values().stream()
-                .filter(AdviceWriter::differ)
-                .flatMap(List::stream)
-                .map(Reason::of)
-                .toList();
+        Stream<Step> rulings =
+                byTopic.values().stream().filter(AdviceWriter::differ).flatMap(List::stream);
+        Stream<Step> figures = trail.concluding(Standing.class)
+                .filter(s -> ((Standing) s.conclusion()).state().equals("conflict"))
+                .filter(s -> !byTopic.containsKey(s.conclusion().subject()));
+        return Stream.concat(rulings, figures).map(Reason::of).toList();
     }
 
     /** Rulings on one topic that do not all say the same. */

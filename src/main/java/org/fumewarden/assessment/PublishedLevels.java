@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.fumewarden.exposure.BestPrediction;
 import org.fumewarden.exposure.Compliance;
 import org.fumewarden.exposure.StandardNormal;
 import org.fumewarden.model.Member;
@@ -18,14 +19,12 @@ import org.fumewarden.model.PublishedExposure;
 import org.fumewarden.model.QuantityRange;
 
 /**
- * What published studies say of the air at a kind of work, joined on the logarithms.
+ * What published studies say of the air at a kind of work, pooled on the logarithms.
  *
- * <p>Fume of a process: a straight line of published levels over emission rates, then the studies of that very process. A
- * metal: its share of the fume in the laboratory, corrected by what field studies found of that metal, then the studies of
- * the metal itself. Each is weighted by its variance; a study counts once.
+ * <p>Fume and what has a share of it, by {@link Pooling}. What has none, such as a gas, by its own studies alone, each of
+ * which counts once.
  */
 final class PublishedLevels {
-    private static final int FEWEST_POINTS = 3;
     static final String FUME = "welding-fume";
     private static final double TAIL = StandardNormal.quantile(Compliance.COVERAGE);
 
@@ -59,8 +58,8 @@ final class PublishedLevels {
             return new Joined((weight * log + second * other.log) / (weight + second), 1 / (weight + second), all);
         }
 
-        Joined moved(double by, double more) {
-            return new Joined(log + by, variance + more, studies);
+        Joined moved(double by) {
+            return new Joined(log + by, variance, studies);
         }
     }
 
@@ -68,6 +67,11 @@ final class PublishedLevels {
     double variance(String quantity) {
         double log = Math.log(figure(quantity));
         return log * log;
+    }
+
+    /** How far one place may lie from the mean of many, as a variance. */
+    double between() {
+        return variance("study-spread") + variance("row-spread");
     }
 
     double figure(String quantity) {
@@ -84,52 +88,84 @@ final class PublishedLevels {
                 .findFirst();
     }
 
-    /** Fume of a process in open places; empty when nothing at all is held. */
-    Optional<Joined> fume(String process) {
-        Optional<Joined> base = byEmission(process).or(() -> range("usual-level", process, "any")
-                .map(r -> new Joined(middle(r), variance("trade-spread"), Set.of())));
-        return join(base, open(process, FUME));
+    /** The level of an agent where a process is done; empty when nothing at all is held. */
+    Optional<Joined> level(String process, String agent, boolean enclosed, Optional<String> named, String base) {
+        OptionalDouble share = agent.equals(FUME) ? OptionalDouble.of(1) : shareOf(agent, process, named, base);
+        Optional<Joined> direct = studies(rows.stream()
+                .filter(r -> !r.place().equals("enclosed")
+                        && is(r, process, agent)
+                        && shareOf(r).isEmpty()));
+        if (share.isEmpty() || base(process).isEmpty()) {
+            return direct;
+        }
+        Joined open = pooled(process, agent, false, share.getAsDouble());
+        if (!enclosed) {
+            return join(Optional.of(open), direct);
+        }
+        Joined inside = pooled(process, agent, true, share.getAsDouble());
+        return join(Optional.of(inside.moved(Math.max(0, open.log() - inside.log()))), direct);
     }
 
-    /** Fume in enclosed places: that of open ones with more doubt, and the studies of enclosed ones. */
-    Optional<Joined> enclosedFume(String process) {
-        return join(
-                fume(process).map(f -> f.moved(0, variance("place-spread"))),
-                studies(rows.stream().filter(r -> r.place().equals("enclosed") && is(r, process, FUME))));
+    private Joined pooled(String process, String agent, boolean enclosed, double share) {
+        List<Pooling.Point> points = new ArrayList<>();
+        rows.stream()
+                .filter(r ->
+                        base(r.process()).isPresent() && (enclosed || !r.place().equals("enclosed")))
+                .forEach(r -> shareOf(r)
+                        .ifPresent(s -> points.add(new Pooling.Point(
+                                r.process(),
+                                pooledAs(r.agent()),
+                                r.place().equals("enclosed"),
+                                r.study(),
+                                r.id(),
+                                log(r) - Math.log(s)))));
+        BestPrediction found = new Pooling(points, p -> base(p).orElseThrow(), this::variance)
+                .at(
+                        new Pooling.Point(process, pooledAs(agent), enclosed, "", "", 0),
+                        Math.log(figure("start-level")),
+                        figure("start-slope"));
+        Set<String> own = new TreeSet<>();
+        rows.stream()
+                .filter(r -> is(r, process, agent) && (enclosed || !r.place().equals("enclosed")))
+                .forEach(r -> own.add(r.study()));
+        return new Joined(found.off() + Math.log(share), found.variance(), own);
     }
 
-    /** A metal or a gas; the share of the fume by the consumable when one is known. */
-    Optional<Joined> agent(Optional<Joined> fume, String process, String agent, Optional<String> consumable) {
-        OptionalDouble share = consumable.map(c -> share(agent, c, process)).orElse(OptionalDouble.empty());
-        if (share.isEmpty()) {
-            share = range("fume-share", metal(agent), "any")
-                    .map(r -> OptionalDouble.of(Math.exp(middle(r))))
-                    .orElse(OptionalDouble.empty());
-        }
-        Optional<Joined> byShare = Optional.empty();
-        if (share.isPresent() && fume.isPresent()) {
-            Joined field = fieldOverLaboratory(agent);
-            byShare = Optional.of(new Joined(
-                    fume.get().log() + Math.log(share.getAsDouble()) + field.log(),
-                    fume.get().variance() + variance("share-spread") + field.variance(),
-                    Set.of()));
-        }
-        return join(byShare, open(process, agent));
+    private static String pooledAs(String agent) {
+        return agent.equals(FUME) ? "" : metal(agent);
     }
 
-    /** How far field studies of an agent lie from laboratory shares; nothing known is a wide spread around one. */
-    private Joined fieldOverLaboratory(String agent) {
-        Joined found = new Joined(0, variance("agent-spread"), Set.of());
-        double doubt = variance("study-spread") + variance("share-spread");
-        for (PublishedExposure row : rows) {
-            OptionalDouble share = share(row.agent(), row.consumable(), row.process());
-            Optional<Joined> fume = fume(row.process());
-            if (metal(row.agent()).equals(metal(agent)) && share.isPresent() && fume.isPresent()) {
-                double off = log(row) - fume.get().log() - Math.log(share.getAsDouble());
-                found = found.with(new Joined(off, doubt, Set.of()));
-            }
+    /** The share by the consumable named, else by the usual one, else by those of the studies, else as the fume usually has. */
+    private OptionalDouble shareOf(String agent, String process, Optional<String> named, String base) {
+        OptionalDouble share = named.or(() -> usualConsumable(process, base))
+                .map(c -> share(agent, c, process))
+                .orElse(OptionalDouble.empty());
+        if (share.isEmpty() && named.isEmpty()) {
+            share = rows.stream()
+                    .filter(r -> is(r, process, agent) && r.metal().equals(base))
+                    .flatMapToDouble(r -> share(r.agent(), r.consumable(), r.process()).stream())
+                    .map(Math::log)
+                    .average();
+            share = share.isPresent() ? OptionalDouble.of(Math.exp(share.getAsDouble())) : share;
         }
-        return found;
+        return share.isPresent()
+                ? share
+                : range("fume-share", metal(agent), process)
+                        .or(() -> range("fume-share", metal(agent), "any"))
+                        .map(r -> OptionalDouble.of(Math.exp(middle(r))))
+                        .orElse(OptionalDouble.empty());
+    }
+
+    /** The wire or electrode that is usual for a process on a base metal. */
+    Optional<String> usualConsumable(String process, String base) {
+        return ranges.stream()
+                .filter(r -> r.quantity().equals("usual-on-" + base) && r.of().equals(process))
+                .map(QuantityRange::with)
+                .findFirst();
+    }
+
+    private OptionalDouble shareOf(PublishedExposure row) {
+        return row.agent().equals(FUME) ? OptionalDouble.of(1) : share(row.agent(), row.consumable(), row.process());
     }
 
     /** The highest published 95th percentile of fume in enclosed places, whatever the process. */
@@ -167,30 +203,17 @@ final class PublishedLevels {
         return range(quantity, of, with).map(r -> r.high().doubleValue());
     }
 
-    /** Published levels over emission rates, as a straight line of logarithms through all processes that have both. */
-    private Optional<Joined> byEmission(String process) {
-        OptionalDouble x = emission(process);
-        List<double[]> points = new ArrayList<>();
-        Map<String, List<PublishedExposure>> byProcess = new TreeMap<>();
-        rows.stream()
-                .filter(r -> !r.place().equals("enclosed") && r.agent().equals(FUME))
-                .forEach(r -> byProcess
-                        .computeIfAbsent(r.process(), p -> new ArrayList<>())
-                        .add(r));
-        byProcess.forEach((p, found) -> emission(p)
-                .ifPresent(e -> means(found.stream()).values().forEach(level -> points.add(new double[] {e, level}))));
-        // Where no arc time is held the line, which comes from arcs, says less than what the trade usually finds.
-        boolean noArc = range("usual-level", process, "any").isPresent()
-                && range("arc-time", process, "any").isEmpty();
-        if (x.isEmpty() || points.size() < FEWEST_POINTS || noArc) {
-            return Optional.empty();
-        }
-        double mx = points.stream().mapToDouble(p -> p[0]).average().orElseThrow();
-        double my = points.stream().mapToDouble(p -> p[1]).average().orElseThrow();
-        double xx = points.stream().mapToDouble(p -> (p[0] - mx) * (p[0] - mx)).sum();
-        double xy = points.stream().mapToDouble(p -> (p[0] - mx) * (p[1] - my)).sum();
-        double slope = xx > 0 ? xy / xx : 0;
-        return Optional.of(new Joined(my + slope * (x.getAsDouble() - mx), variance("line-spread"), Set.of()));
+    /**
+     * The line over emission, or what the trade usually finds where no arc time is held: the line, which comes from arcs,
+     * says less there.
+     */
+    private Optional<Pooling.Base> base(String process) {
+        Optional<QuantityRange> usual = range("usual-level", process, "any");
+        boolean arc = range("arc-time", process, "any").isPresent();
+        OptionalDouble emission = emission(process);
+        return emission.isPresent() && (arc || usual.isEmpty())
+                ? Optional.of(new Pooling.Base(true, emission.getAsDouble()))
+                : usual.map(r -> new Pooling.Base(false, middle(r)));
     }
 
     /** Logarithm of the usual emission over the working time. */
@@ -210,10 +233,6 @@ final class PublishedLevels {
         return (Math.log(range.low().doubleValue()) + Math.log(range.high().doubleValue())) / 2;
     }
 
-    private Optional<Joined> open(String process, String agent) {
-        return studies(rows.stream().filter(r -> !r.place().equals("enclosed") && is(r, process, agent)));
-    }
-
     private static boolean is(PublishedExposure row, String process, String agent) {
         return row.process().equals(process) && metal(row.agent()).equals(metal(agent));
     }
@@ -224,7 +243,7 @@ final class PublishedLevels {
 
     private Optional<Joined> studies(Stream<PublishedExposure> found) {
         return means(found).entrySet().stream()
-                .map(e -> new Joined(e.getValue(), variance("study-spread"), Set.of(e.getKey())))
+                .map(e -> new Joined(e.getValue(), between(), Set.of(e.getKey())))
                 .sorted(Comparator.comparingDouble(Joined::log))
                 .reduce(Joined::with);
     }

@@ -3,6 +3,7 @@ package org.fumewarden.assessment;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -14,6 +15,7 @@ import org.fumewarden.exposure.Screening;
 import org.fumewarden.exposure.Spread;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Member;
 import org.fumewarden.model.PublishedExposure;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Unit;
@@ -30,6 +32,7 @@ import org.fumewarden.task.Task;
 public final class RoomEstimate {
     private static final String ANY = "any";
 
+    private final Task task;
     private final Answers answers;
     private final Figures figures;
     private final PublishedLevels published;
@@ -37,6 +40,7 @@ public final class RoomEstimate {
     private final List<String> steps = new ArrayList<>();
 
     private RoomEstimate(Task task, Figures figures) {
+        this.task = task;
         this.answers = new Answers(task);
         this.figures = figures;
         this.published = new PublishedLevels(figures);
@@ -80,15 +84,31 @@ public final class RoomEstimate {
             return new Result(Optional.empty(), lacks, unit);
         }
         boolean enclosed = place.orElseThrow().equals("enclosed");
-        Optional<Joined> fume = enclosed ? published.enclosedFume(process.get()) : published.fume(process.get());
-        Optional<Joined> level = agent.equals(PublishedLevels.FUME)
-                ? fume
-                : published.agent(fume, process.get(), agent, answers.word("consumable"));
+        Optional<String> named = answers.word("consumable");
+        String base = answers.word("base-metal").orElse(ANY);
+        Optional<Joined> fume = published.level(process.get(), PublishedLevels.FUME, enclosed, named, base);
+        Optional<Joined> level = published.level(process.get(), agent, enclosed, named, base);
+        if (named.isEmpty() && !agent.equals(PublishedLevels.FUME) && !gas(agent)) {
+            published
+                    .usualConsumable(process.get(), base)
+                    .ifPresent(c -> steps.add("No wire or electrode is named: " + c.toUpperCase(Locale.ROOT)
+                            + " is assumed, as is usual. Name it in estimate.consumable."));
+        }
         if (level.isEmpty()) {
             lack(agent, process.get(), fume.isPresent());
             return new Result(Optional.empty(), lacks, unit);
         }
-        return new Result(moved(agent, process.get(), place.get(), level.get(), fume, unit), lacks, unit);
+        Optional<Screening> found = moved(agent, process.get(), place.get(), level.get(), fume, unit);
+        return new Result(found.map(f -> whole(agent).map(f::within).orElse(f)), lacks, unit);
+    }
+
+    /** The fume that the agent is a part of. */
+    private Optional<Screening> whole(String agent) {
+        return figures.all(Member.class)
+                .filter(m -> m.set().equals("part-of-" + PublishedLevels.FUME)
+                        && m.item().equals(agent))
+                .findFirst()
+                .flatMap(m -> of(task, figures, PublishedLevels.FUME).screening());
     }
 
     private void lack(String agent, String process, boolean fume) {
@@ -119,19 +139,24 @@ public final class RoomEstimate {
         if (!lacks.isEmpty()) {
             return Optional.empty();
         }
-        double daily = Math.log(published.figure(enclosed ? "daily-enclosed" : "daily-open"));
+        double daily = Math.log(published.figure(
+                enclosed ? "daily-enclosed" : agent.equals(PublishedLevels.FUME) ? "daily-fume" : "daily-part"));
+        // The samples from enclosed places are of many places, so their spread holds that between places already.
         double unsure = Math.sqrt(
-                level.variance() + published.variance("study-spread") + all.deviationLog() * all.deviationLog());
+                level.variance() + (enclosed ? 0 : published.between()) + all.deviationLog() * all.deviationLog());
         OptionalDouble floor = OptionalDouble.empty();
-        if (enclosed && !gas && answers.amount("air-changes").isEmpty()) {
+        boolean unknown = enclosed && answers.amount("air-changes").isEmpty();
+        if (!gas && (unknown || ratio.beyond())) {
             double share = agent.equals(PublishedLevels.FUME)
                     ? 1
                     : Math.exp(level.log() - fume.orElse(level).log());
             floor = published.highestEnclosed().stream()
                     .map(h -> h * Math.min(1, share))
                     .findFirst();
-            floor.ifPresent(f -> steps.add("Ventilation unknown in an enclosed place: never below the highest published"
-                    + " 95th percentile, " + Words.number(f) + " " + unit.symbol() + "."));
+            floor.ifPresent(f -> steps.add(
+                    (unknown ? "Ventilation unknown in an enclosed place" : "A room worse than any that was studied")
+                            + ": never below the highest published 95th percentile, " + Words.number(f) + " "
+                            + unit.symbol() + "."));
         }
         steps.add("A welding helmet without supplied air gets no credit. Time outside the task counts like the task.");
         return Optional.of(new Screening(
@@ -139,6 +164,7 @@ public final class RoomEstimate {
                 unsure,
                 daily,
                 floor,
+                Optional.empty(),
                 unit.symbol(),
                 provenance(level, gas ? Optional.empty() : fume, all.median()),
                 steps));
@@ -159,13 +185,13 @@ public final class RoomEstimate {
                             + " show, by emission, share of the fume, or figures of the trade (from memory).");
         }
         steps.add("Together: median " + Words.number(Math.exp(level.log())) + ", which may be off by a factor of "
-                + Words.number(Math.exp(Math.sqrt(level.variance() + published.variance("study-spread"))))
+                + Words.number(Math.exp(Math.sqrt(level.variance() + published.between())))
                 + " for one place.");
     }
 
     private static String name(String study) {
         String[] parts = study.split("-");
-        return parts[0].substring(0, 1).toUpperCase(java.util.Locale.ROOT) + parts[0].substring(1) + " "
+        return parts[0].substring(0, 1).toUpperCase(Locale.ROOT) + parts[0].substring(1) + " "
                 + parts[parts.length - 1];
     }
 

@@ -20,12 +20,18 @@ final class RoomRatio {
     private final PublishedLevels published;
     private final List<String> steps;
     private final List<String> lacks;
+    private boolean beyond;
 
     RoomRatio(Answers answers, PublishedLevels published, List<String> steps, List<String> lacks) {
         this.answers = answers;
         this.published = published;
         this.steps = steps;
         this.lacks = lacks;
+    }
+
+    /** Whether the room is worse than any that was studied, so that its ratio was cut. */
+    boolean beyond() {
+        return beyond;
     }
 
     Spread all(String place, String process) {
@@ -55,15 +61,18 @@ final class RoomRatio {
         if (!lacks.isEmpty()) {
             return Spread.exactly(1);
         }
-        double ratio = Math.max(here / usual, published.figure("least-room-ratio"));
-        steps.add("This room over the usual one: times " + Words.number(ratio) + ".");
+        double highest = published.figure("highest-room-ratio");
+        beyond = here / usual > highest;
+        double ratio = Math.min(highest, Math.max(here / usual, published.figure("least-room-ratio")));
+        steps.add("This room over the usual one: times " + Words.number(ratio)
+                + (beyond ? ", the most that studies of enclosed places show" : "") + ".");
         return Spread.exactly(ratio);
     }
 
     /** The average at the arc over the task, for one unit of fume per minute. */
     private double near(double volume, double changes, double exchange) {
         double radius = middle("near-radius", ANY);
-        double near = new TwoZoneRoom.HalfSphere(radius, 1).volume();
+        double near = TwoZoneRoom.halfSphere(radius);
         if (!(volume > near) || !(changes >= 0)) {
             lacks.add("A room of " + Words.number(volume) + " m3 with " + Words.number(changes)
                     + " air changes an hour is not possible. Correct estimate.room-volume or estimate.air-changes.");

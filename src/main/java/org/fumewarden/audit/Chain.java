@@ -50,11 +50,6 @@ public final class Chain {
         return files.isEmpty() ? Optional.empty() : Optional.of(KeptAdvice.read(files.get(files.size() - 1)));
     }
 
-    /** The hash of the last entry, or that of an empty chain. */
-    public String lastHash() {
-        return last().map(KeptAdvice::hash).orElse(KeptAdvice.GENESIS);
-    }
-
     /** The first thing wrong with the chain, in words; empty when every entry follows the one before it and is what an entry is. */
     public Optional<String> firstBrokenLink() {
         String previous = KeptAdvice.GENESIS;

@@ -109,10 +109,6 @@ public final class KeptAdvice {
         return file;
     }
 
-    public byte[] raw() {
-        return raw.clone();
-    }
-
     public String hash() {
         return content.path("hash").asText();
     }

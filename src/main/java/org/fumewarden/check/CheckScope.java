@@ -11,6 +11,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.engine.WrittenRule;
 import org.fumewarden.task.TaskTree;
 
 /**
@@ -33,7 +34,7 @@ public record CheckScope(Optional<String> code, Optional<String> rule) {
                 code.map(id -> whole.only(CodeBook.folders(whole, id))).orElse(whole);
         rule.ifPresent(id -> {
             List<String> known =
-                    RuleBaseCheck.rules(folder).stream().map(DrlRule::id).toList();
+                    RuleBaseCheck.rules(folder).stream().map(WrittenRule::id).toList();
             if (!known.contains(id)) {
                 throw new InputException(new Problem(
                         folder.origin(), 0, "--rule", "holds no rule \"" + id + "\".", Nearest.remedy(id, known)));
@@ -43,7 +44,7 @@ public record CheckScope(Optional<String> code, Optional<String> rule) {
     }
 
     /** True for a rule that this scope must see fire and be silent: shared ones may do so under another code. */
-    boolean covers(DrlRule one) {
+    boolean covers(WrittenRule one) {
         return rule.map(one.id()::equals).orElse(code.isEmpty() || isOwn(one.folder()));
     }
 

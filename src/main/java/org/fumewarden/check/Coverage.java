@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.engine.WrittenRule;
 
 /**
  * Which rules the scenarios reach.
@@ -13,9 +14,9 @@ import org.fumewarden.codes.Problem;
  * @param neverFired rules that fire in no scenario
  * @param neverSilent rules that no scenario names as silent and finds so
  */
-record Coverage(int rules, List<DrlRule> neverFired, List<DrlRule> neverSilent) {
+record Coverage(int rules, List<WrittenRule> neverFired, List<WrittenRule> neverSilent) {
 
-    static Coverage of(List<DrlRule> rules, List<ScenarioRun> runs) {
+    static Coverage of(List<WrittenRule> rules, List<ScenarioRun> runs) {
         Set<String> fired = new TreeSet<>();
         Set<String> silent = new TreeSet<>();
         for (ScenarioRun run : runs) {

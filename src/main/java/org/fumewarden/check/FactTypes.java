@@ -1,5 +1,6 @@
 package org.fumewarden.check;
 
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
@@ -15,6 +16,17 @@ import org.fumewarden.model.Row;
 /** The types of fact that rules may name, by their simple names. */
 final class FactTypes {
     private static final Map<String, Class<?>> TYPES = new TreeMap<>();
+
+    /** The parts of a type that are words. */
+    private static final ClassValue<List<Method>> WORDS = new ClassValue<>() {
+        @Override
+        protected List<Method> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .filter(c -> c.getType() == String.class)
+                    .map(RecordComponent::getAccessor)
+                    .toList();
+        }
+    };
 
     static {
         for (Class<?> kind : List.of(Input.class, Row.class, Conclusion.class)) {
@@ -53,14 +65,11 @@ final class FactTypes {
     /** The words that a fact holds, by part. */
     static Map<String, String> words(Fact fact) {
         Map<String, String> words = new TreeMap<>();
-        for (RecordComponent component : fact.getClass().getRecordComponents()) {
-            if (component.getType() == String.class) {
-                try {
-                    words.put(component.getName(), (String)
-                            component.getAccessor().invoke(fact));
-                } catch (ReflectiveOperationException e) {
-                    throw new IllegalStateException(e);
-                }
+        for (Method part : WORDS.get(fact.getClass())) {
+            try {
+                words.put(part.getName(), (String) part.invoke(fact));
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException(e);
             }
         }
         return words;

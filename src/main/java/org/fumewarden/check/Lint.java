@@ -13,6 +13,8 @@ import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.WrittenFile;
+import org.fumewarden.engine.WrittenRule;
 import org.fumewarden.model.Row;
 
 /** Everything that is wrong with the text of rules and tables, before anything is compiled or run. */
@@ -21,14 +23,15 @@ final class Lint {
 
     /** Checks a rule base; every problem names its file and line. */
     static List<Problem> check(RuleFolder folder, SourceList sources) {
-        List<DrlFile> files = DrlFile.readAll(folder);
-        List<DrlRule> rules = files.stream().flatMap(f -> f.rules().stream()).toList();
+        List<WrittenFile> files = WrittenFile.readAll(folder);
+        List<WrittenRule> rules =
+                files.stream().flatMap(f -> f.rules().stream()).toList();
         Set<Problem> problems = new LinkedHashSet<>(sources.problems());
         problems.addAll(RuleShape.check(files));
-        for (DrlRule rule : rules) {
+        for (WrittenRule rule : rules) {
             List<Problem> cited = new ArrayList<>();
-            sources.require(rule.meta().getOrDefault("source", ""), rule.file(), rule.line(), rule.id(), cited);
-            if (rule.meta().containsKey("source")) {
+            sources.require(rule.note("source").orElse(""), rule.file(), rule.line(), rule.id(), cited);
+            if (rule.note("source").isPresent()) {
                 problems.addAll(cited);
             }
         }
@@ -49,7 +52,7 @@ final class Lint {
         for (CodeBook book : books) {
             Set<String> ids = rules.stream()
                     .filter(r -> book.folders().contains(r.folder()))
-                    .map(DrlRule::id)
+                    .map(WrittenRule::id)
                     .collect(Collectors.toCollection(TreeSet::new));
             problems.addAll(TableLint.check(book, ids, sources));
         }
@@ -74,8 +77,8 @@ final class Lint {
                 .map(DatedRow::row);
     }
 
-    private static Set<String> parts(List<DrlRule> rules) {
-        return rules.stream().map(DrlRule::folder).collect(Collectors.toCollection(TreeSet::new));
+    private static Set<String> parts(List<WrittenRule> rules) {
+        return rules.stream().map(WrittenRule::folder).collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static List<CodeBook> books(RuleFolder folder, Set<Problem> problems) {

@@ -13,6 +13,8 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.engine.WrittenFile;
+import org.fumewarden.engine.WrittenRule;
 
 /** The check that a person editing rules runs, and the gate runs too: lint, scenarios, coverage. */
 public final class RuleBaseCheck {
@@ -85,7 +87,9 @@ public final class RuleBaseCheck {
         }
     }
 
-    static List<DrlRule> rules(RuleFolder folder) {
-        return DrlFile.readAll(folder).stream().flatMap(f -> f.rules().stream()).toList();
+    static List<WrittenRule> rules(RuleFolder folder) {
+        return WrittenFile.readAll(folder).stream()
+                .flatMap(f -> f.rules().stream())
+                .toList();
     }
 }

@@ -7,22 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Phase;
+import org.fumewarden.engine.WrittenRule;
 
 /** What rules may read of each other: phases are rooms, and a rule negates only what an earlier room concluded. */
 final class RulePhases {
-    private static final Pattern LITERAL = Pattern.compile("\\s*\"([^\"]*)\"\\s*");
-
-    private final List<DrlRule> rules;
+    private final List<WrittenRule> rules;
     private final List<List<String>> folders;
     private final List<Problem> problems = new ArrayList<>();
 
-    private RulePhases(List<DrlRule> rules, List<List<String>> folders) {
+    private RulePhases(List<WrittenRule> rules, List<List<String>> folders) {
         this.rules = rules;
         this.folders = folders;
     }
@@ -32,14 +29,14 @@ final class RulePhases {
      *
      * @param folders for each code the rule folders that decide under it
      */
-    static List<Problem> check(List<DrlRule> rules, List<List<String>> folders) {
+    static List<Problem> check(List<WrittenRule> rules, List<List<String>> folders) {
         RulePhases phases = new RulePhases(rules, folders);
         rules.forEach(phases::rule);
         return phases.problems;
     }
 
-    private void rule(DrlRule rule) {
-        for (DrlRule.Condition pattern : rule.patterns()) {
+    private void rule(WrittenRule rule) {
+        for (WrittenRule.Asked pattern : rule.patterns()) {
             if (FactTypes.named(pattern.type()).isEmpty() && !pattern.type().equals("List")) {
                 say(rule, pattern.line(), "matches the unknown type " + pattern.type() + ".", "see model/.");
             }
@@ -47,15 +44,15 @@ final class RulePhases {
                 read(rule, pattern);
             }
         }
-        Optional.ofNullable(rule.meta().get("overrides")).ifPresent(target -> overrides(rule, target));
+        rule.note("overrides").ifPresent(target -> overrides(rule, target));
     }
 
-    private void read(DrlRule rule, DrlRule.Condition pattern) {
-        List<DrlRule> makers = rules.stream()
+    private void read(WrittenRule rule, WrittenRule.Asked pattern) {
+        List<WrittenRule> makers = rules.stream()
                 .filter(r -> r.concludes().filter(pattern.type()::equals).isPresent())
                 .filter(r -> together(r, rule))
                 .toList();
-        List<DrlRule> visible =
+        List<WrittenRule> visible =
                 makers.stream().filter(r -> order(r) <= order(rule)).toList();
         if (visible.isEmpty()) {
             say(
@@ -79,9 +76,9 @@ final class RulePhases {
     }
 
     /** A word that no rule ever concludes makes the reader unreachable. */
-    private void words(DrlRule rule, DrlRule.Condition pattern, List<DrlRule> makers) {
+    private void words(WrittenRule rule, WrittenRule.Asked pattern, List<WrittenRule> makers) {
         List<String> parts = FactTypes.parts(FactTypes.named(pattern.type()).orElseThrow());
-        RuleWords.literals(pattern.inside()).forEach((part, words) -> {
+        pattern.words().forEach((part, words) -> {
             int index = parts.indexOf(part);
             List<Optional<String>> concluded =
                     makers.stream().map(m -> argument(m, index)).toList();
@@ -103,35 +100,15 @@ final class RulePhases {
     }
 
     /** The word that stands at a place of the conclusion's constructor; empty when it is worked out. */
-    private static Optional<String> argument(DrlRule rule, int index) {
-        Matcher made = Pattern.compile("insert\\s*\\(\\s*new\\s+\\w+\\s*\\(")
-                .matcher(rule.consequence().masked());
-        if (index < 0 || !made.find()) {
-            return Optional.empty();
-        }
-        int end = rule.consequence().afterBracket(made.end() - 1) - 1;
-        List<String> arguments = new ArrayList<>();
-        int depth = 0;
-        int from = made.end();
-        for (int i = from; i <= end && i < rule.consequence().masked().length(); i++) {
-            char c = rule.consequence().masked().charAt(i);
-            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
-            if (c == ',' && depth == 0 || i == end) {
-                arguments.add(rule.consequence().plain().substring(from, i));
-                from = i + 1;
-            }
-        }
-        if (index >= arguments.size()) {
-            return Optional.empty();
-        }
-        Matcher literal = LITERAL.matcher(arguments.get(index));
-        return literal.matches() ? Optional.of(literal.group(1)) : Optional.empty();
+    private static Optional<String> argument(WrittenRule rule, int index) {
+        List<Optional<String>> words = rule.made().map(WrittenRule.Made::words).orElse(List.of());
+        return index >= 0 && index < words.size() ? words.get(index) : Optional.empty();
     }
 
-    private void overrides(DrlRule rule, String target) {
-        Map<String, DrlRule> known = new LinkedHashMap<>();
+    private void overrides(WrittenRule rule, String target) {
+        Map<String, WrittenRule> known = new LinkedHashMap<>();
         rules.stream().filter(r -> together(r, rule)).forEach(r -> known.put(r.id(), r));
-        DrlRule found = known.get(target);
+        WrittenRule found = known.get(target);
         if (found == null) {
             say(
                     rule,
@@ -150,7 +127,7 @@ final class RulePhases {
     }
 
     /** A conclusion that may still be lifted must not be read before the phase ends. */
-    private void overriddenIsNotRead(DrlRule rule, DrlRule found) {
+    private void overriddenIsNotRead(WrittenRule rule, WrittenRule found) {
         String type = found.concludes().orElse("");
         rules.stream()
                 .filter(r -> together(r, rule) && r.phase().equals(rule.phase()))
@@ -163,15 +140,15 @@ final class RulePhases {
     }
 
     /** True when two rules can decide one task. */
-    private boolean together(DrlRule a, DrlRule b) {
+    private boolean together(WrittenRule a, WrittenRule b) {
         return folders.stream().anyMatch(f -> f.contains(a.folder()) && f.contains(b.folder()));
     }
 
-    private static int order(DrlRule rule) {
+    private static int order(WrittenRule rule) {
         return Phase.of(rule.phase()).map(Phase::ordinal).orElse(0);
     }
 
-    private void say(DrlRule rule, int line, String message, String maybe) {
+    private void say(WrittenRule rule, int line, String message, String maybe) {
         problems.add(rule.problem(line, message, maybe));
     }
 }

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
+import org.apache.commons.lang3.math.NumberUtils;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Phase;
+import org.fumewarden.engine.WrittenFile;
+import org.fumewarden.engine.WrittenRule;
 import org.fumewarden.model.Confidence;
 
 /** The shape of rules: ids, metadata, forbidden words, numbers, length, consequence. */
@@ -21,31 +23,20 @@ final class RuleShape {
     private static final Set<String> REQUIRED = Set.of("source", "clause", "confidence", "says");
     private static final Set<String> METADATA =
             Set.of("source", "clause", "confidence", "says", "from", "until", "overrides", "edition");
-    private static final Pattern FORBIDDEN = Pattern.compile(
-            "\\b(salience|agenda-group|activation-group|modify|update|delete|retract|insertLogical|global"
-                    + "|eval|lock-on-active|no-loop|timer|calendars|duration|ruleflow-group|kcontext|auto-focus|enabled"
-                    + "|date-effective|date-expires|declare|function|query|System|Math)\\b");
-    private static final Pattern BARE_META = Pattern.compile("@(\\w+)\\s*(?:\\(\\s*(?=[^\"\\s])|(?=[^\\w\\s(]))");
-    private static final Pattern META_NAME = Pattern.compile("@(\\w+)");
-    private static final Pattern NUMBER = Pattern.compile("(?<![\\w$.])\\d+(?:\\.\\d+)?");
-    private static final Pattern NUMBER_WORD = Pattern.compile("\"[+-]?\\d+(?:\\.\\d+)?\"");
-    private static final Pattern INSERT = Pattern.compile(
-            "\\s*insert\\s*\\(\\s*(?:new\\s+[A-Z]\\w*|[A-Z]\\w*\\.\\w+)\\s*\\(.*\\)\\s*\\)\\s*", Pattern.DOTALL);
-
-    private final Map<String, DrlRule> byId = new LinkedHashMap<>();
+    private final Map<String, WrittenRule> byId = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
     /** Checks the files of a rule base, and returns all that is wrong. */
-    static List<Problem> check(List<DrlFile> files) {
+    static List<Problem> check(List<WrittenFile> files) {
         RuleShape shape = new RuleShape();
-        for (DrlFile file : files) {
+        for (WrittenFile file : files) {
             shape.file(file);
             file.rules().forEach(shape::rule);
         }
         return shape.problems;
     }
 
-    private void file(DrlFile file) {
+    private void file(WrittenFile file) {
         if (Phase.of(file.phase()).isEmpty()) {
             List<String> known =
                     java.util.Arrays.stream(Phase.values()).map(Phase::key).toList();
@@ -53,33 +44,20 @@ final class RuleShape {
                     new Problem(file.file(), 0, "", "is named after no phase.", Nearest.remedy(file.phase(), known)));
         }
         String expected = "rules." + file.folder().replace('-', '_') + "." + file.phase();
-        Matcher matcher = Pattern.compile("(?m)^\\s*package\\s+([\\w.]+)")
-                .matcher(file.text().masked());
-        if (!matcher.find() || !matcher.group(1).equals(expected)) {
+        if (file.refused().isEmpty() && !file.named().equals(expected)) {
             problems.add(new Problem(file.file(), 1, "", "is in another package.", "package " + expected + ";"));
         }
-        Matcher word = FORBIDDEN.matcher(file.text().masked());
-        while (word.find()) {
-            problems.add(new Problem(
-                    file.file(),
-                    DrlFile.lineAt(file.text(), word.start()),
-                    "",
-                    "uses the word \"" + word.group() + "\": rules conclude, they do not act or take turns.",
-                    "conclude it in an earlier phase, or move the number to a table."));
-        }
+        problems.addAll(file.refused());
     }
 
-    private void rule(DrlRule rule) {
+    private void rule(WrittenRule rule) {
         id(rule);
         metadata(rule);
         if (rule.lines() > LONGEST) {
             say(rule, "has " + rule.lines() + " lines; at most " + LONGEST + ".", "it is two rules.");
         }
         numbers(rule);
-        List<String> statements = List.of(rule.consequence().masked().split(";")).stream()
-                .filter(StringUtils::isNotBlank)
-                .toList();
-        if (statements.size() != 1 || !INSERT.matcher(statements.get(0)).matches()) {
+        if (rule.made().isEmpty()) {
             say(
                     rule,
                     "does more than conclude one thing.",
@@ -87,8 +65,8 @@ final class RuleShape {
         }
     }
 
-    private void id(DrlRule rule) {
-        DrlRule other = byId.putIfAbsent(rule.id(), rule);
+    private void id(WrittenRule rule) {
+        WrittenRule other = byId.putIfAbsent(rule.id(), rule);
         if (other != null) {
             say(
                     rule,
@@ -104,30 +82,24 @@ final class RuleShape {
         }
     }
 
-    private void metadata(DrlRule rule) {
+    private void metadata(WrittenRule rule) {
         for (String name : REQUIRED.stream().sorted().toList()) {
-            if (StringUtils.isBlank(rule.meta().get(name))) {
+            if (rule.note(name).filter(StringUtils::isNotBlank).isEmpty()) {
                 say(rule, "has no @" + name + ".", "add @" + name + "(\"...\")" + purpose(name));
             }
         }
-        Matcher bare = BARE_META.matcher(rule.head().masked());
-        while (bare.find()) {
-            say(rule, "has @" + bare.group(1) + " without quotes.", "@" + bare.group(1) + "(\"...\").");
-        }
-        Matcher named = META_NAME.matcher(rule.head().masked());
-        List<String> seen = new ArrayList<>();
-        while (named.find()) {
-            if (!METADATA.contains(named.group(1))) {
-                say(
-                        rule,
-                        "has @" + named.group(1) + ", which nothing reads.",
-                        Nearest.remedy(named.group(1), METADATA));
-            } else if (seen.contains(named.group(1))) {
-                say(rule, "has @" + named.group(1) + " twice.", "keep one.");
+        for (WrittenRule.Note note : rule.notes()) {
+            String name = "@" + note.name();
+            if (!note.quoted()) {
+                say(rule, "has " + name + " without quotes.", name + "(\"...\").");
             }
-            seen.add(named.group(1));
+            if (!METADATA.contains(note.name())) {
+                say(rule, "has " + name + ", which nothing reads.", Nearest.remedy(note.name(), METADATA));
+            } else if (note.repeated()) {
+                say(rule, "has " + name + " twice.", "keep one.");
+            }
         }
-        String confidence = rule.meta().getOrDefault("confidence", "memory");
+        String confidence = rule.note("confidence").orElse("memory");
         List<String> known = java.util.Arrays.stream(Confidence.values())
                 .map(Confidence::key)
                 .toList();
@@ -135,7 +107,7 @@ final class RuleShape {
             say(rule, "has the confidence \"" + confidence + "\".", Nearest.remedy(confidence, known));
         }
         for (String day : List.of("from", "until")) {
-            if (rule.meta().containsKey(day) && !rule.meta().get(day).matches("\\d{4}-\\d{2}-\\d{2}")) {
+            if (rule.note(day).filter(d -> !d.matches("\\d{4}-\\d{2}-\\d{2}")).isPresent()) {
                 say(rule, "has no day in @" + day + ".", "write it as year-month-day, such as 2019-02-01.");
             }
         }
@@ -150,32 +122,34 @@ final class RuleShape {
         };
     }
 
-    private void numbers(DrlRule rule) {
-        Matcher number = NUMBER.matcher(rule.conditions().masked());
-        while (number.find()) {
-            if (!number.group().equals("0") && !number.group().equals("1")) {
-                int line = rule.conditionLine()
-                        + StringUtils.countMatches(rule.conditions().masked().substring(0, number.start()), '\n');
+    private void numbers(WrittenRule rule) {
+        for (WrittenRule.Asked pattern : rule.patterns()) {
+            for (String number : numbers(rule, pattern.literals())) {
                 problems.add(rule.problem(
-                        line,
-                        "has the number " + number.group() + " in a condition.",
+                        pattern.line(),
+                        "has the number " + number + " in a condition.",
                         "put it into a table of kind thresholds and compare with it."));
             }
         }
-        Matcher word = NUMBER_WORD.matcher(
-                rule.conditions().plain() + rule.consequence().plain());
-        while (word.find()) {
-            say(rule, "has the number " + word.group() + " in quotes.", "put it into a table of kind thresholds.");
-        }
-        Matcher concluded = NUMBER.matcher(rule.consequence().masked());
-        while (concluded.find()) {
-            if (!concluded.group().equals("0") && !concluded.group().equals("1")) {
-                say(rule, "concludes the number " + concluded.group() + ".", "take it from a table.");
-            }
+        for (String number :
+                numbers(rule, rule.made().map(WrittenRule.Made::literals).orElse(List.of()))) {
+            say(rule, "concludes the number " + number + ".", "take it from a table.");
         }
     }
 
-    private void say(DrlRule rule, String message, String maybe) {
+    /** The numbers that belong into a table; those in quotes are complained of at once. */
+    private List<String> numbers(WrittenRule rule, List<String> literals) {
+        for (String literal : literals) {
+            if (literal.startsWith("\"") && NumberUtils.isCreatable(literal.substring(1, literal.length() - 1))) {
+                say(rule, "has the number " + literal + " in quotes.", "put it into a table of kind thresholds.");
+            }
+        }
+        return literals.stream()
+                .filter(l -> !l.startsWith("\"") && !l.equals("0") && !l.equals("1"))
+                .toList();
+    }
+
+    private void say(WrittenRule rule, String message, String maybe) {
         problems.add(rule.problem(message, maybe));
     }
 }

@@ -14,23 +14,23 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.Question;
+import org.fumewarden.engine.WrittenRule;
 import org.fumewarden.model.Row;
 
 /** The words of rules: questions, answers, cells of tables and placeholders must exist. */
 final class RuleWords {
-    private static final Pattern EQUAL = Pattern.compile("\\b(\\w+)\\s*[!=]=\\s*\"([^\"]*)\"(?!\\s*\\+)");
-    private static final Pattern IN = Pattern.compile("\\b(\\w+)\\s*(?:not\\s+)?in\\s*\\(([^)]*)\\)");
-    private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)}");
     private static final Set<String> WORDED = Set.of("choice", "flag", "text");
 
     private final List<CodeBook> books;
+    private final Set<String> known = new TreeSet<>();
     private final Map<String, Set<String>> cells = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
     private RuleWords(List<CodeBook> books, List<Row> elsewhere) {
         this.books = books;
         for (CodeBook book : books) {
+            book.vocabulary().questions().forEach(q -> known.add(q.id()));
             book.tables().stream().flatMap(t -> t.rows().stream()).forEach(r -> index(r.row()));
         }
         elsewhere.forEach(this::index);
@@ -41,7 +41,7 @@ final class RuleWords {
      *
      * @param elsewhere rows of shipped codes that this rule base does not hold, and that the rules may be written for
      */
-    static List<Problem> check(List<DrlRule> rules, List<CodeBook> books, List<Row> elsewhere) {
+    static List<Problem> check(List<WrittenRule> rules, List<CodeBook> books, List<Row> elsewhere) {
         RuleWords words = new RuleWords(books, elsewhere);
         rules.forEach(words::rule);
         return words.problems;
@@ -53,9 +53,9 @@ final class RuleWords {
                 .add(word));
     }
 
-    private void rule(DrlRule rule) {
-        for (DrlRule.Condition pattern : rule.patterns()) {
-            Map<String, List<String>> literals = literals(pattern.inside());
+    private void rule(WrittenRule rule) {
+        for (WrittenRule.Asked pattern : rule.patterns()) {
+            Map<String, List<String>> literals = pattern.words();
             switch (pattern.type()) {
                 case "Answer", "Measure", "Unknown" -> question(rule, pattern, literals);
                 default -> {
@@ -68,28 +68,7 @@ final class RuleWords {
         placeholders(rule);
     }
 
-    /** The words that a pattern compares each part with. */
-    static Map<String, List<String>> literals(String inside) {
-        Map<String, List<String>> literals = new LinkedHashMap<>();
-        Matcher equal = EQUAL.matcher(inside);
-        while (equal.find()) {
-            literals.computeIfAbsent(equal.group(1), k -> new ArrayList<>()).add(equal.group(2));
-        }
-        Matcher in = IN.matcher(inside);
-        while (in.find()) {
-            Matcher quoted = QUOTED.matcher(in.group(2));
-            while (quoted.find()) {
-                literals.computeIfAbsent(in.group(1), k -> new ArrayList<>()).add(quoted.group(1));
-            }
-        }
-        return literals;
-    }
-
-    private void question(DrlRule rule, DrlRule.Condition pattern, Map<String, List<String>> literals) {
-        Set<String> known = books.stream()
-                .flatMap(b -> b.vocabulary().questions().stream())
-                .map(Question::id)
-                .collect(Collectors.toCollection(TreeSet::new));
+    private void question(WrittenRule rule, WrittenRule.Asked pattern, Map<String, List<String>> literals) {
         for (String id : literals.getOrDefault("question", List.of())) {
             if (!known.contains(id)) {
                 problems.add(rule.problem(
@@ -138,7 +117,7 @@ final class RuleWords {
         return word.endsWith("-") && known.stream().anyMatch(k -> k.startsWith(word));
     }
 
-    private void cells(DrlRule rule, DrlRule.Condition pattern, Map<String, List<String>> literals) {
+    private void cells(WrittenRule rule, WrittenRule.Asked pattern, Map<String, List<String>> literals) {
         literals.forEach((part, words) -> {
             Set<String> known = cells.getOrDefault(pattern.type() + "." + part, Set.of());
             for (String word : words) {
@@ -153,7 +132,7 @@ final class RuleWords {
         });
     }
 
-    private void placeholders(DrlRule rule) {
+    private void placeholders(WrittenRule rule) {
         Optional<Class<?>> concluded = rule.concludes().flatMap(FactTypes::named);
         if (concluded.isEmpty()) {
             rule.concludes()
@@ -162,8 +141,8 @@ final class RuleWords {
         }
         Map<String, String> facts = rule.patterns().stream()
                 .filter(p -> !p.hidden() && !p.binding().isEmpty())
-                .collect(Collectors.toMap(DrlRule.Condition::binding, DrlRule.Condition::type, (a, b) -> a));
-        Matcher matcher = PLACEHOLDER.matcher(rule.meta().getOrDefault("says", ""));
+                .collect(Collectors.toMap(WrittenRule.Asked::binding, WrittenRule.Asked::type, (a, b) -> a));
+        Matcher matcher = PLACEHOLDER.matcher(rule.note("says").orElse(""));
         while (matcher.find()) {
             String[] parts = matcher.group(1).split("\\.", 2);
             boolean resolves = parts.length == 1

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.Nearest;
@@ -44,6 +44,10 @@ final class TableLint {
     private final Set<String> words = new TreeSet<>();
     private final Set<String> neverOpen = new TreeSet<>();
     private final Set<String> unless = new TreeSet<>();
+    private final Set<String> questions = new TreeSet<>();
+    /** What a member of a set may be. */
+    private final Set<String> anything = new TreeSet<>();
+
     private final Set<Problem> problems = new LinkedHashSet<>();
 
     private TableLint(CodeBook book, Set<String> rules) {
@@ -54,9 +58,11 @@ final class TableLint {
                 .map(DatedRow::row)
                 .forEach(this::index);
         for (Question question : book.vocabulary().questions()) {
+            questions.add(question.id());
             words.add(question.id());
             words.addAll(book.vocabulary().choices(question).keySet());
         }
+        Stream.of(agents, classes, sets, words).forEach(anything::addAll);
     }
 
     /**
@@ -140,12 +146,8 @@ final class TableLint {
                 known(table, line, "provided", factor.provided(), words);
             }
         } else if (row instanceof Member member) {
-            Set<String> all = new TreeSet<>(agents);
-            all.addAll(classes);
-            all.addAll(sets);
-            all.addAll(words);
             for (String part : member.item().split("/")) {
-                known(table, line, "items", part, all);
+                known(table, line, "items", part, anything);
             }
         } else if (row instanceof ClauseFor clause) {
             known(table, line, "rule", clause.rule(), rules);
@@ -155,8 +157,6 @@ final class TableLint {
     }
 
     private void emitter(TableFile table, int line, Emitter emitter) {
-        Set<String> questions =
-                book.vocabulary().questions().stream().map(Question::id).collect(Collectors.toCollection(TreeSet::new));
         known(table, line, "of", emitter.question(), questions);
         book.vocabulary()
                 .question(emitter.question())

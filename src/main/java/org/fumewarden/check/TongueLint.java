@@ -15,6 +15,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.Tongue;
+import org.fumewarden.engine.WrittenRule;
 
 /** Sentences in another language: each is about a rule of its folder and has the places of the rule's own sentence. */
 final class TongueLint {
@@ -23,7 +24,7 @@ final class TongueLint {
 
     private TongueLint() {}
 
-    static List<Problem> check(RuleFolder folder, List<DrlRule> rules) {
+    static List<Problem> check(RuleFolder folder, List<WrittenRule> rules) {
         List<Problem> problems = new ArrayList<>();
         for (String name : folder.names("", ".yaml")) {
             if (FILE.matcher(name).matches()) {
@@ -33,16 +34,16 @@ final class TongueLint {
         return problems;
     }
 
-    private static void file(RuleFolder folder, String name, List<DrlRule> rules, List<Problem> problems) {
+    private static void file(RuleFolder folder, String name, List<WrittenRule> rules, List<Problem> problems) {
         String part = StringUtils.substringBefore(name, "/");
         String language = FILE.matcher(name).replaceAll("$1");
-        Map<String, DrlRule> own = rules.stream()
+        Map<String, WrittenRule> own = rules.stream()
                 .filter(r -> r.folder().equals(part))
-                .collect(Collectors.toMap(DrlRule::id, Function.identity(), (a, b) -> a));
+                .collect(Collectors.toMap(WrittenRule::id, Function.identity(), (a, b) -> a));
         try {
             Tongue tongue = Tongue.read(folder, List.of(part), language);
             tongue.sentences().forEach((id, says) -> {
-                DrlRule rule = own.get(id);
+                WrittenRule rule = own.get(id);
                 if (rule == null) {
                     problems.add(new Problem(
                             folder.origin() + "/" + name,
@@ -74,8 +75,8 @@ final class TongueLint {
         }
     }
 
-    private static String said(DrlRule rule) {
-        return rule.meta().getOrDefault("says", StringUtils.substringAfter(rule.name(), " "));
+    private static String said(WrittenRule rule) {
+        return rule.note("says").orElse(StringUtils.substringAfter(rule.name(), " "));
     }
 
     private static Set<String> places(String says) {

@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  fumewarden drill scenarios/drills",
             "  fumewarden drill --code gb --topic gas --difficulty 2 --seed 7",
-            "  fumewarden drill --code gb --before-use"
+            "  fumewarden drill --code gb --before-use powered-mask"
         })
 final class DrillCommand implements Callable<Integer> {
     @Mixin

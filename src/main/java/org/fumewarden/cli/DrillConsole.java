@@ -20,8 +20,6 @@ final class DrillConsole {
     private static final Set<String> SKIP = Set.of("-", "skip", "weiter");
     private static final Set<String> STOP = Set.of(".", "stop", "quit", "stopp");
     private static final String HINT = "?";
-    /** So often an answer that cannot be read is asked for again. */
-    private static final int TRIES = 3;
 
     private final BufferedReader in;
     private final PrintWriter out;
@@ -75,12 +73,12 @@ final class DrillConsole {
     private Optional<Mark> asked(Item item, int number, int of) {
         out.println();
         out.println(say("console.question", number, of) + " " + item.ask());
-        if (!item.open()) {
+        if (item.reads() != Item.Reads.NUMBER) {
             IntStream.range(0, item.choices().size())
                     .forEach(i -> out.println(
                             "  " + (i + 1) + "  " + item.choices().get(i).says()));
         }
-        for (int tries = 1; ; ) {
+        while (true) {
             out.print("> ");
             out.flush();
             Optional<String> line = line();
@@ -93,8 +91,8 @@ final class DrillConsole {
                 continue;
             }
             Mark mark = marked(item, answer);
-            if (mark.verdict() == Verdict.UNREAD && tries++ < TRIES) {
-                out.println("  " + mark.says());
+            if (mark.verdict() == Verdict.UNREAD) {
+                out.println("  " + say("console.unread", mark.says()));
                 continue;
             }
             progress.add(answer);

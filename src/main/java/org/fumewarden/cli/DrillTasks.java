@@ -47,8 +47,14 @@ final class DrillTasks {
             description = "The same number makes the same round; the day decides when not given.")
     private Long seed;
 
-    @Option(names = "--before-use", description = "Practises the checks before use, with faults thrown in.")
-    private boolean beforeUse;
+    @Option(
+            names = "--before-use",
+            arity = "0..1",
+            paramLabel = "DEVICE",
+            fallbackValue = "powered-hood",
+            description = "Practises the checks before use, with faults thrown in: powered-hood (also when no device is"
+                    + " named), powered-mask or airline-hood.")
+    private String beforeUse;
 
     @Mixin
     private TaskOptions options;
@@ -75,8 +81,8 @@ final class DrillTasks {
             throw wrong("--difficulty", "cannot be " + difficulty + ".", "use 1, 2 or 3.");
         }
         wanted.forEach(t -> rounds.add(maker.made(code(), options.on().orElseGet(today), t, difficulty, number)));
-        if (beforeUse) {
-            rounds.add(HandsOn.round(options.advisor(code()).base().book(), words, number));
+        if (beforeUse != null) {
+            rounds.add(HandsOn.round(options.advisor(code()).base().book(), beforeUse, words, number));
         }
         if (rounds.isEmpty() && !skippedFiles) {
             throw wrong("drill", "has no task.", "name a file or a folder, or add --code gb --topic gas.");

@@ -82,7 +82,7 @@ final class EntryCommand implements Callable<Integer> {
                 store.out()
                         .println(entry.sequence() + "  " + entry.on() + "  "
                                 + entry.details().serves() + "  "
-                                + entry.details().result().key() + "  by " + entry.by()
+                                + entry.details().result().key() + why(entry) + "  by " + entry.by()
                                 + entry.details()
                                         .corrects()
                                         .map(n -> "  corrects " + n)
@@ -91,6 +91,12 @@ final class EntryCommand implements Callable<Integer> {
             }
         }
         return ExitCodes.COMPLETE;
+    }
+
+    /** Why it failed, was withdrawn or is not judged, in brackets. */
+    private static String why(Entry entry) {
+        String why = entry.details().whyFailed();
+        return why.isEmpty() ? "" : " (" + why + ")";
     }
 
     private int log() {
@@ -154,9 +160,6 @@ final class EntryCommand implements Callable<Integer> {
             if (registered.map(field::concerns).orElse(true)) {
                 values.put(field.name(), prompts.ask(field.name(), RegisterCommand.hint(field), field.needed()));
             }
-        }
-        for (Forms.Field aside : Forms.asides(chosen)) {
-            values.put(aside.name(), prompts.ask(aside.name(), "half (filtering facepieces included) or full", false));
         }
         return new FormSource.Form("the answers", values);
     }

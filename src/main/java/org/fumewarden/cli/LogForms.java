@@ -73,10 +73,6 @@ final class LogForms {
         return judged.details();
     }
 
-    private static List<String> asides(String kind) {
-        return Forms.asides(kind).stream().map(Forms.Field::name).toList();
-    }
-
     private static String taken(Map<String, String> values, String name) {
         String value = values.remove(name);
         return value == null ? "" : value.strip();
@@ -110,9 +106,8 @@ final class LogForms {
                 : Forms.entryFields(kind).stream().map(Forms.Field::name).toList();
         List<String> all = new ArrayList<>(List.of("item", "on", "by", "corrects", "corrects-because"));
         all.addAll(own);
-        all.addAll(asides(kind));
         for (String name : values.keySet()) {
-            if (!own.contains(name) && !asides(kind).contains(name)) {
+            if (!own.contains(name)) {
                 throw new InputException(new Problem(
                         place, 0, Located.shown(name), "is not a field of " + kind + ".", Nearest.remedy(name, all)));
             }

@@ -52,11 +52,6 @@ final class Prompts {
         }
     }
 
-    void say(String text) {
-        out.println(text);
-        out.flush();
-    }
-
     private String line() {
         try {
             String line = in.readLine();

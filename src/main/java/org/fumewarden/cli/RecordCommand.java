@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
@@ -24,7 +25,6 @@ import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.LateExamination;
 import org.fumewarden.upkeep.Store;
-import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -148,7 +148,7 @@ final class RecordCommand implements Callable<Integer> {
                     LateExamination.of(open, book.duties(), item.id(), day).against();
             return print(BeforeUseCard.of(unit, open.state(item.id()), book, late), speech);
         }
-        return print(Paper.record(open, item, book.duties()), speech);
+        return print(Paper.record(open, item, book.duties(), day), speech);
     }
 
     private int print(Paper paper, Speech speech) {

@@ -14,6 +14,7 @@ import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.Vocabularies;
+import org.fumewarden.task.Health;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
@@ -98,6 +99,9 @@ final class RegisterCommand implements Callable<Integer> {
         Map<String, List<String>> facts = vocabulary.take(form.place(), values);
         List<String> fields =
                 Forms.itemFields(wanted).stream().map(Forms.Field::name).toList();
+        if (wanted.equals("wearer")) {
+            ofThePerson(form.place(), values, fields);
+        }
         unknown(form.place(), values, fields, vocabulary);
         return form.placed(() -> Draft.registering(Forms.item(wanted, values, facts), store.today(), by));
     }
@@ -146,7 +150,7 @@ final class RegisterCommand implements Callable<Integer> {
             case "result" -> "passed or failed";
             case "words" -> "separated by commas";
             case "points" -> "point:passed or point:failed, separated by commas";
-            default -> "";
+            default -> field.name().equals("face") ? "half (filtering facepieces included) or full" : "";
         };
     }
 
@@ -160,6 +164,21 @@ final class RegisterCommand implements Callable<Integer> {
                 "kind",
                 "cannot be \"" + Located.shown(kind) + "\".",
                 Nearest.remedy(kind, Forms.itemKinds())));
+    }
+
+    private static void ofThePerson(String place, Map<String, String> values, List<String> fields) {
+        values.keySet().stream()
+                .filter(name -> !fields.contains(name) && Health.isMeant(name))
+                .findFirst()
+                .ifPresent(name -> {
+                    throw new InputException(new Problem(
+                            place,
+                            0,
+                            Located.shown(name),
+                            "is not kept here: the register holds no health, age or origin of a person.",
+                            "leave it out. Whether the doctor has cleared a wearer is an entry: entry medical item=..."
+                                    + " topic=clearance result=passed"));
+                });
     }
 
     private static void unknown(

@@ -9,8 +9,10 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import org.fumewarden.check.Placeholders;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.web.Library;
 import org.fumewarden.web.WebServer;
 import org.fumewarden.web.Workshop;
@@ -70,7 +72,7 @@ final class ServeCommand implements Callable<Integer> {
                     "cannot be " + port + ", nor --longest " + longest + ".",
                     "--port 8460 --longest 30."));
         }
-        Library library = rules == null ? Library.shipped(LocalDate::now) : Library.edited(rules, LocalDate::now);
+        Library library = rules == null ? Library.shipped(LocalDate::now) : edited();
         Optional<Workshop> workshop =
                 Optional.ofNullable(store).map(file -> Workshop.at(file, Clock.systemDefaultZone()));
         library.warm();
@@ -88,5 +90,12 @@ final class ServeCommand implements Callable<Integer> {
                     new Problem("--port", 0, "", port + " is taken by another program.", "--port 0 for any free one."));
         }
         return ExitCodes.COMPLETE;
+    }
+
+    /** The rules of a folder, each code filled in: nobody gets advice from what a scaffold left. */
+    private Library edited() {
+        RuleFolder folder = RuleFolder.at(rules);
+        folder.codes().forEach(code -> Placeholders.refuse(folder, code));
+        return Library.edited(rules, LocalDate::now);
     }
 }

@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.check.Placeholders;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
-import org.fumewarden.whatif.Bench;
 import picocli.CommandLine.Option;
 
 /** Options of every command that reads a task: which rules, which code, which day. */

@@ -93,10 +93,6 @@ final class FigureKinds {
                             List.of(),
                             List.of("id"),
                             List.of("unit"))),
-            Map.entry("breathing-peaks", VALUES),
-            Map.entry(
-                    "cartridge-limits",
-                    new Cells(List.of("mark"), List.of("ppm"), List.of(), List.of("mark"), List.of("colour"))),
             Map.entry("cartridge-tests", TESTS),
             Map.entry(
                     "filter-use-times",
@@ -127,7 +123,6 @@ final class FigureKinds {
                             List.of(),
                             List.of(),
                             List.of())),
-            Map.entry("powered-unit-flows", VALUES),
             Map.entry("service-life-rules", VALUES),
             Map.entry(
                     "work-rates",

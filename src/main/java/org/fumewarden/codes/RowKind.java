@@ -211,7 +211,8 @@ enum RowKind {
                         averaging,
                         row.amount(averaging.key()),
                         row.unit("unit"),
-                        fraction));
+                        fraction,
+                        row.optionalNumber(averaging.key() + "-mg")));
             }
         }
         row.text("unit");

@@ -11,15 +11,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.Citation;
-import org.fumewarden.model.Duty;
 import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
 import org.fumewarden.upkeep.AirLimits;
 import org.fumewarden.upkeep.CylinderLevel;
-import org.fumewarden.upkeep.DutyFact;
-import org.fumewarden.upkeep.DutyRow;
+import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.FitLevels;
 
 /**
@@ -28,8 +26,7 @@ import org.fumewarden.upkeep.FitLevels;
  * @param duties every duty, with its conditions
  * @param terms the checks, alarm actions and never-rules
  */
-public record DutyBook(
-        String code, List<org.fumewarden.upkeep.Duty> duties, List<Term> terms, Map<String, Threshold> thresholds) {
+public record DutyBook(String code, List<Duty> duties, List<Term> terms, Map<String, Threshold> thresholds) {
     public DutyBook {
         duties = List.copyOf(duties);
         terms = List.copyOf(terms);
@@ -39,18 +36,16 @@ public record DutyBook(
     /** The duties in force on a day. */
     public static DutyBook of(CodeBook book, LocalDate day) {
         List<Row> rows = book.rows(day);
-        Map<String, List<DutyFact>> conditions = rows.stream()
+        Map<String, List<DutyCondition>> conditions = rows.stream()
                 .filter(DutyCondition.class::isInstance)
                 .map(DutyCondition.class::cast)
-                .collect(Collectors.groupingBy(
-                        DutyCondition::duty,
-                        Collectors.mapping(c -> new DutyFact(c.circumstance(), c.values()), Collectors.toList())));
+                .collect(Collectors.groupingBy(DutyCondition::duty));
         return new DutyBook(
                 book.card().name(),
                 rows.stream()
-                        .filter(Duty.class::isInstance)
-                        .map(Duty.class::cast)
-                        .map(d -> typed(d, conditions.getOrDefault(d.id(), List.of())))
+                        .filter(org.fumewarden.model.Duty.class::isInstance)
+                        .map(org.fumewarden.model.Duty.class::cast)
+                        .map(d -> Duty.of(d, conditions.getOrDefault(d.id(), List.of())))
                         .toList(),
                 rows.stream()
                         .filter(Term.class::isInstance)
@@ -60,28 +55,6 @@ public record DutyBook(
                         .filter(Threshold.class::isInstance)
                         .map(Threshold.class::cast)
                         .collect(Collectors.toMap(Threshold::id, t -> t, (a, b) -> b)));
-    }
-
-    private static org.fumewarden.upkeep.Duty typed(Duty duty, List<DutyFact> when) {
-        Citation citation = duty.ref().citation();
-        return new DutyRow(
-                        duty.id(),
-                        duty.what(),
-                        duty.frequency(),
-                        duty.period(),
-                        duty.anchor(),
-                        duty.who(),
-                        duty.recorded(),
-                        duty.fields(),
-                        duty.keep(),
-                        duty.force(),
-                        citation.clause(),
-                        citation.source(),
-                        citation.confidence().key(),
-                        duty.appliesTo(),
-                        duty.doneBy(),
-                        when)
-                .duty();
     }
 
     /** The terms of a catalogue in table order. */

@@ -13,6 +13,7 @@ import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.MaskFace;
 import org.fumewarden.upkeep.Result;
 import org.fumewarden.upkeep.Store;
 
@@ -31,7 +32,8 @@ public final class Judging {
      */
     public record Judged(Details details, String says) {}
 
-    private static final Set<String> BREATHED = Set.of("breathing", "certificate");
+    private static final String BREATHING = "breathing";
+    private static final Set<String> BREATHED = Set.of(BREATHING, "certificate");
 
     private final Store store;
     private final Supplier<DutyBook> book;
@@ -50,7 +52,7 @@ public final class Judging {
      * Judges a form.
      *
      * @param item id of what the entry is about
-     * @param form values by field name, the asides of the kind among them
+     * @param form values by field name
      * @throws org.fumewarden.upkeep.StoreException when a field is missing or cannot be what it is
      */
     public Judged of(String kind, String item, Map<String, String> form) {
@@ -59,11 +61,7 @@ public final class Judging {
         fill(values, item, "cylinder-pressure", "cylinder-full-pressure", Item.Unit::cylinderFullPressure);
         Details details = Forms.details(kind, values);
         if (details instanceof Details.FitTest test) {
-            return book.get()
-                    .fitLevels()
-                    .map(l -> l.judged(test, values.getOrDefault("face", "").strip()))
-                    .map(j -> new Judged(j.test(), j.says()))
-                    .orElse(new Judged(test, ""));
+            return fit(test, item);
         }
         if (details instanceof AirTest test) {
             test.topicAmong(book.get().catalogue("air-test-topics").stream()
@@ -72,7 +70,8 @@ public final class Judging {
             return breathed(test, item)
                     ? book.get()
                             .airLimits()
-                            .map(l -> new Judged(l.judged(test), l.says(test)))
+                            .map(l -> l.judged(test, test.topic().equals(BREATHING)))
+                            .map(j -> new Judged(j.test(), j.says()))
                             .orElse(new Judged(test, ""))
                     : new Judged(test, "");
         }
@@ -85,6 +84,17 @@ public final class Judging {
                     .orElse(told(examination, values));
         }
         return told(details, values);
+    }
+
+    private Judged fit(Details.FitTest form, String item) {
+        Details.FitTest test = MaskFace.told(store, item, form);
+        Optional<String> mode = FitMode.of(store, book.get().duties(), form.model());
+        String told = mode.map(m -> " " + m).orElse("");
+        return book.get()
+                .fitLevels()
+                .map(l -> l.judged(test, mode.isPresent()))
+                .map(j -> new Judged(j.test(), j.says() + told))
+                .orElse(new Judged(test, told.strip()));
     }
 
     /** A check that was given as passed and fails by its own figures. */

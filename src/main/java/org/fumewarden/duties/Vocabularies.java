@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
@@ -14,16 +15,25 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.model.Figure;
+import org.fumewarden.model.Member;
 
 /** The facts on which duties hang, and the values they may have. */
 public final class Vocabularies {
     private static final String TABLE = "shared/tables/duty-facts.yaml";
+    private static final String CIRCUMSTANCES = "shared/tables/circumstances.yaml";
     private static final String PREFIX = "duty-";
+    private static final String AGENTS = "duty-agent-";
+    private static final int SLIP = 2;
+    /** A class of agents: whoever writes an agent means that agent. */
+    private static final String SENSITISERS = "duty-agent-asthmagen";
 
     private final Map<String, List<String>> facts;
+    /** The agents of task files with the word of the duties for each. */
+    private final Map<String, String> agents;
 
-    private Vocabularies(Map<String, List<String>> facts) {
+    private Vocabularies(Map<String, List<String>> facts, Map<String, String> agents) {
         this.facts = facts;
+        this.agents = agents;
     }
 
     /** The vocabulary of the shipped rules on a day; it is shared by all codes. */
@@ -36,7 +46,13 @@ public final class Vocabularies {
                 .forEach(cells -> facts.computeIfAbsent(
                                 cells.get("set").substring(PREFIX.length()), k -> new ArrayList<>())
                         .add(cells.get("item")));
-        return new Vocabularies(facts);
+        Map<String, String> agents = new TreeMap<>();
+        CodeBook.table(folder, CIRCUMSTANCES).rows().stream()
+                .filter(row -> row.inForce(day))
+                .map(row -> ((Member) row.row()))
+                .filter(m -> m.set().startsWith(AGENTS) && !m.set().equals(SENSITISERS))
+                .forEach(m -> agents.put(m.item(), m.set().substring(AGENTS.length())));
+        return new Vocabularies(facts, agents);
     }
 
     public Map<String, List<String>> facts() {
@@ -50,21 +66,34 @@ public final class Vocabularies {
             String value = values.remove(fact);
             if (value != null && !value.isBlank()) {
                 taken.put(
-                        fact, Arrays.stream(value.split(",")).map(String::strip).toList());
+                        fact,
+                        Arrays.stream(value.split(","))
+                                .map(String::strip)
+                                .map(w -> fact.equals("agent") ? agents.getOrDefault(w, w) : w)
+                                .distinct()
+                                .toList());
             }
         }
         taken.forEach((fact, words) -> words.forEach(word -> check(place, fact, word)));
         return taken;
     }
 
+    /** Two agents may look alike and be two agents: only a slip of the pen is guessed at. */
+    private String remedy(String fact, String word) {
+        List<String> known = facts.get(fact);
+        boolean slip = Nearest.to(word, known).stream()
+                .limit(1)
+                .anyMatch(n -> LevenshteinDistance.getDefaultInstance().apply(word, n) <= SLIP);
+        return fact.equals("agent") && !slip
+                ? "write one of: " + String.join(", ", known) + ", or an agent of task files such as "
+                        + String.join(", ", agents.keySet()) + "."
+                : Nearest.remedy(word, known);
+    }
+
     private void check(String place, String fact, String word) {
         if (!word.equals("unknown") && !facts.get(fact).contains(word)) {
-            throw new InputException(new Problem(
-                    place,
-                    0,
-                    fact,
-                    "cannot be \"" + Located.shown(word) + "\".",
-                    Nearest.remedy(word, facts.get(fact))));
+            throw new InputException(
+                    new Problem(place, 0, fact, "cannot be \"" + Located.shown(word) + "\".", remedy(fact, word)));
         }
     }
 }

@@ -69,33 +69,34 @@ public final class AdsorptionModel {
     }
 
     /** The bound with its allowance, or why the model does not hold. */
-    public Reckoning<Bound> bound(Vapour vapour, CarbonBed bed, GasUse use) {
-        Optional<Reckoning<Bound>> refusal = use.<Bound>refusal().or(() -> notHeld(vapour));
+    public Reckoning<TimeBound> bound(Vapour vapour, CarbonBed bed, GasUse use) {
+        Optional<Reckoning<TimeBound>> refusal = use.<TimeBound>refusal().or(() -> notHeld(vapour));
         if (refusal.isPresent()) {
             return refusal.get();
         }
         List<String> remarks = new ArrayList<>();
         double ppm = Math.max(use.ppm(), range.lowestPpm());
         if (ppm > use.ppm()) {
-            remarks.add("Below the published range: the time at " + Figures.plain(ppm) + " ppm is used.");
+            remarks.add("Below the published range: the time at " + WrittenNumbers.plain(ppm) + " ppm is used.");
         }
         if (use.humidity() > range.plainHumidity()) {
-            remarks.add("Above " + Figures.plain(range.plainHumidity())
+            remarks.add("Above " + WrittenNumbers.plain(range.plainHumidity())
                     + " % humidity carbon may hold less; the published table corrects from "
-                    + Figures.plain(range.highestHumidity()) + " % on. Change early.");
+                    + WrittenNumbers.plain(range.highestHumidity()) + " % on. Change early.");
         }
         double fraction = Math.min(use.exitPpm() / ppm, range.highestExitFraction());
-        Reckoning<Bound> time = time(vapour, bed, use, ppm, Math.max(fraction, range.lowestExitFraction()), remarks);
-        if (!(time instanceof Reckoned<Bound> reckoned)) {
+        Reckoning<TimeBound> time =
+                time(vapour, bed, use, ppm, Math.max(fraction, range.lowestExitFraction()), remarks);
+        if (!(time instanceof Reckoned<TimeBound> reckoned)) {
             return time;
         }
         return outside(use, fraction)
-                .<Reckoning<Bound>>map(refused -> new Refused<>(
+                .<Reckoning<TimeBound>>map(refused -> new Refused<>(
                         refused.reason(), refused.found(), refused.remedy(), Optional.of(reckoned.result())))
                 .orElse(time);
     }
 
-    private Reckoning<Bound> time(
+    private Reckoning<TimeBound> time(
             Vapour vapour, CarbonBed bed, GasUse use, double ppm, double fraction, List<String> remarks) {
         double temperature =
                 Math.min(Math.max(use.temperature(), range.lowestTemperature()), range.highestTemperature());
@@ -104,7 +105,7 @@ public final class AdsorptionModel {
         if (!(minutes > 0)) {
             return Reckoning.refuse(
                     Refusal.BREAKS_THROUGH_AT_ONCE,
-                    "The bed is too thin for " + Figures.plain(use.flow().litresPerMinute())
+                    "The bed is too thin for " + WrittenNumbers.plain(use.flow().litresPerMinute())
                             + " L/min: vapour would come through from the first minute.",
                     "Use a larger filter or less" + " flow per filter.");
         }
@@ -113,13 +114,13 @@ public final class AdsorptionModel {
                 "Adsorption model for %s: %s ppm at %s L/min through %s g of carbon at %s C until %s %% comes through,"
                         + " divided by %s for the model's worst error.",
                 vapour.id(),
-                Figures.plain(ppm),
-                Figures.plain(use.flow().litresPerMinute()),
-                Figures.plain(bed.carbon()),
-                Figures.plain(temperature),
-                Figures.plain(fraction * 100),
-                Figures.plain(range.worstOverrun()));
-        return Reckoning.of(new Bound(BoundKind.ADSORPTION_MODEL, minutes, says, true), remarks);
+                WrittenNumbers.plain(ppm),
+                WrittenNumbers.plain(use.flow().litresPerMinute()),
+                WrittenNumbers.plain(bed.carbon()),
+                WrittenNumbers.plain(temperature),
+                WrittenNumbers.plain(fraction * 100),
+                WrittenNumbers.plain(range.worstOverrun()));
+        return Reckoning.of(new TimeBound(BoundKind.ADSORPTION_MODEL, minutes, says, true), remarks);
     }
 
     /** Points of the breakthrough curve between the published exit fractions, for a plot. */
@@ -142,12 +143,12 @@ public final class AdsorptionModel {
         return ppm * PARTS * vapour.molarMass() / molarVolume / 1e3;
     }
 
-    private Optional<Reckoning<Bound>> notHeld(Vapour vapour) {
+    private Optional<Reckoning<TimeBound>> notHeld(Vapour vapour) {
         if (!(vapour.boilingPoint() > range.lowestBoilingPoint())) {
             return refuse(
                     Refusal.LOW_BOILER,
-                    vapour.id() + " boils at " + Figures.plain(vapour.boilingPoint()) + " C, not above "
-                            + Figures.plain(range.lowestBoilingPoint())
+                    vapour.id() + " boils at " + WrittenNumbers.plain(vapour.boilingPoint()) + " C, not above "
+                            + WrittenNumbers.plain(range.lowestBoilingPoint())
                             + " C.",
                     "Use an AX filter by its group, or supplied air.");
         }
@@ -160,45 +161,46 @@ public final class AdsorptionModel {
         return Optional.empty();
     }
 
-    private Optional<Refused<Bound>> outside(GasUse use, double fraction) {
+    private Optional<Refused<TimeBound>> outside(GasUse use, double fraction) {
         if (use.humidity() > range.highestHumidity()) {
             return refused(
                     Refusal.TOO_HUMID,
-                    Figures.plain(use.humidity()) + " % relative humidity is above "
-                            + Figures.plain(range.highestHumidity())
+                    WrittenNumbers.plain(use.humidity()) + " % relative humidity is above "
+                            + WrittenNumbers.plain(range.highestHumidity())
                             + " %, where water takes the place of the vapour.",
                     "Ask the manufacturer for data in humid air.");
         }
         if (use.temperature() < range.lowestTemperature() || use.temperature() > range.highestTemperature()) {
             return refused(
                     Refusal.OUTSIDE_TEMPERATURE,
-                    Figures.plain(use.temperature()) + " C is outside "
-                            + Figures.plain(range.lowestTemperature()) + " to "
-                            + Figures.plain(range.highestTemperature()) + " C.",
+                    WrittenNumbers.plain(use.temperature()) + " C is outside "
+                            + WrittenNumbers.plain(range.lowestTemperature()) + " to "
+                            + WrittenNumbers.plain(range.highestTemperature()) + " C.",
                     "Ask the manufacturer for data on it.");
         }
         if (use.ppm() > range.highestPpm()) {
             return refused(
                     Refusal.OUTSIDE_PUBLISHED_RANGE,
-                    Figures.plain(use.ppm()) + " ppm is above the " + Figures.plain(range.highestPpm())
+                    WrittenNumbers.plain(use.ppm()) + " ppm is above the " + WrittenNumbers.plain(range.highestPpm())
                             + " ppm the model was published to.",
                     "Use supplied air.");
         }
         if (fraction < range.lowestExitFraction()) {
             return refused(
                     Refusal.EXIT_LIMIT_TOO_LOW,
-                    "Only " + Figures.plain(fraction * 100) + " % may come through; the model was published from "
-                            + Figures.plain(range.lowestExitFraction() * 100) + " % on.",
+                    "Only " + WrittenNumbers.plain(fraction * 100)
+                            + " % may come through; the model was published from "
+                            + WrittenNumbers.plain(range.lowestExitFraction() * 100) + " % on.",
                     "Use supplied air.");
         }
         return Optional.empty();
     }
 
-    private static Optional<Refused<Bound>> refused(Refusal reason, String found, String remedy) {
+    private static Optional<Refused<TimeBound>> refused(Refusal reason, String found, String remedy) {
         return Optional.of(new Refused<>(reason, found, remedy));
     }
 
-    private static Optional<Reckoning<Bound>> refuse(Refusal reason, String found, String remedy) {
+    private static Optional<Reckoning<TimeBound>> refuse(Refusal reason, String found, String remedy) {
         return Optional.of(Reckoning.refuse(reason, found, remedy));
     }
 }

@@ -38,8 +38,8 @@ public final class AirflowCheck {
         if (supply < minimumDesignFlow) {
             return Reckoning.refuse(
                     Refusal.BELOW_MINIMUM_FLOW,
-                    "The unit delivers " + Figures.plain(supply) + " L/min, below its minimum design flow of "
-                            + Figures.plain(minimumDesignFlow)
+                    "The unit delivers " + WrittenNumbers.plain(supply) + " L/min, below its minimum design flow of "
+                            + WrittenNumbers.plain(minimumDesignFlow)
                             + " L/min: do not use it.",
                     "Check filter, battery and hose, then measure again.");
         }
@@ -58,13 +58,13 @@ public final class AirflowCheck {
         List<String> remarks = new ArrayList<>();
         remarks.add("More air never raises the protection factor.");
         work.atMostMinutes()
-                .ifPresent(minutes -> remarks.add(
-                        "No one keeps up " + work.id() + " work longer than " + Figures.plain(minutes) + " min."));
+                .ifPresent(minutes -> remarks.add("No one keeps up " + work.id() + " work longer than "
+                        + WrittenNumbers.plain(minutes) + " min."));
         return Reckoning.of(new AirflowVerdict(adequacy, supply, peak, words(adequacy, supply, peak, work)), remarks);
     }
 
     private static String words(AirflowVerdict.Adequacy adequacy, double supply, double peak, WorkRate work) {
-        String figures = Figures.plain(supply) + " L/min supplied, peaks of about " + (long) Math.ceil(peak)
+        String figures = WrittenNumbers.plain(supply) + " L/min supplied, peaks of about " + (long) Math.ceil(peak)
                 + " L/min at " + work.id() + " work.";
         return switch (adequacy) {
             case COVERS_PEAKS -> "The supply covers the breathing: " + figures;

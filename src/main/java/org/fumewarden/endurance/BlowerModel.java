@@ -57,8 +57,8 @@ public record BlowerModel(
         if (startPascals >= largestPascals) {
             return Reckoning.refuse(
                     Refusal.BELOW_MINIMUM_FLOW,
-                    "The filters already need " + Figures.plain(startPascals) + " Pa, all of the "
-                            + Figures.plain(largestPascals)
+                    "The filters already need " + WrittenNumbers.plain(startPascals) + " Pa, all of the "
+                            + WrittenNumbers.plain(largestPascals)
                             + " Pa the blower gives at its minimum design flow: do not use it.",
                     "Fit new filters.");
         }

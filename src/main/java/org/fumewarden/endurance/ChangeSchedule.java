@@ -17,19 +17,19 @@ public final class ChangeSchedule {
      *
      * @param bounds the outcome of every method that was tried, refusals included
      */
-    public static Reckoning<ChangeTime> shortest(List<Reckoning<Bound>> bounds) {
-        List<Bound> found = new ArrayList<>();
-        List<Refused<Bound>> declined = new ArrayList<>();
+    public static Reckoning<ChangeTime> shortest(List<Reckoning<TimeBound>> bounds) {
+        List<TimeBound> found = new ArrayList<>();
+        List<Refused<TimeBound>> declined = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
-        for (Reckoning<Bound> outcome : bounds) {
-            if (outcome instanceof Reckoned<Bound> reckoned) {
+        for (Reckoning<TimeBound> outcome : bounds) {
+            if (outcome instanceof Reckoned<TimeBound> reckoned) {
                 found.add(reckoned.result());
                 remarks.addAll(reckoned.remarks());
-            } else if (outcome instanceof Refused<Bound> refused) {
+            } else if (outcome instanceof Refused<TimeBound> refused) {
                 declined.add(refused);
             }
         }
-        for (Refused<Bound> refused : declined) {
+        for (Refused<TimeBound> refused : declined) {
             if (stopsAll(refused.reason())) {
                 return refused.as();
             }
@@ -41,8 +41,8 @@ public final class ChangeSchedule {
                     "Ask the manufacturer for breakthrough data for this agent and flow. Until then use supplied air.");
         }
         declined.forEach(refused -> refused.shortens().ifPresent(found::add));
-        found.sort(Comparator.comparingDouble(Bound::minutes).thenComparing(Bound::kind));
-        long minutes = Figures.minutesDown(found.get(0).minutes());
+        found.sort(Comparator.comparingDouble(TimeBound::minutes).thenComparing(TimeBound::kind));
+        long minutes = WrittenNumbers.minutesDown(found.get(0).minutes());
         if (minutes < 1) {
             return Reckoning.refuse(
                     Refusal.BREAKS_THROUGH_AT_ONCE,
@@ -71,19 +71,19 @@ public final class ChangeSchedule {
         };
     }
 
-    private static boolean stands(List<Bound> found, List<Refused<Bound>> declined) {
+    private static boolean stands(List<TimeBound> found, List<Refused<TimeBound>> declined) {
         boolean carried = found.stream()
                 .anyMatch(bound -> bound.kind() == BoundKind.MEASURED || bound.kind() == BoundKind.FIXED_USE_TIME);
         if (declined.stream().anyMatch(refused -> needsMeasurement(refused.reason()))) {
             return carried;
         }
-        List<Bound> estimates =
+        List<TimeBound> estimates =
                 found.stream().filter(bound -> bound.kind().estimates()).toList();
-        return estimates.stream().anyMatch(Bound::standsAlone)
-                || estimates.stream().map(Bound::kind).distinct().count() > 1;
+        return estimates.stream().anyMatch(TimeBound::standsAlone)
+                || estimates.stream().map(TimeBound::kind).distinct().count() > 1;
     }
 
-    private static String whyNot(List<Bound> found, List<Refused<Bound>> declined) {
+    private static String whyNot(List<TimeBound> found, List<Refused<TimeBound>> declined) {
         StringBuilder says = new StringBuilder("No change time can be given: ");
         says.append(
                 found.stream().anyMatch(bound -> bound.kind().estimates())

@@ -10,7 +10,7 @@ import java.util.List;
  * @param others the other bounds, shortest first
  * @param declined methods that gave no time, with their reasons
  */
-public record ChangeTime(long minutes, Bound basis, List<Bound> others, List<Refused<Bound>> declined) {
+public record ChangeTime(long minutes, TimeBound basis, List<TimeBound> others, List<Refused<TimeBound>> declined) {
     public ChangeTime {
         others = List.copyOf(others);
         declined = List.copyOf(declined);

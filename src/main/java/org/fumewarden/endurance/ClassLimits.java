@@ -37,8 +37,8 @@ public record ClassLimits(List<Row> rows) {
                         ? Reckoning.of(limit)
                         : Reckoning.<Double>refuse(
                                 Refusal.ABOVE_CLASS_LIMIT,
-                                Figures.plain(ppm) + " ppm is above the " + Figures.plain(limit) + " ppm of "
-                                        + part.written() + ".",
+                                WrittenNumbers.plain(ppm) + " ppm is above the " + WrittenNumbers.plain(limit)
+                                        + " ppm of " + part.written() + ".",
                                 "Use a higher class, or supplied air."))
                 .orElseGet(() -> Reckoning.refuse(
                         Refusal.OUTSIDE_TABLE,

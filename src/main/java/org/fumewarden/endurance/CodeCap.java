@@ -10,23 +10,23 @@ package org.fumewarden.endurance;
 public record CodeCap(double minutes, String says, String clause) {
 
     /** The cap as a bound; it can shorten a time but never justify one. */
-    public Reckoning<Bound> bound() {
+    public Reckoning<TimeBound> bound() {
         return new Inputs()
                 .positive("The cap in minutes", minutes)
-                .<Bound>refusal()
-                .orElseGet(
-                        () -> Reckoning.of(new Bound(BoundKind.CODE_CAP, minutes, says + " (" + clause + ").", false)));
+                .<TimeBound>refusal()
+                .orElseGet(() ->
+                        Reckoning.of(new TimeBound(BoundKind.CODE_CAP, minutes, says + " (" + clause + ").", false)));
     }
 
     /** A use time fixed for the filter type, which stands alone. */
-    public Reckoning<Bound> fixedUseTime(double minutesUsed) {
+    public Reckoning<TimeBound> fixedUseTime(double minutesUsed) {
         double left = minutes - minutesUsed;
         return new Inputs()
                 .positive("The fixed use time in minutes", minutes)
                 .notNegative("The minutes already used", minutesUsed)
-                .<Bound>refusal()
+                .<TimeBound>refusal()
                 .orElseGet(() -> left > 0
-                        ? Reckoning.of(new Bound(BoundKind.FIXED_USE_TIME, left, says + " (" + clause + ").", true))
+                        ? Reckoning.of(new TimeBound(BoundKind.FIXED_USE_TIME, left, says + " (" + clause + ").", true))
                         : Reckoning.refuse(
                                 Refusal.USED_UP,
                                 says + ": used up, nothing left of the function.",

@@ -38,9 +38,9 @@ public record ColdTable(List<Row> rows) {
         }
         return Reckoning.refuse(
                 Refusal.OUTSIDE_TEMPERATURE,
-                Figures.plain(temperature) + " C is outside the table of the pack, "
-                        + Figures.plain(rows.get(0).temperature()) + " C to "
-                        + Figures.plain(rows.get(rows.size() - 1).temperature())
+                WrittenNumbers.plain(temperature) + " C is outside the table of the pack, "
+                        + WrittenNumbers.plain(rows.get(0).temperature()) + " C to "
+                        + WrittenNumbers.plain(rows.get(rows.size() - 1).temperature())
                         + " C.",
                 "Keep the pack warm and see the manufacturer's figures.");
     }

@@ -37,11 +37,6 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
     /** Hours of a full pack at a filter resistance. */
     public record Point(double at, double hours) {}
 
-    /** A curve over the user's own points. */
-    public EnduranceCurve(String pack, List<Point> points, boolean toReserve) {
-        this(pack, points, Scale.OWN, toReserve);
-    }
-
     public EnduranceCurve {
         points = List.copyOf(points);
         fault(pack, points).ifPresent(refused -> {
@@ -116,9 +111,10 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
         }
         return Reckoning.refuse(
                 Refusal.OUTSIDE_TABLE,
-                "A filter at " + scale.words(Figures.plain(at)) + " is outside the curve of " + pack + ", "
-                        + Figures.plain(points.get(0).at())
-                        + " to " + Figures.plain(points.get(points.size() - 1).at())
+                "A filter at " + scale.words(WrittenNumbers.plain(at)) + " is outside the curve of " + pack + ", "
+                        + WrittenNumbers.plain(points.get(0).at())
+                        + " to "
+                        + WrittenNumbers.plain(points.get(points.size() - 1).at())
                         + ".",
                 "Measure again, or replace the filter.");
     }

@@ -48,8 +48,9 @@ public record FilterCadence(
         if (pressure.clean(perFilter) >= warningPascals) {
             return Reckoning.refuse(
                     Refusal.OUTSIDE_TABLE,
-                    "A clean filter already gives " + Figures.plain(pressure.clean(perFilter)) + " Pa, not below the"
-                            + " clogged-filter warning at " + Figures.plain(warningPascals)
+                    "A clean filter already gives " + WrittenNumbers.plain(pressure.clean(perFilter))
+                            + " Pa, not below the"
+                            + " clogged-filter warning at " + WrittenNumbers.plain(warningPascals)
                             + " Pa.",
                     "Give the pressure at the flow that goes through it.");
         }
@@ -74,8 +75,8 @@ public record FilterCadence(
 
     private static String words(Optional<Double> pre, double main, long perShift) {
         String mainWords = "Particle filter: replace at the clogged-filter warning, by the model after about "
-                + Figures.about(main) + " of wear.";
-        return pre.map(minutes -> "Pre-filter: replace every " + Figures.about(minutes) + " of wear, " + perShift
+                + WrittenNumbers.about(main) + " of wear.";
+        return pre.map(minutes -> "Pre-filter: replace every " + WrittenNumbers.about(minutes) + " of wear, " + perShift
                                 + " in a shift. ")
                         .orElse("")
                 + mainWords + " Never clean, tap or blow out a filter.";

@@ -36,15 +36,6 @@ public record FilterPressure(
         return resistance * KILOGRAMS / areaSquareMetres * velocity;
     }
 
-    /** Pascals after a load, lowest case first. */
-    public Span loaded(double litresPerMinute, double milligrams) {
-        double clean = clean(litresPerMinute);
-        return new Span(
-                clean + milligrams * perMilligram(litresPerMinute, cakeResistance.longRun()),
-                clean + milligrams * perMilligram(litresPerMinute, cakeResistance.likely()),
-                clean + milligrams * perMilligram(litresPerMinute, cakeResistance.shortRun()));
-    }
-
     /** Minutes until a pressure is reached at a constant load; infinite places mean never. */
     public Span minutesTo(double pascals, double litresPerMinute, double milligramsPerMinute) {
         double room = Math.max(0, pascals - clean(litresPerMinute));

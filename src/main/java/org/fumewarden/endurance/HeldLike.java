@@ -19,11 +19,6 @@ public record HeldLike(boolean shown, double share, boolean warmAirCounted, doub
         return new HeldLike(true, 1, false, 0, "the agent is the test gas of this type and is bound by reaction");
     }
 
-    /** Another gas that a named document shows to be held at least as well. */
-    public static HeldLike shownBy(String document) {
-        return new HeldLike(true, 1, false, 0, "held at least as well as the test gas, after " + document);
-    }
-
     /** Nobody has shown it. */
     public static HeldLike notShown() {
         return new HeldLike(false, 0, false, 0, "not shown");

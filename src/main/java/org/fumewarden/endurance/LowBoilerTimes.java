@@ -23,8 +23,8 @@ public record LowBoilerTimes(List<Row> rows) {
      *
      * @param minutesUsed earlier use of the same filter in the same shift
      */
-    public Reckoning<Bound> bound(int group, GasUse use, double minutesUsed) {
-        Optional<Reckoning<Bound>> refusal = use.refusal();
+    public Reckoning<TimeBound> bound(int group, GasUse use, double minutesUsed) {
+        Optional<Reckoning<TimeBound>> refusal = use.refusal();
         if (refusal.isPresent()) {
             return refusal.get();
         }
@@ -39,12 +39,13 @@ public record LowBoilerTimes(List<Row> rows) {
                 .min(Comparator.comparingDouble(Row::ppm))
                 .map(row -> new CodeCap(
                                 row.minutes(),
-                                "AX, group " + group + ", up to " + Figures.plain(row.ppm()) + " ppm, within one shift",
+                                "AX, group " + group + ", up to " + WrittenNumbers.plain(row.ppm())
+                                        + " ppm, within one shift",
                                 "group time")
                         .fixedUseTime(minutesUsed))
                 .orElseGet(() -> Reckoning.refuse(
                         Refusal.ABOVE_CLASS_LIMIT,
-                        Figures.plain(use.ppm()) + " ppm is above every line of group " + group + ".",
+                        WrittenNumbers.plain(use.ppm()) + " ppm is above every line of group " + group + ".",
                         "Use supplied air."));
     }
 }

@@ -36,12 +36,12 @@ public record MeasuredBreakthrough(
      *
      * @param adsorbed true for a vapour that carbon holds by adsorption, false for a gas bound by reaction
      */
-    public Reckoning<Bound> bound(GasUse use, boolean adsorbed) {
-        Optional<Reckoning<Bound>> refusal = use.<Bound>refusal().or(() -> new Inputs()
+    public Reckoning<TimeBound> bound(GasUse use, boolean adsorbed) {
+        Optional<Reckoning<TimeBound>> refusal = use.<TimeBound>refusal().or(() -> new Inputs()
                 .positive("The measured time", minutes)
                 .positive("The measured concentration", ppm)
                 .positive("The measured flow", litresPerMinute)
-                .<Bound>refusal());
+                .<TimeBound>refusal());
         if (refusal.isPresent()) {
             return refusal.get();
         }
@@ -49,7 +49,7 @@ public record MeasuredBreakthrough(
         List<String> harder = harder(use, adsorbed, scales);
         double share = Math.min(1, ppm / use.ppm())
                 * Math.min(1, litresPerMinute / use.flow().litresPerMinute());
-        Bound bound = new Bound(BoundKind.MEASURED, minutes * share, says(use), true);
+        TimeBound bound = new TimeBound(BoundKind.MEASURED, minutes * share, says(use), true);
         return harder.isEmpty()
                 ? Reckoning.of(bound)
                 : new Refused<>(
@@ -84,10 +84,10 @@ public record MeasuredBreakthrough(
     }
 
     private String says(GasUse use) {
-        return Figures.plain(minutes) + " min measured at " + Figures.plain(ppm) + " ppm and "
-                + Figures.plain(litresPerMinute) + " L/min (" + document + ")"
+        return WrittenNumbers.plain(minutes) + " min measured at " + WrittenNumbers.plain(ppm) + " ppm and "
+                + WrittenNumbers.plain(litresPerMinute) + " L/min (" + document + ")"
                 + (use.ppm() > ppm
-                        ? ", shortened in inverse proportion to " + Figures.plain(use.ppm()) + " ppm here."
+                        ? ", shortened in inverse proportion to " + WrittenNumbers.plain(use.ppm()) + " ppm here."
                         : "; the use is no harder in concentration, so the time is taken as it stands.");
     }
 }

@@ -28,7 +28,7 @@ public final class PackShare {
         return Reckoning.of(
                 share,
                 health.likely() < rules.endOfLife()
-                        ? List.of("The pack has probably less than " + Figures.plain(rules.endOfLife() * 100)
+                        ? List.of("The pack has probably less than " + WrittenNumbers.plain(rules.endOfLife() * 100)
                                 + " % of its capacity left: replace it.")
                         : List.of());
     }
@@ -43,8 +43,8 @@ public final class PackShare {
         if (above <= 0) {
             return Reckoning.refuse(
                     Refusal.BELOW_RESERVE,
-                    "The pack is at " + Figures.plain(pack.charge() * 100) + " %, not above the reserve of "
-                            + Figures.plain(rules.reserve() * 100)
+                    "The pack is at " + WrittenNumbers.plain(pack.charge() * 100) + " %, not above the reserve of "
+                            + WrittenNumbers.plain(rules.reserve() * 100)
                             + " %: do not start work.",
                     "Fit a charged pack.");
         }

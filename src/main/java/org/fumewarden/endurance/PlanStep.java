@@ -29,7 +29,7 @@ public record PlanStep(long clockMinute, Action action, boolean inBreak) {
 
     /** The step in words. */
     public String words() {
-        return "At " + Figures.clock(clockMinute)
+        return "At " + WrittenNumbers.clock(clockMinute)
                 + (inBreak ? ", in the break: " : ", leave the hazardous area first: ") + action.words + ".";
     }
 }

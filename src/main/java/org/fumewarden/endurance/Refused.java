@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param shortens a time that the refused method can no longer justify but that still must not be exceeded, so that a
  *     harder use never gets more time because a method dropped out
  */
-public record Refused<T>(Refusal reason, String found, String remedy, Optional<Bound> shortens)
+public record Refused<T>(Refusal reason, String found, String remedy, Optional<TimeBound> shortens)
         implements Reckoning<T> {
 
     /** A refusal that shortens nothing. */

@@ -36,26 +36,26 @@ public record RuleOfThumb(
     }
 
     /** Minutes for a boiling point in degrees Celsius and a use. */
-    public Reckoning<Bound> bound(double boilingPoint, GasUse use) {
-        Optional<Reckoning<Bound>> refusal = use.refusal();
+    public Reckoning<TimeBound> bound(double boilingPoint, GasUse use) {
+        Optional<Reckoning<TimeBound>> refusal = use.refusal();
         if (refusal.isPresent()) {
             return refusal.get();
         }
         if (!(boilingPoint > lowestBoilingPoint)) {
             return Reckoning.refuse(
                     Refusal.OUTSIDE_PUBLISHED_RANGE,
-                    "The rule of thumb holds above " + Figures.plain(lowestBoilingPoint)
-                            + " C; the agent boils at " + Figures.plain(boilingPoint)
+                    "The rule of thumb holds above " + WrittenNumbers.plain(lowestBoilingPoint)
+                            + " C; the agent boils at " + WrittenNumbers.plain(boilingPoint)
                             + " C.",
                     "Use an AX filter by its group, or supplied air.");
         }
         double minutes = minutes(use.ppm(), use.flow().litresPerMinute() / referenceFlow, use.humidity());
         return Reckoning.of(
-                new Bound(
+                new TimeBound(
                         BoundKind.RULE_OF_THUMB,
                         minutes,
-                        "Rule of thumb: " + Figures.plain(referenceMinutes) + " min below "
-                                + Figures.plain(referencePpm) + " ppm at " + Figures.plain(referenceFlow)
+                        "Rule of thumb: " + WrittenNumbers.plain(referenceMinutes) + " min below "
+                                + WrittenNumbers.plain(referencePpm) + " ppm at " + WrittenNumbers.plain(referenceFlow)
                                 + " L/min, less in proportion to flow and concentration and in humid air.",
                         false),
                 List.of("The rule of thumb may only be used together with another method."));

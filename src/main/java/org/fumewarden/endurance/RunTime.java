@@ -36,9 +36,9 @@ public record RunTime(Span minutes, End end, Basis basis) {
 
     /** The range in words, rounded down. */
     public String words() {
-        long low = Figures.minutesDown(minutes.low());
-        long high = Figures.minutesDown(minutes.high());
-        String range = low + " to " + high + " min, likely " + Figures.minutesDown(minutes.likely()) + " min, ";
+        long low = WrittenNumbers.minutesDown(minutes.low());
+        long high = WrittenNumbers.minutesDown(minutes.high());
+        String range = low + " to " + high + " min, likely " + WrittenNumbers.minutesDown(minutes.likely()) + " min, ";
         return (low == high ? low + " min, " : range)
                 + (end == End.RESERVE ? "until the pack is at its reserve" : "until the flow is at its minimum")
                 + (basis == Basis.MODELLED ? " (modelled)" : " (own curve)");

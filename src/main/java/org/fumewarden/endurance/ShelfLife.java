@@ -30,7 +30,7 @@ public record ShelfLife(LocalDate expires, Optional<LocalDate> opened, int month
     }
 
     /** Clock minutes to the end of the last day, which no use time can exceed. */
-    public Reckoning<Bound> bound(LocalDate today) {
+    public Reckoning<TimeBound> bound(LocalDate today) {
         if (opened.filter(day -> day.isAfter(today)).isPresent()) {
             return Reckoning.refuse(
                     Refusal.BAD_NUMBER,
@@ -44,7 +44,7 @@ public record ShelfLife(LocalDate expires, Optional<LocalDate> opened, int month
                     "Fit one with a later date.");
         }
         long days = ChronoUnit.DAYS.between(today, lastDay()) + 1;
-        return Reckoning.of(new Bound(
+        return Reckoning.of(new TimeBound(
                 BoundKind.SHELF_LIFE, days * MINUTES_PER_DAY, "Shelf life ends with " + lastDay() + ".", false));
     }
 }

@@ -120,6 +120,6 @@ final class ShiftRun {
     }
 
     private void step(PlanStep.Action action, boolean inBreak) {
-        steps.add(new PlanStep(Figures.minutesDown(clock), action, inBreak));
+        steps.add(new PlanStep(WrittenNumbers.minutesDown(clock), action, inBreak));
     }
 }

@@ -40,19 +40,4 @@ public record TestCapacity(
     public double millilitresOfVapour() {
         return ppm * PARTS * flow * minutes * MILLILITRES_PER_LITRE;
     }
-
-    /**
-     * The same as a mass in grams.
-     *
-     * @param molarMass grams per mole
-     * @param molarVolume litres per mole at the temperature of the test, 24.45 at 25 C and one atmosphere
-     */
-    public double grams(double molarMass, double molarVolume) {
-        return ppm * PARTS * flow * minutes / molarVolume * molarMass;
-    }
-
-    /** The mass in grams where the document prints the test concentration in milligrams per litre. */
-    public double grams(double milligramsPerLitre) {
-        return milligramsPerLitre * flow * minutes / 1e3;
-    }
 }

@@ -30,8 +30,8 @@ public final class TestCapacityBound {
      *
      * @param severalTypes true for a US cartridge that covers more than one type of gas, whose minimum life is halved
      */
-    public static Reckoning<Bound> bound(TestCapacity test, GasUse use, HeldLike held, boolean severalTypes) {
-        Optional<Reckoning<Bound>> refusal = use.refusal();
+    public static Reckoning<TimeBound> bound(TestCapacity test, GasUse use, HeldLike held, boolean severalTypes) {
+        Optional<Reckoning<TimeBound>> refusal = use.refusal();
         if (refusal.isPresent()) {
             return refusal.get();
         }
@@ -48,7 +48,7 @@ public final class TestCapacityBound {
                     "Ask the manufacturer for it.");
         }
         boolean withinFlow = use.flow().litresPerMinute() <= test.flow();
-        Bound bound = new Bound(BoundKind.TEST_CAPACITY, minutes, says(test, use, held), withinFlow);
+        TimeBound bound = new TimeBound(BoundKind.TEST_CAPACITY, minutes, says(test, use, held), withinFlow);
         return outside(test, use, held, bound)
                 .orElseGet(() -> Reckoning.of(bound, withinFlow ? List.of() : List.of(overFlow(test, use))));
     }
@@ -58,28 +58,28 @@ public final class TestCapacityBound {
                 Locale.ROOT,
                 "Test of %s: %s ppm of %s at %s L/min for %s min; here %s ppm at %s L/min; %s.",
                 test.mark(),
-                Figures.plain(test.ppm()),
+                WrittenNumbers.plain(test.ppm()),
                 test.gas(),
-                Figures.plain(test.flow()),
-                Figures.plain(test.minutes()),
-                Figures.plain(use.ppm()),
-                Figures.plain(use.flow().litresPerMinute()),
+                WrittenNumbers.plain(test.flow()),
+                WrittenNumbers.plain(test.minutes()),
+                WrittenNumbers.plain(use.ppm()),
+                WrittenNumbers.plain(use.flow().litresPerMinute()),
                 held.because());
     }
 
     private static String overFlow(TestCapacity test, GasUse use) {
-        return "The filter was tested at " + Figures.plain(test.flow()) + " L/min and meets "
-                + Figures.plain(use.flow().litresPerMinute())
+        return "The filter was tested at " + WrittenNumbers.plain(test.flow()) + " L/min and meets "
+                + WrittenNumbers.plain(use.flow().litresPerMinute())
                 + " L/min, where its bed is used less fully: this time may not stand alone. Ask the manufacturer for a"
                 + " test at the flow of this unit.";
     }
 
-    private static Optional<Reckoning<Bound>> outside(TestCapacity test, GasUse use, HeldLike held, Bound cap) {
+    private static Optional<Reckoning<TimeBound>> outside(TestCapacity test, GasUse use, HeldLike held, TimeBound cap) {
         if (use.ppm() > test.ppm()) {
             return refuse(
                     cap,
                     Refusal.ABOVE_TEST_CONCENTRATION,
-                    Figures.plain(use.ppm()) + " ppm is more than the " + Figures.plain(test.ppm())
+                    WrittenNumbers.plain(use.ppm()) + " ppm is more than the " + WrittenNumbers.plain(test.ppm())
                             + " ppm of the test of " + test.mark() + ".",
                     "Use a higher class, or supplied air.");
         }
@@ -87,8 +87,8 @@ public final class TestCapacityBound {
             return refuse(
                     cap,
                     Refusal.TOO_HUMID,
-                    Figures.plain(use.humidity()) + " % relative humidity is above the "
-                            + Figures.plain(test.humidity())
+                    WrittenNumbers.plain(use.humidity()) + " % relative humidity is above the "
+                            + WrittenNumbers.plain(test.humidity())
                             + " % of the test.",
                     "Ask the manufacturer for data in humid air.");
         }
@@ -96,23 +96,24 @@ public final class TestCapacityBound {
             return refuse(
                     cap,
                     Refusal.OUTSIDE_TEMPERATURE,
-                    Figures.plain(use.temperature()) + " C is above the " + Figures.plain(test.temperature())
-                            + " C of the test.",
+                    WrittenNumbers.plain(use.temperature()) + " C is above the "
+                            + WrittenNumbers.plain(test.temperature()) + " C of the test.",
                     "Ask the manufacturer for data in warm air.");
         }
         if (use.exitPpm() < test.breakthroughPpm()) {
             return refuse(
                     cap,
                     Refusal.EXIT_LIMIT_TOO_LOW,
-                    "The test ends at " + Figures.plain(test.breakthroughPpm()) + " ppm behind the filter, above the "
-                            + Figures.plain(use.exitPpm())
+                    "The test ends at " + WrittenNumbers.plain(test.breakthroughPpm())
+                            + " ppm behind the filter, above the "
+                            + WrittenNumbers.plain(use.exitPpm())
                             + " ppm allowed here.",
                     "Ask the manufacturer for data with a lower end point.");
         }
         return Optional.empty();
     }
 
-    private static Optional<Reckoning<Bound>> refuse(Bound cap, Refusal reason, String found, String remedy) {
+    private static Optional<Reckoning<TimeBound>> refuse(TimeBound cap, Refusal reason, String found, String remedy) {
         return Optional.of(new Refused<>(reason, found, remedy, Optional.of(cap)));
     }
 }

@@ -27,7 +27,7 @@ final class DraftWriter {
     /** Inputs and conclusions already in words: many rules rest on the same few. */
     private final Map<Fact, Premise> inputs = new IdentityHashMap<>();
 
-    private final Map<Conclusion, Draft.Earlier> conclusions = new IdentityHashMap<>();
+    private final Map<Conclusion, StepDraft.Earlier> conclusions = new IdentityHashMap<>();
 
     DraftWriter(Sentences sentences, RowsInForce rows, Function<Fact, Held> held) {
         this.sentences = sentences;
@@ -36,18 +36,18 @@ final class DraftWriter {
     }
 
     /** One draft for each firing. */
-    List<Draft> drafts(Collection<Firing> firings) {
+    List<StepDraft> drafts(Collection<Firing> firings) {
         return firings.stream().map(this::draft).toList();
     }
 
-    private Draft draft(Firing firing) {
+    private StepDraft draft(Firing firing) {
         RuleCard card = firing.rule().card();
         Held conclusion = held.apply(firing.conclusion());
         Set<Premise> given = new TreeSet<>();
-        Map<Held, Draft.Earlier> concluded = new LinkedHashMap<>();
+        Map<Held, StepDraft.Earlier> concluded = new LinkedHashMap<>();
         for (Fact fact : firing.premises()) {
             if (fact instanceof Conclusion premise) {
-                Draft.Earlier earlier = conclusions.computeIfAbsent(premise, this::earlier);
+                StepDraft.Earlier earlier = conclusions.computeIfAbsent(premise, this::earlier);
                 concluded.putIfAbsent(earlier.conclusion(), earlier);
             } else if (fact instanceof Row row) {
                 given.add(rows.premise(row, sentences));
@@ -57,7 +57,7 @@ final class DraftWriter {
         }
         String subject = ((Conclusion) conclusion.fact()).subject();
         firing.absences().forEach(a -> given.add(sentences.absent(a, subject)));
-        return new Draft(
+        return new StepDraft(
                 card,
                 finding(firing, (Conclusion) conclusion.fact(), given),
                 conclusion,
@@ -66,8 +66,8 @@ final class DraftWriter {
                 List.copyOf(concluded.values()));
     }
 
-    private Draft.Earlier earlier(Conclusion conclusion) {
-        return new Draft.Earlier(held.apply(conclusion), sentences.describe(conclusion));
+    private StepDraft.Earlier earlier(Conclusion conclusion) {
+        return new StepDraft.Earlier(held.apply(conclusion), sentences.describe(conclusion));
     }
 
     private Finding finding(Firing firing, Conclusion conclusion, Set<Premise> given) {

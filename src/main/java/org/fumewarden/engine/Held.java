@@ -31,7 +31,7 @@ final class Held {
      * comparison of records anew for each type of record and each start.
      */
     static Held once(Fact fact) {
-        return new Held(fact, Part.spelled(fact));
+        return new Held(fact, FactPart.spelled(fact));
     }
 
     Fact fact() {
@@ -40,7 +40,7 @@ final class Held {
 
     /** The fact with all its parts. */
     String spelled() {
-        return content instanceof String text ? text : Part.spelled(fact);
+        return content instanceof String text ? text : FactPart.spelled(fact);
     }
 
     /** The rules of a phase that read it, by their places; not to be changed. Always of the same rule base. */

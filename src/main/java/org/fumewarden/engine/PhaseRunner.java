@@ -39,15 +39,15 @@ final class PhaseRunner {
     }
 
     /** What the rules conclude from the rows in force and these facts, with nothing kept for later. */
-    List<Draft> runOnce(List<Held> facts, DraftWriter writer) {
+    List<StepDraft> runOnce(List<Held> facts, DraftWriter writer) {
         return writer.drafts(whole.runOnce(readBySome(facts)));
     }
 
     /** What the rules conclude from the rows in force and these facts. */
-    List<Draft> run(List<Held> facts, DraftWriter writer) {
+    List<StepDraft> run(List<Held> facts, DraftWriter writer) {
         RuleGroups now = groups;
         List<List<Held>> read = now.facts(facts, rules);
-        List<List<Draft>> found = new ArrayList<>(read.size());
+        List<List<StepDraft>> found = new ArrayList<>(read.size());
         BitSet missed = new BitSet();
         Set<Held> met = new LinkedHashSet<>();
         for (int g = 0; g < read.size(); g++) {
@@ -67,19 +67,19 @@ final class PhaseRunner {
             }
             keep(now, read, found, writer.drafts(firings));
         }
-        List<Draft> drafts = new ArrayList<>();
+        List<StepDraft> drafts = new ArrayList<>();
         found.forEach(drafts::addAll);
         return drafts;
     }
 
     /** Keeps what the groups that had nothing kept came to, and puts it where they stand. */
-    private void keep(RuleGroups now, List<List<Held>> read, List<List<Draft>> found, List<Draft> drafts) {
-        Map<Integer, List<Draft>> byGroup = drafts.stream()
+    private void keep(RuleGroups now, List<List<Held>> read, List<List<StepDraft>> found, List<StepDraft> drafts) {
+        Map<Integer, List<StepDraft>> byGroup = drafts.stream()
                 .sorted(StepWriter::byDraft)
                 .collect(Collectors.groupingBy(d -> now.groupOf(rules.place(d.card()))));
         for (int g = 0; g < read.size(); g++) {
             if (found.get(g) == null) {
-                List<Draft> own = List.copyOf(byGroup.getOrDefault(g, List.of()));
+                List<StepDraft> own = List.copyOf(byGroup.getOrDefault(g, List.of()));
                 now.all().get(g).drafts().put(read.get(g), own);
                 found.set(g, own);
             }

@@ -4,6 +4,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -57,16 +58,23 @@ final class RuleGate {
         List<Problem> problems = new ArrayList<>();
         RuleTokens words = RuleTokens.ofModel();
         for (String name : files) {
-            RuleGate gate = new RuleGate(folder.origin() + "/" + name, words);
-            gate.read(folder.text(name));
-            problems.addAll(new LinkedHashSet<>(gate.problems));
+            read(folder.origin() + "/" + name, folder.text(name), words, problems);
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
     }
 
-    private void read(String text) {
+    /** What the parser read of a file; empty when it is not in the language. What is beyond it goes to the problems. */
+    static Optional<PackageDescr> read(String file, String text, RuleTokens words, List<Problem> problems) {
+        RuleGate gate = new RuleGate(file, words);
+        Optional<PackageDescr> parsed = gate.parsed(text);
+        parsed.ifPresent(gate::file);
+        problems.addAll(new LinkedHashSet<>(gate.problems));
+        return parsed;
+    }
+
+    private Optional<PackageDescr> parsed(String text) {
         // Java reads such a sign as the letter it names before it looks for the end of a text in quotes.
         int escape = text.indexOf("\\u");
         if (escape >= 0) {
@@ -76,7 +84,7 @@ final class RuleGate {
                             .filter(c -> c == '\n')
                             .count();
             refuse(line, "", "holds an escape \\u.", "write the letter itself.");
-            return;
+            return Optional.empty();
         }
         try {
             DrlParser parser = new DrlParser();
@@ -94,12 +102,12 @@ final class RuleGate {
                 if (problems.isEmpty()) {
                     refuse(0, "", "holds no rule.", "compare it with a neighbouring file of the same phase.");
                 }
-                return;
+                return Optional.empty();
             }
-            file(parsed);
-            parsed.getRules().forEach(this::rule);
+            return Optional.of(parsed);
         } catch (DroolsParserException e) {
             refuse(0, "", "cannot be parsed.", "compare it with a neighbouring rule of the same phase.");
+            return Optional.empty();
         }
     }
 
@@ -134,6 +142,7 @@ final class RuleGate {
         for (BaseDescr part : beyond) {
             refuse(part.getLine(), "", "holds " + kind(part) + ".", "keep package, import and rules alone.");
         }
+        parsed.getRules().forEach(this::rule);
     }
 
     private static String kind(BaseDescr part) {

@@ -16,7 +16,7 @@ final class RuleGroups {
     private final int[] groupOf;
 
     /** Rules by their places, and their drafts by the facts that they rest on. */
-    record Group(BitSet rules, Kept<List<Held>, List<Draft>> drafts) {
+    record Group(BitSet rules, Kept<List<Held>, List<StepDraft>> drafts) {
         Group(BitSet rules) {
             this(rules, new Kept<>(KEPT));
         }

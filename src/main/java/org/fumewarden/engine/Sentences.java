@@ -82,12 +82,12 @@ final class Sentences {
 
     private static Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {
         if (piece.part().isEmpty()) {
-            return Part.in(fact, piece.name())
+            return FactPart.in(fact, piece.name())
                     .map(value -> factor(fact, piece.name(), value))
                     .orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
         }
         return bindings.get(piece.name()) instanceof Record bound
-                ? Part.in(bound, piece.part())
+                ? FactPart.in(bound, piece.part())
                         .map(value -> factor(bound, piece.part(), value))
                         .orElse(piece.written())
                 : piece.written();
@@ -141,7 +141,7 @@ final class Sentences {
     private String parts(String kind, Fact fact) {
         StringBuilder words = new StringBuilder(kind.replace('-', ' ')).append(": ");
         String between = "";
-        for (Part part : Part.of(fact)) {
+        for (FactPart part : FactPart.of(fact)) {
             Object value = part.read(fact);
             if (!(value instanceof RowRef) && !part.name().equals("path")) {
                 words.append(between)

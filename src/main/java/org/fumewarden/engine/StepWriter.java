@@ -25,7 +25,7 @@ final class StepWriter {
     private final Map<Held, Step> standing = new HashMap<>(EXPECTED);
 
     /** A draft whose premises have the numbers of the steps of earlier phases. */
-    private record Open(Draft draft, List<Premise> premises) {
+    private record Open(StepDraft draft, List<Premise> premises) {
         boolean rereads() {
             if (draft.concluded().isEmpty()) {
                 return false;
@@ -47,9 +47,9 @@ final class StepWriter {
      * Takes in the drafts of a phase: sorted by content, numbered, each once, with overrides applied. Returns the conclusions
      * that stand and did not before, in the order of their steps.
      */
-    List<Held> add(Collection<Draft> drafts) {
+    List<Held> add(Collection<StepDraft> drafts) {
         List<Open> sorted = new ArrayList<>(drafts.size());
-        for (Draft draft : drafts) {
+        for (StepDraft draft : drafts) {
             sorted.add(new Open(draft, premises(draft)));
         }
         sorted.sort(StepWriter::byContent);
@@ -63,14 +63,14 @@ final class StepWriter {
     }
 
     private List<Held> number(List<Open> once) {
-        List<Draft> lifting = once.stream()
+        List<StepDraft> lifting = once.stream()
                 .map(Open::draft)
                 .filter(d -> d.card().overrides().isPresent())
                 .toList();
         List<Held> concluded = new ArrayList<>();
         int first = steps.size();
         for (Open open : once) {
-            Draft draft = open.draft();
+            StepDraft draft = open.draft();
             Optional<String> lifted = lifted(draft, lifting);
             Step before = standing.get(draft.held());
             Finding finding = before == null ? draft.finding() : draft.finding().concluding(before.conclusion());
@@ -93,7 +93,7 @@ final class StepWriter {
     }
 
     /** The order of drafts as far as it is the same in every task. */
-    static int byDraft(Draft some, Draft other) {
+    static int byDraft(StepDraft some, StepDraft other) {
         int byRule = some.card() == other.card()
                 ? 0
                 : some.card().id().compareTo(other.card().id());
@@ -118,12 +118,12 @@ final class StepWriter {
         return Integer.compare(some.size(), others.size());
     }
 
-    private List<Premise> premises(Draft draft) {
+    private List<Premise> premises(StepDraft draft) {
         if (draft.concluded().isEmpty()) {
             return draft.given();
         }
         List<Premise> premises = new ArrayList<>(draft.given());
-        for (Draft.Earlier earlier : draft.concluded()) {
+        for (StepDraft.Earlier earlier : draft.concluded()) {
             Step step = standing.get(earlier.conclusion());
             String number = step == null ? NO_NUMBER_YET : step.id();
             Premise premise = new Premise("step", number, earlier.words(), Optional.empty());
@@ -140,7 +140,7 @@ final class StepWriter {
     }
 
     /** The rule that lifts a conclusion of the same phase, if one does. */
-    private static Optional<String> lifted(Draft draft, List<Draft> lifting) {
+    private static Optional<String> lifted(StepDraft draft, List<StepDraft> lifting) {
         return lifting.isEmpty()
                 ? Optional.empty()
                 : lifting.stream()

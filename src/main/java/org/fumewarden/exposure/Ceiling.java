@@ -20,32 +20,4 @@ public final class Ceiling {
                         .max()
                         .orElse(0)));
     }
-
-    /**
-     * A ceiling with a permitted peak above it.
-     *
-     * @param ceiling value that only the permitted minutes may exceed
-     * @param peak value that nothing may exceed
-     * @param minutes permitted time between ceiling and peak, in one shift
-     */
-    public record Peak(double ceiling, double peak, double minutes) {
-        public Peak {
-            if (!(ceiling > 0) || !(peak >= ceiling) || !(minutes >= 0)) {
-                throw new IllegalArgumentException(
-                        "Ceiling " + ceiling + ", peak " + peak + " and " + minutes + " minutes do not fit together.");
-            }
-        }
-
-        /** True when the periods stay within the exception; the 8 hour average has to be met as well. */
-        public boolean allows(List<Period> periods) {
-            if (TimeWeightedAverage.fault(periods, 1).isPresent()) {
-                return false;
-            }
-            double above = periods.stream()
-                    .filter(p -> p.concentration() > ceiling)
-                    .mapToDouble(Period::minutes)
-                    .sum();
-            return above <= minutes && periods.stream().allMatch(p -> p.concentration() <= peak);
-        }
-    }
 }

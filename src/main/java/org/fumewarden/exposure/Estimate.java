@@ -11,11 +11,6 @@ import java.util.Optional;
  */
 public record Estimate(Statistic statistic, Optional<Double> value, Status status, String sentence) {
 
-    /** The value over a limit. */
-    public Outcome<Double> ratio(double limit) {
-        return value.map(v -> Ratios.of(v, limit)).orElseGet(() -> Outcome.none(status, sentence));
-    }
-
     static Estimate highest(SampleSet set) {
         boolean found = set.samples().stream().anyMatch(s -> s.detected() && s.concentration() == set.highest());
         String sentence = "The highest of " + set.size() + (set.size() == 1 ? " sample" : " samples") + " is "

@@ -1,13 +1,14 @@
 package org.fumewarden.exposure;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * A bound on the 95th percentile for results too few to show their own spread.
  *
  * <p>The spread is assumed, so the bound is the one of a normal distribution with known deviation: mean + (z of the
  * share + z of the confidence / root n) deviations. Fewer results of the same mean and spread of logarithms never give
- * less: the bound is never below what six of them would give.
+ * less: up to five the bound is never below what six of them would give, and from six on it fades.
  */
 final class FewSamples {
     /**
@@ -24,6 +25,9 @@ final class FewSamples {
     private static final double CONFIDENT = StandardNormal.quantile(Compliance.CONFIDENCE);
     private static final double SHARE = StandardNormal.quantile(Compliance.COVERAGE);
 
+    private static final int FADING = 3;
+    private static final double LEAST = 0.02;
+
     private FewSamples() {}
 
     /** True when the spread that the samples show is not enough to go by. */
@@ -33,16 +37,36 @@ final class FewSamples {
 
     /** The bound; a result below its detection limit counts as the limit. */
     static Outcome<Double> bound(SampleSet set, Outcome<LognormalFit> fitted) {
-        if (!few(set, fitted)) {
-            return Outcome.none(Status.NOT_NEEDED, "These samples show their own spread, or nothing was detected.");
-        }
         double mean = Arrays.stream(set.logs()).average().orElseThrow();
         double own = Math.max(
                 set.size() > 1 ? Moments.of(set.logs()).deviation() : 0,
                 fitted.value().map(LognormalFit::sdLog).orElse(0.0));
         double assumed = (SHARE + CONFIDENT / Math.sqrt(set.size())) * Math.log(ASSUMED_DEVIATION);
+        if (!few(set, fitted)) {
+            return faded(set, fitted, Math.exp(mean + assumed));
+        }
         return ToleranceFactor.of(ENOUGH, Compliance.COVERAGE, Compliance.CONFIDENCE)
                 .then(k -> Outcome.finite(Math.exp(mean + Math.max(assumed, k * own))));
+    }
+
+    /**
+     * A figure for few results, whole up to five of them and from six on mixed with what the results alone say: on the log
+     * scale it weighs (5/n)^3, our choice, which is 0.58 of six results, 0.13 of ten and nothing from nineteen on. So the
+     * step from five to six is none, and many results come to the classical limit.
+     */
+    static Outcome<Double> faded(SampleSet set, Outcome<LognormalFit> fitted, double figure) {
+        if (few(set, fitted)) {
+            return Outcome.finite(figure);
+        }
+        double weight = Math.pow((ENOUGH - 1.0) / set.size(), FADING);
+        if (weight < LEAST) {
+            return Outcome.none(Status.NOT_NEEDED, "These samples show their own spread.");
+        }
+        double alone = Statistic.UPPER_TOLERANCE_70
+                .of(set, fitted, Optional.empty())
+                .value()
+                .orElse(set.highest());
+        return Outcome.finite(Math.exp(weight * Math.log(figure) + (1 - weight) * Math.log(alone)));
     }
 
     /** Why the bound counts, in words. */

@@ -14,9 +14,10 @@ import java.util.Optional;
  * <ul>
  *   <li>fewer than 6 samples, or too few detected for a fit: the larger of a bound with an assumed spread and what published
  *       studies and the samples give together, with a caution;
- *   <li>6 and more: the larger of the highest sample and the upper tolerance limit 95 %, 70 % confidence;
+ *   <li>6 and more: the larger of the highest sample and the upper tolerance limit 95 %, 70 % confidence; where the figure
+ *       for few samples is larger still, it is mixed in and fades out until there are nineteen;
  *   <li>a geometric standard deviation below 1.2 is raised to 1.2 first;
- *   <li>6 and more, nothing detected: the highest detection limit, with a caution;
+ *   <li>6 and more, nothing detected: the highest detection limit in place of the tolerance limit, with a caution;
  *   <li>a statistic that was asked for counts only when it is higher.
  * </ul>
  *
@@ -39,11 +40,6 @@ public record Governing(
 
     /** Something that weakens the value. */
     public record Caution(Status status, String sentence) {}
-
-    /** The value over a limit. */
-    public Outcome<Double> ratio(double limit) {
-        return Ratios.of(value, limit);
-    }
 
     /** Each sentence once. */
     private static List<Caution> once(List<Caution> cautions) {
@@ -86,11 +82,12 @@ public record Governing(
                             + ", so that sample proves nothing. Sample longer or with a finer method."));
             more = true;
         }
-        Statistic usual = few ? Statistic.ASSUMED_SPREAD : Statistic.UPPER_TOLERANCE_70;
-        List<Statistic> candidates = new ArrayList<>(List.of(usual));
-        if (few && question.prior().isPresent()) {
-            candidates.add(Statistic.POSTERIOR);
+        List<Statistic> candidates = new ArrayList<>();
+        if (!few) {
+            candidates.add(Statistic.UPPER_TOLERANCE_70);
         }
+        candidates.add(Statistic.ASSUMED_SPREAD);
+        question.prior().ifPresent(p -> candidates.add(Statistic.POSTERIOR));
         question.desired()
                 .filter(s -> s != Statistic.HIGHEST_SAMPLE && !candidates.contains(s))
                 .ifPresent(candidates::add);
@@ -98,7 +95,7 @@ public record Governing(
         double value = set.highest();
         for (Statistic statistic : candidates) {
             Outcome<Double> found = statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread), question.prior());
-            if (found.value().isEmpty() && set.size() >= FIT_FROM) {
+            if (found.value().isEmpty() && found.status() != Status.NOT_NEEDED && set.size() >= FIT_FROM) {
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }
             if (found.value().orElse(0.0) > value) {

@@ -22,11 +22,6 @@ final class LandMean {
         return limit(n, meanLog, sdLog, 1 - confidence);
     }
 
-    /** The lower limit of the mean, in the unit of the samples. */
-    static Outcome<Double> lower(int n, double meanLog, double sdLog, double confidence) {
-        return limit(n, meanLog, sdLog, confidence);
-    }
-
     /** Land's factor H: ln(limit) = mean + s^2/2 + H s / sqrt(n-1). */
     static Outcome<Double> factor(int n, double sdLog, double confidence) {
         return upper(n, 0, sdLog, confidence)

@@ -58,11 +58,6 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
         return spread().then(s -> Outcome.finite((Math.log(limit) - meanLog) / s));
     }
 
-    /** The arithmetic mean of the fitted distribution, exp(mean + variance / 2). */
-    public Outcome<Double> mean() {
-        return Outcome.finite(Math.exp(meanLog + sdLog * sdLog / 2));
-    }
-
     /** Upper confidence limit of the arithmetic mean after Land, with a warning where it runs away. */
     public Outcome<Double> meanUpper(double confidence) {
         Outcome<Double> upper = LandMean.upper(evidence, meanLog, sdLog, confidence);

@@ -70,7 +70,7 @@ public final class NumericsSelfCheck {
     private void land() {
         Errors errors = new Errors();
         for (double[] row : ReferenceNumbers.LAND) {
-            errors.add(row[3], () -> number(MeanLimits.landFactor((int) row[0], row[1], row[2])));
+            errors.add(row[3], () -> number(LandMean.factor((int) row[0], row[1], row[2])));
         }
         lines.add(errors.line("Land factor of the mean", 1e-9, "mpmath 1.3.0, 30 digits"));
     }

@@ -47,35 +47,12 @@ public final class OrderRegression {
                 .toList();
     }
 
-    /** Correlation of the detected logarithms with their normal quantiles; 1 is a straight line. */
-    public static Outcome<Double> correlation(SampleSet set) {
-        OrderRegression regression = of(set, BLOM);
-        return set.detected() < 3
-                ? Outcome.none(Status.TOO_FEW, "A probability plot needs 3 detected samples. Take more.")
-                : regression.plotCorrelation();
-    }
-
     Moments line() {
         return line;
     }
 
     Moments filled() {
         return filled;
-    }
-
-    private Outcome<Double> plotCorrelation() {
-        List<Mark> found = marks.stream().filter(Mark::detected).toList();
-        double[] x = found.stream()
-                .mapToDouble(m -> StandardNormal.quantile(m.share()))
-                .toArray();
-        double[] y =
-                found.stream().mapToDouble(m -> Math.log(m.concentration())).toArray();
-        Moments mx = Moments.of(x);
-        Moments my = Moments.of(y);
-        if (my.deviation() < LognormalFit.NO_SPREAD) {
-            return Outcome.none(Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
-        }
-        return Outcome.finite(covariance(x, y, mx) / (mx.deviation() * my.deviation()));
     }
 
     private static Moments straightLine(List<Mark> marks) {

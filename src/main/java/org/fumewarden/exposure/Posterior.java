@@ -22,6 +22,9 @@ public final class Posterior {
     /** Logarithms between two heights at which results below the middle of the prior are tried. */
     private static final double STEP = 0.6;
 
+    /** Points so far below the highest, on the log scale, weigh nothing. */
+    private static final double NOTHING = 40;
+
     private final List<Point> points;
     private final double total;
 
@@ -43,6 +46,9 @@ public final class Posterior {
         List<Point> all = new ArrayList<>();
         double sum = 0;
         for (double[] g : grid) {
+            if (g[2] < highest - NOTHING) {
+                continue;
+            }
             double weight = Math.exp(g[2] - highest);
             sum += weight;
             all.add(new Point(g[0] + z * g[1], g[0], g[1], weight));

@@ -2,7 +2,9 @@ package org.fumewarden.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * An exposure taken from what others measured, as a lognormal distribution; for screening only.
@@ -13,6 +15,7 @@ import java.util.OptionalDouble;
  * @param unsure how far the median of this place may lie from it, as a standard deviation of logarithms
  * @param daily standard deviation of the logarithms between shifts of one place
  * @param atLeast a value below which the governing one is never taken
+ * @param whole what it is a part of, which no part exceeds
  * @param unit of the air level
  * @param provenance where the figure comes from, in one sentence
  * @param assumptions each step, one sentence each
@@ -22,6 +25,7 @@ public record Screening(
         double unsure,
         double daily,
         OptionalDouble atLeast,
+        Optional<Screening> whole,
         String unit,
         String provenance,
         List<String> assumptions) {
@@ -38,29 +42,33 @@ public record Screening(
 
     /** The share of shifts in places like this below a concentration. */
     public double below(double concentration) {
-        return concentration > 0 ? StandardNormal.below((Math.log(concentration) - medianLog) / deviation()) : 0;
+        double own = concentration > 0 ? StandardNormal.below((Math.log(concentration) - medianLog) / deviation()) : 0;
+        return whole.map(w -> Math.max(own, w.below(concentration))).orElse(own);
     }
 
     /** The concentration with the given share of shifts below it. */
     public Outcome<Double> percentile(double share) {
-        return ToleranceFactor.isShare(share)
-                ? Outcome.finite(Math.exp(medianLog + StandardNormal.quantile(share) * deviation()))
-                : Outcome.none(Status.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+        if (!ToleranceFactor.isShare(share)) {
+            return Outcome.none(Status.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+        }
+        double own = Math.exp(medianLog + StandardNormal.quantile(share) * deviation());
+        return Outcome.finite(bounded(own, w -> w.percentile(share)));
+    }
+
+    private double bounded(double own, Function<Screening, Outcome<Double>> statistic) {
+        return whole.flatMap(w -> statistic.apply(w).value())
+                .map(w -> Math.min(w, own))
+                .orElse(own);
     }
 
     /** The mean. */
     public Outcome<Double> mean() {
-        return Outcome.finite(Math.exp(medianLog + deviation() * deviation() / 2));
-    }
-
-    /** The geometric standard deviation, doubt about the place included. */
-    public Outcome<Double> geometricDeviation() {
-        return Outcome.finite(Math.exp(deviation()));
+        return Outcome.finite(bounded(Math.exp(medianLog + deviation() * deviation() / 2), Screening::mean));
     }
 
     /** The value that counts against a limit: the 95th percentile, and never below the floor. */
     public Outcome<Double> governing() {
-        return percentile(Compliance.COVERAGE).map(p -> Math.max(p, atLeast.orElse(0)));
+        return percentile(Compliance.COVERAGE).map(p -> bounded(Math.max(p, atLeast.orElse(0)), Screening::governing));
     }
 
     /** What is expected before anything is measured. */
@@ -68,11 +76,27 @@ public record Screening(
         return new Prior(medianLog, unsure, daily);
     }
 
+    /** The same as a part of a whole: nowhere above it. */
+    public Screening within(Screening all) {
+        Screening part = new Screening(
+                Math.min(medianLog, all.medianLog),
+                unsure,
+                daily,
+                atLeast,
+                Optional.of(all),
+                unit,
+                provenance,
+                assumptions);
+        return governing().value().equals(part.governing().value())
+                ? part
+                : part.noting("A part weighs no more than the whole: the figure of the welding fume bounds it.");
+    }
+
     /** The same with one step more. */
     public Screening noting(String step) {
         List<String> all = new ArrayList<>(assumptions);
         all.add(step);
-        return new Screening(medianLog, unsure, daily, atLeast, unit, provenance, all);
+        return new Screening(medianLog, unsure, daily, atLeast, whole, unit, provenance, all);
     }
 
     /** The estimate in one sentence, with its spread. */

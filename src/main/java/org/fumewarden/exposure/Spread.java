@@ -34,28 +34,8 @@ public record Spread(double median, double deviationLog) {
         return new Spread(value, 0);
     }
 
-    /** The geometric standard deviation, 1 or more. */
-    public double geometricDeviation() {
-        return Math.exp(deviationLog);
-    }
-
-    /** The value with the given share below it. */
-    public double quantile(double share) {
-        return median * Math.exp(deviationLog * StandardNormal.quantile(share));
-    }
-
-    /** The arithmetic mean. */
-    public double mean() {
-        return median * Math.exp(deviationLog * deviationLog / 2);
-    }
-
     /** The product with an independent quantity. */
     public Spread times(Spread other) {
         return new Spread(median * other.median, Math.hypot(deviationLog, other.deviationLog));
-    }
-
-    /** The quantity in another unit. */
-    public Spread times(double constant) {
-        return new Spread(median * constant, deviationLog);
     }
 }

@@ -36,7 +36,7 @@ public enum Statistic {
             case HIGHEST_SAMPLE -> Outcome.of(set.highest());
             case ASSUMED_SPREAD -> FewSamples.bound(set, fitted);
             case POSTERIOR ->
-                prior.map(p -> Outcome.finite(Posterior.bound(p, set)))
+                prior.map(p -> FewSamples.faded(set, fitted, Posterior.bound(p, set)))
                         .orElseGet(() -> Outcome.none(
                                 Status.NOT_NEEDED, "No published study is held for this agent, process and place."));
             case PERCENTILE_95 -> fitted.then(fit -> fit.percentile(Compliance.COVERAGE));

@@ -10,10 +10,6 @@ public enum Status {
     INVALID_VALUE,
     /** A limit that cannot be compared with: zero, negative, or not a number. */
     INVALID_LIMIT,
-    /** A unit that has no meaning for the agent, such as ppm for a fume. */
-    INVALID_UNIT,
-    /** Values in units that cannot be added without molar mass and basis. */
-    UNIT_MISMATCH,
     /** All samples are equal: no spread, no test. */
     DEGENERATE_VARIANCE,
     /** A geometric standard deviation below 1.2 is not plausible for personal samples. */
@@ -42,8 +38,6 @@ public enum Status {
     WARN_PRIOR_DISAGREES,
     /** A stand-in that is not needed here. */
     NOT_NEEDED,
-    /** The target is never reached. */
-    NEVER_REACHED,
     /** The arithmetic left the range of numbers. */
     OUT_OF_RANGE
 }

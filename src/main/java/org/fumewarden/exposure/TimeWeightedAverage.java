@@ -49,8 +49,8 @@ public final class TimeWeightedAverage {
         if (!(exposedMinutes >= covered) || !Double.isFinite(exposedMinutes)) {
             return Outcome.none(
                     Status.INVALID_VALUE,
-                    "The samples ran for " + covered + " min in a shift of " + exposedMinutes
-                            + " min. Correct the length of the shift.");
+                    "The stretches last " + Math.round(covered) + " minutes in all, more than the "
+                            + Math.round(exposedMinutes) + " minutes of the shift. Correct the length of the shift.");
         }
         double concentration =
                 switch (rest) {

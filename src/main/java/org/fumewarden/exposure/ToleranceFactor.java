@@ -55,19 +55,6 @@ public final class ToleranceFactor {
         return Outcome.finite(k.orElse(Double.NaN));
     }
 
-    /**
-     * The fewest samples whose highest value is an upper tolerance limit without any assumption on the distribution.
-     *
-     * <p>Source: coverage^n &lt;= 1 - confidence, elementary; 59 samples at 95/95, 24 at 95/70.
-     */
-    public static Outcome<Integer> samplesWithoutDistribution(double coverage, double confidence) {
-        if (!isShare(coverage) || !isShare(confidence)) {
-            return Outcome.none(Status.INVALID_VALUE, "Coverage and confidence must lie between 0 and 1. Write 0.95.");
-        }
-        int n = (int) Math.ceil(Math.log1p(-confidence) / Math.log(coverage));
-        return Outcome.of(n);
-    }
-
     static boolean isShare(double value) {
         return value > 0 && value < 1;
     }

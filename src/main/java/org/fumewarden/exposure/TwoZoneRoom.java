@@ -38,31 +38,9 @@ public record TwoZoneRoom(double generation, double airflow, double exchange, do
         }
     }
 
-    /** A half sphere over a bench as near field. */
-    public record HalfSphere(double radius, double airSpeed) {
-        /** Its volume, 2/3 pi r^3. */
-        public double volume() {
-            return 2.0 / 3 * Math.PI * radius * radius * radius;
-        }
-
-        /** Half the free surface times the random air speed, pi r^2 s. */
-        public double exchange() {
-            return Math.PI * radius * radius * airSpeed;
-        }
-    }
-
-    /** The same room with another source. */
-    public TwoZoneRoom withGeneration(double rate) {
-        return new TwoZoneRoom(rate, airflow, exchange, nearVolume, farVolume);
-    }
-
-    /** The concentrations the room tends to. */
-    public Outcome<Fields> steady() {
-        if (airflow == 0) {
-            return Outcome.none(
-                    Status.NEVER_REACHED, "In a sealed room the concentration rises as long as work goes on.");
-        }
-        return Outcome.finite(generation / airflow).map(far -> new Fields(far + generation / exchange, far));
+    /** Volume of a half sphere over a bench as near field, 2/3 pi r^3. */
+    public static double halfSphere(double radius) {
+        return 2.0 / 3 * Math.PI * radius * radius * radius;
     }
 
     /** The concentrations after a time. */
@@ -73,38 +51,6 @@ public record TwoZoneRoom(double generation, double airflow, double exchange, do
     /** The averages over a time. */
     public Fields average(double time, Fields start) {
         return apply(x -> Phi.first(-x * time), x -> time * Phi.second(-x * time), start);
-    }
-
-    /** Averages over work that switches the source on and off. */
-    public record Cycled(Fields end, Fields average) {}
-
-    /**
-     * Arc on for the first part of each cycle, off for the rest.
-     *
-     * @param total whole time; a last broken cycle is allowed
-     */
-    public Cycled cycled(double on, double cycle, double total, Fields start) {
-        if (!(on >= 0 && on <= cycle && cycle > 0 && total > 0) || !Double.isFinite(total)) {
-            throw new IllegalArgumentException(
-                    "An arc of " + on + " in cycles of " + cycle + " over " + total + " is not possible.");
-        }
-        TwoZoneRoom off = withGeneration(0);
-        Fields now = start;
-        double near = 0;
-        double far = 0;
-        long cycles = (long) Math.ceil(total / cycle);
-        for (long i = 0; i < cycles; i++) {
-            double rest = total - i * cycle;
-            double onTime = Math.min(on, rest);
-            double offTime = Math.max(0, Math.min(cycle, rest) - onTime);
-            Fields lit = average(onTime, now);
-            now = after(onTime, now);
-            Fields dark = off.average(offTime, now);
-            now = off.after(offTime, now);
-            near += lit.near() * onTime + dark.near() * offTime;
-            far += lit.far() * onTime + dark.far() * offTime;
-        }
-        return new Cycled(now, new Fields(near / total, far / total));
     }
 
     /** The slower and the faster rate of the room, both negative or zero. */

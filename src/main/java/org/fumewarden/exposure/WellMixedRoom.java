@@ -27,11 +27,6 @@ public record WellMixedRoom(double generation, double airflow, double volume, do
         }
     }
 
-    /** A room with clean fresh air and no deposition. */
-    public static WellMixedRoom of(double generation, double airflow, double volume) {
-        return new WellMixedRoom(generation, airflow, volume, 0, 0);
-    }
-
     private double removal() {
         return airflow / volume + deposition;
     }
@@ -56,33 +51,5 @@ public record WellMixedRoom(double generation, double airflow, double volume, do
                     Status.INVALID_VALUE, "A time of " + time + " from " + start + " is not possible. Check the sign.");
         }
         return Outcome.finite(start * ofStart + source() * time * ofSource);
-    }
-
-    /** The concentration that the room tends to; a sealed room tends to none. */
-    public Outcome<Double> steady() {
-        if (removal() == 0) {
-            return Outcome.none(
-                    Status.NEVER_REACHED, "In a sealed room the concentration rises as long as work goes on.");
-        }
-        return Outcome.finite(source() / removal());
-    }
-
-    /** The time until the target is reached, from the given start, upwards or downwards. */
-    public Outcome<Double> timeTo(double target, double start) {
-        double slope = source() - removal() * start;
-        double left = source() - removal() * target;
-        boolean reached = target == start
-                || (slope != 0
-                        && Math.signum(left) == Math.signum(slope)
-                        && Math.signum(target - start) == Math.signum(slope));
-        if (!reached) {
-            return Outcome.none(
-                    Status.NEVER_REACHED, "The room never gets from " + start + " to " + target + ". Give more air.");
-        }
-        if (target == start) {
-            return Outcome.of(0.0);
-        }
-        double x = -removal() * (target - start) / slope;
-        return Outcome.finite(removal() == 0 ? (target - start) / slope : -Math.log1p(x) / removal());
     }
 }

@@ -22,16 +22,10 @@ import java.util.stream.Collectors;
 public record WorkerVariance(
         double meanLog, double meanSquareBetween, double meanSquareWithin, double between, double within) {
     private static final double SHARE_THAT_MATTERS = 0.2;
-    private static final double MOST_WORKERS_OVER = 0.2;
     private static final double COVERAGE = 0.95;
 
     /** The individual test: how likely a worker has more than 5 % of days above the limit. */
-    public record Individual(double distance, double probability) {
-        /** True when fewer than one in five workers is expected to be over. */
-        public boolean compliant() {
-            return probability < MOST_WORKERS_OVER;
-        }
-    }
+    public record Individual(double distance, double probability) {}
 
     /** The variances of samples that name their workers; needs 2 workers, one of them with 2 samples. */
     public static Outcome<WorkerVariance> of(SampleSet set) {

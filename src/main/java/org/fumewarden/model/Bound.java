@@ -65,6 +65,19 @@ public record Bound(
                 limit.unit().symbol());
     }
 
+    /** A floor that covers so many times the highest published level. */
+    public static Bound floored(OpenNeed open, PublishedHigh published, Threshold times, Limit limit, Cover floor) {
+        Bound once = floored(open, published, limit, floor);
+        return new Bound(
+                once.agent,
+                once.question,
+                once.kind,
+                once.by,
+                once.level.multiply(times.value()),
+                once.limit,
+                once.unit);
+    }
+
     /** A floor that covers the highest published level, against a benchmark times the floor. */
     public static Bound floored(OpenNeed open, PublishedHigh published, Benchmark benchmark, Cover floor) {
         return floored(open, published, benchmark.asLimit(), floor);

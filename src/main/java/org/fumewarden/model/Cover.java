@@ -32,7 +32,8 @@ public record Cover(String form, BigDecimal factor, String by) implements Conclu
     }
 
     /** True when so many times the level is at or below the limit, times this factor. */
-    public boolean holds(Exposure exposure, Threshold times, Limit limit, Agent agent, Threshold molarVolume) {
+    public boolean holds(Exposure exposure, Threshold times, Limit listed, Agent agent, Threshold molarVolume) {
+        Limit limit = listed.in(exposure.unit());
         return most(exposure, times, limit, agent, molarVolume)
                         .compareTo(limit.value().multiply(factor))
                 <= 0;
@@ -47,6 +48,16 @@ public record Cover(String form, BigDecimal factor, String by) implements Conclu
     public boolean holds(PublishedHigh published, Limit limit) {
         return published.unit() == limit.unit()
                 && published.value().compareTo(limit.value().multiply(factor)) <= 0;
+    }
+
+    /** True when so many times a published level is at or below the limit, times this factor. */
+    public boolean holds(PublishedHigh published, Threshold times, Limit limit) {
+        return published.unit() == limit.unit()
+                && published
+                                .value()
+                                .multiply(times.value())
+                                .compareTo(limit.value().multiply(factor))
+                        <= 0;
     }
 
     /** True when a published level is at or below the benchmark, times this factor. */

@@ -33,11 +33,6 @@ public record DeviceClass(
         return supply.equals("filter");
     }
 
-    /** True when the wearer's own lungs pull the air through a filter. */
-    public boolean unpowered() {
-        return filters() && pressure.equals("negative");
-    }
-
     /** True when a battery drives the air. */
     public boolean powered() {
         return pressure.equals("powered");

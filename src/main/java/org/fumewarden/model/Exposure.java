@@ -29,6 +29,11 @@ public record Exposure(
         Checks.text("statistic", statistic);
     }
 
+    /** The same level said of another agent. */
+    Exposure as(String other, Averaging over) {
+        return new Exposure(other, over, level, unit, statistic, estimated, path);
+    }
+
     /** True when both levels stand in the file as they are, in one unit, and this one is the higher. */
     public boolean statedAbove(Exposure other) {
         return statistic.equals(AS_GIVEN)

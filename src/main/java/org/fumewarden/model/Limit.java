@@ -1,12 +1,36 @@
 package org.fumewarden.model;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 
-/** An exposure limit of a code. */
-public record Limit(RowRef ref, String agent, Averaging averaging, BigDecimal value, Unit unit, String fraction)
+/**
+ * An exposure limit of a code.
+ *
+ * @param inMass the same limit in mg/m3, where the list prints it beside parts per million; its rounding is the list's own
+ */
+public record Limit(
+        RowRef ref,
+        String agent,
+        Averaging averaging,
+        BigDecimal value,
+        Unit unit,
+        String fraction,
+        Optional<BigDecimal> inMass)
         implements Row {
     public Limit {
         Checks.positive("value", value);
+        inMass.ifPresent(v -> Checks.positive("inMass", v));
+    }
+
+    public Limit(RowRef ref, String agent, Averaging averaging, BigDecimal value, Unit unit, String fraction) {
+        this(ref, agent, averaging, value, unit, fraction, Optional.empty());
+    }
+
+    /** The limit as the list prints it in a unit; as it is where the list prints it in its own unit alone. */
+    public Limit in(Unit asked) {
+        return asked == Unit.MG_M3 && inMass.isPresent()
+                ? new Limit(ref, agent, averaging, inMass.get(), asked, fraction)
+                : this;
     }
 
     /** The question of a task file that asks for the level of this limit. */
@@ -21,14 +45,17 @@ public record Limit(RowRef ref, String agent, Averaging averaging, BigDecimal va
 
     /** True when the exposure, in whatever unit it was given, is above this limit times the multiple. */
     public boolean passedBy(Exposure exposure, Threshold multiple, Agent about, Threshold molarVolume) {
-        BigDecimal level = Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume);
-        return level.compareTo(value.multiply(multiple.value())) > 0;
+        Limit held = in(exposure.unit());
+        return held.level(exposure, about, molarVolume).compareTo(held.value.multiply(multiple.value())) > 0;
     }
 
     /** True when the exposure, in whatever unit it was given, is above this limit. */
     public boolean passedBy(Exposure exposure, Agent about, Threshold molarVolume) {
-        return Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume)
-                        .compareTo(value)
-                > 0;
+        Limit held = in(exposure.unit());
+        return held.level(exposure, about, molarVolume).compareTo(held.value) > 0;
+    }
+
+    private BigDecimal level(Exposure exposure, Agent about, Threshold molarVolume) {
+        return Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume);
     }
 }

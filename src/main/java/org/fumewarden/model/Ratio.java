@@ -22,32 +22,46 @@ public record Ratio(
     private static final int LOWERED_DIGITS = 12;
 
     /** The ratio for a measured or estimated exposure. */
-    public static Ratio of(Exposure exposure, Limit limit, Agent agent, Threshold molarVolume) {
-        BigDecimal level = Concentrations.convert(exposure.level(), exposure.unit(), limit.unit(), agent, molarVolume);
+    public static Ratio of(Exposure exposure, Limit listed, Agent agent, Threshold molarVolume) {
+        Limit limit = listed.in(exposure.unit());
+        return of(
+                exposure,
+                limit.value(),
+                limit.unit(),
+                agent,
+                molarVolume,
+                "measured",
+                limit.ref().address());
+    }
+
+    private static Ratio of(
+            Exposure exposure,
+            BigDecimal limit,
+            Unit unit,
+            Agent agent,
+            Threshold molarVolume,
+            String basis,
+            String limitRow) {
         return new Ratio(
                 exposure.agent(),
                 exposure.averaging(),
-                level,
-                limit.value(),
-                limit.unit(),
+                Concentrations.convert(exposure.level(), exposure.unit(), unit, agent, molarVolume),
+                limit,
+                unit,
                 exposure.statistic(),
-                exposure.estimated() ? "estimated" : "measured",
-                limit.ref().address());
+                exposure.estimated() ? "estimated" : basis,
+                limitRow);
+    }
+
+    private Ratio against(BigDecimal other) {
+        return new Ratio(agent, averaging, level, other, unit, statistic, basis, limitRow);
     }
 
     /** The ratio against a limit that a code derives by multiplying the limit of another averaging time. */
     public static Ratio against(
             Exposure exposure, Limit limit, Threshold multiple, Agent agent, Threshold molarVolume) {
         Ratio plain = of(exposure, limit, agent, molarVolume);
-        return new Ratio(
-                plain.agent,
-                plain.averaging,
-                plain.level,
-                plain.limit.multiply(multiple.value()),
-                plain.unit,
-                plain.statistic,
-                plain.basis,
-                plain.limitRow);
+        return plain.against(plain.limit.multiply(multiple.value()));
     }
 
     /**
@@ -60,93 +74,63 @@ public record Ratio(
     public static Ratio longShift(
             Exposure exposure, Limit limit, Measure shift, Threshold reference, Agent agent, Threshold molarVolume) {
         Ratio plain = of(exposure, limit, agent, molarVolume);
-        BigDecimal lowered =
-                plain.limit.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR);
-        return new Ratio(
-                plain.agent,
-                plain.averaging,
-                plain.level,
-                lowered,
-                plain.unit,
-                plain.statistic,
-                plain.basis,
-                plain.limitRow);
+        return plain.against(
+                plain.limit.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR));
     }
 
     /** The ratio that a code tells people to assume, as a multiple of the limit, until the exposure has been assessed. */
     public static Ratio assumed(Limit limit, Threshold multiple) {
-        return new Ratio(
-                limit.agent(),
-                limit.averaging(),
+        return assumed(
                 limit.value().multiply(multiple.value()),
-                limit.value(),
-                limit.unit(),
+                limit,
                 "assumed by the code until the exposure is assessed",
-                "assumed",
-                limit.ref().address());
+                "assumed");
     }
 
     /** The ratio 1 for an agent that somebody judged to stay at or below its limit: the limit itself, never less. */
     public static Ratio judged(Judged judged, Limit limit) {
+        return assumed(limit.value(), limit, "judged at or below the limit", "judged");
+    }
+
+    private static Ratio assumed(BigDecimal level, Limit limit, String statistic, String basis) {
         return new Ratio(
-                judged.agent(),
+                limit.agent(),
                 limit.averaging(),
-                limit.value(),
+                level,
                 limit.value(),
                 limit.unit(),
-                "judged at or below the limit",
-                "judged",
+                statistic,
+                basis,
                 limit.ref().address());
     }
 
     /** The ratio against a benchmark, where the code has no limit of its own. */
     public static Ratio benchmark(Exposure exposure, Benchmark benchmark, Agent agent, Threshold molarVolume) {
-        return of(exposure, benchmark.asLimit(), agent, molarVolume).asBenchmark(exposure);
+        return of(
+                exposure,
+                benchmark.value(),
+                benchmark.unit(),
+                agent,
+                molarVolume,
+                "benchmark",
+                benchmark.ref().address());
     }
 
     /** The ratio of a part that nobody measured, taken at the level of the whole that holds it, against its benchmark. */
     public static Ratio ofPart(Exposure whole, Benchmark benchmark, Agent part, Threshold molarVolume) {
-        return new Ratio(
-                part.id(),
-                benchmark.averaging(),
-                Concentrations.convert(whole.level(), whole.unit(), benchmark.unit(), part, molarVolume),
-                benchmark.value(),
-                benchmark.unit(),
-                whole.statistic(),
-                whole.estimated() ? "estimated" : "benchmark",
-                benchmark.ref().address());
+        return benchmark(whole.as(part.id(), benchmark.averaging()), benchmark, part, molarVolume);
     }
 
     /** The ratio against a limit that the officer states, in the unit of that limit. */
     public static Ratio stated(Exposure exposure, StatedLimit stated, Agent agent, Threshold molarVolume) {
-        return new Ratio(
-                exposure.agent(),
-                exposure.averaging(),
-                Concentrations.convert(exposure.level(), exposure.unit(), stated.unit(), agent, molarVolume),
-                stated.value(),
-                stated.unit(),
-                exposure.statistic(),
-                exposure.estimated() ? "estimated" : "stated",
-                stated.path());
+        return of(exposure, stated.value(), stated.unit(), agent, molarVolume, "stated", stated.path());
     }
 
     /** The ratio against a multiple of the benchmark of another averaging time. */
     public static Ratio benchmark(
             Exposure exposure, Benchmark benchmark, Threshold multiple, Agent agent, Threshold molarVolume) {
-        return against(exposure, benchmark.asLimit(), multiple, agent, molarVolume)
-                .asBenchmark(exposure);
-    }
-
-    private Ratio asBenchmark(Exposure exposure) {
-        return new Ratio(
-                agent,
-                averaging,
-                level,
-                limit,
-                unit,
-                statistic,
-                exposure.estimated() ? "estimated" : "benchmark",
-                limitRow);
+        return benchmark(exposure, benchmark, agent, molarVolume)
+                .against(benchmark.value().multiply(multiple.value()));
     }
 
     /** The question of a task file that this level answers. */
@@ -177,11 +161,6 @@ public record Ratio(
     /** True when the level lies above the limit. */
     public boolean exceeded() {
         return level.compareTo(limit) > 0;
-    }
-
-    /** True when the level reaches the given share of the limit. */
-    public boolean reaches(BigDecimal share) {
-        return level.compareTo(limit.multiply(share)) >= 0;
     }
 
     /** True when the level lies above a threshold that is given in the unit of the limit. */

@@ -5,11 +5,6 @@ import java.math.BigDecimal;
 /** A single number that a rule compares with. */
 public record Threshold(RowRef ref, String id, BigDecimal value, String unit) implements Row {
 
-    /** True when the amount lies below the threshold. */
-    public boolean above(BigDecimal amount) {
-        return amount.compareTo(value) < 0;
-    }
-
     /** True when the amount lies above the threshold. */
     public boolean below(BigDecimal amount) {
         return amount.compareTo(value) > 0;
@@ -28,5 +23,10 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
     /** True when the level of the ratio, in its own unit, is at or above the threshold. */
     public boolean reachedBy(Ratio ratio) {
         return ratio.level().compareTo(value) >= 0;
+    }
+
+    /** True when the level of a ratio, in the unit of its limit, is above the threshold. */
+    public boolean passedBy(Ratio ratio) {
+        return ratio.level().compareTo(value) > 0;
     }
 }

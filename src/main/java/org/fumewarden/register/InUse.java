@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
@@ -21,7 +22,6 @@ import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
-import org.fumewarden.whatif.Bench;
 
 /** A task with what the register says of the unit, the mask and the wearer that it names. */
 public final class InUse {

@@ -191,7 +191,9 @@ final class WearerInUse {
         }
         String taken = file.isEmpty() || file.equals(register)
                 ? ""
-                : "The file says " + Located.shown(file) + ", the register " + register + "; the stricter is taken. ";
+                : "The file says " + Located.shown(file) + ", "
+                        + (register.equals("false") ? "the log does not show it" : "the register " + register)
+                        + "; the stricter is taken. ";
         notes.add(new RegisterNote("wearer." + question, taken + "Register of " + wearer.id() + ": " + because + "."));
     }
 

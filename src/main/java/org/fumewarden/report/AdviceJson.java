@@ -1,23 +1,32 @@
 package org.fumewarden.report;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import org.fumewarden.advice.Advice;
-import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.CodeUsed;
-import org.fumewarden.advice.OpenQuestion;
+import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
-import org.fumewarden.advice.ToCompare;
 import org.fumewarden.advice.UnitInHand;
-import org.fumewarden.task.RegisterNote;
+import org.fumewarden.model.Confidence;
 
 /** The advice as JSON: stable names, stable order, one format number. */
 public final class AdviceJson {
@@ -25,7 +34,48 @@ public final class AdviceJson {
     public static final String FORMAT = "fumewarden-advice/2";
 
     private static final int EXPECTED = 1 << 14;
-    private static final ObjectMapper MAPPER = new ObjectMapper();
+    /** The records of which a name differs. */
+    static final List<Class<?>> RENAMED = List.of(Respirator.class, UnitInHand.class, Check.class, CodeUsed.class);
+
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .addModule(new Jdk8Module())
+            .addModule(new SimpleModule()
+                    .addSerializer(Reason.class, written((reason, json) -> json.writeString(reason.step())))
+                    .addSerializer(Confidence.class, written((known, json) -> json.writeString(known.key())))
+                    .addSerializer(LocalDate.class, written((day, json) -> json.writeString(day.toString())))
+                    .addSerializer(BigDecimal.class, written((value, json) -> json.writeNumber(plain(value)))))
+            .addMixIn(Respirator.class, Named.class)
+            .addMixIn(UnitInHand.class, Named.class)
+            .addMixIn(Check.class, Named.class)
+            .addMixIn(CodeUsed.class, Named.class)
+            .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
+            .disable(SerializationFeature.FLUSH_AFTER_WRITE_VALUE)
+            .build();
+
+    /** Names in the file that differ from those of the records, and what is left out where there is none. */
+    interface Named {
+        @JsonProperty("class")
+        String deviceClass();
+
+        @JsonProperty("record")
+        boolean recorded();
+
+        @JsonInclude(JsonInclude.Include.NON_ABSENT)
+        Optional<LocalDate> valuesUntil();
+    }
+
+    private interface ValueWriting<T> {
+        void to(T value, JsonGenerator json) throws IOException;
+    }
+
+    private static <T> JsonSerializer<T> written(ValueWriting<T> writing) {
+        return new JsonSerializer<>() {
+            @Override
+            public void serialize(T value, JsonGenerator json, SerializerProvider provider) throws IOException {
+                writing.to(value, json);
+            }
+        };
+    }
 
     private AdviceJson() {}
 
@@ -54,15 +104,11 @@ public final class AdviceJson {
     public static void write(Advice advice, JsonGenerator json) throws IOException {
         json.writeStartObject();
         head(FORMAT, advice, json);
-        factor(advice.requiredFactor(), json);
+        value("required-factor", advice.requiredFactor(), json);
         AccountJson.write(advice, json);
-        json.writeArrayFieldStart("respirators");
-        for (Respirator respirator : advice.respirators()) {
-            respirator(respirator, json);
-        }
-        json.writeEndArray();
+        value("respirators", advice.respirators(), json);
         if (advice.unit().isPresent()) {
-            unit(advice.unit().get(), json);
+            value("unit", advice.unit().get(), json);
         }
         StepJson.reasons("interim", advice.interim(), json);
         StepJson.reasons("by-choice", advice.byChoice(), json);
@@ -70,27 +116,16 @@ public final class AdviceJson {
         StepJson.reasons("controls-first", advice.controlsFirst(), json);
         StepJson.reasons("hazards", advice.hazards(), json);
         StepJson.reasons("filters", advice.filters(), json);
-        json.writeArrayFieldStart("checks");
-        for (Check check : advice.checks()) {
-            check(check, json);
-        }
-        json.writeEndArray();
+        value("checks", advice.checks(), json);
         StepJson.reasons("cautions", advice.cautions(), json);
-        json.writeArrayFieldStart("questions");
-        for (OpenQuestion question : advice.questions()) {
-            json.writeStartObject();
-            json.writeStringField("question", question.question());
-            json.writeStringField("ask", question.ask());
-            StepJson.reasons("reasons", question.reasons(), json);
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+        value("questions", advice.questions(), json);
         StepJson.reasons("conflicts", advice.conflicts(), json);
-        compare(advice.compareBeforeSigning(), json);
-        register(advice.register(), json);
-        json.writeArrayFieldStart("codes");
-        code(advice.codeUsed(), json);
-        json.writeEndArray();
+        value("compare-before-signing", advice.compareBeforeSigning(), json);
+        // Left out where no register was asked, so that advice kept before there was one replays byte for byte.
+        if (!advice.register().isEmpty()) {
+            value("register", advice.register(), json);
+        }
+        value("codes", List.of(advice.codeUsed()), json);
         json.writeStringField("revision", advice.revision());
         json.writeStringField("decides", Advice.CLOSING);
         new StepJson(advice.trail().steps(), json).write();
@@ -116,105 +151,10 @@ public final class AdviceJson {
         texts("without-limit", factor.withoutLimit(), json);
     }
 
-    private static void compare(List<ToCompare> values, JsonGenerator json) throws IOException {
-        json.writeArrayFieldStart("compare-before-signing");
-        for (ToCompare value : values) {
-            json.writeStartObject();
-            json.writeStringField("row", value.row());
-            json.writeStringField("value", value.value());
-            json.writeStringField("document", value.document());
-            json.writeStringField("place", value.place());
-            json.writeStringField("matters", value.matters());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    /** Left out where no register was asked, so that advice kept before there was one replays byte for byte. */
-    private static void register(List<RegisterNote> notes, JsonGenerator json) throws IOException {
-        if (notes.isEmpty()) {
-            return;
-        }
-        json.writeArrayFieldStart("register");
-        for (RegisterNote note : notes) {
-            json.writeStartObject();
-            json.writeStringField("about", note.about());
-            json.writeStringField("says", note.says());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private static void code(CodeUsed code, JsonGenerator json) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("id", code.id());
-        json.writeStringField("name", code.name());
-        json.writeStringField("edition", code.edition());
-        json.writeStringField("checked-on", code.checkedOn());
-        texts("lacks", code.lacks(), json);
-        if (code.valuesUntil().isPresent()) {
-            json.writeStringField("values-until", code.valuesUntil().get().toString());
-        }
-        json.writeEndObject();
-    }
-
-    private static void factor(RequiredFactor factor, JsonGenerator json) throws IOException {
-        json.writeObjectFieldStart("required-factor");
-        figure(factor, json);
-        json.writeArrayFieldStart("by-statistic");
-        for (ByStatistic other : factor.byStatistic()) {
-            json.writeStartObject();
-            json.writeStringField("statistic", other.statistic());
-            number("level", other.level(), json);
-            number("factor", other.factor(), json);
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        StepJson.reasons("reasons", factor.reasons(), json);
-        json.writeEndObject();
-    }
-
-    private static void respirator(Respirator respirator, JsonGenerator json) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("class", respirator.deviceClass());
-        json.writeStringField("name", respirator.name());
-        if (respirator.factor().isPresent()) {
-            number("factor", respirator.factor().get(), json);
-        } else {
-            json.writeNullField("factor");
-        }
-        json.writeStringField("verdict", respirator.verdict());
-        json.writeStringField("filter", respirator.filter());
-        StepJson.reasons("reasons", respirator.reasons(), json);
-        StepJson.reasons("conditions", respirator.conditions(), json);
-        json.writeEndObject();
-    }
-
-    private static void unit(UnitInHand unit, JsonGenerator json) throws IOException {
-        json.writeObjectFieldStart("unit");
-        json.writeStringField("id", unit.id());
-        json.writeStringField("class", unit.deviceClass());
-        json.writeStringField("condition", unit.condition());
-        StepJson.reasons("reasons", unit.reasons(), json);
-        texts("heals", unit.heals(), json);
-        json.writeEndObject();
-    }
-
-    private static void check(Check check, JsonGenerator json) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("id", check.id());
-        json.writeStringField("what", check.what());
-        json.writeStringField("who", check.who());
-        json.writeStringField("when", check.when());
-        json.writeBooleanField("record", check.recorded());
-        texts("fields", check.fields(), json);
-        json.writeStringField("keep", check.keep());
-        json.writeStringField("force", check.force());
-        json.writeStringField("source", check.source());
-        json.writeStringField("clause", check.clause());
-        json.writeStringField("confidence", check.confidence().key());
-        json.writeStringField("step", check.step());
-        json.writeEndObject();
+    /** A part by the names of its record. */
+    private static void value(String name, Object part, JsonGenerator json) throws IOException {
+        json.writeFieldName(name);
+        MAPPER.writeValue(json, part);
     }
 
     static void texts(String name, Collection<String> texts, JsonGenerator json) throws IOException {
@@ -226,7 +166,11 @@ public final class AdviceJson {
     }
 
     static void number(String name, BigDecimal value, JsonGenerator json) throws IOException {
+        json.writeNumberField(name, plain(value));
+    }
+
+    private static BigDecimal plain(BigDecimal value) {
         BigDecimal plain = value.stripTrailingZeros();
-        json.writeNumberField(name, plain.scale() < 0 ? plain.setScale(0) : plain);
+        return plain.scale() < 0 ? plain.setScale(0) : plain;
     }
 }

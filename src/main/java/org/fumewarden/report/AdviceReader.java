@@ -1,35 +1,36 @@
 package org.fumewarden.report;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DatabindException;
+import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.NoSuchElementException;
-import java.util.Optional;
 import java.util.function.Function;
+import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
-import org.fumewarden.advice.ByStatistic;
-import org.fumewarden.advice.Check;
-import org.fumewarden.advice.CodeUsed;
-import org.fumewarden.advice.OpenQuestion;
-import org.fumewarden.advice.Reason;
-import org.fumewarden.advice.RequiredFactor;
-import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
-import org.fumewarden.advice.ToCompare;
-import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.model.Confidence;
-import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Trail;
 
 /** Reads advice back from JSON, for comparing; inputs and trail stay behind in the file. */
@@ -37,6 +38,8 @@ public final class AdviceReader {
     private static final long LARGEST = 20_000_000;
     private static final ObjectMapper MAPPER =
             new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+
+    private static final ObjectMapper RECORDS = records();
 
     private AdviceReader() {}
 
@@ -48,6 +51,8 @@ public final class AdviceReader {
             if (AdviceTree.readable(advice)) {
                 return advice(AdviceTree.opened(advice));
             }
+        } catch (DatabindException e) {
+            throw problem(file, "holds advice in which something is not what it should be.");
         } catch (IOException e) {
             throw problem(file, "is not JSON.");
         } catch (DateTimeException | IllegalArgumentException | NoSuchElementException e) {
@@ -62,119 +67,17 @@ public final class AdviceReader {
                 new Problem(file.toString(), 0, "", message, "a file from advise --format json, or from --keep."));
     }
 
-    private static Advice advice(JsonNode node) {
-        JsonNode code = node.path("codes").path(0);
-        return new Advice(
-                text(node, "title"),
-                text(node, "code"),
-                LocalDate.parse(text(node, "on")),
-                named(Status.values(), Status::key, text(node, "status")),
-                factor(node.path("required-factor")),
-                list(node.path("accounts"), AccountJson::read),
-                reasons(node, "interim"),
-                reasons(node, "by-choice"),
-                list(node.path("respirators"), AdviceReader::respirator),
-                Optional.of(node.path("unit")).filter(JsonNode::isObject).map(AdviceReader::unit),
-                reasons(node, "stops"),
-                reasons(node, "controls-first"),
-                reasons(node, "hazards"),
-                reasons(node, "filters"),
-                list(node.path("checks"), AdviceReader::check),
-                reasons(node, "cautions"),
-                list(
-                        node.path("questions"),
-                        q -> new OpenQuestion(text(q, "question"), text(q, "ask"), reasons(q, "reasons"))),
-                reasons(node, "conflicts"),
-                list(
-                        node.path("compare-before-signing"),
-                        v -> new ToCompare(
-                                text(v, "row"),
-                                text(v, "value"),
-                                text(v, "document"),
-                                text(v, "place"),
-                                text(v, "matters"))),
-                list(node.path("register"), n -> new RegisterNote(text(n, "about"), text(n, "says"))),
-                new CodeUsed(
-                        text(code, "id"),
-                        text(code, "name"),
-                        text(code, "edition"),
-                        text(code, "checked-on"),
-                        list(code.path("lacks"), JsonNode::asText),
-                        Optional.of(text(code, "values-until"))
-                                .filter(day -> !day.isEmpty())
-                                .map(LocalDate::parse)),
-                text(node, "revision"),
-                List.of(),
-                new Trail(List.of()));
-    }
-
-    private static RequiredFactor factor(JsonNode node) {
-        return new RequiredFactor(
-                decimal(node.path("value")),
-                node.path("open").asBoolean(),
-                text(node, "agent"),
-                text(node, "basis"),
-                text(node, "statistic"),
-                list(node.path("without-limit"), JsonNode::asText),
-                list(
-                        node.path("by-statistic"),
-                        s -> new ByStatistic(
-                                text(s, "statistic"), decimal(s.path("level")), decimal(s.path("factor")))),
-                reasons(node, "reasons"));
-    }
-
-    private static Respirator respirator(JsonNode node) {
-        return new Respirator(
-                text(node, "class"),
-                text(node, "name"),
-                node.path("factor").isNumber() ? Optional.of(decimal(node.path("factor"))) : Optional.empty(),
-                text(node, "verdict"),
-                text(node, "filter"),
-                reasons(node, "reasons"),
-                reasons(node, "conditions"));
-    }
-
-    private static UnitInHand unit(JsonNode node) {
-        return new UnitInHand(
-                text(node, "id"),
-                text(node, "class"),
-                text(node, "condition"),
-                reasons(node, "reasons"),
-                list(node.path("heals"), JsonNode::asText));
-    }
-
-    private static Check check(JsonNode node) {
-        return new Check(
-                text(node, "id"),
-                text(node, "what"),
-                text(node, "who"),
-                text(node, "when"),
-                node.path("record").asBoolean(),
-                list(node.path("fields"), JsonNode::asText),
-                text(node, "keep"),
-                text(node, "force"),
-                text(node, "source"),
-                text(node, "clause"),
-                confidence(node),
-                text(node, "step"));
-    }
-
-    private static List<Reason> reasons(JsonNode node, String name) {
-        return list(
-                node.path(name),
-                r -> new Reason(
-                        text(r, "step"),
-                        text(r, "rule"),
-                        text(r, "subject"),
-                        text(r, "says"),
-                        text(r, "source"),
-                        text(r, "clause"),
-                        text(r, "edition"),
-                        confidence(r)));
+    /** Each part by the names of its record; inputs and trail stay empty. */
+    private static Advice advice(JsonNode opened) throws JsonProcessingException {
+        ObjectNode node = opened.deepCopy();
+        node.remove("trail");
+        node.set("code-used", node.path("codes").path(0));
+        return RECORDS.treeToValue(node, Advice.class);
     }
 
     static Confidence confidence(JsonNode node) {
-        return named(Confidence.values(), Confidence::key, text(node, "confidence"));
+        return named(
+                Confidence.values(), Confidence::key, node.path("confidence").asText());
     }
 
     private static <T> T named(T[] values, Function<T, String> key, String wanted) {
@@ -184,18 +87,58 @@ public final class AdviceReader {
                 .orElse(values[values.length - 1]);
     }
 
-    private static <T> List<T> list(JsonNode array, Function<JsonNode, T> each) {
-        List<T> items = new ArrayList<>();
-        array.forEach(n -> items.add(each.apply(n)));
-        return items;
-    }
-
-    private static BigDecimal decimal(JsonNode node) {
+    private static BigDecimal plain(JsonNode node) {
         BigDecimal value = node.decimalValue().stripTrailingZeros();
         return value.scale() < 0 ? value.setScale(0) : value;
     }
 
-    private static String text(JsonNode node, String name) {
-        return node.path(name).asText();
+    private static ObjectMapper records() {
+        SimpleModule words = new SimpleModule()
+                .addDeserializer(String.class, new Reading<>("", JsonNode::asText))
+                .addDeserializer(LocalDate.class, new Reading<>(null, n -> LocalDate.parse(n.asText())))
+                .addDeserializer(BigDecimal.class, new Reading<>(null, AdviceReader::plain))
+                .addDeserializer(
+                        Status.class, new Reading<>(null, n -> named(Status.values(), Status::key, n.asText())))
+                .addDeserializer(
+                        Confidence.class,
+                        new Reading<>(Confidence.MEMORY, n -> named(Confidence.values(), Confidence::key, n.asText())))
+                .addDeserializer(AccountLine.class, new Reading<>(null, AccountJson::read))
+                .addDeserializer(Trail.class, new Reading<>(new Trail(List.of()), n -> new Trail(List.of())));
+        JsonMapper.Builder builder = JsonMapper.builder()
+                .addModule(new Jdk8Module())
+                .addModule(words)
+                .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
+                .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .withConfigOverride(List.class, o -> o.setSetterInfo(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY)));
+        AdviceJson.RENAMED.forEach(type -> builder.addMixIn(type, AdviceJson.Named.class));
+        return builder.build();
+    }
+
+    /** Reads one kind of value; what is lacking is the given one. */
+    private static final class Reading<T> extends StdDeserializer<T> {
+        private static final long serialVersionUID = 1L;
+        private final transient T lacking;
+        private final transient Function<JsonNode, T> read;
+
+        Reading(T lacking, Function<JsonNode, T> read) {
+            super(Object.class);
+            this.lacking = lacking;
+            this.read = read;
+        }
+
+        @Override
+        public T deserialize(JsonParser json, DeserializationContext context) throws IOException {
+            return read.apply(json.readValueAsTree());
+        }
+
+        @Override
+        public T getNullValue(DeserializationContext context) {
+            return lacking;
+        }
+
+        @Override
+        public Object getAbsentValue(DeserializationContext context) {
+            return lacking;
+        }
     }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Figures;
 import org.fumewarden.assessment.RoomEstimate;
@@ -31,7 +32,6 @@ import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
-import org.fumewarden.whatif.Bench;
 
 /** The arithmetic of exposure behind the advice on one task. */
 public final class ExposureSheet {

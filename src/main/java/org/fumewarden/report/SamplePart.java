@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Figures;
@@ -12,7 +13,6 @@ import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Sign;
-import org.fumewarden.whatif.Bench;
 
 /** What the samples say: the required factor by each statistic, and the sample plots. */
 public final class SamplePart {
@@ -42,7 +42,7 @@ public final class SamplePart {
 
     private void agent(Sampled sampled) {
         lines.add(new Line.Head(speech.told(sampled.plot().title())));
-        lines.add(new Line.Says(Sign.NONE, words.say("sheet.samples.rests", inWords(sampled.rests()))));
+        lines.add(new Line.Says(Sign.NONE, words.say("sheet.samples.rests", inWords(words, sampled.rests()))));
         lines.add(new Line.Table(
                 List.of(words.say("column.statistic"), words.say("column.level"), words.say("column.needed")),
                 sampled.lines().stream().map(l -> row(l, sampled.rests())).toList(),
@@ -53,39 +53,40 @@ public final class SamplePart {
 
     private List<String> row(ByStatistic line, String rests) {
         return List.of(
-                name(line) + (governs(line, rests) ? " (" + words.say("sheet.governs") + ")" : ""),
+                name(words, line) + (governs(line, rests) ? " (" + words.say("sheet.governs") + ")" : ""),
                 Page.number(line.level().doubleValue()),
                 Figures.factor(line.factor()));
     }
 
-    private String name(ByStatistic line) {
+    /** The name of a statistic in the language of some words. */
+    public static String name(Words words, ByStatistic line) {
         for (Statistic statistic : Statistic.values()) {
             if (statistic.words().equals(line.statistic())) {
-                return named(statistic);
+                return named(words, statistic);
             }
         }
         return line.statistic();
     }
 
     /** The governing statistic stands first in the words of the factor, before the number of samples. */
-    private static boolean governs(ByStatistic line, String rests) {
+    public static boolean governs(ByStatistic line, String rests) {
         String highest = Statistic.HIGHEST_SAMPLE.words();
         return rests.startsWith(line.statistic() + ",")
                 || line.statistic().equals(highest) && rests.startsWith("highest of ");
     }
 
-    private String named(Statistic statistic) {
+    private static String named(Words words, Statistic statistic) {
         String key = "statistic." + statistic.name().toLowerCase(Locale.ROOT).replace('_', '-');
         return words.sayOr(key, statistic.words());
     }
 
-    /** A statistic with its count of samples, in the language of the sheet. */
-    private String inWords(String rests) {
+    /** A statistic with its count of samples, in the language of some words. */
+    public static String inWords(Words words, String rests) {
         for (Statistic statistic : Statistic.values()) {
             String count = statistic.words() + ", ";
             if (rests.startsWith(count)) {
                 String samples = rests.substring(count.length()).replaceFirst(" samples?$", "");
-                return words.say("sheet.samples.count", named(statistic), samples);
+                return words.say("sheet.samples.count", named(words, statistic), samples);
             }
         }
         return rests;

@@ -9,7 +9,6 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
 import org.fumewarden.advice.UnitInHand;
-import org.fumewarden.endurance.Bound;
 import org.fumewarden.endurance.ChangeTime;
 import org.fumewarden.endurance.FilterCadence;
 import org.fumewarden.endurance.Reckoned;
@@ -17,6 +16,7 @@ import org.fumewarden.endurance.Reckoning;
 import org.fumewarden.endurance.Refused;
 import org.fumewarden.endurance.ShadeAdvice;
 import org.fumewarden.endurance.ShiftPlan;
+import org.fumewarden.endurance.TimeBound;
 import org.fumewarden.report.plot.BreakthroughPlot;
 import org.fumewarden.report.plot.EndurancePlot;
 import org.fumewarden.shift.GasLife;
@@ -41,8 +41,14 @@ public final class ShiftText {
         ShiftText text = new ShiftText();
         text.line(advice.title());
         text.line(StringUtils.repeat('=', Math.min(WIDTH, advice.title().length())));
-        text.plan(sheet);
-        text.advice(advice);
+        if (advice.unit().filter(UnitInHand::barred).isPresent()) {
+            text.advice(advice);
+            text.line("");
+            text.plan(sheet);
+        } else {
+            text.plan(sheet);
+            text.advice(advice);
+        }
         text.section("Air flow", words(sheet.air(), verdict -> verdict.says()));
         sheet.gases().forEach(text::gas);
         text.section("Dust on the filters", dust(sheet));
@@ -92,7 +98,7 @@ public final class ShiftText {
         }
         time.value().ifPresent(found -> {
             lines.add(found.basisSentence());
-            for (Bound other : found.others()) {
+            for (TimeBound other : found.others()) {
                 lines.add(
                         "Longer bound, " + other.kind().words() + ": " + length(other.minutes()) + ". " + other.says());
             }

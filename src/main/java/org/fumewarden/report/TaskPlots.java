@@ -7,13 +7,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.model.Demand;
 import org.fumewarden.model.Row;
 import org.fumewarden.shift.ShiftReckoner;
 import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.Task;
-import org.fumewarden.whatif.Bench;
 
 /** Every plot that a task has the data for: its samples, and the unit in use over the shift. */
 public final class TaskPlots {

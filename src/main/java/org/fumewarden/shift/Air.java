@@ -83,6 +83,12 @@ final class Air {
                 unit == Unit.PPM ? level : Concentrations.convert(level, unit, Unit.PPM, agent, molarVolume.get()));
     }
 
+    /** Whether carbon lets the gas through, so that it takes up no room in a filter. */
+    boolean unadsorbed(Agent agent) {
+        return rows(Member.class).stream()
+                .anyMatch(m -> m.set().equals("passes-carbon") && m.item().equals(agent.id()));
+    }
+
     /** What the marking system of the code holds the gas with. */
     Optional<FilterMatch> match(Agent agent) {
         List<String> systems = rows(Member.class).stream()

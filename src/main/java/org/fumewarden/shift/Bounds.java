@@ -3,7 +3,6 @@ package org.fumewarden.shift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fumewarden.endurance.Bound;
 import org.fumewarden.endurance.CarbonBed;
 import org.fumewarden.endurance.CodeCap;
 import org.fumewarden.endurance.GasPart;
@@ -15,6 +14,7 @@ import org.fumewarden.endurance.Refusal;
 import org.fumewarden.endurance.Refused;
 import org.fumewarden.endurance.ShelfLife;
 import org.fumewarden.endurance.TestCapacityBound;
+import org.fumewarden.endurance.TimeBound;
 import org.fumewarden.endurance.Vapour;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.FilterMatch;
@@ -32,8 +32,8 @@ final class Bounds {
         this.tables = tables;
     }
 
-    List<Reckoning<Bound>> of(Agent agent, FilterMatch match, Fitted fitted, GasUse use) {
-        List<Reckoning<Bound>> bounds = new ArrayList<>();
+    List<Reckoning<TimeBound>> of(Agent agent, FilterMatch match, Fitted fitted, GasUse use) {
+        List<Reckoning<TimeBound>> bounds = new ArrayList<>();
         classLimit(match, fitted, use).ifPresent(bounds::add);
         GasType type = fitted.part().map(GasPart::type).orElse(GasType.A);
         switch (type) {
@@ -64,7 +64,7 @@ final class Bounds {
     }
 
     /** What the maker measured; more gas shortens it only for a vapour for which the adsorption model holds. */
-    private Optional<Reckoning<Bound>> measured(Agent agent, GasUse use) {
+    private Optional<Reckoning<TimeBound>> measured(Agent agent, GasUse use) {
         boolean adsorbed = vapour(agent).filter(Vapour::modelHolds).isPresent();
         return Optional.ofNullable(task.breakthroughs().get(agent.id())).map(line -> line.bound(use, adsorbed));
     }
@@ -75,7 +75,7 @@ final class Bounds {
     }
 
     /** Above the highest use concentration nothing else matters. In a powered unit class 1 ends at the stricter figure. */
-    private Optional<Reckoning<Bound>> classLimit(FilterMatch match, Fitted fitted, GasUse use) {
+    private Optional<Reckoning<TimeBound>> classLimit(FilterMatch match, Fitted fitted, GasUse use) {
         if (fitted.part().isPresent()
                 && tables.classLimits().check(fitted.part().get(), use.ppm()) instanceof Refused<Double> refused
                 && refused.reason() == Refusal.ABOVE_CLASS_LIMIT) {
@@ -91,7 +91,7 @@ final class Bounds {
                         "Use a higher class that the manufacturer names, or supplied air."));
     }
 
-    private Reckoning<Bound> lowBoiler(GasUse use) {
+    private Reckoning<TimeBound> lowBoiler(GasUse use) {
         return given.word("low-boiler-group")
                 .map(group -> tables.lowBoilers().bound(Integer.parseInt(group), use, 0))
                 .orElseGet(() -> Reckoning.refuse(
@@ -100,7 +100,7 @@ final class Bounds {
                         "Ask the manufacturer, and add" + " kit.low-boiler-group."));
     }
 
-    private Reckoning<Bound> testCapacity(Agent agent, Fitted fitted, GasUse use) {
+    private Reckoning<TimeBound> testCapacity(Agent agent, Fitted fitted, GasUse use) {
         List<ShiftTables.TestGas> tests = (fitted.part().isPresent() ? tables.filterTests() : tables.cartridgeTests())
                 .stream()
                         .filter(test -> test.test()
@@ -134,7 +134,7 @@ final class Bounds {
                 .orElse(HeldLike.notShown());
     }
 
-    private void organic(Agent agent, GasUse use, List<Reckoning<Bound>> bounds) {
+    private void organic(Agent agent, GasUse use, List<Reckoning<TimeBound>> bounds) {
         Optional<Vapour> vapour = vapour(agent);
         if (vapour.isEmpty()) {
             bounds.add(Reckoning.refuse(
@@ -144,7 +144,7 @@ final class Bounds {
             return;
         }
         bounds.add(
-                bed().map(bed -> tables.model().bound(vapour.get(), bed, use)).orElseGet(() -> given.<Bound>missing(
+                bed().map(bed -> tables.model().bound(vapour.get(), bed, use)).orElseGet(() -> given.<TimeBound>missing(
                                 "The time of the adsorption model",
                                 "kit.filter-carbon",
                                 "kit.carbon-density",
@@ -171,7 +171,7 @@ final class Bounds {
                         given.number("carbon-area").getAsDouble())));
     }
 
-    private Optional<Reckoning<Bound>> shelfLife() {
+    private Optional<Reckoning<TimeBound>> shelfLife() {
         return given.day("filter-expiry")
                 .map(expires -> new ShelfLife(expires, given.day("filter-opened"), tables.opened()).bound(task.on()));
     }

@@ -47,18 +47,32 @@ final class GasFilters {
     List<GasLife> lives() {
         Optional<FilterMark> mark = europeanMark();
         List<Agent> gases = air.gases();
+        long taken = gases.stream().filter(agent -> !passes(agent)).count();
         return gases.stream()
                 .filter(this::needed)
-                .map(agent -> life(agent, gases.size() > 1, mark))
+                .map(agent -> life(agent, taken > 1, mark))
                 .toList();
     }
 
-    /** The gases for which no filter is reckoned, since each is at or below its lowest limit. */
-    List<String> spared() {
-        return air.gases().stream()
-                .filter(agent -> !needed(agent))
-                .map(Agent::name)
-                .toList();
+    /** Whether a gas goes through every filter, so that it takes up no room in one meant for another. */
+    private boolean passes(Agent agent) {
+        return air.unadsorbed(agent);
+    }
+
+    /** What to know of gases for which no filter is calculated, or which none holds. */
+    List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        for (Agent agent : air.gases()) {
+            if (passes(agent)) {
+                remarks.add("No filter here holds " + agent.name() + ": the change times of others say nothing of it."
+                        + " Keep it below its limit, watched by a direct-reading instrument, or use supplied air.");
+            } else if (!needed(agent)) {
+                remarks.add("No gas filter is calculated for " + agent.name()
+                        + ", which is at or below its lowest limit; it still counts as"
+                        + " another gas beside one that is above.");
+            }
+        }
+        return remarks;
     }
 
     /** True when the rules demand a filter for the gas, when it is above a limit, or when that cannot be told. */

@@ -70,10 +70,7 @@ public final class ShiftReckoner {
         Reckoning<ShiftPlan> plan = plan(stretches, airflow, gases, cadence, run);
         remarks.addAll(battery.remarks());
         oilMist();
-        filters.spared()
-                .forEach(name -> remarks.add("No gas filter is calculated for " + name
-                        + ", which is at or below its lowest limit; it still counts as"
-                        + " another gas beside one that is above."));
+        remarks.addAll(filters.remarks());
         return new ShiftSheet(
                 airflow,
                 gases,
@@ -92,9 +89,9 @@ public final class ShiftReckoner {
         if (given.word("blower").filter("false"::equals).isPresent()) {
             return Reckoning.refuse(
                     Refusal.NOT_GIVEN,
-                    "The unit has no blower, so there is neither flow nor battery to plan with: change its filters by the"
+                    "The unit has no blower, so there is neither flow nor battery to plan with. Change any filters by the"
                             + " times below.",
-                    "Use a powered unit.");
+                    "Follow the advice on this task.");
         }
         if (given.word("work-rate").isEmpty()) {
             remarks.add("task.work-rate is not given: very hard work is assumed.");

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
 
-/** Names that ask for the health of the wearer, of which a task file holds nothing but the clearance. */
-final class Health {
-    static final String MAYBE =
+/** Names that ask for the health, age or origin of the wearer, of which nothing but the clearance is kept. */
+public final class Health {
+    public static final String MAYBE =
             "leave it out: the health of the wearer is the matter of the doctor. All that is asked is"
                     + " wearer.medically-cleared, true, false or powered-only.";
 
@@ -20,6 +20,7 @@ final class Health {
             "asthma",
             "asthmatic",
             "birthday",
+            "birth",
             "blood",
             "bmi",
             "born",
@@ -36,6 +37,7 @@ final class Health {
             "disabled",
             "disease",
             "diseases",
+            "dob",
             "drugs",
             "epilepsy",
             "epileptic",
@@ -54,10 +56,14 @@ final class Health {
             "medications",
             "medicine",
             "medicines",
+            "nationality",
             "nursing",
+            "origin",
             "pacemaker",
             "pregnancy",
             "pregnant",
+            "race",
+            "religion",
             "sex",
             "sick",
             "sickness",
@@ -71,7 +77,8 @@ final class Health {
 
     private Health() {}
 
-    static boolean isMeant(String name) {
+    /** Whether the name of a field or question asks for it. */
+    public static boolean isMeant(String name) {
         return Arrays.stream(name.toLowerCase(Locale.ROOT).split("[^a-z]+")).anyMatch(WORDS::contains);
     }
 }

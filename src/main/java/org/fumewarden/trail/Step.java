@@ -27,11 +27,6 @@ public record Step(String id, Finding finding, List<Premise> premises, Optional<
         return finding.rule();
     }
 
-    /** Title of the rule. */
-    public String title() {
-        return finding.title();
-    }
-
     /** The conclusion as a sentence. */
     public String says() {
         return finding.says();

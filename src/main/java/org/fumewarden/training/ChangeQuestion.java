@@ -44,7 +44,7 @@ final class ChangeQuestion {
                 "change",
                 told.say("ask.change", told.name(closed)),
                 Choices.of(right, wrong, random, id -> change(id).orElseThrow().says(words), id -> mark(id).right()),
-                false,
+                Item.Reads.CHOICE,
                 closed.reasons().get(0).says(),
                 this::mark);
     }

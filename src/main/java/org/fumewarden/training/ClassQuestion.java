@@ -11,28 +11,19 @@ import java.util.stream.Collectors;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
-import org.fumewarden.model.DeviceClass;
 
 /** Which respirator may be used. */
 final class ClassQuestion {
     private static final String NONE = "none";
-    private static final Set<String> NO_CLASS = Set.of(
-            "none",
-            "nothing",
-            "no respirator",
-            "no class",
-            "keins",
-            "keines",
-            "kein geraet",
-            "nichts",
-            "none may be used");
-
     private final Told told;
     private final ClassWords words;
+    /** Tried out when the first wrong answer asks for it. */
+    private Changes changes;
 
     private ClassQuestion(Told told) {
         this.told = told;
-        this.words = new ClassWords(told.devices());
+        this.words = new ClassWords(
+                told.devices(), d -> told.name(told.respirator(d.id()).orElseThrow()));
     }
 
     /** The question; none while the advice is open. */
@@ -45,9 +36,9 @@ final class ClassQuestion {
         String right = told.best().map(Respirator::deviceClass).orElse(NONE);
         return new Item(
                 "class",
-                told.say("ask.class"),
+                told.say(emergency() ? "ask.class.entry" : "ask.class"),
                 Choices.of(right, wrong(random), random, this::says, id -> mark(id).right()),
-                false,
+                Item.Reads.WORDS,
                 told.say("hint.class"),
                 this::mark);
     }
@@ -74,6 +65,11 @@ final class ClassQuestion {
         return wrong;
     }
 
+    /** True when nobody should go in, and the advice still names what is worn where entry cannot be avoided. */
+    private boolean emergency() {
+        return told.said().status() == Status.DO_NOT_ENTER && !told.suitable().isEmpty();
+    }
+
     private Mistake mistake(Respirator closed) {
         return Mistake.behind(closed.reasons(), told.device(closed.deviceClass()), told.words())
                 .orElseGet(() -> Mistake.of("factor-too-low", told.words()));
@@ -81,16 +77,28 @@ final class ClassQuestion {
 
     private Mark mark(String answer) {
         String best = told.best().map(told::name).orElse(told.say("class.none"));
-        if (NO_CLASS.contains(Plain.line(answer))) {
-            return told.suitable().isEmpty()
-                    ? Mark.right(answer).because(told.stop())
+        if (ClassWords.NONE.contains(Plain.line(answer)) || ClassWords.OUT.contains(Plain.line(answer))) {
+            return told.said().status() == Status.DO_NOT_ENTER
+                    ? Mark.right(answer)
+                            .saying(emergency() ? told.say("entry", best) : "")
+                            .because(told.stop())
                     : Mark.wrong(answer, Mistake.of("gives-up-too-early", told.words()), best)
                             .because(told.best()
                                     .flatMap(r -> r.reasons().stream().findFirst()));
         }
-        List<DeviceClass> meant = words.read(answer);
-        List<Respirator> named =
-                meant.stream().flatMap(d -> told.respirator(d.id()).stream()).toList();
+        ClassWords.Read read = words.read(answer);
+        if (read.foreign()) {
+            return told.said().respirators().stream()
+                    .filter(r -> told.device(r.deviceClass()).filters())
+                    .filter(r -> r.reasons().stream()
+                            .anyMatch(told.noFilter().stream().toList()::contains))
+                    .findFirst()
+                    .map(r -> wrong(answer, List.of(r), best))
+                    .orElseGet(() -> Mark.wrong(answer, Mistake.of("class-of-other-rules", told.words()), best));
+        }
+        List<Respirator> named = read.classes().stream()
+                .flatMap(d -> told.respirator(d.id()).stream())
+                .toList();
         if (named.isEmpty()) {
             return Mark.unread(answer, told.say("unread.class"));
         }
@@ -101,22 +109,50 @@ final class ClassQuestion {
                     told.say(
                             "unread.class.which", named.stream().map(told::name).collect(Collectors.joining("; "))));
         }
-        return open.isEmpty()
-                ? wrong(answer, named.get(0), best)
-                : Mark.right(answer)
-                        .saying(
-                                told.said().status() == Status.DO_NOT_ENTER
-                                        ? told.stop().map(Reason::says).orElse("")
-                                        : "")
-                        .because(open.get(0).reasons().stream().findFirst());
+        Optional<Mark> filter = FilterQuestion.besides(told, named.get(0), read.mark());
+        if (!open.isEmpty()) {
+            return filter.filter(f -> !f.right()).map(f -> f.of(answer)).orElseGet(() -> Mark.right(answer)
+                    .saying(besides(open.get(0), filter))
+                    .because(open.get(0).reasons().stream().findFirst()));
+        }
+        Mark wrong = wrong(answer, named, best);
+        return filter.flatMap(Mark::mistake)
+                .filter(f -> Mistake.first(List.of(f.id(), mistake(named.get(0)).id()), told.words())
+                        .equals(Optional.of(f)))
+                .map(f -> filter.get().of(answer).instead(best))
+                .orElse(wrong);
     }
 
-    private Mark wrong(String answer, Respirator named, String best) {
+    /** What the trainer adds to a right class: what stops the work all the same, the filter to fit, or that lighter kit is enough. */
+    private String besides(Respirator named, Optional<Mark> filter) {
+        List<String> says = new ArrayList<>();
+        if (emergency()) {
+            told.stop().map(Reason::says).ifPresent(says::add);
+        }
+        boolean heavier = told.best()
+                .map(b -> told.device(b.deviceClass()).filters()
+                        && !told.device(named.deviceClass()).filters())
+                .orElse(false);
+        if (heavier || filter.filter(f -> !f.says().isEmpty()).isPresent()) {
+            says.add(told.say("more"));
+        }
+        if (filter.isEmpty()
+                && told.device(named.deviceClass()).gas().equals("fits")
+                && !named.filter().isEmpty()) {
+            says.add(told.say("filter", named.filter()));
+        }
+        return String.join(" ", says);
+    }
+
+    private Mark wrong(String answer, List<Respirator> all, String best) {
+        Respirator named = all.get(0);
         Mistake mistake = mistake(named);
         Optional<Reason> reason = Mistake.decisive(named.reasons(), mistake, told.device(named.deviceClass()))
                 .or(() -> named.reasons().stream().findFirst());
-        String change = Changes.of(told)
-                .making(named.deviceClass())
+        changes = changes == null ? Changes.of(told) : changes;
+        String change = changes.all().stream()
+                .filter(c -> all.stream().allMatch(r -> changes.makes(c, r.deviceClass())))
+                .findFirst()
                 .map(c -> told.say("instead.change", c.says(told.words())))
                 .orElse("");
         return Mark.wrong(answer, mistake, change.isEmpty() ? best : best + ". " + change)

@@ -99,7 +99,7 @@ final class CounterExample {
                         "counter-example",
                         told.say("ask.counter", spoken.says()),
                         Choices.of(right, wrong, random, words::get, right::equals),
-                        false,
+                        Item.Reads.CHOICE,
                         told.say("hint.counter"),
                         this::mark));
     }

@@ -43,6 +43,7 @@ final class DutyQuestion {
                 .distinct()
                 .filter(DutyWords.OF_SPECIAL_WORK::contains)
                 .filter(d -> !DutyWords.due(Set.of(d), due.keySet()))
+                .filter(d -> step(d).isEmpty())
                 .map(d -> DONE + d)
                 .toList());
         Collections.shuffle(others, random);
@@ -59,7 +60,7 @@ final class DutyQuestion {
                 "duty",
                 told.say("ask.duty"),
                 Choices.of(DONE + rights.get(0), wrong, random, this::says, id -> mark(id).right()),
-                false,
+                Item.Reads.WORDS,
                 told.say("hint.duty"),
                 this::mark);
     }
@@ -96,11 +97,23 @@ final class DutyQuestion {
                     .filter(d -> DutyWords.due(named.get(0), Set.of(d)))
                     .findFirst()
                     .orElseThrow());
-            return Mark.right(answer).because(check.what(), check.source() + " " + check.clause());
+            return Mark.right(answer).because(told.what(check), check.source() + " " + check.clause());
         }
-        boolean special = named.stream().flatMap(Set::stream).anyMatch(DutyWords.OF_SPECIAL_WORK::contains);
-        String mistake = special ? "another-duty" : "good-but-not-asked";
-        return Mark.wrong(answer, Mistake.of(mistake, told.words()), some());
+        Set<String> deeds = named.stream().flatMap(Set::stream).collect(Collectors.toSet());
+        Optional<String> step = deeds.stream().flatMap(d -> step(d).stream()).findFirst();
+        boolean special = deeds.stream().anyMatch(DutyWords.OF_SPECIAL_WORK::contains);
+        String mistake = step.isPresent() ? "another-step" : special ? "another-duty" : "good-but-not-asked";
+        return Mark.wrong(
+                answer, Mistake.of(mistake, told.words()), step.map(told::deed).orElseGet(this::some));
+    }
+
+    /** What is due about the same substance in place of a deed: offered and mandatory care are steps of one ladder. */
+    private Optional<String> step(String deed) {
+        String stem = DutyWords.stem(deed);
+        return due.keySet().stream()
+                .filter(d -> !stem.isEmpty() && !DutyWords.due(Set.of(deed), Set.of(d)))
+                .filter(d -> DutyWords.stem(d).equals(stem))
+                .findFirst();
     }
 
     private String some() {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.fumewarden.report.html.Words;
 
@@ -16,14 +17,22 @@ final class DutyWords {
     private static final Set<String> FILL = all("fill");
     private static final Set<String> NOT = all("not");
     /** Deeds that only some work calls for: they are wrong elsewhere, while any other deed is good practice at least. */
-    static final Set<String> OF_SPECIAL_WORK =
-            ROWS.stream().flatMap(r -> r.words("special").stream()).collect(Collectors.toUnmodifiableSet());
+    static final Set<String> OF_SPECIAL_WORK = ids("special");
 
     /** Deeds that say little to a room: they are asked about last. */
-    static final Set<String> VAGUE =
-            ROWS.stream().flatMap(r -> r.words("vague").stream()).collect(Collectors.toUnmodifiableSet());
+    static final Set<String> VAGUE = ids("vague");
+
+    /** Ids of duties that only keep papers. */
+    static final Set<String> PAPERS = ids("papers");
+
+    /** Ids of duties whose interval holds for some substances only. */
+    static final Set<String> FOR_SOME = ids("some");
 
     private static final List<Phrase> PHRASES = phrases();
+    /** Deeds of which one gives way to the other at another level of exposure. */
+    private static final Pattern STEPS =
+            Pattern.compile("(medical/)(?:care-)?(\\w+?)(?:s|-(?:offer|mandatory|blood|urine|skin))*");
+
     private static final int LONGEST = 4;
 
     private DutyWords() {}
@@ -58,6 +67,11 @@ final class DutyWords {
             }
         }
         return words.isEmpty() ? List.copyOf(read) : List.of();
+    }
+
+    /** The kind and the substance that a deed is about; empty when it is about none. */
+    static String stem(String deed) {
+        return STEPS.matcher(deed).matches() ? STEPS.matcher(deed).replaceAll("$1$2") : "";
     }
 
     /** True when a deed that an answer names is among those that are due; a general name stands for a deed of its kind. */
@@ -105,6 +119,10 @@ final class DutyWords {
             }
         }
         return all;
+    }
+
+    private static Set<String> ids(String key) {
+        return ROWS.stream().flatMap(r -> r.words(key).stream()).collect(Collectors.toUnmodifiableSet());
     }
 
     private static Set<String> all(String key) {

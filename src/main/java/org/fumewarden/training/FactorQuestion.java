@@ -3,27 +3,28 @@ package org.fumewarden.training;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
-import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Status;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Ratio;
+import org.fumewarden.trail.Step;
 
 /** Which protection factor is the least that is enough. */
 final class FactorQuestion {
-    /** A given factor is right within this share above the required one: people round up. Our own choice. */
+    /** A given factor meets a need within this share below it: people round. Our own choice. */
     private static final BigDecimal ROUNDING = new BigDecimal("1.05");
 
-    private static final Set<String> NOT_AT_ALL =
-            Set.of("none", "do not start", "must not start", "keiner", "nicht beginnen");
+    private static final String STAY_OUT = "stay out";
 
     private final Told told;
     private final BigDecimal required;
@@ -34,7 +35,7 @@ final class FactorQuestion {
         this.required =
                 closed(told) ? BigDecimal.ZERO : told.said().requiredFactor().value();
         told.all(AssignedFactor.class).stream()
-                .filter(f -> told.respirator(f.deviceClass()).isPresent())
+                .filter(f -> closed(told) || mayServe(told, f.deviceClass()))
                 .map(f -> f.factor().stripTrailingZeros())
                 .forEach(steps::add);
     }
@@ -44,10 +45,26 @@ final class FactorQuestion {
         Advice advice = told.said();
         FactorQuestion question = new FactorQuestion(told);
         boolean sure = closed(told)
-                || advice.status() == Status.COMPLETE && advice.requiredFactor().asksForOne();
+                || advice.status() == Status.COMPLETE
+                        && advice.requiredFactor().asksForOne()
+                        && !question.isWhatEveryClassHas();
         return sure && (closed(told) || question.steps.ceiling(question.required) != null)
                 ? Optional.of(question.item(random))
                 : Optional.empty();
+    }
+
+    /** True for a least factor that any class has: it asks nothing of a room. */
+    private boolean isWhatEveryClassHas() {
+        return told.said().requiredFactor().basis().equals("floor")
+                && told.all(AssignedFactor.class).stream()
+                        .allMatch(f -> f.factor().compareTo(required) >= 0);
+    }
+
+    /** True unless what is in the air closes the class: a factor that only such classes have is no answer. */
+    private static boolean mayServe(Told told, String deviceClass) {
+        return told.respirator(deviceClass)
+                .filter(r -> r.reasons().stream().noneMatch(one -> Mistake.ofTheAir(one, told.device(deviceClass))))
+                .isPresent();
     }
 
     /** True when the work must not start whatever is worn. */
@@ -57,23 +74,33 @@ final class FactorQuestion {
 
     private Item item(Random random) {
         BigDecimal right = right();
-        List<BigDecimal> wrong = new ArrayList<>(steps);
+        Set<BigDecimal> known = new TreeSet<>(steps);
+        told.all(AssignedFactor.class).forEach(f -> known.add(f.factor().stripTrailingZeros()));
+        List<BigDecimal> wrong = new ArrayList<>(known);
         wrong.sort(Comparator.comparing(s -> Math.abs(Math.log((s.doubleValue() + 1) / (right.doubleValue() + 1)))));
-        List<String> others = new ArrayList<>(
-                misreadings().stream().map(m -> step(m.value()).toPlainString()).toList());
+        List<String> others = new ArrayList<>(misreadings().values().stream()
+                .map(this::step)
+                .filter(s -> s.compareTo(required) < 0)
+                .map(BigDecimal::toPlainString)
+                .toList());
         wrong.forEach(w -> others.add(w.toPlainString()));
-        others.add("0");
+        others.add(Math.min(others.size(), Choices.COUNT - 2), STAY_OUT);
         return new Item(
                 "factor",
                 told.say("ask.factor"),
-                Choices.of(right.toPlainString(), others, random, this::says, id -> mark(id).right()),
-                true,
+                Choices.of(
+                        required.signum() == 0 ? STAY_OUT : right.toPlainString(),
+                        others,
+                        random,
+                        this::says,
+                        id -> mark(id).right()),
+                Item.Reads.NUMBER,
                 told.say("hint.factor"),
                 this::mark);
     }
 
     private String says(String factor) {
-        return factor.equals("0") ? told.say("factor.none") : factor;
+        return factor.equals("0") || factor.equals(STAY_OUT) ? told.say("factor.none") : told.say("factor.of", factor);
     }
 
     private BigDecimal right() {
@@ -86,80 +113,77 @@ final class FactorQuestion {
     }
 
     private Mark mark(String answer) {
+        String line = Plain.line(answer);
+        boolean out = ClassWords.OUT.contains(line) || line.equals(Plain.line(says(STAY_OUT)));
         Optional<BigDecimal> read =
-                NOT_AT_ALL.contains(Plain.line(answer)) ? Optional.of(BigDecimal.ZERO) : FactorWords.read(answer);
-        if (read.isEmpty()) {
-            return Mark.unread(answer, told.say("unread.factor"));
-        }
-        BigDecimal given = read.get();
-        String shown = says(right().toPlainString());
-        Optional<Reason> because = required.signum() == 0
-                ? told.stop()
-                : told.said().requiredFactor().reasons().stream().findFirst();
-        if (given.compareTo(required) < 0) {
-            return Mark.wrong(answer, Mistake.of(behind(given), told.words()), shown)
-                    .because(because);
-        }
-        if (required.signum() == 0 && given.signum() > 0) {
-            return Mark.wrong(answer, Mistake.of("starts-what-must-not-start", told.words()), shown)
-                    .because(because);
-        }
-        boolean near = given.compareTo(required.multiply(ROUNDING).max(required.add(BigDecimal.ONE))) <= 0;
-        return near || given.compareTo(right()) == 0
-                ? Mark.right(answer).because(because)
-                : Mark.wrong(answer, Mistake.of("more-than-needed", told.words()), shown)
-                        .because(because);
+                out || ClassWords.NONE.contains(line) ? Optional.of(BigDecimal.ZERO) : FactorWords.read(answer);
+        return read.map(given -> mark(answer, given, out))
+                .orElseGet(() -> Mark.unread(answer, told.say("unread.factor")));
     }
 
-    /** A way to get the number wrong: what remains when one thing is left out. */
-    private record Misreading(String mistake, BigDecimal value) {}
+    private Mark mark(String answer, BigDecimal given, boolean out) {
+        boolean least = given.compareTo(required) >= 0 && given.compareTo(right()) <= 0;
+        String mistake = given.compareTo(required) < 0
+                ? out ? "gives-up-too-early" : behind(given)
+                : required.signum() == 0 ? "starts-what-must-not-start" : "not-the-least";
+        boolean right = required.signum() == 0 ? given.signum() == 0 : least;
+        Mark mark = (right
+                        ? Mark.right(answer)
+                        : Mark.wrong(answer, Mistake.of(mistake, told.words()), says(right().toPlainString())))
+                .because(
+                        required.signum() == 0
+                                ? told.stop()
+                                : told.said().requiredFactor().reasons().stream()
+                                        .findFirst());
+        return mistake.equals("number-too-low")
+                ? measured(given)
+                        .map(s -> mark.because(
+                                s.says(),
+                                s.citation().source() + " " + s.citation().clause()))
+                        .orElse(mark)
+                : mark;
+    }
 
+    /** The step that asks for more than a factor because of one level alone. */
+    private Optional<Step> measured(BigDecimal given) {
+        return told.said().trail().steps().stream()
+                .filter(s -> s.conclusion() instanceof Need n
+                        && n.basis().equals("ratio")
+                        && n.value().compareTo(given) > 0)
+                .max(Comparator.comparing(s -> ((Need) s.conclusion()).value()));
+    }
+
+    /**
+     * What is behind a factor that is too low: the first of these needs that it does not meet. A factor below what the levels ask for is
+     * told as such, before anything that is forgotten besides.
+     */
     private String behind(BigDecimal given) {
-        if (given.signum() == 0) {
-            return "number-too-low";
-        }
-        return misreadings().stream()
-                .filter(m -> step(m.value()).compareTo(given) == 0
-                        || given.compareTo(m.value()) >= 0
-                                && given.compareTo(m.value().add(BigDecimal.ONE)) <= 0)
-                .map(Misreading::mistake)
+        return misreadings().entrySet().stream()
+                .filter(m -> given.multiply(ROUNDING).compareTo(m.getValue()) < 0)
+                .map(Map.Entry::getKey)
                 .findFirst()
-                .orElse("number-too-low");
+                .orElse("forgets-the-floor");
     }
 
-    /** The factors that people get who leave the floor, the sum or the peak out; only those that are too low. */
-    private List<Misreading> misreadings() {
-        List<Misreading> all = new ArrayList<>();
-        String basis = told.said().requiredFactor().basis();
-        if (basis.equals("floor")) {
-            without(all, "forgets-the-floor", n -> !n.basis().equals("floor"));
-        } else if (basis.equals("mixture")) {
-            without(all, "one-substance-for-the-sum", n -> n.basis().equals("ratio"));
-        }
-        told.said().trail().all(Ratio.class).stream()
-                .filter(r -> r.averaging() == Averaging.TWA)
-                .map(r -> Need.of(r).value())
-                .max(Comparator.naturalOrder())
-                .filter(v -> peakDecides())
-                .filter(v -> step(v).compareTo(required) < 0)
-                .ifPresent(v -> all.add(new Misreading("average-for-peak", v)));
-        return all;
+    /** Mistake to the need that whoever makes it does not meet, each at least as high as the one before: average, peak, sum. */
+    private Map<String, BigDecimal> misreadings() {
+        List<Ratio> ratios = told.said().trail().all(Ratio.class);
+        Map<String, BigDecimal> needs = new LinkedHashMap<>();
+        needs.put(
+                "number-too-low",
+                most(ratios.stream().filter(r -> r.averaging() == Averaging.TWA).map(r -> Need.of(r)
+                        .value())));
+        needs.put("average-for-peak", most(ratios.stream().map(r -> Need.of(r).value())));
+        needs.put(
+                "one-substance-for-the-sum",
+                most(told.said().trail().all(Need.class).stream()
+                        .filter(n -> !n.basis().equals("floor"))
+                        .map(Need::value)));
+        return needs;
     }
 
-    /** What remains without the needs that are forgotten; every reading of it when those alone decide. */
-    private void without(List<Misreading> all, String mistake, Predicate<Need> left) {
-        told.said().trail().all(Need.class).stream()
-                .filter(left)
-                .map(Need::value)
-                .distinct()
-                .sorted(Comparator.reverseOrder())
-                .filter(v -> step(v).compareTo(required) < 0)
-                .forEach(v -> all.add(new Misreading(mistake, v)));
-    }
-
-    private boolean peakDecides() {
-        return told.said().trail().all(Ratio.class).stream()
-                .anyMatch(r ->
-                        r.averaging() != Averaging.TWA && Need.of(r).value().compareTo(required) == 0);
+    /** The highest of some needs, and never more than what is required. */
+    private BigDecimal most(Stream<BigDecimal> values) {
+        return values.max(Comparator.naturalOrder()).orElse(BigDecimal.ONE).min(required);
     }
 }

@@ -10,7 +10,7 @@ import org.fumewarden.codes.Numbers;
 /** Reads a protection factor as people write it: 20, "APF 20", "20,0", "a factor of 20", "20 times". */
 final class FactorWords {
     private static final Pattern WRITTEN = Pattern.compile(
-            "(?:(?:an?|the|ein|required|assigned|protection|at least|mindestens|factor|faktor|schutzfaktor|apf|vdgw|of|von|x|×|=|:)\\s*)*"
+            "(?:(?:an?|the|ein|required|assigned|protection|at least|mindestens|factor|faktor|schutzfaktor|apf|vdgw|of|von|x|×|=|:)[\\s-]*)*"
                     + "(?<number>[0-9][0-9.,'\\s]*)\\s*(?:-?\\s*(?:x|×|times|fold|fach|fache))?\\.?",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 

@@ -1,8 +1,11 @@
 package org.fumewarden.training;
 
+import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -74,7 +77,7 @@ final class Facts {
     }
 
     private String level(Exposure exposure) {
-        return exposure.level().toPlainString() + " " + exposure.unit().symbol() + " "
+        return number(exposure.level()) + " " + exposure.unit().symbol() + " "
                 + told.say("averaging." + exposure.averaging().key());
     }
 
@@ -110,12 +113,19 @@ final class Facts {
         return told.words().sayOr("choice." + answer.question() + "." + answer.value(), own);
     }
 
-    private static String amount(Measure measure) {
-        String plain = measure.value().stripTrailingZeros().toPlainString() + " " + measure.unit();
+    private String amount(Measure measure) {
+        String plain = number(measure.value().stripTrailingZeros()) + " " + measure.unit();
         boolean hours = measure.unit().equals("min")
                 && measure.value().intValue() >= 60
                 && measure.value().intValue() % 60 == 0;
         return hours ? measure.value().intValue() / 60 + " h" : plain;
+    }
+
+    /** A number with the decimal mark of the language. */
+    private String number(BigDecimal value) {
+        DecimalFormatSymbols marks = DecimalFormatSymbols.getInstance(
+                Locale.forLanguageTag(told.words().language()));
+        return value.toPlainString().replace('.', marks.getDecimalSeparator());
     }
 
     private String ask(String question) {

@@ -54,6 +54,24 @@ record FilterParts(Set<String> units, Map<String, Integer> gases, Set<String> pa
             "white",
             "weiss");
 
+    /** The names of cartridges of a system, plain. */
+    static List<String> names(String system) {
+        return WordTable.rows("cartridges").stream()
+                .filter(r -> r.text("system").equals(system))
+                .flatMap(r -> r.words("words").stream())
+                .map(Plain::line)
+                .toList();
+    }
+
+    /** What the type of a gas part stands for; empty when its name says it. */
+    static String meaning(String part, String language) {
+        return WordTable.rows("cartridges").stream()
+                .filter(r -> r.text("part").equals(part))
+                .findFirst()
+                .flatMap(r -> r.row("for").optional(language))
+                .orElse("");
+    }
+
     /** The parts of a mark or of cartridges by name; empty when anything in it cannot be read. */
     static Optional<FilterParts> read(String text, String system) {
         String rest = " " + Plain.line(text) + " ";
@@ -105,6 +123,22 @@ record FilterParts(Set<String> units, Map<String, Integer> gases, Set<String> pa
         waiting.forEach(letter -> gases.put(letter, 0));
         boolean whole = at == marks.length() && !(gases.isEmpty() && particles.isEmpty());
         return whole ? Optional.of(new FilterParts(units, gases, particles)) : Optional.empty();
+    }
+
+    /** True when it holds a class that the system of the code does not know: 42 CFR 84 under EN, and the other way round. */
+    boolean foreign(String system) {
+        return system.equals("en")
+                ? particles.stream().anyMatch(p -> p.matches("[NRP](95|99|100)|PAPR100[NP]"))
+                : !units.isEmpty()
+                        || gases.values().stream().anyMatch(level -> level > 0)
+                        || particles.stream().anyMatch(p -> p.matches("(FFP|P|PAPRP)[123]"));
+    }
+
+    /** True when a class of respirator does not hold all of it by its name: gas parts, a part beside a unit, series of 42 CFR 84. */
+    boolean namesMoreThanAClass() {
+        return !gases.isEmpty()
+                || !units.isEmpty() && !particles.isEmpty()
+                || particles.stream().anyMatch(p -> p.matches("[NRP](95|99|100)"));
     }
 
     /** Gas parts of this filter that the other lacks or has in a lower class. */

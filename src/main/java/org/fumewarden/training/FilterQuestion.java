@@ -1,6 +1,7 @@
 package org.fumewarden.training;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -67,8 +68,8 @@ final class FilterQuestion {
                         random,
                         id -> id.equals(NONE) ? told.say("filter.none") : id,
                         id -> mark(id).right()),
-                false,
-                told.say("hint.filter"),
+                Item.Reads.WORDS,
+                told.say(system.equals("en") ? "hint.filter" : "hint.filter.part84"),
                 this::mark);
     }
 
@@ -104,67 +105,113 @@ final class FilterQuestion {
 
     private Mark mark(String answer) {
         String shown = supplied ? told.say("filter.none") : device.filter();
-        if (NO_FILTER.contains(Plain.line(answer))) {
+        String line = Plain.line(answer);
+        if (NO_FILTER.contains(line) || line.equals(Plain.line(told.say("filter.none")))) {
             return supplied
-                    ? Mark.right(answer)
+                    ? Mark.right(answer).because(told.noFilter())
                     : Mark.wrong(answer, mistake("no-filter-at-all"), shown).because(need());
         }
         Optional<FilterParts> given = FilterParts.read(answer, system);
-        if (given.isEmpty()) {
+        boolean foreign = given.isEmpty() && FilterParts.read(answer, other()).isPresent();
+        if (given.isEmpty() && !foreign) {
             return Mark.unread(answer, told.say(system.equals("en") ? "unread.filter" : "unread.filter.part84"));
         }
         if (supplied) {
-            return Mark.wrong(answer, mistake("filter-on-supplied-air"), shown).because(told.stop());
+            return Mark.wrong(answer, mistake("filter-on-supplied-air"), shown).because(told.noFilter());
+        }
+        if (foreign) {
+            return Mark.wrong(answer, mistake("class-of-other-rules"), shown).because(need());
         }
         return compare(answer, given.get(), needed.orElseThrow(), shown);
     }
 
-    private Mark compare(String answer, FilterParts given, FilterParts needed, String shown) {
-        List<String> lacking = needed.gasesBeyond(given);
-        Optional<String> noClass = given.gases().entrySet().stream()
-                .filter(g -> g.getValue() == 0 && needed.gases().getOrDefault(g.getKey(), 1) > 0)
-                .map(java.util.Map.Entry::getKey)
-                .findFirst();
-        List<String> absent =
-                lacking.stream().filter(g -> !given.gases().containsKey(g)).toList();
-        if (!absent.isEmpty()) {
-            return Mark.wrong(answer, mistake("particle-filter-for-gas"), shown)
-                    .saying(told.say("through", agents(absent)))
-                    .because(need());
-        }
-        if (noClass.isPresent() && needed.gases().containsKey(noClass.get())) {
-            return Mark.unread(answer, told.say("unread.filter.class", noClass.get()));
-        }
-        if (!lacking.isEmpty()) {
-            return Mark.wrong(answer, mistake("weak-filter"), shown).because(need());
-        }
-        if (given.particles().isEmpty() && !needed.particles().isEmpty()) {
-            return Mark.wrong(answer, mistake("no-particle-part"), shown).because(need());
-        }
-        if (!needed.units().isEmpty()
-                && given.units().isEmpty()
-                && given.particles().equals(Set.of("P"))) {
-            return Mark.unread(answer, told.say("unread.filter.unit"));
-        }
-        if (!given.units().equals(needed.units())) {
-            return Mark.wrong(answer, mistake("filter-of-another-device"), shown);
-        }
-        if (!given.stopsParticlesOf(needed)) {
-            return Mark.wrong(answer, mistake(weaker(given, needed)), shown).because(need());
-        }
-        boolean more = !needed.gases().keySet().containsAll(given.gases().keySet());
-        return more
-                ? Mark.wrong(answer, mistake("more-than-needed"), shown)
-                : Mark.right(answer).because(need());
+    /** The mark of a filter that an answer names beside a class of device; none when it names but what the class holds anyway. */
+    static Optional<Mark> besides(Told told, Respirator device, String answer) {
+        FilterQuestion question = new FilterQuestion(told, device);
+        Optional<FilterParts> given = FilterParts.read(answer, question.system);
+        boolean asked = question.supplied || question.needed.isPresent();
+        return asked && given.isPresent() && given.get().namesMoreThanAClass()
+                ? Optional.of(question.mark(answer))
+                : Optional.empty();
     }
 
-    private static String weaker(FilterParts given, FilterParts needed) {
+    private String other() {
+        return system.equals("en") ? "niosh" : "en";
+    }
+
+    private Mark compare(String answer, FilterParts given, FilterParts needed, String shown) {
+        List<String> lacking = needed.gasesBeyond(given);
+        List<String> absent =
+                lacking.stream().filter(g -> !given.gases().containsKey(g)).toList();
+        Optional<String> noClass = lacking.stream()
+                .filter(g -> given.gases().getOrDefault(g, -1) == 0)
+                .findFirst();
+        Set<String> mistakes = new HashSet<>(particles(given, needed));
+        if (!absent.isEmpty()) {
+            mistakes.add(given.gases().isEmpty() ? "particle-filter-for-gas" : "wrong-gas-type");
+        } else if (noClass.isPresent()) {
+            return Mark.unread(answer, told.say("unread.filter.class", noClass.get()));
+        } else if (!lacking.isEmpty()) {
+            mistakes.add("weak-filter");
+        }
+        if (given.foreign(system)) {
+            mistakes.add("class-of-other-rules");
+        }
+        if (!given.units().equals(needed.units())) {
+            if (given.units().isEmpty() && given.particles().equals(Set.of("P")) && mistakes.isEmpty()) {
+                return Mark.unread(answer, told.say("unread.filter.unit"));
+            }
+            mistakes.add("filter-of-another-device");
+        }
+        Optional<Mistake> first = Mistake.first(mistakes, told.words());
+        if (first.isPresent()) {
+            boolean gas = List.of("particle-filter-for-gas", "wrong-gas-type")
+                    .contains(first.get().id());
+            return Mark.wrong(answer, first.get(), shown)
+                    .saying(gas ? types(absent, given, needed) : "")
+                    .because(need());
+        }
+        boolean more = !needed.gases().keySet().containsAll(given.gases().keySet())
+                || given.gasesBeyond(needed).stream().anyMatch(needed.gases()::containsKey);
+        return Mark.right(answer).saying(more ? told.say("more") : "").because(need());
+    }
+
+    /** The gases that get through, the type that stops them, and what the given one is for. */
+    private String types(List<String> absent, FilterParts given, FilterParts needed) {
+        List<String> says = new ArrayList<>();
+        for (String part : absent) {
+            says.add(told.say("through", agents(List.of(part)), stands(part)));
+        }
+        given.gases().keySet().stream()
+                .filter(g -> !needed.gases().containsKey(g))
+                .filter(g -> !meaning(g).isEmpty())
+                .forEach(g -> says.add(told.say("stands", g, meaning(g))));
+        return String.join(" ", says);
+    }
+
+    private String stands(String part) {
+        return meaning(part).isEmpty() ? part : part + " (" + meaning(part) + ")";
+    }
+
+    private String meaning(String part) {
+        return FilterParts.meaning(part, told.words().language());
+    }
+
+    /** What is wrong with the particle part. */
+    private static List<String> particles(FilterParts given, FilterParts needed) {
+        if (given.stopsParticlesOf(needed) || needed.particles().isEmpty()) {
+            return List.of();
+        }
+        if (given.particles().isEmpty()) {
+            return List.of("no-particle-part");
+        }
         boolean nSeries = given.particles().stream().anyMatch(p -> p.startsWith("N"))
-                && needed.particles().stream().noneMatch(p -> p.startsWith("N"));
-        String one = given.particles().iterator().next().replaceAll("[0-9]", "");
+                && needed.particles().stream().noneMatch(p -> p.startsWith("N"))
+                && needed.particles().stream().anyMatch(p -> p.matches("[RP](95|99|100)"));
+        String one = given.particles().iterator().next().replaceAll("[0-9]+", "#");
         boolean alike = needed.particles().stream()
-                .anyMatch(p -> p.replaceAll("[0-9]", "").equals(one));
-        return nSeries ? "filter-without-oil-proof" : alike ? "weak-filter" : "filter-of-another-device";
+                .anyMatch(p -> p.replaceAll("[0-9]+", "#").equals(one));
+        return List.of(nSeries ? "filter-without-oil-proof" : alike ? "weak-filter" : "filter-of-another-device");
     }
 
     /** The substances behind gas parts, in words. */

@@ -93,7 +93,7 @@ public final class Handout {
 
     /** The command that logs a training; the id of the person and the trainer are filled in by hand. */
     static String logged(String topics, String day) {
-        return "fumewarden log training content=\"" + topics.replace("\"", "'") + "\" result=passed on=" + day
+        return "fumewarden entry training content=\"" + topics.replace("\"", "'") + "\" result=passed on=" + day
                 + " item=ID by=\"NAME\"";
     }
 

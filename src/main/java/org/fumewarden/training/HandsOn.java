@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.Random;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Term;
 import org.fumewarden.report.html.Words;
 
@@ -14,15 +17,19 @@ import org.fumewarden.report.html.Words;
  * The checks before use, practised in the order of the card with faults thrown in. Order and act are marked against the card.
  */
 public final class HandsOn {
-    private static final String CARD = "before-use-powered";
+    /** What the topic of such a round begins with; the kind of device follows. */
+    public static final String TOPIC = "before-use-";
+
     private static final String WORK = "work";
     private static final int FAULTS = 3;
 
+    private final WordTable.Row kind;
     private final List<Term> terms;
     private final Words words;
     private final Random random;
 
-    private HandsOn(List<Term> terms, Words words, Random random) {
+    private HandsOn(WordTable.Row kind, List<Term> terms, Words words, Random random) {
+        this.kind = kind;
         this.terms = terms;
         this.words = words;
         this.random = random;
@@ -32,22 +39,40 @@ public final class HandsOn {
      * A practice.
      *
      * @param book whose card decides
+     * @param kind of device, one of {@link #kinds()}
      * @param seed picks the faults
      */
-    public static Round round(CodeBook book, Words words, long seed) {
+    public static Round round(CodeBook book, String kind, Words words, long seed) {
         List<Term> terms = book.tables().stream()
                 .flatMap(t -> t.rows().stream())
                 .map(r -> r.row())
                 .filter(Term.class::isInstance)
                 .map(Term.class::cast)
                 .toList();
-        return new HandsOn(terms, words, new Random(seed)).round(book.card().name());
+        WordTable.Row device = rows("kind").stream()
+                .filter(r -> r.text("kind").equals(kind))
+                .findFirst()
+                .orElseThrow(() -> new InputException(new Problem(
+                        "training room",
+                        0,
+                        "before-use",
+                        "cannot be \"" + kind + "\".",
+                        Nearest.remedy(kind, kinds()))));
+        Round round = new HandsOn(device, terms, words, new Random(seed))
+                .round(book.card().name());
+        return round.citing(new Clauses(book.card().id(), words));
+    }
+
+    /** The kinds of device that have a sequence of checks, the powered hood first. */
+    public static List<String> kinds() {
+        return rows("kind").stream().map(r -> r.text("kind")).toList();
     }
 
     private Round round(String code) {
-        List<Term> card = terms.stream().filter(t -> t.catalogue().equals(CARD)).toList();
-        List<WordTable.Row> faults = new ArrayList<>(
-                rows("fault").stream().filter(r -> !r.text("at").equals(WORK)).toList());
+        List<Term> card = kind.words("checks").stream().map(this::term).toList();
+        List<WordTable.Row> faults = new ArrayList<>(faults().stream()
+                .filter(r -> kind.words("checks").contains(r.text("at")))
+                .toList());
         Collections.shuffle(faults, random);
         List<WordTable.Row> thrown = faults.subList(0, FAULTS);
         List<Item> items = new ArrayList<>();
@@ -60,16 +85,24 @@ public final class HandsOn {
             thrown.stream().filter(f -> f.text("at").equals(check)).forEach(f -> items.add(fault(f, reason)));
         }
         List<WordTable.Row> alarms =
-                rows("fault").stream().filter(r -> r.text("at").equals(WORK)).toList();
+                faults().stream().filter(r -> r.text("at").equals(WORK)).toList();
         WordTable.Row alarm = alarms.get(random.nextInt(alarms.size()));
         String id = alarm.text("card").split("/")[1];
-        items.add(fault(
-                alarm,
-                terms.stream()
-                        .filter(t -> t.id().equals(id))
-                        .findFirst()
-                        .map(t -> Practice.reason(t, words, actRow(alarm.text("act"))))));
-        return new Round(say("topic.before-use"), say("before-use.story"), List.of(), code, "before-use", items);
+        items.add(fault(alarm, Optional.of(Practice.reason(term(id), words, actRow(alarm.text("act"))))));
+        String topic = TOPIC + kind.text("kind");
+        String story = say("before-use.story", kind.says(words.language()));
+        return new Round(say("topic." + topic), story, List.of(), code, topic, items);
+    }
+
+    /** The faults of this kind of device. */
+    private List<WordTable.Row> faults() {
+        return rows("fault").stream()
+                .filter(r -> r.words("kinds").isEmpty() || r.words("kinds").contains(kind.text("kind")))
+                .toList();
+    }
+
+    private Term term(String id) {
+        return terms.stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
     }
 
     /** The check that comes next, among those that come later. */
@@ -84,7 +117,7 @@ public final class HandsOn {
                         ? say("ask.order")
                         : say("ask.order.after", check(card.get(at - 1).id())),
                 Choices.of(right.id(), later, random, this::check, id -> id.equals(right.id())),
-                false,
+                Item.Reads.CHOICE,
                 say("hint.order"),
                 answer -> order(card, right, answer));
     }
@@ -115,7 +148,7 @@ public final class HandsOn {
                 "fault",
                 fault.says(words.language()) + " " + say("ask.fault"),
                 Choices.of(right, acts, random, this::act, id -> id.equals(right)),
-                false,
+                Item.Reads.CHOICE,
                 say("hint.fault"),
                 answer -> act(fault, right, acts, answer).because(reason));
     }
@@ -137,11 +170,23 @@ public final class HandsOn {
     }
 
     private Reason reason(Term check) {
-        return Practice.reason(check, words, row("check", check.id()));
+        return Practice.reason(check, words, check(check));
     }
 
     private String check(String id) {
-        return row("check", id).says(words.language());
+        return check(term(id)).says(words.language());
+    }
+
+    /** The short words of a check, those for this kind of device first. */
+    private WordTable.Row check(Term term) {
+        List<WordTable.Row> all = rows("check").stream()
+                .filter(r -> r.text("check").equals(term.id()))
+                .toList();
+        return all.stream()
+                .filter(r -> r.words("for").contains(kind.text("kind")))
+                .findFirst()
+                .or(() -> all.stream().filter(r -> r.words("for").isEmpty()).findFirst())
+                .orElseThrow();
     }
 
     private String act(String id) {
@@ -151,13 +196,6 @@ public final class HandsOn {
     private static WordTable.Row actRow(String id) {
         return rows("act").stream()
                 .filter(r -> r.optional("fault").isEmpty() && r.text("act").equals(id))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static WordTable.Row row(String key, String id) {
-        return rows(key).stream()
-                .filter(r -> r.text(key).equals(id))
                 .findFirst()
                 .orElseThrow();
     }

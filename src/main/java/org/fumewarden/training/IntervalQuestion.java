@@ -33,6 +33,8 @@ final class IntervalQuestion {
         List<Duty> duties = told.all(Duty.class).stream()
                 .filter(d -> checks.containsKey(d.id()))
                 .filter(d -> d.frequency().equals("max-interval") && days(d.period()) > 0)
+                .filter(d -> !checks.get(d.id()).force().equals("practice") && !DutyWords.FOR_SOME.contains(d.id()))
+                .filter(d -> !d.doneBy().equals("replacement"))
                 .toList();
         List<Duty> clear = new ArrayList<>(duties.stream()
                 .filter(d -> duties.stream()
@@ -54,7 +56,7 @@ final class IntervalQuestion {
                 "interval",
                 told.say("ask.interval", deed()),
                 Choices.of(duty.period(), wrong, random, this::says, id -> mark(id).right()),
-                false,
+                Item.Reads.WORDS,
                 told.say("hint.interval"),
                 this::mark);
     }
@@ -81,22 +83,19 @@ final class IntervalQuestion {
     }
 
     private Mark mark(String answer) {
-        List<String> periods = new ArrayList<>(USUAL);
-        periods.add(duty.period());
-        Optional<String> named = periods.stream()
-                .filter(p -> p.equals(answer) || Plain.line(says(p)).equals(Plain.line(answer)))
-                .findFirst();
+        Optional<String> named = answer.matches("P[0-9]+[DMY]") ? Optional.of(answer) : IntervalWords.read(answer);
         if (named.isEmpty()) {
-            return Mark.unread(answer, told.say("unread.number"));
+            return Mark.unread(answer, told.say("unread.interval"));
         }
-        int compared = Long.compare(days(named.get()), days(duty.period()));
+        long late = days(named.get()) - days(duty.period());
+        int compared = Math.abs(late) * 50 <= days(duty.period()) ? 0 : Long.signum(late);
         Mark mark = compared == 0
                 ? Mark.right(answer)
                 : Mark.wrong(
                         answer,
                         Mistake.of(compared > 0 ? "too-seldom" : "sooner-than-needed", told.words()),
                         says(duty.period()));
-        return mark.because(check.what(), check.source() + " " + check.clause());
+        return mark.because(told.what(check), check.source() + " " + check.clause());
     }
 
     private static long days(String period) {

@@ -3,18 +3,29 @@ package org.fumewarden.training;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * One question of a round.
  *
  * @param kind names it in score sheets and tests
  * @param choices exactly one of which is right
- * @param open true when a bare number is an answer in its own right, so that choices are not taken by number
+ * @param reads what is taken for an answer besides the words of a choice
  * @param hint one sentence that helps without telling
  * @param marker marks an answer in free words or the id of a choice
  */
 public record Item(
-        String kind, String ask, List<Choice> choices, boolean open, String hint, Function<String, Mark> marker) {
+        String kind, String ask, List<Choice> choices, Reads reads, String hint, Function<String, Mark> marker) {
+
+    /** What people may answer with. */
+    public enum Reads {
+        /** The number of a choice. */
+        CHOICE,
+        /** The number of a choice, or free words. */
+        WORDS,
+        /** A number of its own right, so that choices are not taken by number. */
+        NUMBER
+    }
 
     /** Longest answer that is read. */
     public static final int LONGEST = 300;
@@ -40,11 +51,16 @@ public record Item(
     }
 
     private Optional<Choice> picked(String given) {
-        if (open || !given.matches("[1-9]")) {
+        if (reads == Reads.NUMBER || !given.matches("[1-9]")) {
             return Optional.empty();
         }
         int number = given.charAt(0) - '1';
         return number < choices.size() ? Optional.of(choices.get(number)) : Optional.empty();
+    }
+
+    /** The same question, whose marks cite a clause as {@code told} has it. */
+    Item citing(UnaryOperator<Mark> told) {
+        return new Item(kind, ask, choices, reads, hint, answer -> told.apply(marker.apply(answer)));
     }
 
     /** The right choice. */

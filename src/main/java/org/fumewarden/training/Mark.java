@@ -1,6 +1,7 @@
 package org.fumewarden.training;
 
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.fumewarden.advice.Reason;
 
 /**
@@ -54,6 +55,14 @@ public record Mark(
 
     Mark saying(String more) {
         return new Mark(verdict, given, mistake, more, because, clause, instead);
+    }
+
+    Mark instead(String other) {
+        return new Mark(verdict, given, mistake, says, because, clause, other);
+    }
+
+    Mark citing(UnaryOperator<String> told) {
+        return new Mark(verdict, given, mistake, says, because, told.apply(clause), instead);
     }
 
     Mark of(String shown) {

@@ -40,7 +40,7 @@ final class MissingQuestion {
                         random,
                         this::says,
                         id -> mark(id).right()),
-                false,
+                Item.Reads.CHOICE,
                 told.say("hint.missing"),
                 this::mark);
     }

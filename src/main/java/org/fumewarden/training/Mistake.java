@@ -1,5 +1,6 @@
 package org.fumewarden.training;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.fumewarden.advice.Reason;
@@ -30,6 +31,20 @@ public record Mistake(String id, String says) {
                 .map(r -> new Mistake(r.text("id"), r.says(words.language())));
     }
 
+    /** The one to tell when an answer holds several: the first in the order of the table. */
+    static Optional<Mistake> first(Collection<String> ids, Words words) {
+        return WordTable.rows(TABLE).stream()
+                .map(r -> r.text("id"))
+                .filter(ids::contains)
+                .findFirst()
+                .map(id -> of(id, words));
+    }
+
+    /** True when a reason closes a class because of what is in the air, whatever its factor and whoever wears it. */
+    static boolean ofTheAir(Reason reason, DeviceClass device) {
+        return WordTable.rows(TABLE).stream().anyMatch(r -> r.optional("air").isPresent() && closes(r, reason, device));
+    }
+
     /** The reason among several that the mistake is about. */
     static Optional<Reason> decisive(List<Reason> reasons, Mistake mistake, DeviceClass device) {
         return WordTable.rows(TABLE).stream()
@@ -39,14 +54,6 @@ public record Mistake(String id, String says) {
     }
 
     private static boolean closes(WordTable.Row row, Reason reason, DeviceClass device) {
-        String particle = row.row("where").optional("particle").orElse(device.particle());
-        return row.words("rules").contains(reason.rule()) && particle.equals(device.particle());
-    }
-
-    /** Ids of all rules that some mistake explains. */
-    static List<String> explained() {
-        return WordTable.rows(TABLE).stream()
-                .flatMap(r -> r.words("rules").stream())
-                .toList();
+        return row.words("rules").contains(reason.rule()) && ClassWords.fits(device, row.row("where"));
     }
 }

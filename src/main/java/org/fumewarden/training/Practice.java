@@ -8,6 +8,7 @@ import java.util.Random;
 import java.util.Set;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.model.Citation;
+import org.fumewarden.model.Duty;
 import org.fumewarden.model.Term;
 import org.fumewarden.report.html.Words;
 
@@ -40,7 +41,7 @@ final class Practice {
                 told.say("ask.practice"),
                 Choices.of("right:" + row.text("id"), wrong, random, id -> says(told, id), id -> mark(told, row, id)
                         .right()),
-                false,
+                Item.Reads.CHOICE,
                 told.say("hint.practice"),
                 answer -> mark(told, row, answer));
     }
@@ -82,7 +83,22 @@ final class Practice {
         return told.all(Term.class).stream()
                 .filter(t -> t.catalogue().equals(card[0]) && t.id().equals(card[1]))
                 .findFirst()
-                .map(t -> reason(t, told.words(), row.row("right")));
+                .map(t -> reason(t, told.words(), row.row("right")))
+                .map(r -> told.clauses().foreign(r) ? own(told, row).orElse(r) : r);
+    }
+
+    /** The duty of this code about the same point. */
+    private static Optional<Reason> own(Told told, WordTable.Row row) {
+        return told.all(Duty.class).stream()
+                .filter(d -> row.optional("deed").equals(Optional.of(d.doneBy())))
+                .filter(d -> !DutyWords.PAPERS.contains(d.id()))
+                .findFirst()
+                .map(d -> reason(
+                        d.ref().citation(),
+                        d.id(),
+                        told.words().ofRuleBase()
+                                ? d.what()
+                                : row.row("right").says(told.words().language())));
     }
 
     /** A row of a card as a reason; in another language by our own words for it. */
@@ -91,7 +107,10 @@ final class Practice {
     }
 
     private static Reason reason(Term term, String says) {
-        Citation cited = term.ref().citation();
-        return new Reason("", "", term.id(), says, cited.source(), cited.clause(), cited.edition(), cited.confidence());
+        return reason(term.ref().citation(), term.id(), says);
+    }
+
+    private static Reason reason(Citation cited, String id, String says) {
+        return new Reason("", "", id, says, cited.source(), cited.clause(), cited.edition(), cited.confidence());
     }
 }

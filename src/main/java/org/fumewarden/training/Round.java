@@ -18,4 +18,14 @@ public record Round(String title, String story, List<String> facts, String code,
         facts = List.copyOf(facts);
         items = List.copyOf(items);
     }
+
+    Round citing(Clauses clauses) {
+        return new Round(
+                title,
+                story,
+                facts,
+                code,
+                topic,
+                items.stream().map(i -> i.citing(m -> m.citing(clauses::of))).toList());
+    }
 }

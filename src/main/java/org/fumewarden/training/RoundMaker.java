@@ -13,12 +13,12 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.task.TaskTree;
-import org.fumewarden.whatif.Bench;
 
 /** Makes rounds: of a task from a file, or to order by code, topic, difficulty and seed. The engine decides every answer. */
 public final class RoundMaker {
@@ -60,7 +60,7 @@ public final class RoundMaker {
             if (turn.isPresent()) {
                 Round round = round(told, told.said().title(), "", Optional.empty(), random);
                 List<Item> items = new ArrayList<>(round.items());
-                items.set(items.size() - 1, turn.get());
+                items.set(items.size() - 1, turn.get().citing(m -> m.citing(told.clauses()::of)));
                 return new Round(round.title(), "", round.facts(), round.code(), "", items);
             }
         }
@@ -171,12 +171,13 @@ public final class RoundMaker {
             items.add(Practice.about(told, topic.map(Topic::key).orElse(""), asked, random));
         }
         return new Round(
-                title,
-                story,
-                Facts.of(told),
-                told.said().codeUsed().name(),
-                topic.map(Topic::key).orElse(""),
-                items);
+                        title,
+                        story,
+                        Facts.of(told),
+                        told.said().codeUsed().name(),
+                        topic.map(Topic::key).orElse(""),
+                        items)
+                .citing(told.clauses());
     }
 
     private static Optional<Item> ask(String kind, Told told, Optional<Topic> topic, Set<String> asked, Random random) {

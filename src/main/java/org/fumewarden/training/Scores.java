@@ -53,12 +53,13 @@ public final class Scores {
         if (!mark.says().isEmpty()) {
             lines.add(mark.says());
         }
-        if (!mark.because().isEmpty()) {
-            String clause = mark.clause().isEmpty() ? "" : " [" + mark.clause() + "]";
+        String clause = mark.clause().isEmpty() ? "" : " [" + mark.clause() + "]";
+        boolean said = mark.because().equals(mark.instead());
+        if (!mark.because().isEmpty() && !said) {
             lines.add(words.say("ui.training.because", mark.because()) + clause);
         }
         if (!mark.instead().isEmpty()) {
-            lines.add(words.say("ui.training.instead", mark.instead()));
+            lines.add(words.say("ui.training.instead", mark.instead()) + (said ? clause : ""));
         }
         return lines;
     }

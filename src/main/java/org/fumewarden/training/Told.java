@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
@@ -18,7 +19,6 @@ import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Duty;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.whatif.Bench;
 
 /**
  * A task with its advice, in the language of the room.
@@ -47,6 +47,10 @@ record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Wor
         return SPEAKERS.computeIfAbsent(
                 new Speaker(base, words.language()),
                 s -> new Advisor(base.speaking(base.book().tongue(s.language()), words.names())));
+    }
+
+    Clauses clauses() {
+        return new Clauses(said.codeUsed().id(), words);
     }
 
     /** The same task with changes. */
@@ -103,15 +107,36 @@ record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Wor
                 .findFirst());
     }
 
+    /** Why no filter will do: what closes a filtering class because of the air. */
+    Optional<Reason> noFilter() {
+        return said.respirators().stream()
+                .filter(r -> device(r.deviceClass()).filters())
+                .flatMap(r -> r.reasons().stream().filter(one -> Mistake.ofTheAir(one, device(r.deviceClass()))))
+                .filter(r -> !r.rule().equals("SHARED-EXCLUSION-020"))
+                .findFirst();
+    }
+
     /** The duties that are due, by what is done, in the order of the advice. */
     Map<String, Check> due() {
         Map<String, Duty> duties =
                 all(Duty.class).stream().collect(Collectors.toMap(Duty::id, d -> d, (one, other) -> one));
         Map<String, Check> due = new LinkedHashMap<>();
-        for (Check check : said.checks()) {
+        for (Check check : said.checks().stream()
+                .filter(c -> !DutyWords.PAPERS.contains(c.id()))
+                .toList()) {
             due.putIfAbsent(duties.get(check.id()).doneBy(), check);
         }
         return due;
+    }
+
+    /** What a duty orders; in another language than that of the tables by its name, where it has no sentence of its own. */
+    String what(Check check) {
+        String deed = all(Duty.class).stream()
+                .filter(d -> d.id().equals(check.id()))
+                .findFirst()
+                .map(d -> deed(d.doneBy()))
+                .orElse(check.what());
+        return words.ofRuleBase() ? check.what() : words.sayOr("duty." + check.id(), say("due", deed));
     }
 
     /** What is done, in words. */

@@ -22,6 +22,8 @@ public record AirLimits(
         BigDecimal carbonDioxide,
         BigDecimal oil,
         String clause) {
+    /** Oxygen, carbon monoxide, carbon dioxide and oil. */
+    private static final int LIMITED = 4;
 
     /** What a test found beyond the limits, in words; a value at the limit is within it. */
     public List<String> breaches(AirTest test) {
@@ -42,37 +44,36 @@ public record AirLimits(
                 .ifPresent(m -> breaches.add(what + " " + m + " " + unit + " is above " + limit + " " + unit));
     }
 
-    /** The judgement in a sentence; empty when no figure was given. */
-    public String says(AirTest test) {
-        if (!test.hasFigures()) {
-            return "";
-        }
-        List<String> breaches = breaches(test);
-        return breaches.isEmpty()
-                ? "The figures given keep the limits of breathing air [" + clause + "]."
-                : "Failed: " + String.join("; ", breaches) + " [" + clause + "]. Take this air out of use.";
-    }
+    /** A test as its figures judge it, with the sentence that says why; empty when there was nothing to judge. */
+    public record Judgement(AirTest test, String says) {}
 
-    /** The test with the result that its figures give, never milder than the person who made it. */
-    public AirTest judged(AirTest test) {
+    /**
+     * Judges a test, never milder than the person who made it.
+     *
+     * @param whole true for a test of breathing air: it is open until there is a figure for everything that has a limit
+     */
+    public Judgement judged(AirTest test, boolean whole) {
         List<String> breaches = breaches(test);
-        if (breaches.isEmpty()) {
-            return test;
+        List<String> lacking = test.lacking();
+        if (!breaches.isEmpty()) {
+            String why = String.join("; ", breaches);
+            return new Judgement(
+                    test.judged(Result.FAILED, test.standard().isEmpty() ? clause : test.standard(), why),
+                    "Failed: " + why + " [" + clause + "]. Take this air out of use.");
         }
-        String others = test.others().isEmpty() ? "" : test.others() + "; ";
-        return new AirTest(
-                Result.FAILED,
-                test.topic(),
-                test.place(),
-                test.standard().isEmpty() ? clause : test.standard(),
-                test.oxygen(),
-                test.carbonMonoxide(),
-                test.carbonDioxide(),
-                test.oil(),
-                test.water(),
-                test.odour(),
-                others + String.join("; ", breaches),
-                test.methods(),
-                test.laboratory());
+        if (test.result() == Result.FAILED) {
+            return new Judgement(test, "Failed as entered. Take this air out of use.");
+        }
+        if (whole && !lacking.isEmpty()) {
+            String why = "not judged: no figure for " + String.join(", ", lacking);
+            return new Judgement(
+                    test.judged(Result.OPEN, test.standard(), why),
+                    "The test is open, " + why + " [" + clause + "]. Enter it again with every figure.");
+        }
+        return new Judgement(
+                test,
+                lacking.size() == LIMITED
+                        ? "No figure is given: it counts as entered."
+                        : "The figures given keep the limits of breathing air [" + clause + "].");
     }
 }

@@ -1,7 +1,9 @@
 package org.fumewarden.upkeep;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,7 +27,9 @@ public record AirTest(
         String laboratory)
         implements Details {
     public AirTest {
-        Result.ofCheck("result", result);
+        if (result != Result.OPEN) {
+            Result.ofCheck("result", result);
+        }
         topic = Given.needed("topic", topic);
         place = Given.optional("place", place);
         standard = Given.optional("standard", standard);
@@ -47,7 +51,25 @@ public record AirTest(
 
     @Override
     public String whyFailed() {
-        return result == Result.FAILED ? others : "";
+        return result == Result.FAILED || result == Result.OPEN ? others : "";
+    }
+
+    /** The same test with another result and one more remark. */
+    AirTest judged(Result result, String standard, String remark) {
+        return new AirTest(
+                result,
+                topic,
+                place,
+                standard,
+                oxygen,
+                carbonMonoxide,
+                carbonDioxide,
+                oil,
+                water,
+                odour,
+                others.isEmpty() ? remark : others + "; " + remark,
+                methods,
+                laboratory);
     }
 
     /** Refuses a topic outside a list: under a slip of the pen no duty would be discharged and nothing judged. */
@@ -58,8 +80,16 @@ public record AirTest(
         }
     }
 
-    /** True when at least one figure that breathing air has limits for was given. */
-    boolean hasFigures() {
-        return oxygen.isPresent() || carbonMonoxide.isPresent() || carbonDioxide.isPresent() || oil.isPresent();
+    /** The gases and the oil that breathing air has limits for and of which no figure was given. */
+    List<String> lacking() {
+        Map<String, Optional<BigDecimal>> figures = new LinkedHashMap<>();
+        figures.put("oxygen", oxygen);
+        figures.put("carbon monoxide", carbonMonoxide);
+        figures.put("carbon dioxide", carbonDioxide);
+        figures.put("oil", oil);
+        return figures.entrySet().stream()
+                .filter(e -> e.getValue().isEmpty())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 }

@@ -3,6 +3,7 @@ package org.fumewarden.upkeep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.model.DutyCondition;
 
 /**
  * Whether a duty applies to a subject.
@@ -15,12 +16,12 @@ record Applicability(boolean applies, List<String> assumed, List<String> open) {
     static Applicability of(Duty duty, Subject subject, Map<String, List<String>> facts) {
         List<String> assumed = new ArrayList<>();
         List<String> open = new ArrayList<>();
-        for (DutyFact condition : duty.when()) {
+        for (DutyCondition condition : duty.when()) {
             switch (condition.holds(facts)) {
                 case NO:
                     return new Applicability(false, List.of(), List.of());
                 case UNKNOWN:
-                    (own(subject).contains(condition.fact()) ? assumed : open).add(condition.fact());
+                    (own(subject).contains(condition.circumstance()) ? assumed : open).add(condition.circumstance());
                     break;
                 default:
                     break;

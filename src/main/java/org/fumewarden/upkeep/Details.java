@@ -6,8 +6,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What an entry of the log says. Amounts: flow l/min, pressure bar, oxygen %, gases ppm, oil mg/m3. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -47,7 +45,7 @@ public sealed interface Details
         return Result.DONE;
     }
 
-    /** Why it failed, in words; empty when it did not, or when nothing tells. */
+    /** Why it failed, was withdrawn or is not judged, in words; empty when it counts, or when nothing tells. */
     default String whyFailed() {
         return "";
     }
@@ -107,41 +105,40 @@ public sealed interface Details
 
         @Override
         public String whyFailed() {
-            if (result != Result.FAILED) {
-                return "";
-            }
-            Stream<String> failed =
-                    points.stream().filter(p -> p.result() == Result.FAILED).map(Point::words);
-            return Stream.concat(failed, Stream.of(Flows.why(result, flow, minimumFlow), remarks))
-                    .filter(w -> !w.isEmpty())
-                    .collect(Collectors.joining("; "));
+            return result == Result.FAILED ? Flows.reasons(Flows.why(result, flow, minimumFlow), points, remarks) : "";
         }
     }
 
     /**
      * A fit test of one person in one model of mask.
      *
+     * @param face {@code half} or {@code full}, as the test was judged; empty when nobody said
      * @param method qualitative or quantitative, and the agent or counter used
      * @param recording where the strip chart or other recording is kept
+     * @param remarks why it failed among them
      */
     record FitTest(
             Result result,
             String model,
+            String face,
             String method,
             String exercises,
             Optional<BigDecimal> fitFactor,
             Optional<BigDecimal> passFactor,
             String recording,
-            String testEquipment)
+            String testEquipment,
+            String remarks)
             implements Details {
         public FitTest {
             model = Given.needed("model", model);
+            face = Given.face(face);
             method = Given.needed("method", method);
             exercises = Given.optional("exercises", exercises);
             fitFactor = Given.amount("fit-factor", fitFactor);
             passFactor = Given.amount("pass-factor", passFactor);
             recording = Given.optional("recording", recording);
             testEquipment = Given.optional("test-equipment", testEquipment);
+            remarks = Given.optional("remarks", remarks);
             result = Flows.below(fitFactor, passFactor) ? Result.FAILED : Result.ofCheck("result", result);
         }
 
@@ -155,11 +152,29 @@ public sealed interface Details
             if (result != Result.FAILED) {
                 return "";
             }
-            if (Flows.below(fitFactor, passFactor)) {
-                return "fit factor " + fitFactor.orElseThrow().toPlainString() + " is below "
-                        + passFactor.orElseThrow().toPlainString();
-            }
-            return exercises.isEmpty() ? "" : "exercises: " + exercises;
+            String factor = Flows.below(fitFactor, passFactor)
+                    ? "fit factor " + fitFactor.orElseThrow().toPlainString() + " is below "
+                            + passFactor.orElseThrow().toPlainString()
+                    : "";
+            String why = Flows.reasons(factor, List.of(), remarks);
+            return why.isEmpty() && !exercises.isEmpty() ? "exercises: " + exercises : why;
+        }
+
+        /** The same test as it was judged. */
+        FitTest judged(
+                Result result, String face, Optional<BigDecimal> factor, Optional<BigDecimal> level, String why) {
+            boolean unsaid = !why.isEmpty() && !remarks.contains(why);
+            return new FitTest(
+                    result,
+                    model,
+                    face,
+                    method,
+                    exercises,
+                    factor,
+                    level,
+                    recording,
+                    testEquipment,
+                    unsaid && !remarks.isEmpty() ? remarks + "; " + why : unsaid ? why : remarks);
         }
 
         /** What a fit test in a model serves: a test holds for that model only. */
@@ -241,6 +256,11 @@ public sealed interface Details
         @Override
         public Result result() {
             return Result.WITHDRAWN;
+        }
+
+        @Override
+        public String whyFailed() {
+            return reason;
         }
     }
 

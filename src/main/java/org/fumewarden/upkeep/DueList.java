@@ -171,18 +171,23 @@ public final class DueList {
                         .map(Verification.Damage::text)
                 : Optional.empty();
         if (changed.isPresent()) {
-            return new Merge(target, serves, Optional.empty(), Optional.empty(), "not shown: " + changed.get());
+            return new Merge(target, serves, Optional.empty(), Optional.empty(), "not shown: " + changed.get(), "");
         }
         Optional<Latest> latest = store.latest(id, serves, today);
         Optional<Latest> failed =
                 store.failed(id, serves, today).filter(f -> latest.map(f::after).orElse(true));
+        String unjudged = store.unjudged(id, serves, today)
+                .filter(o -> latest.map(o::after).orElse(true))
+                .map(o -> "tested on " + o.on() + Proof.why(store, o))
+                .orElse("");
         return failed.isPresent() && target.item().kind() == ItemKind.WEARER
                 ? new Merge(
                         target,
                         serves,
                         Optional.empty(),
                         failed,
-                        "failed on " + failed.get().on() + Proof.why(store, failed.get()))
-                : new Merge(target, serves, latest, failed, "never done");
+                        "failed on " + failed.get().on() + Proof.why(store, failed.get()),
+                        "")
+                : new Merge(target, serves, latest, failed, "never done", unjudged);
     }
 }

@@ -1,9 +1,12 @@
 package org.fumewarden.upkeep;
 
+import java.time.DateTimeException;
 import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.DutyCondition;
 
 /**
  * A duty as the due computation needs it.
@@ -29,7 +32,7 @@ public record Duty(
         String confidence,
         List<Subject> appliesTo,
         String doneBy,
-        List<DutyFact> when) {
+        List<DutyCondition> when) {
     public Duty {
         id = Given.needed("id", id);
         what = Given.needed("do", what);
@@ -47,34 +50,48 @@ public record Duty(
         }
     }
 
+    /**
+     * The duty of a table row.
+     *
+     * @throws StoreException when a word of the row is not known
+     */
+    public static Duty of(org.fumewarden.model.Duty row, List<DutyCondition> when) {
+        Citation citation = row.ref().citation();
+        return new Duty(
+                row.id(),
+                row.what(),
+                Keyed.named(Frequency.class, "freq of " + row.id(), row.frequency()),
+                period(row),
+                Keyed.named(Anchor.class, "anchor of " + row.id(), row.anchor()),
+                row.who(),
+                row.recorded(),
+                row.fields(),
+                Keep.parse(row.keep()),
+                Keyed.named(Force.class, "force of " + row.id(), row.force()),
+                citation.clause(),
+                citation.source(),
+                citation.confidence().key(),
+                row.appliesTo().stream().map(Subject::named).toList(),
+                row.doneBy(),
+                when);
+    }
+
+    private static Optional<Period> period(org.fumewarden.model.Duty row) {
+        try {
+            return row.period().equals("none") ? Optional.empty() : Optional.of(Period.parse(row.period()));
+        } catch (DateTimeException e) {
+            throw StoreException.refused(
+                    "period of " + row.id() + " cannot be \"" + row.period() + "\".", "P1M, P3M, P1Y, ...");
+        }
+    }
+
     /** True when a known fact rules the duty out; what is not known rules nothing out. */
     public boolean ruledOutBy(Map<String, List<String>> facts) {
-        return when.stream().anyMatch(c -> c.holds(facts) == DutyFact.Holds.NO);
+        return when.stream().anyMatch(c -> c.holds(facts) == DutyCondition.Holds.NO);
     }
 
     /** True when every condition is known to hold. */
     public boolean surelyUnder(Map<String, List<String>> facts) {
-        return when.stream().allMatch(c -> c.holds(facts) == DutyFact.Holds.YES);
-    }
-
-    /** The same duty with its conditions decided. */
-    public Duty decided() {
-        return new Duty(
-                id,
-                what,
-                frequency,
-                period,
-                anchor,
-                who,
-                recorded,
-                fields,
-                keep,
-                force,
-                clause,
-                source,
-                confidence,
-                appliesTo,
-                doneBy,
-                List.of());
+        return when.stream().allMatch(c -> c.holds(facts) == DutyCondition.Holds.YES);
     }
 }

@@ -61,9 +61,13 @@ public record Examination(
 
     @Override
     public String whyFailed() {
-        return result == Result.FAILED && performanceMet.filter(met -> !met).isPresent()
+        if (result != Result.FAILED) {
+            return "";
+        }
+        String flows = performanceMet.filter(met -> !met).isPresent()
                 ? "it does not do what it is meant to do"
                 : Flows.why(result, flow, minimumFlow);
+        return flows.isEmpty() ? defects : flows;
     }
 
     /** The same examination with another result and remedial action. */

@@ -1,56 +1,118 @@
 package org.fumewarden.upkeep;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * The exercises of a fit test with what came out of each, as the log spells them: {@code normal breathing: 2500, talking: passed}.
+ * The exercises of a fit test with what came out of each, as people write them: {@code normal breathing: 2500},
+ * {@code normal breathing=2500}, {@code normal breathing 2500 passed}, or the bare figures one after the other.
  *
- * @param each empty when none was written down with its outcome
+ * @param each in the order of the text; empty when nothing was written down
  */
 record Exercises(List<Exercise> each) {
     /**
      * One exercise.
      *
-     * @param factor of a quantitative test; empty where only passed or failed was written
+     * @param factor empty where no figure was written
+     * @param told true when a figure, passed or failed was written
      */
-    record Exercise(String name, Optional<BigDecimal> factor, boolean failed) {}
+    record Exercise(String name, Optional<BigDecimal> factor, boolean told, boolean failed) {}
+
+    private static final String FIGURE = "[0-9]{1,9}(?:\\.[0-9]{1,9})?";
+    private static final Pattern FIGURES = Pattern.compile("[0-9.\\s,;/|]+");
+    private static final Pattern PART =
+            Pattern.compile("(?<name>.*?)[\\s:=(\\u2013-]*[>\\u2265]?(?<![0-9.,\\u2013-])(?<figure>" + FIGURE
+                    + ")?[\\s,:=(\\u2013-]*(?<word>passed|failed|pass|fail)?[\\s).]*");
+    /** Words and signs that turn an outcome round, or that leave an exercise out. */
+    private static final Pattern DOUBTFUL = Pattern.compile(
+            ".*(?:[0-9<>~?\\u2264]|\\b(?:not|no|never|nearly|almost|skipped|omitted|missed|missing|stopped|aborted|without|except|left out)\\b).*");
+
+    private static final Pattern SAYS_FAILED = Pattern.compile("(?<!none |no exercise )\\bfail(?:ed)?\\b");
+    private static final Pattern ALL =
+            Pattern.compile("all(?: (?:7|seven))?(?: exercises)?(?: were)?(?: done| passed)?\\.?");
+    private static final Pattern NUMBERED =
+            Pattern.compile("(?:[0-9]{1,2}[.)]|(?:exercise|no\\.?) ?[0-9]{1,2}\\b:?)\\s*");
 
     Exercises {
         each = List.copyOf(each);
     }
 
     /**
-     * Reads them; words without a colon tell nothing of an outcome and count as a remark.
+     * Reads them.
      *
-     * @throws StoreException when an outcome is neither a number nor passed or failed
+     * @throws StoreException when the text holds a figure that belongs to no exercise
      */
     static Exercises read(String text) {
-        List<Exercise> each = new ArrayList<>();
-        Arrays.stream(text.split("[,;\n]"))
+        if (text.isBlank()) {
+            return new Exercises(List.of());
+        }
+        boolean bare = FIGURES.matcher(text).matches();
+        String parting = bare ? "[\\s,;/|]+" : text.matches("(?s).*[;\n].*") ? "[;\n]" : ",";
+        List<Exercise> each = Arrays.stream(text.strip().split(parting))
                 .map(String::strip)
-                .filter(part -> part.contains(":"))
-                .forEach(part -> each.add(exercise(part)));
+                .filter(part -> !part.isEmpty())
+                .map(Exercises::exercise)
+                .toList();
+        long nameless = each.stream().filter(e -> e.name().isEmpty()).count();
+        if (nameless > 0 && nameless < each.size()) {
+            throw unread(text);
+        }
         return new Exercises(each);
     }
 
     private static Exercise exercise(String part) {
-        int colon = part.lastIndexOf(':');
-        String name = part.substring(0, colon).strip();
-        String outcome = part.substring(colon + 1).strip().toLowerCase(java.util.Locale.ROOT);
-        if (outcome.matches("[0-9]{1,9}(\\.[0-9]{1,9})?")) {
-            return new Exercise(name, Optional.of(new BigDecimal(outcome)), false);
+        String text = part.toLowerCase(Locale.ROOT);
+        Matcher numbered = NUMBERED.matcher(text);
+        int begin = numbered.lookingAt() && numbered.end() < text.length() ? numbered.end() : 0;
+        Matcher read = PART.matcher(text).region(begin, text.length());
+        if (!read.matches() || DOUBTFUL.matcher(read.group("name")).matches()) {
+            throw unread(part);
         }
-        if (outcome.equals("passed") || outcome.equals("failed")) {
-            return new Exercise(name, Optional.empty(), outcome.equals("failed"));
-        }
-        throw StoreException.refused(
-                "exercises has \"" + outcome + "\" for " + name + ", which is no outcome.",
-                "write a fit factor, passed or failed behind each colon: \"normal breathing: 2500, talking: passed\".");
+        Optional<BigDecimal> factor = Optional.ofNullable(read.group("figure")).map(BigDecimal::new);
+        Optional<String> word = Optional.ofNullable(read.group("word"));
+        return new Exercise(
+                (text.substring(0, begin) + read.group("name")).strip(),
+                factor,
+                factor.isPresent() || word.isPresent(),
+                word.filter(w -> w.startsWith("fail")).isPresent());
+    }
+
+    private static StoreException unread(String what) {
+        return StoreException.refused(
+                "exercises has \"" + what + "\", which cannot be read as the outcome of an exercise.",
+                "write one outcome for each exercise, without commas in a figure: \"normal breathing: 2500; talking: 2300\".");
+    }
+
+    /** True when the text says of some exercise that it failed, however it is written. */
+    static boolean sayFailed(String text) {
+        return SAYS_FAILED.matcher(text.toLowerCase(Locale.ROOT)).find();
+    }
+
+    /** True when the text says in so many words that all were done. */
+    static boolean all(String text) {
+        return ALL.matcher(text.strip().toLowerCase(Locale.ROOT)).matches();
+    }
+
+    /** How many were done: one may be done twice, as normal breathing is at the start and at the end. */
+    int done() {
+        long names = each.stream().map(Exercise::name).distinct().count();
+        return each.stream().allMatch(e -> e.name().isEmpty()) ? each.size() : (int) Math.min(each.size(), names + 1);
+    }
+
+    /** True when every exercise has its fit factor. */
+    boolean measured() {
+        return !each.isEmpty() && each.stream().allMatch(e -> e.factor().isPresent());
+    }
+
+    /** True when every exercise has at least passed or failed. */
+    boolean told() {
+        return !each.isEmpty() && each.stream().allMatch(Exercise::told);
     }
 
     Optional<Exercise> lowest() {

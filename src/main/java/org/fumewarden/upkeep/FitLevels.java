@@ -28,67 +28,105 @@ public record FitLevels(
     /**
      * Judges a test, never milder than the person who made it.
      *
-     * @param face {@code half} or {@code full}; empty when nobody said, which is accepted only where it changes nothing
-     * @throws StoreException when the face decides and was not given
+     * @param negativeMode true for a mask with a blower or supplied air, which is tested without it: either method is accepted then
+     * @throws StoreException when the face decides and was not given, when a figure cannot be read, or when the code judges each
+     *     exercise and a passed test does not say what came out of each
      */
-    public Judgement judged(Details.FitTest test, String face) {
-        if (!face.isEmpty() && !face.equals("half") && !face.equals("full")) {
+    public Judgement judged(Details.FitTest test, boolean negativeMode) {
+        if (qualitative(test) && test.fitFactor().isPresent()) {
             throw StoreException.refused(
-                    "face cannot be \"" + face + "\".", "half (filtering facepieces included) or full.");
+                    "method is \"" + test.method() + "\", and fit-factor is given: a qualitative test measures none.",
+                    "write method=quantitative, or leave fit-factor out.");
         }
-        return exercises.isPresent() ? byExercise(test, face) : whole(test, face);
+        if (test.result() == Result.FAILED && test.fitFactor().isEmpty()) {
+            return new Judgement(test, "Failed as entered.");
+        }
+        if (exercises.isEmpty() || test.result() == Result.FAILED) {
+            return Exercises.sayFailed(test.exercises())
+                    ? failed(test, "an exercise failed", clause)
+                    : whole(test, negativeMode);
+        }
+        int asked = exercises.orElseThrow().intValue();
+        return qualitative(test) ? tasted(test, asked) : measured(test, asked);
     }
 
-    private Judgement whole(Details.FitTest test, String face) {
-        return test.fitFactor().isPresent() ? byFactor(test, face) : byMethod(test, face);
+    private static boolean qualitative(Details.FitTest test) {
+        return test.method().toLowerCase(Locale.ROOT).contains("qualitative");
+    }
+
+    private Judgement whole(Details.FitTest test, boolean negativeMode) {
+        return test.fitFactor().isPresent() ? byFactor(test) : byMethod(test, negativeMode);
     }
 
     /** Each exercise is judged alone: too few of them, one that failed or one below the level fails the test. */
-    private Judgement byExercise(Details.FitTest test, String face) {
+    private Judgement measured(Details.FitTest test, int asked) {
         Exercises done = Exercises.read(test.exercises());
-        int asked = exercises.orElseThrow().intValue();
-        if (done.each().isEmpty()) {
-            Judgement judged = whole(test, face);
-            String taken = test.fitFactor().isPresent()
-                    ? " No factor for each exercise is given: the fit factor is taken as the lowest of " + asked + "."
-                    : " No outcome for each exercise is given; " + asked + " are asked for.";
-            return new Judgement(judged.test(), judged.says() + taken);
+        if (done.failed().isPresent()) {
+            return failed(test, "the exercise \"" + done.failed().get().name() + "\" failed", clause);
         }
-        Optional<Exercises.Exercise> lowest = done.lowest();
-        Details.FitTest counted =
-                lowest.map(e -> withFactor(test, e.factor().orElseThrow())).orElse(test);
-        Judgement judged = whole(counted, face);
-        String which = lowest.map(e -> " The lowest exercise decides: " + e.name() + ", "
-                        + e.factor().orElseThrow().toPlainString() + ".")
-                .orElse("");
-        if (done.each().size() < asked) {
-            return new Judgement(
-                    with(judged.test(), Result.FAILED, judged.test().passFactor()),
-                    "Only " + done.each().size() + " exercises are given; " + asked + " must be passed [" + clause
-                            + "]." + which);
+        if (!done.measured()) {
+            Judgement over = test.fitFactor().isPresent() ? byFactor(test) : null;
+            if (over != null && over.test().result() == Result.FAILED) {
+                return over;
+            }
+            throw StoreException.refused(
+                    "exercises does not give a fit factor for each exercise: each of " + asked + " is judged alone ["
+                            + clause + "].",
+                    "write the figure of each: exercises=\"normal breathing: 2500; deep breathing: 2600; ...\".");
         }
-        return done.failed()
-                .map(e -> new Judgement(
-                        with(judged.test(), Result.FAILED, judged.test().passFactor()),
-                        "The exercise \"" + e.name() + "\" failed; each of " + asked + " must be passed [" + clause
-                                + "]."))
-                .orElse(new Judgement(judged.test(), judged.says() + which));
-    }
-
-    private static Details.FitTest withFactor(Details.FitTest test, BigDecimal lowest) {
-        BigDecimal counts = test.fitFactor().map(lowest::min).orElse(lowest);
-        return new Details.FitTest(
+        Exercises.Exercise lowest = done.lowest().orElseThrow();
+        BigDecimal counts = lowest.factor().orElseThrow();
+        Judgement judged = byFactor(test.judged(
                 test.result(),
-                test.model(),
-                test.method(),
-                test.exercises(),
-                Optional.of(counts),
+                test.face(),
+                Optional.of(test.fitFactor().map(counts::min).orElse(counts)),
                 test.passFactor(),
-                test.recording(),
-                test.testEquipment());
+                ""));
+        if (done.done() < asked) {
+            return few(judged.test(), done.done(), asked);
+        }
+        String name = lowest.name().isEmpty() ? "number " + (done.each().indexOf(lowest) + 1) : lowest.name();
+        return new Judgement(
+                judged.test(),
+                judged.says() + " The lowest exercise decides: " + name + ", " + counts.toPlainString() + ".");
     }
 
-    private Judgement byFactor(Details.FitTest test, String face) {
+    /** A test by taste or smell: who passed it tasted nothing in any exercise. */
+    private Judgement tasted(Details.FitTest test, int asked) {
+        if (test.exercises().isEmpty()) {
+            Judgement judged = byMethod(test, false);
+            return new Judgement(
+                    judged.test(),
+                    judged.says() + " No outcome for each exercise is given; " + asked + " must be passed.");
+        }
+        if (Exercises.all(test.exercises())) {
+            return byMethod(test, false);
+        }
+        Exercises done = Exercises.read(test.exercises());
+        if (done.failed().isPresent()) {
+            return failed(test, "the exercise \"" + done.failed().get().name() + "\" failed", qualitativeClause);
+        }
+        if (done.each().size() == 1 && !done.told()) {
+            throw StoreException.refused(
+                    "exercises is \"" + test.exercises() + "\", which does not say what came out of each of " + asked
+                            + ".",
+                    "write the outcome of each: exercises=\"normal breathing: passed; deep breathing: passed; ...\".");
+        }
+        return done.done() < asked ? few(test, done.done(), asked) : byMethod(test, false);
+    }
+
+    private Judgement few(Details.FitTest test, int done, int asked) {
+        return failed(test, "only " + done + " exercises are given; " + asked + " must be passed", clause);
+    }
+
+    private static Judgement failed(Details.FitTest test, String why, String clause) {
+        return new Judgement(
+                test.judged(Result.FAILED, test.face(), test.fitFactor(), test.passFactor(), why),
+                "Failed: " + why + " [" + clause + "].");
+    }
+
+    private Judgement byFactor(Details.FitTest test) {
+        String face = test.face();
         BigDecimal measured = test.fitFactor().orElseThrow();
         if (face.isEmpty() && measured.compareTo(half) >= 0 && measured.compareTo(full) < 0) {
             throw StoreException.refused(
@@ -102,33 +140,38 @@ public record FitLevels(
         BigDecimal level = test.passFactor().map(asked::max).orElse(asked);
         boolean enough = measured.compareTo(level) >= 0;
         return new Judgement(
-                with(test, test.result(), Optional.of(level)),
+                test.judged(test.result(), face, test.fitFactor(), Optional.of(level), ""),
                 "Fit factor " + measured.toPlainString() + (enough ? " reaches " : " is below ") + level.toPlainString()
-                        + ", the least for this mask [" + clause + "].");
+                        + ", the least for this mask [" + clause + "]."
+                        + (enough && test.result() == Result.FAILED ? " It counts as failed, as entered." : ""));
     }
 
-    private Judgement byMethod(Details.FitTest test, String face) {
-        if (!test.method().toLowerCase(Locale.ROOT).contains("qualitative")) {
-            if (test.result() == Result.FAILED) {
-                return new Judgement(test, "Failed as entered.");
-            }
+    private Judgement byMethod(Details.FitTest test, boolean negativeMode) {
+        if (!qualitative(test)) {
             throw StoreException.refused(
                     "fit-factor is not given, and the method is not said to be qualitative.",
-                    "fit-factor=... of a quantitative test, or method=\"qualitative, ...\".");
+                    "write the fit-factor=... of a quantitative test, or method=\"qualitative, ...\".");
         }
-        if (qualitativeFull.isEmpty() || face.equals("half")) {
+        boolean capped =
+                qualitativeFull.filter(c -> c.signum() == 0 || !negativeMode).isPresent();
+        if (!capped || test.face().equals("half")) {
             return new Judgement(
                     test, "Qualitative test: " + test.result().key() + " as entered [" + qualitativeClause + "].");
         }
-        if (face.isEmpty()) {
+        if (test.face().isEmpty()) {
             throw StoreException.refused(
                     "face is not given, and a qualitative test is not enough for every full face mask ["
                             + qualitativeClause + "].",
                     "write face=half or face=full.");
         }
-        if (qualitativeFull.get().signum() == 0) {
+        if (qualitativeFull.orElseThrow().signum() == 0) {
             return new Judgement(
-                    with(test, Result.FAILED, test.passFactor()),
+                    test.judged(
+                            Result.FAILED,
+                            test.face(),
+                            test.fitFactor(),
+                            test.passFactor(),
+                            "qualitative test of a full face mask"),
                     "A qualitative test is not accepted for a full face mask; a fit factor of " + full.toPlainString()
                             + " must be measured [" + qualitativeClause + "].");
         }
@@ -139,17 +182,5 @@ public record FitLevels(
                         + " times the limit only; beyond, a fit factor of " + full.toPlainString()
                         + " must be measured [" + qualitativeClause
                         + "].");
-    }
-
-    private static Details.FitTest with(Details.FitTest test, Result result, Optional<BigDecimal> level) {
-        return new Details.FitTest(
-                result,
-                test.model(),
-                test.method(),
-                test.exercises(),
-                test.fitFactor(),
-                level,
-                test.recording(),
-                test.testEquipment());
     }
 }

@@ -3,6 +3,8 @@ package org.fumewarden.upkeep;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Judges a check by its points and its measured flow, never more mildly than the person who did it. */
 final class Flows {
@@ -20,6 +22,15 @@ final class Flows {
                 ? "flow " + flow.get().toPlainString() + " is below "
                         + minimum.get().toPlainString() + " L/min"
                 : "";
+    }
+
+    /** Every reason of a failed check: the flow, the points that failed, what was remarked. */
+    static String reasons(String flow, List<Details.Point> points, String remarks) {
+        Stream<String> failed =
+                points.stream().filter(p -> p.result() == Result.FAILED).map(Details.Point::words);
+        return Stream.concat(Stream.concat(Stream.of(flow), failed), Stream.of(remarks))
+                .filter(w -> !w.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 
     static boolean below(Optional<BigDecimal> measured, Optional<BigDecimal> minimum) {

@@ -17,7 +17,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Makes items and details from named values in words, as they come from a prompt, a flag or a file. */
 public final class Forms {
@@ -92,16 +91,6 @@ public final class Forms {
     /** The fields of an entry, without item, day and person. */
     public static List<Field> entryFields(String kind) {
         return fields(Details.class, kind);
-    }
-
-    /** Fields that decide how an entry is judged and that the entry itself does not keep. */
-    public static List<Field> asides(String kind) {
-        return kind.equals("fit-test") ? List.of(new Field("face", "text", false)) : List.of();
-    }
-
-    /** All that a form of this kind asks: the fields of the entry, then the asides. */
-    public static List<Field> asked(String kind) {
-        return Stream.concat(entryFields(kind).stream(), asides(kind).stream()).toList();
     }
 
     private static List<Field> fields(Class<?> family, String kind) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -70,6 +71,16 @@ final class Given {
                     field + " holds half of a surrogate pair, which no text file can carry.", "type the text again.");
         }
         return text;
+    }
+
+    /** Which kind of mask: {@code half}, filtering facepieces included, or {@code full}; it may be left out. */
+    static String face(String value) {
+        String face = optional("face", value).toLowerCase(Locale.ROOT);
+        if (!face.isEmpty() && !face.equals("half") && !face.equals("full")) {
+            throw StoreException.refused(
+                    "face cannot be \"" + face + "\".", "write half (filtering facepieces included) or full.");
+        }
+        return face;
     }
 
     static <T> T present(String field, T value) {

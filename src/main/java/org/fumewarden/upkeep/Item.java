@@ -130,11 +130,13 @@ public sealed interface Item {
      * A facepiece, hood or helmet.
      *
      * @param model maker, model, style and size in one line; a fit test holds for exactly these words
+     * @param face {@code half}, filtering facepieces included, or {@code full}; empty when nobody said
      */
     record Mask(
             String id,
             String description,
             String model,
+            String face,
             Optional<String> wearer,
             Optional<LocalDate> manufactured,
             Optional<LocalDate> firstFitted,
@@ -144,6 +146,7 @@ public sealed interface Item {
             id = Given.needed("id", id);
             description = Given.optional("description", description);
             model = Given.needed("model", model);
+            face = Given.face(face);
             wearer = Given.text("wearer", wearer);
             manufactured = Given.maybe(manufactured);
             firstFitted = Given.maybe(firstFitted);

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -17,19 +16,16 @@ import java.util.function.Predicate;
 public record LateExamination(Optional<String> late, List<String> lacking, Optional<LocalDate> due) {
     private static final String EXAMINATION = "examination";
 
-    private static final Set<DueStatus> LATE = Set.of(DueStatus.OVERDUE, DueStatus.BEFORE_FIRST_USE);
-
     /** What the due list says of the examination of a unit on a day, and what it would say if every open duty applied. */
     public static LateExamination of(Store store, List<Duty> duties, String id, LocalDate day) {
         List<Duty> examinations =
                 duties.stream().filter(d -> d.doneBy().equals(EXAMINATION)).toList();
         DueList list = new DueList(store, examinations, day, Period.ZERO);
         DueReport said = list.of(id);
-        Optional<Owing> late = first(said, o -> LATE.contains(o.status()));
-        boolean may =
-                first(list.assuming().of(id), o -> LATE.contains(o.status())).isPresent();
+        Optional<Owing> late = first(said, Owing::late);
+        boolean may = first(list.assuming().of(id), Owing::late).isPresent();
         return new LateExamination(
-                late.map(LateExamination::words),
+                late.map(o -> "Its thorough examination is " + o.words() + "."),
                 late.isEmpty() && may
                         ? said.unsettled().stream()
                                 .map(Unsettled::fact)
@@ -52,11 +48,5 @@ public record LateExamination(Optional<String> late, List<String> lacking, Optio
         return report.owings().stream()
                 .filter(o -> o.doneBy().equals(EXAMINATION) && wanted.test(o))
                 .findFirst();
-    }
-
-    private static String words(Owing owing) {
-        return "Its thorough examination is " + owing.status().words()
-                + owing.due().map(d -> ". It was due on " + d).orElse("")
-                + (owing.note().isEmpty() ? "" : ", " + owing.note()) + ".";
     }
 }

@@ -18,6 +18,7 @@ final class Merge {
     private final Optional<Latest> latest;
     private final Optional<Latest> failed;
     private final String undone;
+    private final String unjudged;
     private final List<Dated> owed = new ArrayList<>();
     private final TreeSet<String> assumed = new TreeSet<>();
 
@@ -26,8 +27,16 @@ final class Merge {
      *
      * @param failed the attempt that failed after the last that counts
      * @param undone what to say when no deed counts
+     * @param unjudged what to say of a later deed that is open; empty when there is none
      */
-    Merge(Target target, String serves, Optional<Latest> latest, Optional<Latest> failed, String undone) {
+    Merge(
+            Target target,
+            String serves,
+            Optional<Latest> latest,
+            Optional<Latest> failed,
+            String undone,
+            String unjudged) {
+        this.unjudged = unjudged;
         this.failed = failed;
         this.undone = undone;
         this.target = target;
@@ -64,8 +73,9 @@ final class Merge {
                     default -> done;
                 };
         if (anchor.isEmpty()) {
-            // Never done: what was fitted is due one period after the day on which it was fitted.
-            return Optional.of(new Dated(duty, firstFitted(duty), undone));
+            // Never done: what was fitted is due one period after that day, what a person must have on the first day of
+            // exposure.
+            return Optional.of(new Dated(duty, firstFitted(duty).or(this::started), undone));
         }
         // Without a period the clause says only "suitable intervals": once done there is no day to count.
         return duty.period().map(p -> new Dated(duty, Optional.of(Days.due(anchor.get(), p)), ""));
@@ -78,6 +88,12 @@ final class Merge {
                         .map(p -> Days.due(d, p)));
     }
 
+    private Optional<LocalDate> started() {
+        return latest.isEmpty() && target.subject() == Subject.WEARER
+                ? target.item().anchored(Anchor.EXPOSURE_START)
+                : Optional.empty();
+    }
+
     /** A first deed with a day of its own stands for the rolling duties that have none yet. */
     private void firstDeedLeads() {
         boolean first = owed.stream()
@@ -85,7 +101,7 @@ final class Merge {
                         && d.duty().period().isPresent()
                         && d.due().isPresent());
         if (first) {
-            owed.removeIf(d -> d.due().isEmpty() && d.duty().frequency() == Frequency.MAX_INTERVAL);
+            owed.removeIf(d -> latest.isEmpty() && d.duty().frequency() == Frequency.MAX_INTERVAL);
         }
     }
 
@@ -108,7 +124,7 @@ final class Merge {
                 .map(d -> Days.status(d, today, warning))
                 .filter(s -> !blocked || s == DueStatus.OVERDUE)
                 .orElse(DueStatus.BEFORE_FIRST_USE);
-        String note = status == DueStatus.BEFORE_FIRST_USE ? first.lacks() : "";
+        String note = status == DueStatus.BEFORE_FIRST_USE && unjudged.isEmpty() ? first.lacks() : unjudged;
         if (!state.inService()) {
             status = DueStatus.NOT_IN_SERVICE;
             note = state.because();

@@ -40,4 +40,18 @@ public record Owing(
         duties = Given.list(duties);
         assumed = Given.list(assumed);
     }
+
+    /** True when it is late or was never done, so that nobody may rely on it. */
+    public boolean late() {
+        return status == DueStatus.OVERDUE || status == DueStatus.BEFORE_FIRST_USE;
+    }
+
+    /** Where it stands, as part of a sentence: {@code overdue, it was due on 2026-02-10}. */
+    public String words() {
+        return status.words()
+                + due.filter(d -> status != DueStatus.NOT_IN_SERVICE)
+                        .map(d -> (late() ? ", it was due on " : ", due on ") + d)
+                        .orElse("")
+                + (note.isEmpty() ? "" : ", " + note);
+    }
 }

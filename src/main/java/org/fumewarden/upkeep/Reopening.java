@@ -59,7 +59,7 @@ final class Reopening {
     private void judge(Entry entry, Result result, String reopensBy, boolean mayOpen) {
         if (result == Result.FAILED) {
             close(entry, reopensBy, true);
-        } else if (mayOpen && !toRepair && !ahead) {
+        } else if (result == Result.PASSED && mayOpen && !toRepair && !ahead) {
             toPass.remove(reopensBy);
         }
     }

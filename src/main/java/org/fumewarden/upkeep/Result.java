@@ -6,6 +6,8 @@ import com.fasterxml.jackson.annotation.JsonValue;
 public enum Result implements Keyed {
     PASSED("passed"),
     FAILED("failed"),
+    /** Done, and not judged for want of figures: it discharges nothing and opens nothing. */
+    OPEN("open"),
     /** A deed that cannot fail, such as a repair. */
     DONE("done"),
     /** Taken out of use. */

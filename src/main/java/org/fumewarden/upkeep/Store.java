@@ -215,6 +215,11 @@ public final class Store implements AutoCloseable {
         return queries.ask(() -> queries.failed(item, serves, upTo));
     }
 
+    /** The last deed up to a day that was not judged for want of figures. */
+    Optional<Latest> unjudged(String item, String serves, LocalDate upTo) {
+        return queries.ask(() -> queries.unjudged(item, serves, upTo));
+    }
+
     /** What tells this store from every other: the hash of its first entry; empty while there is none. */
     public String origin() {
         return queries.ask(queries::origin);

@@ -145,6 +145,10 @@ final class StoreQueries {
         return latest(item, serves, Result.FAILED, upTo);
     }
 
+    Optional<Latest> unjudged(String item, String serves, LocalDate upTo) throws SQLException {
+        return latest(item, serves, Result.OPEN, upTo);
+    }
+
     private Optional<Latest> latest(String item, String serves, Result result, LocalDate upTo) throws SQLException {
         lastDone.setString(1, item);
         lastDone.setString(2, serves);

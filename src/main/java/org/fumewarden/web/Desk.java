@@ -11,17 +11,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.task.TaskTree;
-import org.fumewarden.whatif.Bench;
 
 /** Answers what the page asks. Nothing is kept between two questions but the compiled rules. */
 final class Desk {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    /** How the command line asks for the annex; the page has a box to tick for it. */
+    private static final String OPTION = " (advise --detail)";
 
     private final Library library;
     private final UpkeepDesk upkeep;
@@ -156,7 +159,8 @@ final class Desk {
     private String html(JsonNode asked) {
         Bench bench = bench(asked);
         boolean detail = asked.path("detail").asBoolean(true);
-        return HtmlForm.write(AdviceSheet.of(bench, bench.advise(), language(asked), detail));
+        return HtmlForm.write(AdviceSheet.of(bench, bench.advise(), language(asked), detail))
+                .replace(OPTION, "");
     }
 
     /** The sentences of the advice in the language of the page, by step, question and class; none in that of the rule base. */

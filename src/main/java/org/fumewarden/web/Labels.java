@@ -26,7 +26,7 @@ final class Labels {
         out.own("<!DOCTYPE html>\n<html lang=\"en\">\n<head><meta charset=\"utf-8\"><title>Labels</title>\n<style>"
                 + STYLE + "</style></head>\n");
         out.element("body", () -> {
-            out.words("h1", "", "Fumewarden: " + items.size());
+            out.words("h1", "", "Labels to print: " + items.size());
             out.element(
                     "ul",
                     () -> items.forEach(item -> out.element("li", () -> {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.InputException;
@@ -15,7 +16,6 @@ import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.whatif.Bench;
 
 /** The codes that can decide, each compiled once when it is first asked for. */
 public final class Library {

@@ -48,7 +48,7 @@ final class LogForm {
             throw problem("kind", "cannot be \"" + Located.shown(kind) + "\".", "choose one of the list.");
         }
         Map<String, String> values = new LinkedHashMap<>();
-        for (Forms.Field field : Forms.asked(kind)) {
+        for (Forms.Field field : Forms.entryFields(kind)) {
             values.put(field.name(), text(asked.path("values"), field.name()));
         }
         String item = text(asked, "item");
@@ -72,7 +72,7 @@ final class LogForm {
     /** The complaint of the store begins with the field it is about. */
     private static InputException named(String kind, StoreException e) {
         List<String> names = new ArrayList<>(COMMON);
-        Forms.asked(kind).forEach(f -> names.add(f.name()));
+        Forms.entryFields(kind).forEach(f -> names.add(f.name()));
         String field = names.stream()
                 .filter(n -> e.getMessage().startsWith(n + " "))
                 .max(Comparator.comparingInt(String::length))

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
-import org.fumewarden.whatif.Bench;
+import org.fumewarden.advice.Bench;
 
 /**
  * Which questions matter, kept for tasks that were asked about before.

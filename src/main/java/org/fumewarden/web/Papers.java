@@ -54,7 +54,8 @@ final class Papers {
                     "is a person: records of health are not shown here.",
                     "the command record."));
         }
-        return Paper.record(store, item, desk.book(store).duties()).html(speech(store));
+        return Paper.record(store, item, desk.book(store).duties(), desk.shop().today())
+                .html(speech(store));
     }
 
     private BeforeUseCard card(Store store, String id) {

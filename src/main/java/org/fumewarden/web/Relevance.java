@@ -8,12 +8,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Unknown;
-import org.fumewarden.whatif.Bench;
 import org.fumewarden.whatif.Differences;
 
 /**

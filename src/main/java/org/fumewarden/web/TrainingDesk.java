@@ -25,7 +25,6 @@ import org.fumewarden.training.Topic;
 /** The training room of the page. Nothing is kept: a round is made anew from its topic, difficulty and seed each time it is asked about. */
 final class TrainingDesk {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final String BEFORE_USE = "before-use";
     private static final String TASK = "task";
     private static final int MOST_ROUNDS = 12;
 
@@ -56,7 +55,7 @@ final class TrainingDesk {
         ObjectNode node = NODES.objectNode();
         node.put("kind", item.kind());
         node.put("ask", item.ask());
-        node.put("open", item.open());
+        node.put("words", item.reads() != Item.Reads.CHOICE);
         node.put("hint", item.hint());
         ArrayNode choices = node.putArray("choices");
         item.choices().forEach(c -> choices.add(c.says()));
@@ -130,8 +129,9 @@ final class TrainingDesk {
         if (!library.codes().contains(code)) {
             throw wrong("code", "cannot be \"" + code + "\".", Nearest.remedy(code, library.codes()));
         }
-        if (topic.equals(BEFORE_USE)) {
-            return HandsOn.round(library.advisor(code).base().book(), words, seed);
+        if (topic.startsWith(HandsOn.TOPIC)) {
+            String kind = topic.substring(HandsOn.TOPIC.length());
+            return HandsOn.round(library.advisor(code).base().book(), kind, words, seed);
         }
         int level = asked.path("difficulty").asInt(RoundMaker.EASIEST);
         if (level < RoundMaker.EASIEST || level > RoundMaker.HARDEST) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Period;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
@@ -18,7 +19,6 @@ import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
-import org.fumewarden.whatif.Bench;
 
 /** Answers what the page asks about units, wearers and their upkeep. */
 final class UpkeepDesk {

@@ -108,7 +108,7 @@ final class UpkeepJson {
             ObjectNode node = kinds.addObject();
             node.put("id", kind);
             ArrayNode fields = node.putArray("fields");
-            for (Forms.Field field : Forms.asked(kind)) {
+            for (Forms.Field field : Forms.entryFields(kind)) {
                 ObjectNode each = fields.addObject();
                 each.put("name", field.name());
                 each.put("kind", field.kind());

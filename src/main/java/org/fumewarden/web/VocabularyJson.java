@@ -14,6 +14,7 @@ import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Limit;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.task.Choices;
 
 /** The questions, words, units, limits and codes that the form is made of. */
 final class VocabularyJson {
@@ -66,6 +67,10 @@ final class VocabularyJson {
         vocabulary.catalogues().getOrDefault("judgement-bases", Map.of()).forEach((id, name) -> bases.addObject()
                 .put("id", id)
                 .put("name", name));
+        ArrayNode statistics = root.putArray("statistics");
+        Choices.statistics().forEach(statistics::add);
+        ArrayNode unsampled = root.putArray("unsampled");
+        Choices.unsampled().forEach(unsampled::add);
         root.set("aliases", aliases(vocabulary));
         ArrayNode limits = root.putArray("limits");
         book.rows(on).stream()

@@ -40,7 +40,7 @@ public final class WebServer implements AutoCloseable {
     private final PageFiles files = new PageFiles();
     private final Desk desk;
     private final Papers papers;
-    private final Gate gate;
+    private final LinkGate gate;
 
     static {
         // Seconds after which a request that trickles in, or a reply that nobody takes, is cut off.
@@ -54,7 +54,7 @@ public final class WebServer implements AutoCloseable {
         this.server = server;
         this.desk = desk;
         this.limit = new TimeLimit(longest);
-        this.gate = new Gate(server.getAddress().getPort());
+        this.gate = new LinkGate(server.getAddress().getPort());
         this.threads =
                 new ThreadPoolExecutor(THREADS, THREADS, 30, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), work -> {
                     Thread thread = new Thread(work, "fumewarden-web");

@@ -9,14 +9,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.report.SamplePart;
 import org.fumewarden.report.TaskPlots;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.LadderChart;
 import org.fumewarden.whatif.AnswerValue;
-import org.fumewarden.whatif.Bench;
 import org.fumewarden.whatif.Differences;
 import org.fumewarden.whatif.Remedies;
 import org.fumewarden.whatif.Sweep;
@@ -111,17 +112,19 @@ final class WhatIfDesk {
 
     /** The plots of a task, with what they say in numbers. */
     Reply plots(JsonNode asked) {
+        Words words = Desk.language(asked);
         ArrayNode list = NODES.arrayNode();
         for (TaskPlots.Drawn drawn : TaskPlots.of(desk.bench(asked))) {
             ObjectNode node = list.addObject();
             node.put("id", drawn.id());
             node.put("title", drawn.title());
-            node.put("rests", drawn.rests());
+            node.put("rests", SamplePart.inWords(words, drawn.rests()));
             node.put("svg", drawn.svg());
             node.put("words", drawn.words());
             ArrayNode lines = node.putArray("lines");
             drawn.lines().forEach(line -> lines.addObject()
-                    .put("statistic", line.statistic())
+                    .put("statistic", SamplePart.name(words, line))
+                    .put("governs", SamplePart.governs(line, drawn.rests()))
                     .put("level", line.level().toPlainString())
                     .put("factor", line.factor().toPlainString()));
         }

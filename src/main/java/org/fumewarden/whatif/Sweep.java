@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
@@ -156,11 +157,6 @@ public final class Sweep {
     /** Which rules hold and of what, without the numbers in their sentences. */
     private static String held(List<Reason> reasons) {
         return reasons.stream().map(r -> r.rule() + "/" + r.subject()).collect(Collectors.joining(",", "[", "]"));
-    }
-
-    /** How many different values were decided so far. */
-    public int evaluations() {
-        return tried.size();
     }
 
     /** The suitable classes at a point, recommended first. */

@@ -20,6 +20,8 @@ const NEVER = {
   'before-use-check': kind => kind !== 'unit',
   'fit-test': kind => kind !== 'wearer',
   medical: kind => kind !== 'wearer',
+  training: kind => !['wearer', 'site'].includes(kind),
+  'air-test': kind => !['air-supply', 'site'].includes(kind),
   examination: kind => ['wearer', 'site', 'filter', 'battery'].includes(kind),
   withdrawal: kind => ['wearer', 'site'].includes(kind),
   repair: kind => ['wearer', 'site'].includes(kind),

@@ -2,9 +2,10 @@
 
 import { askBytes, askJson, askText } from './server.js';
 import { el, keep, ruleWords } from './dom.js';
-import { askWords, at, remember, remembered, state } from './state.js';
+import { answerWords, askWords, at, remember, remembered, state } from './state.js';
 import { has, say } from './words.js';
 import { paper } from './paper.js';
+import { brief, classWords, plate } from './plate.js';
 import { ruler, SIGNS } from './ruler.js';
 import { plots } from './plots.js';
 import { faultWords } from './faults.js';
@@ -23,8 +24,7 @@ function given(premise) {
   const question = state.vocabulary.questions.find(q => q.path === premise.address);
   const value = question && at(state.task, question.path);
   if (value === undefined) return ruleWords('span', premise.words);
-  const named = question.choices.find(c => c.id === value)?.name ?? (['true', 'false'].includes(value) ? say(value === 'true' ? 'ui.yes' : 'ui.no') : value);
-  return ruleWords('span', `${question.ask} ${named}`, undefined, question.translated);
+  return ruleWords('span', `${question.ask} ${answerWords(question, value)}`, undefined, question.translated);
 }
 
 /** What a step rests on; earlier steps open in their turn. */
@@ -78,7 +78,7 @@ function remedy(respirator) {
     } catch { /* the notice line says what happened */ } finally {
       button.disabled = false;
     }
-  } }, say('ui.remedy.ask', respirator.class));
+  } }, say('ui.remedy.ask', classWords(respirator.class)));
   return el('div', {}, button, answer);
 }
 
@@ -86,7 +86,7 @@ function device(respirator) {
   const reasons = [...respirator.reasons, ...respirator.conditions];
   return el('details', { className: `device ${respirator.verdict}`, id: `class-${respirator.class}` },
     el('summary', {}, el('span', { className: 'sign', 'aria-hidden': 'true' }, SIGNS[respirator.verdict]),
-      el('b', {}, ` ${respirator.class}`), ' ', ruleWords('span', respirator.name, undefined, has(`device.${respirator.class}`)),
+      el('b', {}, ` ${classWords(respirator.class)}`), ' ', ruleWords('span', respirator.name, undefined, has(`device.${respirator.class}`)),
       el('span', { className: 'cite' }, ` ${say('column.factor')} ${respirator.factor ?? '-'}, ${say('column.filter')} ${respirator.filter}`),
       unverified(respirator.reasons.some(r => r.unverified))),
     el('ul', { className: 'plain' }, reasons.map(r => el('li', {}, sentence(r)))),
@@ -144,7 +144,7 @@ function tools(root) {
 export function drawAdvice(root) {
   const advice = state.advice;
   if (!advice) {
-    root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.advice.none')),
+    root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.deciding.first')),
       el('ul', {}, state.problems.map(p => el('li', {}, faultWords(p)))), el('p', {}, el('a', { href: '#describe' }, say('ui.answer.more'))));
     return;
   }
@@ -152,5 +152,5 @@ export function drawAdvice(root) {
   box.addEventListener('toggle', () => {
     if (box.open && box.childElementCount === 1) box.append(...why(advice));
   });
-  root.replaceChildren(tools(root), paper(Boolean(remembered('annex'))), box);
+  root.replaceChildren(tools(root), paper(Boolean(remembered('annex')), plate(brief(advice), say('sheet.answer'))), box);
 }

@@ -5,10 +5,12 @@ import { el } from './dom.js';
 import { has, say } from './words.js';
 import { field, spelled } from './field.js';
 import { exposures } from './exposures.js';
-import { faultNodes, summary } from './faults.js';
+import { summary } from './faults.js';
 import { begin } from './begin.js';
-import { after, asked, before, begun, extras, groupsOf, left, stepOf, steps } from './steps.js';
+import { head } from './head.js';
+import { after, asked, before, begun, extras, groupsOf, isOpen, left, stepOf, steps } from './steps.js';
 import { titleOf } from './title.js';
+import { together } from './together.js';
 
 let root = null;
 let step = 'task';
@@ -16,6 +18,7 @@ let fields = [];
 let measured = null;
 let parts = {};
 let drawn = '';
+let counts = {};
 
 const stepName = id => (id === 'last' ? say('ui.step.last') : has(`group.${id}`) ? say(`group.${id}`) : id);
 
@@ -33,6 +36,8 @@ function row(question) {
 async function answer(question, value) {
   change(question.path, value);
   titleOf();
+  if (value !== undefined) fields.find(f => f.question === question)?.setReasons([]);
+  drawTogether();
   if (value !== undefined) fields.find(f => f.long && at(state.task, f.question.path) === undefined)?.unfold();
   if (value === undefined || question.choices.some(c => c.id === value) || question.choices.length === 0) return;
   const said = await spelled(state.task).catch(() => null);
@@ -43,33 +48,30 @@ async function answer(question, value) {
   }
 }
 
-function head() {
-  const code = el('select', { id: 'code', onchange: e => change('code', e.target.value) },
-    state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code }, has(`code.${c.id}`) ? say(`code.${c.id}`) : c.name)));
-  const simple = (path, type, words) => el('div', { className: 'row', 'data-path': path },
-    el('label', { className: 'ask', htmlFor: path }, words),
-    el('div', { className: 'answer' }, el('input', { id: path, type, value: state.task[path] ?? '', maxLength: 200, 'aria-describedby': `${path}-fault`,
-      oninput: e => { change(path, e.target.value || undefined); if (path === 'title') remark(); } }), el('p', { className: 'fault', id: `${path}-fault` })));
-  const line = el('span', {});
-  const remark = () => { line.textContent = [state.task.title || say('ui.title.none'), codeName(), state.task.on].filter(Boolean).join(' \u00B7 '); };
-  remark();
-  parts.remark = remark;
-  return el('details', { className: 'head', id: 'head' }, el('summary', {}, line, ' ', el('span', { className: 'cite' }, say('ui.change.it'))),
-    simple('title', 'text', say('ui.title')),
-    el('div', { className: 'row', 'data-path': 'code' }, el('label', { className: 'ask', htmlFor: 'code' }, say('ui.code')), el('div', { className: 'answer' }, code, el('p', { className: 'fault' }))),
-    simple('on', 'date', say('ui.on')));
-}
-
-function codeName() {
-  const id = state.task.code;
-  return has(`code.${id}`) ? say(`code.${id}`) : state.codes.find(c => c.id === id)?.name ?? id;
-}
-
 function body() {
   if (step === 'exposures') {
-    measured = exposures(list => change('exposures', list));
+    measured = exposures(list => change('exposures', list), onward);
     return [measured.node];
   }
+  parts.together = el('div', {});
+  drawTogether();
+  return [parts.together, ...rows()];
+}
+
+/** Plain answers that are left to give in this step, above its questions. */
+function drawTogether() {
+  const box = begun() ? together(groupsOf(step).flatMap(asked), onward, () => draw(false)) : null;
+  parts.together?.replaceChildren(...[box].filter(Boolean));
+}
+
+/** To the next step with an open question, after several answers on one press. */
+function onward() {
+  drawn = '';
+  const next = after(step);
+  go(step !== next && next && left(next) > 0 ? next : steps().find(s => s !== step && left(s) > 0) ?? step);
+}
+
+function rows() {
   return groupsOf(step).flatMap(group => {
     const { would, others } = step === 'last' ? { would: asked(group).concat(extras(group).would), others: extras(group).others } : extras(group);
     const main = step === 'last' ? [] : asked(group);
@@ -94,10 +96,16 @@ function more(name, would, others) {
 
 function chips() {
   return el('nav', { 'aria-label': say('ui.steps'), className: 'steps' }, el('ol', {}, steps().map(id => {
-    const open = left(id);
+    const open = count(id);
     return el('li', {}, el('button', { type: 'button', 'aria-current': id === step ? 'step' : undefined, onclick: () => go(id) }, stepName(id),
       open > 0 && begun() ? el('span', { className: 'count' }, ` ${say('ui.left', open)}`) : ''));
   })));
+}
+
+/** How many questions of a step are open, as it stood when the advice was last worked out. */
+function count(id) {
+  if (!state.stale || !(id in counts)) counts[id] = left(id);
+  return counts[id];
 }
 
 function go(id) {
@@ -126,20 +134,21 @@ function bar() {
   const all = steps();
   parts.back.disabled = before(step) === undefined;
   parts.forward.disabled = after(step) === undefined;
-  const open = all.reduce((sum, s) => sum + left(s), 0);
+  const open = all.reduce((sum, s) => sum + count(s), 0);
   parts.left.textContent = `${say('ui.step.of', all.indexOf(step) + 1, all.length)} ${begun() ? say('ui.left', open) : say('ui.left.here', left(step))}`;
-  parts.remark();
+  parts.head.remark();
 }
 
 /** Builds the place anew: at the start, and when another task, code or language comes. */
 export function drawDescribe(into) {
   root = into;
   step = 'task';
-  parts = { faults: el('div', { className: 'faults', id: 'faults', role: 'alert' }), step: el('div', {}) };
+  counts = {};
+  parts = { faults: el('div', { className: 'faults', id: 'faults', role: 'alert' }), step: el('div', {}), head: head() };
   parts.back = el('button', { type: 'button', onclick: () => go(before(step)) }, say('ui.step.back'));
   parts.forward = el('button', { type: 'button', onclick: () => go(after(step)) }, say('ui.step.forward'));
   const get = el('a', { className: 'press', href: '#advice' }, say('ui.get'));
-  root.replaceChildren(begin(), head(), parts.faults, parts.step, el('div', { className: 'bar', role: 'group', 'aria-label': say('ui.step.move') }, parts.back, parts.forward, get));
+  root.replaceChildren(begin(), parts.head.node, parts.faults, parts.step, el('div', { className: 'bar', role: 'group', 'aria-label': say('ui.step.move') }, parts.back, parts.forward, get));
   draw(false);
 }
 
@@ -174,17 +183,11 @@ function label(path) {
 function place() {
   const problems = state.problems;
   for (const f of fields) f.setFault(problems.find(p => p.field === f.question.path));
-  for (const spot of root.querySelectorAll('.head [data-path]')) {
-    const found = problems.find(p => p.field === spot.dataset.path);
-    spot.querySelector('.fault').replaceChildren(...(found ? faultNodes(found).filter(Boolean) : []));
-    spot.classList.toggle('wrong', Boolean(found));
-    spot.querySelector('input, select').toggleAttribute('aria-invalid', Boolean(found));
-    if (found) spot.closest('details').open = true;
-  }
+  parts.head.setFaults(problems);
   measured?.setFaults(problems);
   parts.faults.replaceChildren(...summary(problems.map(problem => ({ problem, label: label(problem.field), go: stepOf(problem.field) || ['title', 'on', 'code'].includes(problem.field) ? () => goTo(problem.field) : null }))));
-  const open = new Map((state.advice?.questions ?? []).map(q => [q.question, q.reasons]));
-  for (const f of fields) f.setReasons(open.get(f.question.id) ?? []);
+  const open = new Map((begun() ? state.advice?.questions ?? [] : []).map(q => [q.question, q.reasons]));
+  for (const f of fields) f.setReasons(isOpen(f.question) ? open.get(f.question.id) ?? [] : []);
   bar();
 }
 

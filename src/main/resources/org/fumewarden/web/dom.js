@@ -22,6 +22,12 @@ export function svg(tag, properties, ...children) {
   return fill(document.createElementNS(SVG, tag), properties, children);
 }
 
+/** Marks a field as wrong, or no longer. */
+export function invalid(node, wrong) {
+  if (wrong) node.setAttribute('aria-invalid', 'true');
+  else node.removeAttribute('aria-invalid');
+}
+
 let counter = 0;
 
 /** An id that no other element of the page has. */

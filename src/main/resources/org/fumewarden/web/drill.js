@@ -3,10 +3,10 @@
 import { askBytes, askJson, Problems } from './server.js';
 import { el, fresh, keep, ruleWords } from './dom.js';
 import { remember, remembered, state } from './state.js';
-import { say } from './words.js';
+import { has, say } from './words.js';
 import { openRoom } from './room.js';
 
-const TOPICS = ['particle', 'gas', 'confined-space', 'oxygen', 'lead', 'stainless', 'fit', 'upkeep', 'alarms', 'before-use'];
+const TOPICS = ['particle', 'gas', 'confined-space', 'oxygen', 'lead', 'stainless', 'fit', 'upkeep', 'alarms', 'before-use-powered-hood', 'before-use-powered-mask', 'before-use-airline-hood'];
 const KEPT = 'training';
 let styled = false;
 
@@ -33,8 +33,8 @@ export function told(mark) {
   return el('div', { className: `told ${mark.right ? 'right' : 'not-right'}` },
     el('p', { className: 'lead' }, el('b', {}, `${mark.right ? '\u2713' : mark.verdict === 'skipped' ? '\u2013' : '\u2715'} ${word}`), ' ', mark.mistake),
     mark.unread && el('p', {}, mark.unread),
-    mark.because && el('p', {}, ruleWords('span', mark.because), ' ', el('span', { className: 'cite' }, mark.clause)),
-    mark.instead && el('p', {}, say('ui.training.instead', mark.instead)));
+    mark.because && mark.because !== mark.instead && el('p', {}, ruleWords('span', mark.because), ' ', el('span', { className: 'cite' }, mark.clause)),
+    mark.instead && el('p', {}, say('ui.training.instead', mark.instead), mark.because === mark.instead && el('span', { className: 'cite' }, ` ${mark.clause}`)));
 }
 
 function alone(out, spec, round, earlier) {
@@ -74,7 +74,7 @@ function alone(out, spec, round, earlier) {
       answered(typed === '' ? { choice: Number(picked.value) } : { answer: typed }, item, result, form.querySelector('button')).catch(complain(result));
     } },
     el('fieldset', { className: 'asked-now' }, el('legend', { tabIndex: -1 }, `${say('ui.training.console.question', marks.length + 1, round.items.length)} ${item.ask}`), radios,
-      el('p', { className: 'own' }, el('label', { htmlFor: own }, say('ui.training.own')), words)),
+      item.words && el('p', { className: 'own' }, el('label', { htmlFor: own }, say('ui.training.own')), words)),
     el('div', { className: 'tools' }, el('button', { type: 'submit' }, say('ui.training.answer')),
       el('button', { type: 'button', className: 'quiet', onclick: () => result.replaceChildren(el('p', { className: 'hint' }, ruleWords('span', item.hint))) }, say('ui.training.hint')),
       el('button', { type: 'button', className: 'quiet', onclick: event => answered({ answer: '' }, item, result, event.target).catch(complain(result)) }, say('ui.training.skip'))));
@@ -115,13 +115,13 @@ export function drawDrill(root) {
   const out = el('div', { className: 'training' });
   const topic = el('select', { id: 'round' }, TOPICS.map(t => el('option', { value: t }, say(`ui.training.topic.${t}`))), el('option', { value: 'task' }, say('ui.training.current')));
   const level = el('select', { id: 'level' }, [1, 2, 3].map(n => el('option', { value: n }, say(`ui.training.level.${n}`))));
-  const code = el('select', { id: 'round-code' }, state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code, lang: 'en' }, c.name)));
+  const code = el('select', { id: 'round-code' }, state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code, lang: has(`code.${c.id}`) ? undefined : 'en' }, has(`code.${c.id}`) ? say(`code.${c.id}`) : c.name)));
   const spec = () => ({ topic: topic.value, difficulty: Number(level.value), code: code.value, seed: Math.floor(Math.random() * 100000) });
   const begin = async (chosen, earlier) => alone(out, chosen, await askJson('api/training/round', ordered(chosen)), earlier);
   const kept = remembered(KEPT);
   const press = act => () => act().catch(complain(out));
   root.replaceChildren(el('p', { className: 'hint' }, say('ui.training.intro')),
-    el('div', { className: 'starts' },
+    el('div', { className: 'starts starts-in' },
       el('div', {}, el('label', { htmlFor: 'round' }, say('ui.training.topic')), topic),
       el('div', {}, el('label', { htmlFor: 'level' }, say('ui.training.level')), level),
       el('div', {}, el('label', { htmlFor: 'round-code' }, say('ui.training.code')), code)),

@@ -1,6 +1,6 @@
 // One entry about one item: the kind decides the fields; what is wrong stands beside its field; what is typed is kept until written.
 
-import { el, fresh } from './dom.js';
+import { el, fresh, invalid } from './dom.js';
 import { remember, remembered } from './state.js';
 import { say } from './words.js';
 
@@ -19,8 +19,7 @@ function row(name, needed, make) {
     setFault(text) {
       fault.textContent = text;
       fault.closest('.row').classList.toggle('wrong', Boolean(text));
-      if (text) target.setAttribute('aria-invalid', 'true');
-      else target.removeAttribute('aria-invalid');
+      invalid(target, Boolean(text));
     },
     focus() { target.focus(); } };
 }
@@ -110,6 +109,7 @@ const FAULTS = [[/day to come|begun nowhere/, 'future'], [/before the item was r
 
 /** What is wrong with an entry, in a sentence of the page. */
 export function entryFault(problem) {
+  if (problem.said) return problem.said;
   const found = FAULTS.find(([pattern]) => pattern.test(problem.message));
   return found ? say(`ui.entry.${found[1]}`) : document.documentElement.lang === 'en' ? problem.message : say('ui.entry.value');
 }

@@ -1,13 +1,15 @@
 // What was measured: one card an agent, each averaging time with its unit, its limit and "unknown".
 
-import { el, fresh } from './dom.js';
-import { askWords, name, nameLanguage, state } from './state.js';
+import { el, fresh, invalid } from './dom.js';
+import { name, nameLanguage, state } from './state.js';
 import { say } from './words.js';
 import { LEVEL_UNITS } from './units.js';
 import { amount } from './field.js';
 import { faultNodes, faultWords } from './faults.js';
 import { picker } from './picker.js';
 import { measured } from './measured.js';
+import { judgement } from './judged.js';
+import { openAgents } from './steps.js';
 
 const TIMES = ['twa', 'stel', 'ceiling'];
 
@@ -39,17 +41,25 @@ function levelRow(entry, index, time, changed) {
   const setFault = problem => {
     fault.replaceChildren(...(problem ? faultNodes(problem, number.set) : []).filter(Boolean));
     node.classList.toggle('wrong', Boolean(problem));
-    if (problem) number.input.setAttribute('aria-invalid', 'true');
-    else number.input.removeAttribute('aria-invalid');
+    invalid(number.input, Boolean(problem));
   };
   return { node, path: `exposures.${index}.${time}`, words, setFault };
 }
 
-/** The list of exposures of the task being described. */
-export function exposures(onChange) {
+/** An entry with a judgement in place of the levels that nobody knew. */
+function judged(entry, cells) {
+  return { ...Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== 'unknown')), ...cells };
+}
+
+/** The list of exposures of the task being described; goes onward after one judgement of several. */
+export function exposures(onChange, onward) {
   const list = el('div', {});
   const suggestions = el('div', { className: 'suggestions' });
-  const reasons = el('div', {});
+  const needed = el('div', {});
+  const judging = judgement((agents, cells) => {
+    store([...entries().map(e => (agents.includes(e.agent) ? judged(e, cells) : e)), ...agents.filter(a => !entries().some(e => e.agent === a)).map(agent => ({ agent, ...cells }))]);
+    onward();
+  });
   const choose = el('div', {});
   let rows = [];
 
@@ -59,12 +69,13 @@ export function exposures(onChange) {
   function store(next) {
     onChange(next.length ? next : undefined);
   }
+  /** To the field that takes the level of an agent; it is made when there is none yet. */
   function add(agent) {
-    const time = TIMES.find(t => (state.advice?.questions ?? []).some(q => q.question === `exposures.${agent}.${t}`))
-      ?? TIMES.find(t => limits(agent, t).length > 0) ?? 'twa';
-    store([...entries(), { agent, [time]: 'unknown' }]);
+    const times = openAgents().get(agent) ?? [];
+    const time = TIMES.find(t => times.includes(t)) ?? TIMES.find(t => limits(agent, t).length > 0) ?? 'twa';
+    if (!entries().some(e => e.agent === agent)) store([...entries(), { agent, [time]: 'unknown' }]);
     draw();
-    list.querySelector('fieldset:last-of-type input')?.focus();
+    list.querySelector(`[data-path="exposures.${entries().findIndex(e => e.agent === agent)}.${time}"] input`)?.focus();
   }
   function card(entry, index) {
     const changed = (cell, value) => {
@@ -73,7 +84,8 @@ export function exposures(onChange) {
       else next[cell] = value;
       store(entries().map((e, i) => (i === index ? next : e)));
     };
-    const asked = TIMES.filter(t => entry[t] !== undefined || limits(entry.agent, t).length > 0);
+    const open = openAgents().get(entry.agent) ?? [];
+    const asked = TIMES.filter(t => entry[t] !== undefined || open.includes(t) || limits(entry.agent, t).length > 0);
     const shown = asked.length ? asked : ['twa'];
     const levels = shown.map(t => levelRow(entry, index, t, changed));
     rows.push(...levels);
@@ -98,13 +110,15 @@ export function exposures(onChange) {
   function suggest() {
     const taken = new Set(entries().map(e => e.agent));
     const known = new Set(state.vocabulary.agents.map(a => a.id));
-    const open = (state.advice?.questions ?? []).map(q => q.question.split('.')).filter(p => p[0] === 'exposures').map(p => p[1]);
-    const found = [...new Set([...open, ...(state.advice?.hazards ?? []).map(h => h.subject)])].filter(a => known.has(a) && !taken.has(a));
+    const open = openAgents();
+    const found = [...new Set((state.advice?.hazards ?? []).map(h => h.subject))].filter(a => known.has(a) && !taken.has(a) && !open.has(a));
     suggestions.replaceChildren(...(found.length === 0 ? [] : [el('span', {}, say('ui.exposure.expected')), ' ',
       ...found.map(a => el('button', { type: 'button', className: 'quiet', lang: nameLanguage(a), onclick: () => add(a) }, `+ ${name(a)}`))]));
-    const asked = (state.advice?.questions ?? []).filter(q => q.question.startsWith('exposures.'));
-    reasons.replaceChildren(...asked.map(q => el('p', { className: 'asked' }, el('span', { className: 'tag' }, say('ui.needed')), ' ',
-      el('span', {}, askWords(q)), q.reasons[0] && el('span', { className: 'cite' }, ` ${q.reasons[0].rule} ${q.reasons[0].source}, ${q.reasons[0].clause}`))));
+    const lines = [...open].map(([agent, times]) => el('li', {}, el('span', { className: 'tag' }, say('ui.needed')), ' ',
+      el('button', { type: 'button', className: 'quiet', lang: nameLanguage(agent), onclick: () => add(agent) }, name(agent)),
+      el('span', { className: 'cite' }, ` ${times.map(t => say(`averaging.${t}`)).join(', ')}`)));
+    needed.replaceChildren(...(lines.length === 0 ? [] : [el('p', {}, say('ui.exposure.needed')), el('ul', { className: 'plain needs' }, lines)]));
+    judging.of([...open.keys()].filter(a => !entries().some(e => e.agent === a && e.judged)));
   }
   /** Faults beside what they are about; those of the folded part stand in it. */
   function setFaults(problems) {
@@ -116,7 +130,7 @@ export function exposures(onChange) {
     }
   }
   draw();
-  const node = el('div', { 'data-path': 'exposures' }, el('p', { className: 'hint' }, say('ui.exposure.hint')), reasons, suggestions, list,
+  const node = el('div', { 'data-path': 'exposures' }, el('p', { className: 'hint' }, say('ui.exposure.hint')), needed, suggestions, list, judging.node,
     el('details', { className: 'more', open: entries().length === 0 && undefined }, el('summary', {}, say('ui.exposure.add')), choose));
   return { node, draw, suggest, setFaults };
 }

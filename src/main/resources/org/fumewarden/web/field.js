@@ -1,13 +1,15 @@
 // One question with its answer, its unit, "unknown", the fault beside it, and why it is asked.
 
 import { askJson } from './server.js';
-import { el, fresh, ruleWords } from './dom.js';
+import { el, fresh, invalid, ruleWords } from './dom.js';
 import { say } from './words.js';
 import { faultNodes } from './faults.js';
 import { picker } from './picker.js';
 import { equivalents, join, split, tidy } from './units.js';
 
 const FEW = 5;
+/** Sources that are our own: beside a question they would explain nothing. */
+const OWN = ['fumewarden', 'practice'];
 
 /** A number with a unit. Gives its node and how to set it; calls back with the words of the task file. */
 export function amount(labelled, value, units, changed) {
@@ -125,13 +127,13 @@ export function field(question, value, changed, unfolded) {
     setFault(problem) {
       fault.replaceChildren(...(problem ? faultNodes(problem, set, words => options(question).find(o => o.id === words)?.name ?? words) : []).filter(Boolean));
       node.classList.toggle('wrong', Boolean(problem));
-      node.querySelectorAll('.control input').forEach(input => (problem ? input.setAttribute('aria-invalid', 'true') : input.removeAttribute('aria-invalid')));
+      node.querySelectorAll('.control input').forEach(input => invalid(input, Boolean(problem)));
     },
     setReasons(reasons) {
       node.classList.toggle('open', reasons.length > 0);
       reason.replaceChildren(...(reasons.length === 0 ? [] : [
         el('span', { className: 'tag' }, say('ui.needed')), ' ', ruleWords('span', reasons[0].says, undefined, reasons[0].own),
-        el('span', { className: 'cite' }, ` ${reasons[0].source}, ${reasons[0].clause}`)]));
+        !OWN.includes(reasons[0].source) && el('span', { className: 'cite' }, ` ${reasons[0].source}, ${reasons[0].clause}`)].filter(Boolean)));
     },
   };
 }

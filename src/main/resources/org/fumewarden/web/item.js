@@ -64,7 +64,7 @@ export async function drawItem(out, id, kinds, written) {
     const by = remembered('by');
     if (!by) {
       document.querySelector('.who input')?.focus();
-      return [{ field: '', message: 'is not given', maybe: '' }];
+      return [{ field: '', said: say('ui.who.first') }];
     }
     try {
       const entry = await askJson('api/log', { ...draft, item: item.id, by, code: state.task.code });
@@ -78,7 +78,7 @@ export async function drawItem(out, id, kinds, written) {
       return [];
     } catch (fault) {
       if (fault instanceof Problems) return fault.problems;
-      return [{ field: '', message: say('ui.upkeep.unsure'), maybe: '' }];
+      return [{ field: '', said: say('ui.upkeep.unsure') }];
     }
   }
   function act(deed, given) {

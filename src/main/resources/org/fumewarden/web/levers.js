@@ -11,14 +11,8 @@ const SHOWN = 6;
 /** Questions tried in one request. */
 const GROUP = 4;
 
-function value(asked, id) {
-  if (id === 'true') return asked.choices.find(c => c.id === id)?.name ?? say('ui.yes');
-  if (id === 'false') return asked.choices.find(c => c.id === id)?.name ?? say('ui.no');
-  return answerWords(asked, id);
-}
-
 function device(b) {
-  return has(`device.${b.class}`) ? say(`device.${b.class}`) : b.wear || say('wear.nothing-cleared');
+  return has(`device.${b.class}`) ? say(`device.${b.class}`) : b.wear || say(b.status === 'do-not-enter' ? 'wear.stay-out' : 'wear.nothing-cleared').replace(/\..*/, '');
 }
 
 /** What a change moves, in one line. */
@@ -61,7 +55,7 @@ export function levers(task, tried) {
   const out = el('div', {}, say('ui.working'));
   const row = now => turn => {
     const of = question(turn.question);
-    return el('li', {}, el('button', { type: 'button', className: 'quiet', onclick: () => tried(turn.path, turn.value) }, `${of.ask} ${value(of, turn.value)}`),
+    return el('li', {}, el('button', { type: 'button', className: 'quiet', onclick: () => tried(turn.path, turn.value) }, `${of.ask} ${answerWords(of, turn.value)}`),
       el('span', { className: 'cite' }, ` ${line(now, turn)}`));
   };
   const section = el('section', {}, el('h3', {}, say('ui.levers')), out);

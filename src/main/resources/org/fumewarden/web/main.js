@@ -4,7 +4,7 @@ import { askJson, askText, notice, Problems, Silent, tell } from './server.js';
 import { el } from './dom.js';
 import { emit, on, remember, remembered, state } from './state.js';
 import { has, languages, say, use } from './words.js';
-import { answerBox, drawAnswer } from './answer.js';
+import { answerBox, drawAnswer, markAnswer } from './answer.js';
 import { drawDescribe, refresh } from './describe.js';
 import { drawAdvice } from './advice.js';
 import { drawWhatIf } from './whatif.js';
@@ -19,12 +19,15 @@ const PLACES = { describe: drawDescribe, advice: drawAdvice, try: drawWhatIf, tr
 /** Places that keep what is typed in them: they are drawn once and stay. */
 const STAY = ['describe', 'drill'];
 const AGAIN = 4000;
+/** When it takes longer than this, in milliseconds, it is said over the whole page too. */
+const LATE = 1500;
 const PAGE = String(Math.random());
 const views = {};
 let aside;
 let typing = 0;
 let running = null;
 let again = 0;
+let late = 0;
 
 function here() {
   const name = location.hash.slice(1).split('=')[0];
@@ -42,6 +45,7 @@ async function decide() {
     if (running !== asked) return;
     state.raw = raw;
     state.advice = opened(JSON.parse(raw), said);
+    state.last = state.advice;
     state.problems = [];
     state.stale = false;
     emit('advice');
@@ -51,6 +55,7 @@ async function decide() {
     if (fault instanceof Problems) {
       state.problems = fault.problems;
       state.advice = null;
+      state.stale = false;
       emit('advice');
     } else if (fault instanceof Silent) {
       again = setTimeout(decide, AGAIN);
@@ -74,7 +79,12 @@ async function vocabulary() {
 
 /** An answer that is older than the task says so, in words and at once: nobody may act on it. */
 function markStale() {
-  document.getElementById('stale').textContent = state.stale && state.advice ? say('ui.stale') : '';
+  const old = state.stale && state.advice !== null;
+  const line = document.getElementById('stale');
+  clearTimeout(late);
+  if (!old) line.textContent = '';
+  else if (line.textContent === '') late = setTimeout(() => { line.textContent = say('ui.stale'); }, LATE);
+  markAnswer(old ? say('ui.deciding') : '');
   document.body.classList.toggle('is-stale', state.stale);
 }
 

@@ -4,9 +4,6 @@ import { el, fresh } from './dom.js';
 import { state } from './state.js';
 import { has, say } from './words.js';
 
-const STATISTICS = ['highest-sample', 'percentile-95', 'upper-tolerance-70', 'upper-tolerance-95', 'upper-mean'];
-const UNSAMPLED = ['as-highest', 'as-sampled', 'as-unexposed'];
-
 /** A sample as a line: a level, or what else is known about it, as JSON. */
 function sampleLine(sample) {
   return typeof sample === 'string' ? sample : JSON.stringify(sample);
@@ -66,15 +63,16 @@ function judgement(entry, changed) {
 
 /** The folded part of an agent's card. */
 export function measured(entry, index, changed) {
-  const open = ['samples', 'periods', 'estimate', 'judged', 'estimated'].some(cell => entry[cell]);
+  const open = ['samples', 'periods', 'estimate', 'estimated'].some(cell => entry[cell]);
   const estimate = el('input', { type: 'checkbox', checked: entry.estimate === 'room-model', onchange: () => changed('estimate', estimate.checked ? 'room-model' : undefined) });
   const error = el('input', { type: 'text', className: 'amount', value: entry.error ?? '', maxLength: 20, placeholder: '23 %', oninput: () => changed('error', error.value.trim() || undefined) });
-  return el('details', { open, className: 'more' }, el('summary', {}, say('ui.exposure.more')),
+  const told = entry.judged && el('p', {}, say('ui.exposure.told', entry.by ?? '?', entry.on ?? '?'));
+  return el('div', {}, told, el('details', { open, className: 'more' }, el('summary', {}, say('ui.exposure.more')),
     area(say('ui.exposure.samples'), (entry.samples ?? []).map(sampleLine).join('\n'), '0.004 mg/m3', text => changed('samples', lines(text, sampleOf))), fault(index, 'samples'),
-    choice(say('ui.exposure.statistic'), STATISTICS.map(s => [s, say(`statistic.${s}`)]), entry.statistic, value => changed('statistic', value)), fault(index, 'statistic'),
+    choice(say('ui.exposure.statistic'), state.vocabulary.statistics.map(s => [s, say(`statistic.${s}`)]), entry.statistic, value => changed('statistic', value)), fault(index, 'statistic'),
     area(say('ui.exposure.periods'), (entry.periods ?? []).map(periodLine).join('\n'), '0.2 mg/m3; 2 h', text => changed('periods', lines(text, periodOf))), fault(index, 'periods'),
-    choice(say('ui.exposure.unsampled'), UNSAMPLED.map(u => [u, say(`unsampled.${u}`)]), entry.unsampled, value => changed('unsampled', value)), fault(index, 'unsampled'),
+    choice(say('ui.exposure.unsampled'), state.vocabulary.unsampled.map(u => [u, say(`unsampled.${u}`)]), entry.unsampled, value => changed('unsampled', value)), fault(index, 'unsampled'),
     el('label', { className: 'stack' }, say('ui.exposure.error'), ' ', error), fault(index, 'error'),
     el('label', { className: 'choice' }, estimate, el('span', {}, say('ui.exposure.estimate'))), fault(index, 'estimate'),
-    judgement(entry, changed), fault(index, 'judged'));
+    judgement(entry, changed), fault(index, 'judged')));
 }

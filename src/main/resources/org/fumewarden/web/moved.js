@@ -1,10 +1,10 @@
 // What moved between two pieces of advice: the answer first, then classes, questions and sentences, each in one line that opens.
 
 import { el, ruleWords } from './dom.js';
-import { name, question } from './state.js';
+import { name, question, state } from './state.js';
 import { has, say } from './words.js';
 import { unverified } from './advice.js';
-import { figure } from './plate.js';
+import { classWords, figure } from './plate.js';
 
 /** Classes that one line names. */
 const SHOWN = 5;
@@ -12,7 +12,8 @@ let own = true;
 const FIRST = { status: 'plate.status', 'required factor': 'plate.factor', recommended: 'plate.wear', unit: 'plate.unit' };
 
 function device(id) {
-  return id === 'none' ? say('wear.nothing-cleared') : `${id}${has(`device.${id}`) ? `, ${say(`device.${id}`)}` : ''}`;
+  if (id === 'none') return say('ui.none');
+  return has(`device.${id}`) ? say(`device.${id}`) : state.advice?.respirators.find(r => r.class === id)?.name ?? classWords(id);
 }
 
 /** A value of a comparison in the words of the page. */
@@ -48,7 +49,7 @@ function arrow(before, after) {
 }
 
 function shortened(ids) {
-  return ids.length <= SHOWN ? ids.join(', ') : `${ids.slice(0, SHOWN).join(', ')} (+${ids.length - SHOWN})`;
+  return ids.slice(0, SHOWN).map(classWords).join(', ') + (ids.length > SHOWN ? ` (+${ids.length - SHOWN})` : '');
 }
 
 /** Classes that got the same new verdict stand in one line. */

@@ -27,18 +27,33 @@ function style(text) {
   return light.replace(/(^|[\s,}])(html)(?=[\s{])/g, '$1:host').replace(/(^|[\s,}>])(body|h1|h2|h3|footer|header|section)(?=[\s{,:.])/g, '$1.is-$2');
 }
 
-/** The sheet of the task; it fills itself when it comes. */
-export function paper(annex) {
-  const box = el('div', { className: 'sheet', 'aria-busy': 'true', role: 'region', 'aria-label': say('sheet.kind'), lang: document.documentElement.lang });
-  askText('api/sheet', { task: state.task, language: document.documentElement.lang, detail: annex }).then(html => {
-    const [own] = /<style>[\s\S]*?<\/style>/.exec(html);
-    const read = new DOMParser().parseFromString(html.replace(own, ''), 'text/html');
+let box = null;
+let newest = 0;
+let shownFor = '';
+
+/** The sheet of the task; it fills itself when it comes. Until then the last one keeps its place under words that say so, or at first something short. */
+export function paper(annex, short) {
+  box ??= el('div', { className: 'sheet', role: 'region' });
+  if (!box.shadowRoot) box.replaceChildren(short);
+  const asked = { task: state.task, language: document.documentElement.lang, detail: annex };
+  const key = JSON.stringify(asked);
+  const deciding = el('p', { className: 'deciding', role: 'status' }, key === shownFor ? '' : say(box.shadowRoot ? 'ui.deciding' : 'ui.deciding.first'));
+  const own = newest += 1;
+  const labels = { 'aria-busy': String(key !== shownFor), 'aria-label': say('sheet.kind'), lang: asked.language };
+  Object.entries(labels).forEach(([key, value]) => box.setAttribute(key, value));
+  askText('api/sheet', asked).then(html => {
+    if (own !== newest) return;
+    const [styles] = /<style>[\s\S]*?<\/style>/.exec(html);
+    const read = new DOMParser().parseFromString(html.replace(styles, ''), 'text/html');
     const root = box.shadowRoot ?? box.attachShadow({ mode: 'open' });
     const sheet = new CSSStyleSheet();
-    sheet.replaceSync(`${style(own.slice('<style>'.length, -'</style>'.length))}\n@media screen { .page .is-section { overflow-x: auto; } }`);
+    sheet.replaceSync(`${style(styles.slice('<style>'.length, -'</style>'.length))}\n@media screen { .page .is-section { overflow-x: auto; } }`);
+    box.replaceChildren();
     root.adoptedStyleSheets = [sheet];
     root.replaceChildren(copy(read.body));
-    box.removeAttribute('aria-busy');
-  }, () => box.replaceChildren(el('p', {}, say('ui.advice.none'))));
-  return box;
+    box.setAttribute('aria-busy', 'false');
+    shownFor = key;
+    deciding.textContent = '';
+  }, () => { deciding.textContent = say('ui.advice.none'); });
+  return el('div', {}, deciding, box);
 }

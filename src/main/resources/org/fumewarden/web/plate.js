@@ -18,6 +18,11 @@ export function brief(advice) {
   };
 }
 
+/** The id of a class as it is written on paper: TH3, full mask P3. */
+export function classWords(id) {
+  return id.replaceAll('-', ' ').replace(/\b(th|tm|ffp|p|n)(?=\d)/g, mark => mark.toUpperCase());
+}
+
 /** The state in one sentence. */
 export function stateWords(b) {
   return say(`state.${b.status}`, b.questions);

@@ -70,10 +70,10 @@ export function openRoom(round) {
           el('button', { type: 'button', disabled: shown, 'data-choice': String(i), onclick: () => count(i) }, el('b', {}, `${i + 1}`), ' ', words),
           el('span', { className: 'counted', 'aria-label': say('ui.training.counted', counts[at][i]) }, String(counts[at][i])),
           shown && el('meter', { min: 0, max: 1, value: share, 'aria-label': say('ui.training.counted', counts[at][i]) }),
-          shown && el('p', {}, el('b', {}, mark.right ? `\u2713 ${say('ui.training.right')}` : '\u2715'), ' ', mark.mistake, mark.right && ruleWords('span', ` ${mark.because}`),
+          shown && el('p', {}, el('b', {}, mark.right ? `\u2713 ${say('ui.training.right')}` : '\u2715'), ' ', mark.mistake, mark.unread && ruleWords('span', ` ${mark.unread}`), mark.right && ruleWords('span', ` ${mark.because}`),
             mark.right && mark.clause && el('span', { className: 'cite' }, ` ${mark.clause}`)));
       })), !shown && el('p', { className: 'cite' }, say('ui.training.hands', all)),
-      round.facts.length > 0 && el('details', { className: 'again' }, el('summary', {}, say('ui.training.known')), el('p', {}, round.story), el('ul', { className: 'known' }, round.facts.map(f => el('li', {}, f))))];
+      !shown && round.facts.length > 0 && el('details', { className: 'again' }, el('summary', {}, say('ui.training.known')), el('p', {}, round.story), el('ul', { className: 'known' }, round.facts.map(f => el('li', {}, f))))];
   }
 
   function result() {

@@ -53,7 +53,7 @@ async function ask(path, body, quiet) {
   const stop = new AbortController();
   const patience = setTimeout(() => stop.abort(), LONGEST);
   const slow = quiet ? 0 : setTimeout(() => { if (!down) speak('ui.server.slow'); }, SLOW);
-  waiting += 1;
+  waiting += quiet ? 0 : 1;
   try {
     const reply = await fetchOnce(path, body, stop.signal);
     if (down && reply.status !== 403) {
@@ -77,7 +77,7 @@ async function ask(path, body, quiet) {
     }
     throw fault;
   } finally {
-    waiting -= 1;
+    waiting -= quiet ? 0 : 1;
     clearTimeout(patience);
     clearTimeout(slow);
     if (!down && waiting === 0 && line.textContent === say('ui.server.slow')) show('');

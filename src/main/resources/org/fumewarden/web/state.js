@@ -8,6 +8,8 @@ const listeners = {};
 export const state = {
   task: { title: '', code: '', on: '' },
   advice: null,
+  /** The last advice that came for this task: while a fault stands in it, what was asked stays where it was. */
+  last: null,
   stale: false,
   raw: '',
   problems: [],
@@ -75,7 +77,12 @@ export function put(tree, path, value) {
 }
 
 export function change(path, value) {
-  put(state.task, path, value);
+  changeAll([[path, value]]);
+}
+
+/** Several answers at once, as one change. */
+export function changeAll(pairs) {
+  for (const [path, value] of pairs) put(state.task, path, value);
   state.stale = true;
   emit('changed');
   emit('task');
@@ -87,6 +94,7 @@ export function replaceTask(task, undo) {
   state.task = task;
   state.stale = true;
   state.matters = null;
+  state.last = null;
   emit('changed');
   emit('replaced');
   emit('task');
@@ -108,7 +116,8 @@ export function name(id) {
 /** An answer in words. */
 export function answerWords(asked, value) {
   if (value === undefined) return '';
-  return asked.choices.find(c => c.id === value)?.name ?? value;
+  const plain = { true: 'ui.yes', false: 'ui.no', unknown: 'ui.unknown' }[value];
+  return asked.choices.find(c => c.id === value)?.name ?? (plain ? say(plain) : value);
 }
 
 /** An open question in words; of a level that is missing, which one. */

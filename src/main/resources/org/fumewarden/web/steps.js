@@ -6,24 +6,36 @@ const FIRST = ['process', 'base-metal', 'coating', 'place', 'extraction'];
 /** Groups that are asked about only when somebody wants to. */
 const LAST = ['upkeep', 'estimate', 'unit'];
 const ORDER = ['task', 'atmosphere', 'exposures', 'wearer', 'kit'];
-const TIMES = ['twa', 'stel', 'ceiling'];
+/** A question that is asked in another step than that of its group. */
+const ELSEWHERE = { purpose: 'wearer' };
 
-function open() {
-  return new Set((state.advice?.questions ?? []).map(q => q.question));
+/** What the rules leave open, by the last advice that came. */
+function openQuestions() {
+  return (state.advice ?? state.last)?.questions ?? [];
+}
+
+function groupOf(question) {
+  return ELSEWHERE[question.id] ?? question.group;
 }
 
 export function answered(question) {
   return at(state.task, question.path) !== undefined;
 }
 
+/** True while the rules have nothing to go by: no answer, or "unknown" where they need one. */
+export function isOpen(question) {
+  const value = at(state.task, question.path);
+  return value === undefined || (value === 'unknown' && openQuestions().some(q => q.question === question.id));
+}
+
 function mine(group) {
-  return state.vocabulary.questions.filter(q => q.group === group);
+  return state.vocabulary.questions.filter(q => groupOf(q) === group);
 }
 
 /** The questions to ask now in a group: first what says which task it is, then what the rules leave open. */
 export function asked(group) {
   const first = mine(group).filter(q => FIRST.includes(q.id));
-  const wanted = first.some(q => !answered(q)) ? [] : [...open()];
+  const wanted = first.some(q => !answered(q)) ? [] : openQuestions().map(q => q.question);
   return mine(group).filter(q => FIRST.includes(q.id) || answered(q) || wanted.includes(q.id));
 }
 
@@ -35,18 +47,24 @@ export function extras(group) {
   return { would: rest.filter(q => matters.has(q.id)), others: rest.filter(q => !matters.has(q.id)) };
 }
 
-/** Agents whose level the rules ask for. */
+/** Levels that the rules ask for. */
 export function openLevels() {
-  return (state.advice?.questions ?? []).filter(q => q.question.startsWith('exposures.') && TIMES.includes(q.question.split('.')[2]));
+  return openQuestions().filter(q => q.question.startsWith('exposures.') && q.question.split('.').length === 3);
 }
 
-/** How many questions of a step have no answer yet. */
+/** Agents whose level the rules ask for, each with its averaging times. */
+export function openAgents() {
+  const found = new Map();
+  for (const [, agent, time] of openLevels().map(q => q.question.split('.'))) found.set(agent, [...(found.get(agent) ?? []), time]);
+  return found;
+}
+
+/** How many questions of a step are open. */
 export function left(step) {
   if (step === 'exposures') {
-    const judged = new Set((Array.isArray(state.task.exposures) ? state.task.exposures : []).filter(e => e?.judged).map(e => e.agent));
-    return openLevels().filter(q => !judged.has(q.question.split('.')[1])).length;
+    return openLevels().length;
   }
-  return step === 'last' ? LAST.flatMap(asked).filter(q => !answered(q)).length : asked(step).filter(q => !answered(q)).length;
+  return (step === 'last' ? LAST.flatMap(asked) : asked(step)).filter(isOpen).length;
 }
 
 /** The steps in order; the groups of the last one are behind "more" as a whole. */
@@ -78,7 +96,8 @@ export function before(step) {
 
 export function stepOf(path) {
   if (path.startsWith('exposures')) return 'exposures';
-  const group = state.vocabulary.questions.find(q => q.path === path)?.group;
-  if (group === undefined) return undefined;
+  const question = state.vocabulary.questions.find(q => q.path === path);
+  if (question === undefined) return undefined;
+  const group = groupOf(question);
   return LAST.includes(group) ? 'last' : group;
 }

@@ -57,7 +57,7 @@ function csv(steps) {
 
 export function drawTrail(root) {
   if (!state.advice) {
-    root.replaceChildren(el('p', {}, say('ui.advice.none')));
+    root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.deciding.first')));
     return;
   }
   const steps = state.advice.trail.steps;

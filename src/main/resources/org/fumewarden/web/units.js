@@ -44,8 +44,11 @@ export function tidy(typed, unit, units) {
   return { number: point(match[1].trim()), unit: own ? own.unit : unit };
 }
 
+/** The words of the task file for what stands in the two boxes; what was typed with letters of its own is left as it is. */
 export function join(number, unit) {
-  return number.trim() === '' ? undefined : `${number.trim()} ${unit}`.trim();
+  const typed = number.trim();
+  if (typed === '') return undefined;
+  return /^[<\s]*[+-]?[0-9.][-0-9.,eE+]*$/.test(typed) || !/\p{L}/u.test(typed) ? `${typed} ${unit}`.trim() : typed;
 }
 
 /** A number with at most six figures and no exponent for common sizes. */

@@ -62,7 +62,7 @@ async function compare() {
     for (const f of fields) f.setFault(null);
     const lines = movedLines(told.differences, told.language);
     out.replaceChildren(
-      el('div', { className: 'pair' }, plate(told.before, say('ui.kept', nameOf(kept)), true), plate(told.after, say('ui.changed'), true)),
+      el('div', { className: 'pair' }, plate(told.before, say(state.pin ? 'ui.kept' : 'ui.described', nameOf(kept)), true), plate(told.after, say('ui.changed'), true)),
       triedWords(),
       el('h3', {}, say('ui.moved', lines.length)),
       ...(lines.length === 0 ? [el('p', {}, say(Object.keys(tries()).length ? 'ui.moved.none' : 'ui.moved.yet'))] : [ el('ul', { className: 'plain moves' }, lines.slice(0, FIRST)),
@@ -148,7 +148,7 @@ function tools(root) {
 export function drawWhatIf(root) {
   fields = [];
   if (!state.advice && !state.pin) {
-    root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.advice.none')));
+    root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.deciding.first')));
     return;
   }
   both = el('div', { className: 'both' }, say('ui.working'));
@@ -158,7 +158,7 @@ export function drawWhatIf(root) {
         el('button', { type: 'button', className: 'quiet', onclick: () => { state.pin.allowed = taskId(); remember('pin', state.pin); drawWhatIf(root); } }, say('ui.kept.allow')))));
     return;
   }
-  const tried = (path, value) => { tryOut(path, value); drawWhatIf(root); };
+  const tried = (path, value) => { tryOut(path, value); drawWhatIf(root); both.scrollIntoView({ block: 'nearest' }); };
   root.replaceChildren(tools(root), el('div', { className: 'bench' },
     el('div', { className: 'controls no-print' }, variants(root), changes(root), levers(state.task, tried)), both),
     range());

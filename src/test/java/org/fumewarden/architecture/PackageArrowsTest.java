@@ -46,7 +46,7 @@ final class PackageArrowsTest {
             Map.entry("report", 7),
             Map.entry("audit", 8),
             Map.entry("batch", 8),
-            Map.entry("register", 8),
+            Map.entry("register", 5),
             Map.entry("training", 8),
             Map.entry("cli", 10),
             Map.entry("web", 9));

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /**
  * The estimate against published studies, each predicted without its own rows (rules/shared/tables/published-exposures.yaml
  * names the studies). The bounds are those the project set itself: in open shops the geometric mean of estimate over
- * measured lies between 0.7 and 2, and the 95th percentile is covered in 19 of 20.
+ * measured lies between 0.7 and 2 with a spread below 2.5, and the 95th percentile is covered in 19 of 20.
  */
 class PublishedStudiesTest {
     private static final CodeBook BOOK = CodeBook.read(RuleFolder.at(Path.of("rules")), "gb");
@@ -112,7 +112,7 @@ class PublishedStudiesTest {
                 .filter(c -> !c.row().agent().equals("chromium-vi"))
                 .toList();
         double[] without = middleAndSpread(fume);
-        assertTrue(without[1] < 2.5, without[1] + "\n" + all);
+        assertTrue(found[1] < 2.5, found[1] + "\n" + all);
         String page = Files.readString(Path.of("docs/decisions/screening-estimate.md"));
         String line = String.format(
                 Locale.ROOT,

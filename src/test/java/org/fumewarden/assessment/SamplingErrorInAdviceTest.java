@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Exposure;
-import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.Test;
 
 /** The sampling and analytical error of a result (OSHA Technical Manual, section II chapter 1): it only ever asks for more. */

@@ -10,12 +10,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.OpenNeed;
-import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.Test;
 
 /** The statistic behind the ratio: which one governs, what weakens it, and that nothing makes it milder. */
@@ -84,11 +84,16 @@ final class StatisticInAdviceTest {
     }
 
     @Test
-    void sixSamplesCountByTheirUpperToleranceLimit() {
-        // deviation sqrt(4 (ln 2)^2 / 5) = 0.61997; factor 2.187 for 6 samples (EN 689:2018 Annex F)
+    void sixSamplesCountByTheirUpperToleranceLimitWithWhatIsKnownOfFewMixedIn() {
+        // deviation sqrt(4 (ln 2)^2 / 5) = 0.61997; factor 2.187 for 6 samples (EN 689:2018 Annex F): 0.0776. The
+        // assumed spread,
+        // 0.02 exp 1.846396, weighs (5 / 6)^3 = 0.578704: 0.10307. Published studies ask for a little more.
         Advice advice = manganese("samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3, 0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]");
-        assertEquals(0.02 * Math.exp(2.187 * Math.log(2) * Math.sqrt(0.8)), level(advice), 5e-5);
-        assertTrue(advice.requiredFactor().statistic().startsWith("upper tolerance limit 95 %, 70 % confidence"));
+        assertTrue(level(advice) >= 0.10307 && level(advice) < 0.12, "" + level(advice));
+        assertTrue(advice.requiredFactor().byStatistic().stream()
+                .anyMatch(b -> b.statistic().startsWith("upper tolerance limit 95 %, 70 % confidence")
+                        && Math.abs(b.level().doubleValue() - 0.02 * Math.exp(2.187 * Math.log(2) * Math.sqrt(0.8)))
+                                < 5e-5));
     }
 
     @Test
@@ -106,7 +111,7 @@ final class StatisticInAdviceTest {
     void theSheetSaysWhatTheFactorWouldBeByEachStatistic() {
         Advice advice = manganese("samples: [0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3, 0.01 mg/m3, 0.02 mg/m3, 0.04 mg/m3]");
         List<ByStatistic> all = advice.requiredFactor().byStatistic();
-        assertEquals(6, all.size(), all.toString());
+        assertEquals(7, all.size(), all.toString());
         assertEquals("highest sample", all.get(0).statistic());
         // 0.04 / 0.05 = 0.8
         assertEquals(0, new BigDecimal("0.8").compareTo(all.get(0).factor()));
@@ -116,13 +121,15 @@ final class StatisticInAdviceTest {
     }
 
     @Test
-    void nothingDetectedCountsByTheHighestDetectionLimit() {
-        // 0.03 / 0.05 = 0.6: no fit from non-detects alone
+    void nothingDetectedCountsByTheHighestDetectionLimitWithAnAssumedSpreadMixedIn() {
+        // No fit from non-detects alone. Mean of ln -4.306543; assumed -4.306543 + 1.846396 weighs 0.578704 beside ln
+        // 0.03:
+        // exp -2.900996 = 0.054969; / 0.05
         Advice advice = manganese("samples: [\"<0.01 mg/m3\", \"<0.03 mg/m3\", \"< 0.02 mg/m3\", \"<0.01 mg/m3\","
                 + " \"<0.01 mg/m3\", \"<0.01 mg/m3\"]");
-        assertFactor("0.6", advice);
+        assertFactor("1.09937", advice);
         assertEquals(
-                "highest of 6 samples, a detection limit",
+                "upper limit of the 95th percentile with an assumed spread, 6 samples",
                 advice.requiredFactor().statistic());
         assertTrue(advice.trail().steps().stream()
                 .anyMatch(s -> s.rule().equals("SHARED-CAUTION-400") && s.says().contains("detection")));

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.engine.WrittenRule;
 import org.junit.jupiter.api.Test;
 
 /** Every rule fires in a scenario, and is silent in a near miss that says so; every duty is due in one. */
@@ -29,7 +30,7 @@ final class CoverageTest {
     @Test
     void theTextOfTheRulesHoldsTheRulesThatWereCompiled() {
         Set<String> written = RuleBaseCheck.rules(RuleFolder.shipped()).stream()
-                .map(DrlRule::id)
+                .map(WrittenRule::id)
                 .collect(Collectors.toCollection(TreeSet::new));
         Set<String> compiled = new TreeSet<>();
         RuleFolder.shipped()

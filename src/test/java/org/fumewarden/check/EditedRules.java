@@ -50,10 +50,19 @@ public final class EditedRules {
         }
     }
 
+    /** A file of the copy as it is now. */
+    static String text(Path rules, String file) {
+        try {
+            return Files.readString(rules.resolve(file));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Adds text at the end of a file of the copy. */
     public static void append(Path rules, String file, String text) {
         try {
-            Files.writeString(rules.resolve(file), Files.readString(rules.resolve(file)) + "\n" + text);
+            Files.writeString(rules.resolve(file), text(rules, file) + "\n" + text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

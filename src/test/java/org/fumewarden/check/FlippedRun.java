@@ -18,6 +18,7 @@ import org.drools.model.Rule;
 import org.fumewarden.engine.Budget;
 import org.fumewarden.engine.MutatedRules;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.engine.WrittenRule;
 
 /**
  * Runs flipped comparisons against the scenarios. A mutant is killed by the first scenario that is no longer as expected; those
@@ -89,7 +90,7 @@ record FlippedRun(Set<String> killed, Set<String> survivors, Set<String> refused
         return "survived";
     }
 
-    private static Set<Path> inOrder(DrlRule rule, List<ScenarioRun> scenarios) {
+    private static Set<Path> inOrder(WrittenRule rule, List<ScenarioRun> scenarios) {
         Set<Path> files = new LinkedHashSet<>();
         Stream.<Predicate<ScenarioRun>>of(
                         run -> run.file().getFileName().toString().startsWith(rule.id()),

@@ -71,7 +71,7 @@ final class HowToTest {
     void aLimitChangesOnADay() throws IOException {
         EditedRules.edit(rules, "gb/tables/limits.yaml", "{agent: tin, ", "{agent: tin, until: 2030-01-01, ");
         EditedRules.append(rules, "gb/tables/limits.yaml", "  - {agent: tin, unit: mg/m3, twa: 1, from: 2030-01-01}\n");
-        asks(check("--code", "gb"), "add a line gb-limits,tin from 2030-01-01,twa,VALUE,DOCUMENT");
+        asks(check("--code", "gb"), "Add a line gb-limits,tin from 2030-01-01,twa,VALUE,DOCUMENT");
         typed("gb-limits,tin from 2030-01-01,twa,1,invented");
         isClean(check("--code", "gb"));
     }
@@ -84,7 +84,7 @@ final class HowToTest {
                 "  - {id: hull-dust, name: hull dust, form: particle, cas: none, note: \"invented\"}\n");
         EditedRules.append(rules, "gb/tables/limits.yaml", "  - {agent: hull-dust, unit: mg/m3, twa: 3}\n");
         CommandRun begun = check("--code", "gb");
-        asks(begun, "add a line gb-limits,hull-dust,twa,VALUE,DOCUMENT");
+        asks(begun, "Add a line gb-limits,hull-dust,twa,VALUE,DOCUMENT");
         asks(begun, "hull-dust has neither a danger level under gb nor a row that says there is none.");
         typed("gb-limits,hull-dust,twa,3,invented");
         EditedRules.append(
@@ -111,6 +111,9 @@ final class HowToTest {
                 CommandRun.of("advise", "scenarios/tours/stainless-brackets.yaml", "--rules", rules.toString());
         assertEquals(2, advice.exit(), "no sheet on rules that are not filled in");
         assertTrue(advice.err().contains("is not filled in."), advice.err());
+        CommandRun page = CommandRun.of("serve", "--port", "0", "--rules", rules.toString());
+        assertEquals(2, page.exit(), "no page on rules that are not filled in");
+        assertTrue(page.err().contains("give-a-source is not filled in."), page.err());
         fillIn(rules.resolve("gb/caution.drl"));
         fillIn(scenarios.resolve("gb/" + id + "-fires.yaml"));
         fillIn(scenarios.resolve("gb/" + id + "-fires-not.yaml"));
@@ -136,7 +139,7 @@ final class HowToTest {
             }
         }
         EditedRules.edit(rules, "tarn/tables/limits.yaml", "rows: []", "rows:\n  - {agent: tin, unit: mg/m3, twa: 1}");
-        asks(check("--code", "tarn"), "add a line tarn-limits,tin,twa,VALUE,DOCUMENT");
+        asks(check("--code", "tarn"), "Add a line tarn-limits,tin,twa,VALUE,DOCUMENT");
         typed("tarn-limits,tin,twa,1,invented");
         isClean(check("--code", "tarn"));
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.WrittenRule;
 
 /**
  * A rule with one comparison flipped.
@@ -13,9 +14,11 @@ import org.fumewarden.codes.RuleFolder;
  * @param number of the comparison among those of its rule, 1 for the first
  * @param was the operator as it stands
  * @param line where it stands
+ * @param untilThen the rule up to the word {@code then}
  */
-record Mutant(DrlRule rule, int number, String was, int line, String conditions) {
+record Mutant(WrittenRule rule, int number, String was, int line, String untilThen) {
     private static final Pattern OPERATOR = Pattern.compile("<=|>=|==|!=|<|>|\\bnot\\s+in\\b|\\bnot\\b|\\bexists\\b");
+    private static final Pattern UNSEEN = Pattern.compile("\"[^\"]*\"|//[^\\n]*|/\\*.*?\\*/", Pattern.DOTALL);
     private static final Map<String, String> FLIPPED = Map.of(
             "<", "<=", "<=", "<", ">", ">=", ">=", ">", "==", "!=", "!=", "==", "not in", "in", "not", "exists",
             "exists", "not");
@@ -23,22 +26,22 @@ record Mutant(DrlRule rule, int number, String was, int line, String conditions)
     /** Every flipped comparison of the rules, in the order of files. */
     static List<Mutant> all(RuleFolder folder) {
         List<Mutant> mutants = new ArrayList<>();
-        for (DrlRule rule : RuleBaseCheck.rules(folder)) {
-            Matcher found = OPERATOR.matcher(rule.conditions().masked());
+        for (WrittenRule rule : RuleBaseCheck.rules(folder)) {
+            String conditions = rule.text()
+                    .substring(rule.conditions().from(), rule.conditions().to());
+            Matcher found = OPERATOR.matcher(
+                    UNSEEN.matcher(conditions).replaceAll(m -> m.group().replaceAll("[^\\n]", " ")));
             int number = 0;
             while (found.find()) {
                 String was = found.group().replaceAll("\\s+", " ");
-                String plain = rule.conditions().plain();
+                String before = rule.text().substring(0, rule.conditions().from() + found.start());
                 mutants.add(new Mutant(
                         rule,
                         ++number,
                         was,
-                        rule.conditionLine()
-                                + (int) plain.substring(0, found.start())
-                                        .chars()
-                                        .filter(c -> c == '\n')
-                                        .count(),
-                        plain.substring(0, found.start()) + FLIPPED.get(was) + plain.substring(found.end())));
+                        rule.line()
+                                + (int) before.chars().filter(c -> c == '\n').count(),
+                        before + FLIPPED.get(was) + conditions.substring(found.end())));
             }
         }
         return mutants;
@@ -51,10 +54,9 @@ record Mutant(DrlRule rule, int number, String was, int line, String conditions)
 
     /** The rule as the text of a file with a package of its own. */
     String text(String drlPackage) {
-        return "package " + drlPackage + ";\nimport org.fumewarden.model.*;\nimport java.util.List;\nrule \""
-                + rule.name() + "\"\n"
-                + rule.head().plain() + "when" + conditions + "then org.fumewarden.engine.Budget.spend();"
-                + rule.consequence().plain() + "end\n";
+        String rest = rule.text().substring(rule.conditions().to());
+        return "package " + drlPackage + ";\nimport org.fumewarden.model.*;\nimport java.util.List;\n" + untilThen
+                + rest.replaceFirst("then", "then org.fumewarden.engine.Budget.spend();") + "\n";
     }
 
     /** A package that still tells the folder of the rule. */

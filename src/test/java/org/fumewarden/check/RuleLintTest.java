@@ -6,11 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,41 +43,40 @@ final class RuleLintTest {
         assertEquals("", text(RuleBaseCheck.lint(RuleFolder.at(Path.of("rules")), SOURCES)));
     }
 
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "@clause(\"test\")||has no @clause.",
-                "@source(\"fumewarden\")||has no @source.",
-                "@confidence(\"practice\")||has no @confidence.",
-                "@confidence(\"practice\")|@confidence(\"reed\")|has the confidence \"reed\".",
-                "@confidence(\"practice\")|@confidence(practice)|without quotes",
-                "@confidence(\"practice\")|@confidence(\"practice\") @agent(\"x\")|has @agent, which nothing reads.",
-                "@clause(\"test\")|@clause(\"test\") @clause(\"test\")|has @clause twice.",
-                "@clause(\"test\")|@clause(\"test\") @from(\"2019\")|has no day in @from.",
-                "@source(\"fumewarden\")|@source(\"fumewardn\")|cites \"fumewardn\", which is not in rules/shared/sources.yaml.",
-                "{subject} needs|{subjekt} needs|says {subjekt}, which nothing fills.",
-                "{subject} needs|{r.subjekt} needs|says {r.subjekt}, which nothing fills.",
-                "SHARED-NEED-990 |SHARED-NEED-010 |is the id of another rule too",
-                "SHARED-NEED-990 |SHARED-MEASURE-990 |is not the id of a rule in this file.",
-                "SHARED-NEED-990 |SHARED-NEED-99 |is not the id of a rule in this file.",
-                "SHARED-NEED-990 a sentence|SHARED-NEED-990|has no sentence after its id.",
-                "$r : Ratio()|$r : Ratoi()|matches the unknown type Ratoi.",
-                "$r : Ratio()|$r : Ratio( level > 5 )|has the number 5 in a condition.",
-                "when|salience 10 when|uses the word \"salience\"",
-                "when|no-loop true when|uses the word \"no-loop\"",
-                "insert( Need.of( $r ) );|insert( Need.of( $r ) ); System.out.println( $r );|does more than conclude one thing.",
-                "insert( Need.of( $r ) );|update( $r );|uses the word \"update\"",
-                "insert( Need.of( $r ) );|insertLogical( Need.of( $r ) );|uses the word \"insertLogical\"",
-                "insert( Need.of( $r ) );|insert( Need.floor( \"x\", new java.math.BigDecimal( \"20\" ) ) );|has the number \"20\" in quotes.",
-                "insert( Need.of( $r ) );|insert( Need.floor( \"x\", BigDecimal.valueOf( 20 ) ) );|concludes the number 20.",
-            })
-    void aSpoiltRuleIsNamed(String find, String replacement, String message) {
-        Path rules = EditedRules.copy(folder);
-        String rule = RULE.formatted("{subject} needs {value}", "$r : Ratio()", "insert( Need.of( $r ) );");
-        assertTrue(rule.contains(find), rule);
-        EditedRules.append(rules, NEED, rule.replace(find, replacement == null ? "" : replacement));
-        assertNames(rules, "/" + NEED + ":", message);
+    /** What is replaced in a sound rule, by what, and what is then said of it. */
+    private static final List<String> SPOILT = List.of(
+            "@clause(\"test\")||has no @clause.",
+            "@source(\"fumewarden\")||has no @source.",
+            "@confidence(\"practice\")||has no @confidence.",
+            "@confidence(\"practice\")|@confidence(\"reed\")|has the confidence \"reed\".",
+            "@confidence(\"practice\")|@confidence(practice)|without quotes",
+            "@confidence(\"practice\")|@confidence(\"practice\") @agent(\"x\")|has @agent, which nothing reads.",
+            "@clause(\"test\")|@clause(\"test\") @clause(\"test\")|has @clause twice.",
+            "@clause(\"test\")|@clause(\"test\") @from(\"2019\")|has no day in @from.",
+            "@source(\"fumewarden\")|@source(\"fumewardn\")|cites \"fumewardn\", which is not in rules/shared/sources.yaml.",
+            "{subject} needs|{subjekt} needs|says {subjekt}, which nothing fills.",
+            "{subject} needs|{r.subjekt} needs|says {r.subjekt}, which nothing fills.",
+            "SHARED-NEED-990 |SHARED-NEED-010 |is the id of another rule too",
+            "SHARED-NEED-990 |SHARED-MEASURE-990 |is not the id of a rule in this file.",
+            "SHARED-NEED-990 |SHARED-NEED-99 |is not the id of a rule in this file.",
+            "SHARED-NEED-990 a sentence|SHARED-NEED-990|has no sentence after its id.",
+            "$r : Ratio()|$r : Ratoi()|matches the unknown type Ratoi.",
+            "$r : Ratio()|$r : Ratio( level > 5 )|has the number 5 in a condition.",
+            "when|salience 10 when|has a part beyond when and then.",
+            "when|no-loop true when|has a part beyond when and then.",
+            "insert( Need.of( $r ) );|insert( Need.of( $r ) ); System.out.println( $r );|does more than conclude one thing.",
+            "insert( Need.of( $r ) );|update( $r );|uses update, which is no word of the model.",
+            "insert( Need.of( $r ) );|insertLogical( Need.of( $r ) );|uses insertLogical, which is no word of the model.",
+            "insert( Need.of( $r ) );|insert( Need.floor( \"x\", new java.math.BigDecimal( \"20\" ) ) );|has the number \"20\" in quotes.",
+            "insert( Need.of( $r ) );|insert( Need.floor( \"x\", BigDecimal.valueOf( 20 ) ) );|concludes the number 20.");
+
+    @TestFactory
+    Stream<DynamicTest> aSpoiltRuleIsNamed() {
+        String sound = RULE.formatted("{subject} needs {value}", "$r : Ratio()", "insert( Need.of( $r ) );");
+        return named(SPOILT, parts -> {
+            assertTrue(sound.contains(parts[0]), parts[0]);
+            return sound.replace(parts[0], parts[1]);
+        });
     }
 
     @Test
@@ -82,28 +86,55 @@ final class RuleLintTest {
         assertNames(rules, "/" + NEED + ":", "is in another package.");
     }
 
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "Ratio() not Need( basis == \"floor\" )|negates or counts Need, which its own phase concludes",
-                "Answer( question == \"proces\" )|asks \"proces\", which is no question.",
-                "Answer( question == \"place\", value == \"indors\" )|compares \"place\" with \"indors\"",
-                "Answer( question == \"facial-hair\", value in ( \"true\", \"yes\" ) )|compares \"facial-hair\" with \"yes\"",
-                "Measure( question == \"place\" )|reads \"place\" as Measure, but it is a choice.",
-                "Answer( question == \"oxygen\" )|reads \"oxygen\" as Answer, but it is a percent.",
-                "Unknown( question == \"oxigen\" )|asks \"oxigen\"",
-                "Member( set == \"like-efects\" )|looks for a Member with set \"like-efects\"",
-                "Threshold( id == \"hot-spot\" )|looks for a Threshold with id \"hot-spot\"",
-                "DeviceClass( seal == \"tigt\" )|looks for a DeviceClass with seal \"tigt\"",
-                "Gate( kind == \"imediately-dangerous\" )|waits for Gate with kind \"imediately-dangerous\"",
-                "Offer( verdict == \"suitable\" )|reads Offer, which no rule up to its phase concludes.",
-            })
-    void aRuleThatReadsWhatIsNotThereIsNamed(String condition, String message) {
+    /** A condition, and what is said of it. */
+    private static final List<String> ASTRAY = List.of(
+            "Ratio() not Need( basis == \"floor\" )|negates or counts Need, which its own phase concludes",
+            "Answer( question == \"proces\" )|asks \"proces\", which is no question.",
+            "Answer( question == \"place\", value == \"indors\" )|compares \"place\" with \"indors\"",
+            "Answer( question == \"facial-hair\", value in ( \"true\", \"yes\" ) )|compares \"facial-hair\" with \"yes\"",
+            "Measure( question == \"place\" )|reads \"place\" as Measure, but it is a choice.",
+            "Answer( question == \"oxygen\" )|reads \"oxygen\" as Answer, but it is a percent.",
+            "Unknown( question == \"oxigen\" )|asks \"oxigen\"",
+            "Member( set == \"like-efects\" )|looks for a Member with set \"like-efects\"",
+            "Threshold( id == \"hot-spot\" )|looks for a Threshold with id \"hot-spot\"",
+            "DeviceClass( seal == \"tigt\" )|looks for a DeviceClass with seal \"tigt\"",
+            "Gate( kind == \"imediately-dangerous\" )|waits for Gate with kind \"imediately-dangerous\"",
+            "Offer( verdict == \"suitable\" )|reads Offer, which no rule up to its phase concludes.");
+
+    @TestFactory
+    Stream<DynamicTest> aRuleThatReadsWhatIsNotThereIsNamed() {
+        return named(ASTRAY, parts -> RULE.formatted("a", parts[0], "insert( new Demand( \"a\", \"gas\" ) );"));
+    }
+
+    /** Puts a rule of its own for each case into one copy, and looks for what is said between its first line and its last. */
+    private Stream<DynamicTest> named(List<String> cases, Function<String[], String> rule) {
         Path rules = EditedRules.copy(folder);
-        String then = "insert( new Demand( \"a\", \"gas\" ) );";
-        EditedRules.append(rules, NEED, RULE.formatted("a", condition, then));
-        assertNames(rules, "SHARED-NEED-990 ", message);
+        List<DynamicTest> tests = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (String each : cases) {
+            String[] parts = each.split("\\|", -1);
+            long first = lines(rules) + 1;
+            String id = "SHARED-NEED-" + (900 + tests.size());
+            EditedRules.append(rules, NEED, rule.apply(parts).replace("SHARED-NEED-990", id));
+            long last = lines(rules);
+            String message = parts[parts.length - 1];
+            tests.add(DynamicTest.dynamicTest(
+                    each,
+                    () -> assertTrue(
+                            problems.stream()
+                                    .anyMatch(p -> p.file().endsWith("/" + NEED)
+                                            && p.line() >= first
+                                            && p.line() <= last
+                                            && p.text().contains(message)),
+                            () -> "no \"" + message + "\" in lines " + first + " to " + last + ":\n"
+                                    + text(problems))));
+        }
+        problems.addAll(lint(rules));
+        return tests.stream();
+    }
+
+    private static long lines(Path rules) {
+        return EditedRules.text(rules, NEED).lines().count();
     }
 
     @Test

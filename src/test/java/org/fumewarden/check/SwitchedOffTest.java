@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.fumewarden.Extent;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.engine.WrittenRule;
 import org.fumewarden.task.TaskTree;
 import org.junit.jupiter.api.Test;
 
@@ -31,7 +32,7 @@ final class SwitchedOffTest {
         Set<String> survivors = new ConcurrentSkipListSet<>();
         List<String> rules = Extent.sample(
                 RuleBaseCheck.rules(RuleFolder.shipped()).stream()
-                        .map(DrlRule::id)
+                        .map(WrittenRule::id)
                         .toList(),
                 id -> id,
                 Extent.of(12, 100, Extent.ALL));

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.WrittenRule;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,9 +44,7 @@ final class TongueTest {
     private List<String> problems(String sentences) throws IOException {
         Files.writeString(rules.resolve("xx/says_de.yaml"), sentences);
         RuleFolder folder = RuleFolder.at(rules);
-        List<DrlRule> read = DrlFile.readAll(folder).stream()
-                .flatMap(f -> f.rules().stream())
-                .toList();
+        List<WrittenRule> read = RuleBaseCheck.rules(folder);
         assertEquals(2, read.size());
         return TongueLint.check(folder, read).stream().map(Problem::text).toList();
     }

@@ -44,8 +44,9 @@ class DrillCommandTest {
 
     @Test
     void anUnreadableAnswerIsAskedForAgain() {
-        CommandRun run = typed("twenty bananas\n20\n.\n", "drill", FILE, "--seed", "1");
-        assertTrue(run.out().contains("Answer with a number, such as 20."), run.out());
+        CommandRun run = typed("twenty bananas\nx\ny\nz\n20\n.\n", "drill", FILE, "--seed", "1");
+        assertFalse(run.out().contains("Not right."), "what is not understood costs no try");
+        assertTrue(run.out().contains("Answer with one number, such as 20."), run.out());
         assertTrue(run.out().contains("1 right of 1 answered"), run.out());
     }
 
@@ -112,7 +113,7 @@ class DrillCommandTest {
         assertEquals(0, wearer.exit(), wearer.err());
         String content = line.replaceAll(".*content=\"([^\"]*)\".*", "$1");
         CommandRun logged = CommandRun.of(
-                "log",
+                "entry",
                 "training",
                 "item=W-7",
                 "on=2026-03-02",
@@ -128,6 +129,10 @@ class DrillCommandTest {
     @Test
     void theChecksBeforeUseArePractised() {
         CommandRun run = typed("1\n1\n", "drill", "--code", "gb", "--before-use", "--seed", "3", "--language", "de");
+        CommandRun mask = typed("", "drill", "--code", "gb", "--before-use", "powered-mask", "--seed", "3");
+        assertTrue(mask.out().contains("Check your powered mask"), mask.out());
+        assertEquals(
+                2, typed("", "drill", "--code", "gb", "--before-use", "helmet").exit());
         assertEquals(0, run.exit(), run.err());
         assertTrue(run.out().contains("Welche Prüfung kommt als Nächstes?"), run.out());
     }

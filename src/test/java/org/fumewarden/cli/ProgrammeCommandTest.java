@@ -11,10 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.upkeep.TaskAdvice;
-import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,6 +39,8 @@ class ProgrammeCommandTest {
         run("register", "wearer", "id=W-07", "name=Sanna Teller");
     }
 
+    private static final String SEVEN_OF_1500 = "exercises=1500, 1500, 1500, 1500, 1500, 1500, 1500";
+
     private CommandRun run(String... words) {
         List<String> all = new ArrayList<>(List.of(words));
         all.add("--store");
@@ -47,8 +49,7 @@ class ProgrammeCommandTest {
     }
 
     private CommandRun fitTest(String... more) {
-        List<String> words = new ArrayList<>(
-                List.of("log", "fit-test", "item=W-07", "by=Odran Pell", "result=passed", "model=mask, size M"));
+        List<String> words = new ArrayList<>(List.of("log", "fit-test", "item=W-07", "by=Odran Pell", "result=passed"));
         words.addAll(List.of(more));
         return run(words.toArray(String[]::new));
     }
@@ -105,12 +106,12 @@ class ProgrammeCommandTest {
     /** INDG479: a fit factor of 100 for a half mask and of 2000 for a full face mask. */
     @Test
     void theFaceDecidesWhichFactorIsEnough() {
-        String[] measured = {"method=quantitative, counter", "fit-factor=1500"};
-        CommandRun half = fitTest(measured[0], measured[1], "face=half");
+        String[] measured = {"model=mask, size M", "method=quantitative, counter", SEVEN_OF_1500};
+        CommandRun half = fitTest(measured[0], measured[1], measured[2], "face=half");
         assertTrue(half.out().contains(", passed."), half.out() + half.err());
-        CommandRun full = fitTest(measured[0], measured[1], "face=full");
+        CommandRun full = fitTest("model=mask, size L", measured[1], measured[2], "face=full");
         assertTrue(full.out().contains(", failed.") && full.out().contains("2000"), full.out() + full.err());
-        CommandRun unsaid = fitTest(measured);
+        CommandRun unsaid = fitTest("model=mask, size S", measured[1], measured[2]);
         assertEquals(2, unsaid.exit());
         assertTrue(unsaid.err().contains("face=half or face=full"), unsaid.err());
     }
@@ -118,15 +119,17 @@ class ProgrammeCommandTest {
     /** INDG479: qualitative methods are for half masks and filtering facepieces. */
     @Test
     void aQualitativeTestOfAFullFaceMaskFails() {
-        assertTrue(
-                fitTest("method=qualitative, bitter aerosol", "face=half").out().contains(", passed."));
-        assertTrue(
-                fitTest("method=qualitative, bitter aerosol", "face=full").out().contains(", failed."));
+        assertTrue(fitTest("model=mask, size M", "method=qualitative, bitter aerosol", "face=half")
+                .out()
+                .contains(", passed."));
+        assertTrue(fitTest("model=mask, size L", "method=qualitative, bitter aerosol", "face=full")
+                .out()
+                .contains(", failed."));
     }
 
     @Test
     void anotherFaceIsRefused() {
-        CommandRun refused = fitTest("method=qualitative, bitter aerosol", "face=round");
+        CommandRun refused = fitTest("model=mask, size M", "method=qualitative, bitter aerosol", "face=round");
         assertEquals(2, refused.exit());
         assertTrue(refused.err().contains("round"), refused.err());
     }

@@ -166,7 +166,7 @@ class UpkeepCommandsTest {
                 0,
                 run(new EntryCommand(), "repair", "item=U-014", "on=2026-03-03", "by=workshop", "work=hose changed"));
         assertEquals(0, examined("2026-03-03", "171"));
-        run(new RecordCommand(), "U-014");
+        run(new RecordCommand(), "U-014", "--on", "2026-03-03");
         assertFalse(out.toString().contains("DO NOT USE"));
     }
 

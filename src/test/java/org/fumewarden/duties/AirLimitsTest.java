@@ -62,6 +62,6 @@ class AirLimitsTest {
                 "",
                 "",
                 "");
-        assertEquals(result, limits(code).judged(test).result());
+        assertEquals(result, limits(code).judged(test, true).test().result());
     }
 }

@@ -28,8 +28,18 @@ class FitLevelsTest {
                 .orElseThrow();
     }
 
-    private static Details.FitTest test(Result result, String method, String factor, String level) {
-        return new Details.FitTest(result, "half mask M", method, "", number(factor), number(level), "", "");
+    private static final String SEVEN = ": %1$s; deep breathing: %1$s; head side to side: %1$s; head up and down: %1$s;"
+            + " talking: %1$s; bending: %1$s; normal breathing again: %1$s";
+
+    /** In Great Britain a measured test names each exercise; here each came out alike. */
+    private static FitLevels.Judgement judged(
+            String code, Result result, String method, String factor, String level, String face) {
+        String exercises = factor == null || !code.equals("gb") ? "" : ("normal breathing" + SEVEN).formatted(factor);
+        return levels(code)
+                .judged(
+                        new Details.FitTest(
+                                result, "mask M", face, method, exercises, number(factor), number(level), "", "", ""),
+                        false);
     }
 
     private static Optional<BigDecimal> number(String text) {
@@ -49,7 +59,7 @@ class FitLevelsTest {
         "gb, full, 2000, PASSED"
     })
     void theFitFactorDecides(String code, String face, String factor, Result result) {
-        FitLevels.Judgement judged = levels(code).judged(test(Result.PASSED, "quantitative", factor, null), face);
+        FitLevels.Judgement judged = judged(code, Result.PASSED, "quantitative", factor, null, face);
         assertEquals(result, judged.test().result());
         String clause = code.equals("us") ? "1910.134(f)(7)" : "indg479";
         assertTrue(judged.says().contains(clause), judged.says());
@@ -57,23 +67,20 @@ class FitLevelsTest {
 
     @Test
     void aTasteTestOfAFullFaceMaskIsRejectedInGreatBritain() {
-        FitLevels.Judgement judged =
-                levels("gb").judged(test(Result.PASSED, "qualitative, bitter", null, null), "full");
+        FitLevels.Judgement judged = judged("gb", Result.PASSED, "qualitative, bitter", null, null, "full");
         assertEquals(Result.FAILED, judged.test().result());
         assertTrue(judged.says().contains("2000"), judged.says());
     }
 
     @Test
     void aTasteTestOfAHalfMaskStandsAsEntered() {
-        FitLevels.Judgement judged =
-                levels("gb").judged(test(Result.PASSED, "qualitative, bitter", null, null), "half");
+        FitLevels.Judgement judged = judged("gb", Result.PASSED, "qualitative, bitter", null, null, "half");
         assertEquals(Result.PASSED, judged.test().result());
     }
 
     @Test
     void aTasteTestOfAFullFaceMaskServesTenTimesTheLimitOnlyInTheUnitedStates() {
-        FitLevels.Judgement judged =
-                levels("us").judged(test(Result.PASSED, "qualitative, bitter", null, null), "full");
+        FitLevels.Judgement judged = judged("us", Result.PASSED, "qualitative, bitter", null, null, "full");
         assertEquals(Result.PASSED, judged.test().result());
         assertTrue(judged.says().contains("up to 10 times"), judged.says());
         assertTrue(judged.says().contains("500"), judged.says());
@@ -82,44 +89,41 @@ class FitLevelsTest {
 
     @Test
     void anUnknownFaceIsAskedForWhereItDecides() {
-        FitLevels gb = levels("gb");
-        assertThrows(StoreException.class, () -> gb.judged(test(Result.PASSED, "quantitative", "150", null), ""));
-        assertThrows(StoreException.class, () -> gb.judged(test(Result.PASSED, "qualitative", null, null), ""));
+        assertThrows(StoreException.class, () -> judged("gb", Result.PASSED, "quantitative", "150", null, ""));
+        assertThrows(StoreException.class, () -> judged("gb", Result.PASSED, "qualitative", null, null, ""));
         assertEquals(
                 Result.FAILED,
-                gb.judged(test(Result.PASSED, "quantitative", "99", null), "")
+                judged("gb", Result.PASSED, "quantitative", "99", null, "")
                         .test()
                         .result());
         assertEquals(
                 Result.PASSED,
-                gb.judged(test(Result.PASSED, "quantitative", "2000", null), "")
+                judged("gb", Result.PASSED, "quantitative", "2000", null, "")
                         .test()
                         .result());
     }
 
     @Test
     void aTesterMayBeStricterThanTheCodeAndNeverMilder() {
-        FitLevels us = levels("us");
         assertEquals(
                 Result.FAILED,
-                us.judged(test(Result.PASSED, "quantitative", "499", "100"), "full")
+                judged("us", Result.PASSED, "quantitative", "499", "100", "full")
                         .test()
                         .result());
         assertEquals(
                 Result.FAILED,
-                us.judged(test(Result.PASSED, "quantitative", "600", "1000"), "full")
+                judged("us", Result.PASSED, "quantitative", "600", "1000", "full")
                         .test()
                         .result());
         assertEquals(
                 Result.FAILED,
-                us.judged(test(Result.FAILED, "quantitative", "600", null), "full")
+                judged("us", Result.FAILED, "quantitative", "600", null, "full")
                         .test()
                         .result());
     }
 
     @Test
     void aPassWithoutFigureOrMethodIsRefused() {
-        assertThrows(StoreException.class, () -> levels("us")
-                .judged(test(Result.PASSED, "particle counter", null, null), "full"));
+        assertThrows(StoreException.class, () -> judged("us", Result.PASSED, "particle counter", null, null, "full"));
     }
 }

@@ -122,7 +122,7 @@ class AdsorptionModelTest {
     void modelIsRefusedOutsideItsRange(
             String vapour, double ppm, double exit, double humidity, double temperature, String refusal) {
         GasUse use = new GasUse(ppm, exit, FilterFlow.ofBreathing(FLOW, 1), humidity, temperature, false, false);
-        Reckoning<Bound> bound = Tables.model().bound(Tables.vapour(vapour), PUBLISHED_BED, use);
+        Reckoning<TimeBound> bound = Tables.model().bound(Tables.vapour(vapour), PUBLISHED_BED, use);
         assertEquals(refusal, bound.refusal().map(Enum::name).orElse(""), bound::toString);
     }
 
@@ -143,14 +143,14 @@ class AdsorptionModelTest {
     void thinBedAtBlowerFlowBreaksThroughAtOnceInsteadOfGivingANegativeTime(double flow) {
         CarbonBed thin = new CarbonBed.Measured(5, 0.45, 40);
         GasUse use = new GasUse(1000, 10, FilterFlow.ofBlower(flow, 1), 40, 22, false, false);
-        Reckoning<Bound> bound = Tables.model().bound(Tables.vapour("toluene"), thin, use);
+        Reckoning<TimeBound> bound = Tables.model().bound(Tables.vapour("toluene"), thin, use);
         assertEquals(Refusal.BREAKS_THROUGH_AT_ONCE, bound.refusal().orElseThrow());
     }
 
     @Test
     void belowThePublishedConcentrationTheTimeAtItsLowestIsUsedAndSaid() {
-        Reckoned<Bound> low = (Reckoned<Bound>) at(5, 5);
-        Reckoned<Bound> edge = (Reckoned<Bound>) at(50, 5);
+        Reckoned<TimeBound> low = (Reckoned<TimeBound>) at(5, 5);
+        Reckoned<TimeBound> edge = (Reckoned<TimeBound>) at(50, 5);
         assertEquals(edge.result().minutes(), low.result().minutes(), 1e-9);
         assertTrue(low.remarks().get(0).contains("50 ppm"));
     }
@@ -224,24 +224,25 @@ class AdsorptionModelTest {
     })
     void edgeOfThePublishedRangeIsSaid(double ppm, double humidity, String remark) {
         GasUse use = new GasUse(ppm, 5, FilterFlow.ofBreathing(FLOW, 1), humidity, 22, false, false);
-        Reckoned<Bound> bound = (Reckoned<Bound>) Tables.model().bound(Tables.vapour("toluene"), PUBLISHED_BED, use);
+        Reckoned<TimeBound> bound =
+                (Reckoned<TimeBound>) Tables.model().bound(Tables.vapour("toluene"), PUBLISHED_BED, use);
         assertEquals(remark, String.join(" ", bound.remarks()));
     }
 
     @Test
     void sentencesGiveTheFiguresOfTheUse() {
-        Reckoned<Bound> bound = (Reckoned<Bound>) at(1000, 50);
+        Reckoned<TimeBound> bound = (Reckoned<TimeBound>) at(1000, 50);
         assertEquals(
                 "Adsorption model for toluene: 1000 ppm at 53.3 L/min through 52 g of carbon at 22 C until 5 % comes"
                         + " through, divided by 1.072 for the model's worst error.",
                 bound.result().says());
-        Refused<Bound> refused = (Refused<Bound>) at(1000, 9);
+        Refused<TimeBound> refused = (Refused<TimeBound>) at(1000, 9);
         assertEquals(
                 "Only 0.9 % may come through; the model was published from 1 % on. Use supplied air.",
                 refused.sentence());
         assertEquals(Refusal.EXIT_LIMIT_TOO_LOW, refused.reason());
         assertEquals(
-                ((Reckoned<Bound>) at(1000, 10)).result().minutes(),
+                ((Reckoned<TimeBound>) at(1000, 10)).result().minutes(),
                 refused.shortens().orElseThrow().minutes(),
                 1e-9,
                 "still shortens, by the time at the lowest published fraction");
@@ -257,7 +258,7 @@ class AdsorptionModelTest {
         assertEquals(0.06, lumped.resistanceToMassTransfer(30, 0.027), 1e-12, "half the flow, twice the resistance");
     }
 
-    private static Reckoning<Bound> at(double ppm, double exit) {
+    private static Reckoning<TimeBound> at(double ppm, double exit) {
         GasUse use = new GasUse(ppm, exit, FilterFlow.ofBreathing(FLOW, 1), 50, 22, false, false);
         return Tables.model().bound(Tables.vapour("toluene"), PUBLISHED_BED, use);
     }

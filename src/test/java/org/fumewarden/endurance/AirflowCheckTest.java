@@ -9,14 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class AirflowCheckTest {
-    /** WE-49: Berndtsson, J. Int. Soc. Respir. Prot. 21 (2004) 21: 55.3 L/min, peak 169; a sinusoid gives pi times. */
-    @Test
-    void measuredPeakIsAboutThreeTimesTheMinuteVolume() {
-        assertEquals(169, 55.3 * Tables.value("breathing-peaks", "silent"), 0.5);
-        assertEquals(266, 45.1 * Tables.value("breathing-peaks", "speaking"), 0.5);
-        assertEquals(173.7, Math.PI * 55.3, 0.05, "the sinusoid stays close to the measured ratio");
-    }
-
     /**
      * The peaks of the work-rate table belong to its oxygen figures: 25 (28, 33) L air per L, times the ratios, times what 95
      * of a hundred people stay below, 1 + 1.645 x 0.14 = 1.2303.

@@ -59,11 +59,11 @@ class BadFiguresTest {
 
     @Test
     void boundIsAboveZeroAndFinite() {
-        assertEquals(1e-9, new Bound(BoundKind.MEASURED, 1e-9, "x", true).minutes());
+        assertEquals(1e-9, new TimeBound(BoundKind.MEASURED, 1e-9, "x", true).minutes());
         for (double minutes : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
             assertThrows(
                     IllegalArgumentException.class,
-                    () -> new Bound(BoundKind.MEASURED, minutes, "x", true),
+                    () -> new TimeBound(BoundKind.MEASURED, minutes, "x", true),
                     "" + minutes);
         }
     }

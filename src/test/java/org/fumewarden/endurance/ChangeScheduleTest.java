@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ChangeScheduleTest {
+    private static final HeldLike HELD = new HeldLike(true, 1, false, 0, "held at least as well as the test gas");
     private static final CarbonBed BED = new CarbonBed.Measured(120, 0.45, 80);
 
     /** WE-53: OSHA guidance, rule of thumb: 150 ppm, boiling at 138 C, 90 % humidity, twice the work. */
@@ -89,10 +90,10 @@ class ChangeScheduleTest {
     @CsvSource({"true, false, MIXTURE", "false, true, REUSED"})
     void mixtureOrUsedFilterIsRefusedByEveryMethod(boolean mixture, boolean used, Refusal refusal) {
         GasUse use = new GasUse(100, 20, FilterFlow.ofBlower(180, 1), 50, 20, mixture, used);
-        List<Reckoning<Bound>> all = List.of(
+        List<Reckoning<TimeBound>> all = List.of(
                 Tables.model().bound(Tables.vapour("toluene"), BED, use),
                 Tables.ruleOfThumb().bound(110.6, use),
-                TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HeldLike.shownBy("a document"), false),
+                TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HELD, false),
                 Tables.lowBoilerTimes().bound(1, use, 0),
                 new MeasuredBreakthrough(100, 500, 10, 200, 0, 70, 30, "a document").bound(use, true));
         all.forEach(bound -> assertEquals(refusal, bound.refusal().orElseThrow()));
@@ -103,13 +104,12 @@ class ChangeScheduleTest {
     @Test
     void lowBoilerNeedsAMeasurement() {
         GasUse use = use(100, 20);
-        Reckoning<Bound> model = Tables.model().bound(Tables.vapour("methanol"), BED, use);
-        Reckoning<Bound> test =
-                TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HeldLike.shownBy("a claim"), false);
+        Reckoning<TimeBound> model = Tables.model().bound(Tables.vapour("methanol"), BED, use);
+        Reckoning<TimeBound> test = TestCapacityBound.bound(Tables.test("A2", "cyclohexane"), use, HELD, false);
         assertEquals(
                 Refusal.NO_METHOD_STANDS,
                 ChangeSchedule.shortest(List.of(model, test)).refusal().orElseThrow());
-        Reckoning<Bound> measured =
+        Reckoning<TimeBound> measured =
                 new MeasuredBreakthrough(7, 100, 20, 180, 50, 50, 20, "maker's sheet").bound(use, false);
         assertEquals(
                 7,
@@ -134,11 +134,11 @@ class ChangeScheduleTest {
         "4, 10, NOT_HELD"
     })
     void lowBoilerGroupsHaveTheirTimes(int group, double ppm, String expected) {
-        Reckoning<Bound> bound = Tables.lowBoilerTimes().bound(group, use(ppm, 20), 0);
+        Reckoning<TimeBound> bound = Tables.lowBoilerTimes().bound(group, use(ppm, 20), 0);
         assertEquals(
                 expected,
                 bound.value()
-                        .map(found -> Figures.plain(found.minutes()))
+                        .map(found -> WrittenNumbers.plain(found.minutes()))
                         .orElseGet(() -> bound.refusal().orElseThrow().name()));
     }
 
@@ -146,11 +146,11 @@ class ChangeScheduleTest {
     @ParameterizedTest(name = "CO 20 after {0} min: {1}")
     @CsvSource({"0, 20", "19, 1", "20, USED_UP", "25, USED_UP"})
     void carbonMonoxideFilterRunsOutByTheClock(double used, String expected) {
-        Reckoning<Bound> bound = Tables.useTime("co-20").fixedUseTime(used);
+        Reckoning<TimeBound> bound = Tables.useTime("co-20").fixedUseTime(used);
         assertEquals(
                 expected,
                 bound.value()
-                        .map(found -> Figures.plain(found.minutes()))
+                        .map(found -> WrittenNumbers.plain(found.minutes()))
                         .orElseGet(() -> bound.refusal().orElseThrow().name()));
     }
 
@@ -177,11 +177,11 @@ class ChangeScheduleTest {
         "TOO_HUMID, true", "EXIT_LIMIT_TOO_LOW, true", "NOT_GIVEN, true"
     })
     void someReasonsLeaveOnlyAMeasurement(Refusal reason, boolean given) {
-        Reckoning<Bound> standing = Reckoning.of(new Bound(BoundKind.TEST_CAPACITY, 100, "a test", true));
-        Reckoning<Bound> declined = new Refused<>(reason, "Not here.", "Use supplied air.");
+        Reckoning<TimeBound> standing = Reckoning.of(new TimeBound(BoundKind.TEST_CAPACITY, 100, "a test", true));
+        Reckoning<TimeBound> declined = new Refused<>(reason, "Not here.", "Use supplied air.");
         Reckoning<ChangeTime> time = ChangeSchedule.shortest(List.of(standing, declined));
         assertEquals(given, time.value().isPresent());
-        Reckoning<Bound> fixed = Reckoning.of(new Bound(BoundKind.FIXED_USE_TIME, 40, "a table", false));
+        Reckoning<TimeBound> fixed = Reckoning.of(new TimeBound(BoundKind.FIXED_USE_TIME, 40, "a table", false));
         assertEquals(
                 40,
                 ChangeSchedule.shortest(List.of(standing, declined, fixed))
@@ -192,8 +192,8 @@ class ChangeScheduleTest {
 
     @Test
     void refusalSaysWhatWasTried() {
-        Reckoning<Bound> thumb = Reckoning.of(new Bound(BoundKind.RULE_OF_THUMB, 100, "a thumb", false));
-        Reckoning<Bound> declined = new Refused<>(Refusal.TOO_HUMID, "Too humid.", "Dry the air.");
+        Reckoning<TimeBound> thumb = Reckoning.of(new TimeBound(BoundKind.RULE_OF_THUMB, 100, "a thumb", false));
+        Reckoning<TimeBound> declined = new Refused<>(Refusal.TOO_HUMID, "Too humid.", "Dry the air.");
         String end =
                 " Ask the manufacturer for breakthrough data for this agent and flow. Until then use supplied air.";
         assertEquals(
@@ -208,8 +208,8 @@ class ChangeScheduleTest {
     @ParameterizedTest(name = "{0} min: {1}")
     @CsvSource({"1, 1", "1.9, 1", "0.99, 0"})
     void timeBelowOneMinuteIsNone(double minutes, long expected) {
-        Reckoning<ChangeTime> time =
-                ChangeSchedule.shortest(List.of(Reckoning.of(new Bound(BoundKind.MEASURED, minutes, "a sheet", true))));
+        Reckoning<ChangeTime> time = ChangeSchedule.shortest(
+                List.of(Reckoning.of(new TimeBound(BoundKind.MEASURED, minutes, "a sheet", true))));
         assertEquals(expected, time.value().map(ChangeTime::minutes).orElse(0L));
         if (expected == 0) {
             assertEquals(Refusal.BREAKS_THROUGH_AT_ONCE, time.refusal().orElseThrow());
@@ -218,8 +218,8 @@ class ChangeScheduleTest {
 
     @Test
     void basisCountsTheBounds() {
-        Reckoning<Bound> one = Reckoning.of(new Bound(BoundKind.MEASURED, 60, "A sheet.", true));
-        Reckoning<Bound> two = Reckoning.of(new Bound(BoundKind.RULE_OF_THUMB, 100, "A thumb.", false));
+        Reckoning<TimeBound> one = Reckoning.of(new TimeBound(BoundKind.MEASURED, 60, "A sheet.", true));
+        Reckoning<TimeBound> two = Reckoning.of(new TimeBound(BoundKind.RULE_OF_THUMB, 100, "A thumb.", false));
         assertEquals(
                 "Change after 60 min of use at the latest, sooner on any smell, taste or irritation. Basis: measured"
                         + " breakthrough, the shortest of 3 bounds. A sheet.",
@@ -266,11 +266,11 @@ class ChangeScheduleTest {
         assertThrows(IllegalArgumentException.class, () -> new ShelfLife(null, Optional.of(day), 6));
     }
 
-    private static Reckoning<Bound> shift() {
+    private static Reckoning<TimeBound> shift() {
         return Tables.useTime("one-shift").bound();
     }
 
-    private static Reckoning<Bound> shelf(LocalDate expires) {
+    private static Reckoning<TimeBound> shelf(LocalDate expires) {
         return new ShelfLife(expires, Optional.empty(), 6).bound(LocalDate.of(2026, 3, 2));
     }
 

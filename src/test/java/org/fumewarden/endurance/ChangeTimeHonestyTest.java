@@ -18,7 +18,7 @@ class ChangeTimeHonestyTest {
         int given = 0;
         for (int i = 0; i < CASES; i++) {
             Case each = Case.draw(random);
-            List<Reckoning<Bound>> bounds = each.bounds();
+            List<Reckoning<TimeBound>> bounds = each.bounds();
             Optional<ChangeTime> time = ChangeSchedule.shortest(bounds).value();
             if (time.isPresent()) {
                 given++;
@@ -83,7 +83,7 @@ class ChangeTimeHonestyTest {
         private static final TestCapacity A2 = Tables.test("A2", "cyclohexane");
         private static final Vapour CYCLOHEXANE = Tables.vapour("cyclohexane");
         private static final RuleOfThumb THUMB = Tables.ruleOfThumb();
-        private static final Reckoning<Bound> SHIFT =
+        private static final Reckoning<TimeBound> SHIFT =
                 Tables.useTime("one-shift").bound();
         private static final CarbonBed BED = new CarbonBed.Measured(150, 0.45, 80);
 
@@ -108,10 +108,10 @@ class ChangeTimeHonestyTest {
             };
         }
 
-        List<Reckoning<Bound>> bounds() {
+        List<Reckoning<TimeBound>> bounds() {
             Vapour agent = Tables.vapour(vapour);
             GasUse use = new GasUse(ppm, exit, FilterFlow.ofBlower(flow, 1), humidity, temperature, false, false);
-            List<Reckoning<Bound>> bounds = new ArrayList<>();
+            List<Reckoning<TimeBound>> bounds = new ArrayList<>();
             bounds.add(SHIFT);
             bounds.add(MODEL.bound(agent, BED, use));
             bounds.add(THUMB.bound(agent.boilingPoint(), use));

@@ -31,15 +31,6 @@ class DustAndPressureTest {
     }
 
     @Test
-    void pressureGrowsByTheCakeTermAndStartsClean() {
-        // K (m/A) v by hand: 5e5 * (100e-6 / 0.05) * (90/60000 / 0.05) = 30 Pa
-        Span loaded = P3_AT_LIMIT.loaded(90, 100);
-        assertEquals(P3_AT_LIMIT.clean(90) + 30, loaded.likely(), 1e-6);
-        assertEquals(P3_AT_LIMIT.clean(90), P3_AT_LIMIT.loaded(90, 0).high(), 1e-12);
-        assertTrue(loaded.low() < loaded.likely() && loaded.likely() < loaded.high());
-    }
-
-    @Test
     void preFilterIsReplacedMoreOftenAndMakesTheMainFilterLast() {
         FilterCadence bare = cadence(load(10, 0), Optional.empty());
         FilterCadence with = cadence(load(10, 0.6), Optional.of(100.0));
@@ -94,9 +85,6 @@ class DustAndPressureTest {
     @Test
     void eachCaseOfTheCakeIsReckoned() {
         double clean = 420 * 90 / 95.0;
-        Span loaded = P3_AT_LIMIT.loaded(90, 100);
-        assertEquals(clean + 6, loaded.low(), 1e-9);
-        assertEquals(clean + 60, loaded.high(), 1e-9);
         Span minutes = P3_AT_LIMIT.minutesTo(600, 90, 0.9);
         assertEquals((600 - clean) / 0.54, minutes.low(), 1e-9);
         assertEquals((600 - clean) / 0.27, minutes.likely(), 1e-9);

@@ -69,7 +69,7 @@ class FilterMarksTest {
     void classLimitsHold(String mark, double ppm, String expected) {
         GasPart part = FilterMarks.read(mark).value().orElseThrow().gases().get(0);
         Reckoning<Double> limit = Tables.classLimits().check(part, ppm);
-        assertEquals(expected, limit.value().map(Figures::plain).orElseGet(() -> limit.refusal()
+        assertEquals(expected, limit.value().map(WrittenNumbers::plain).orElseGet(() -> limit.refusal()
                 .orElseThrow()
                 .name()));
     }

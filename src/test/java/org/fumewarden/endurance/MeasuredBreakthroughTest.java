@@ -39,8 +39,8 @@ class MeasuredBreakthroughTest {
     })
     void harderUseIsRefusedAndStillShortens(
             double ppm, double exit, double flow, double humidity, double warmth, boolean adsorbed) {
-        Reckoning<Bound> outcome = TOLUENE.bound(use(ppm, exit, flow, humidity, warmth), adsorbed);
-        Refused<Bound> refused = (Refused<Bound>) outcome;
+        Reckoning<TimeBound> outcome = TOLUENE.bound(use(ppm, exit, flow, humidity, warmth), adsorbed);
+        Refused<TimeBound> refused = (Refused<TimeBound>) outcome;
         assertEquals(Refusal.OUTSIDE_TABLE, refused.reason());
         assertTrue(refused.shortens().orElseThrow().minutes() <= 1018);
     }
@@ -58,7 +58,7 @@ class MeasuredBreakthroughTest {
     @Test
     void timeIsShortenedInInverseProportionUpToTenfold() {
         assertEquals(101.8, minutes(TOLUENE, use(500, 5, 53.3, 50, 22), true), 1e-9);
-        Refused<Bound> faster = (Refused<Bound>) TOLUENE.bound(use(50, 5, 106.6, 50, 22), true);
+        Refused<TimeBound> faster = (Refused<TimeBound>) TOLUENE.bound(use(50, 5, 106.6, 50, 22), true);
         assertEquals(509, faster.shortens().orElseThrow().minutes(), 1e-9);
         assertEquals(
                 "The use is harder than the measurement in OSHA static table in flow through one filter. Use another"
@@ -72,7 +72,7 @@ class MeasuredBreakthroughTest {
         "100, ', shortened in inverse proportion to 100 ppm here.'"
     })
     void sentenceSaysWhetherTheTimeWasShortened(double ppm, String end) {
-        Bound bound = TOLUENE.bound(use(ppm, 5, 53.3, 50, 22), true).value().orElseThrow();
+        TimeBound bound = TOLUENE.bound(use(ppm, 5, 53.3, 50, 22), true).value().orElseThrow();
         assertEquals("1018 min measured at 50 ppm and 53.3 L/min (OSHA static table)" + end, bound.says());
         assertTrue(bound.standsAlone());
     }

@@ -260,7 +260,9 @@ class RunTimeTest {
                 EnduranceCurve.of("pack", points(0, 5), EnduranceCurve.Scale.OWN, true)
                         .refusal()
                         .orElseThrow());
-        assertThrows(IllegalArgumentException.class, () -> new EnduranceCurve("pack", points(0, 5, 1, 6), true));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new EnduranceCurve("pack", points(0, 5, 1, 6), EnduranceCurve.Scale.OWN, true));
     }
 
     @Test
@@ -286,7 +288,7 @@ class RunTimeTest {
                 .minutes()
                 .low();
         assertEquals(300, half, 1e-9, "half way between reserve and full is half the run");
-        EnduranceCurve toEmpty = new EnduranceCurve("pack", points(0, 10, 1, 8), false);
+        EnduranceCurve toEmpty = new EnduranceCurve("pack", points(0, 10, 1, 8), EnduranceCurve.Scale.OWN, false);
         assertEquals(
                 570,
                 toEmpty.runTime(0, 1, Span.exactly(1), RULES)

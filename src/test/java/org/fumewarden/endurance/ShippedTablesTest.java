@@ -15,10 +15,21 @@ class ShippedTablesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "gas-filter-tests", "cartridge-tests", "cartridge-limits", "gas-filter-classes", "low-boiler-times",
-                "filter-use-times", "adsorption-model", "adsorbed-vapours", "service-life-rules", "work-rates",
-                "breathing-peaks", "standard-atmosphere", "powered-unit-flows", "blower-model", "pack-behaviour",
-                "pack-cold", "us-minimum-shades", "us-suggested-shades"
+                "gas-filter-tests",
+                "cartridge-tests",
+                "gas-filter-classes",
+                "low-boiler-times",
+                "filter-use-times",
+                "adsorption-model",
+                "adsorbed-vapours",
+                "service-life-rules",
+                "work-rates",
+                "standard-atmosphere",
+                "blower-model",
+                "pack-behaviour",
+                "pack-cold",
+                "us-minimum-shades",
+                "us-suggested-shades"
             })
     void everyTableNamesItsSourceClauseEditionUnitAndConfidence(String name) {
         Map<String, Object> table = Tables.table(name);

@@ -9,36 +9,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class TestCapacityTest {
-    private static final double MOLAR_VOLUME_AT_25 = 24.45;
-
-    /** WE-35, WE-37: 42 CFR 84.207 Table 11 of subpart L; the other rows by the same product, printed digits. */
-    @ParameterizedTest(name = "{0}: {2} g")
-    @CsvSource({
-        "organic-vapour, carbon-tetrachloride, 20.13",
-        "chlorine, chlorine, 3.25",
-        "ammonia, ammonia, 2.23",
-        "hydrogen-chloride, hydrogen-chloride, 2.39",
-        "methylamine, methylamine, 2.03",
-        "sulfur-dioxide, sulfur-dioxide, 2.52"
-    })
-    void cartridgeTestsProveTheseGrams(String mark, String gas, double grams) {
-        double molarMass = Tables.number(Tables.row("cartridge-tests", "mark", mark), "molar-mass");
-        assertEquals(grams, Tables.cartridge(mark, gas).grams(molarMass, MOLAR_VOLUME_AT_25), 0.006);
-    }
-
-    /** WE-39, WE-41, WE-43: EN 14387:2004+A1:2008 minimum capacity, as printed on a page of class 2 capacities. */
-    @ParameterizedTest(name = "{0} {1}: {2} g")
-    @CsvSource({"A2, cyclohexane, 18.375", "B2, hydrogen-sulfide, 8.52", "E2, sulfur-dioxide, 7.98", "K2, ammonia, 4.2"
-    })
-    void classTwoTestsProveTheseGrams(String mark, String gas, double grams) {
-        double printed = Tables.rows("gas-filter-tests").stream()
-                .filter(row -> mark.equals(row.get("mark")) && gas.equals(row.get("gas")))
-                .mapToDouble(row -> Tables.number(row, "milligrams-per-litre"))
-                .findFirst()
-                .orElseThrow();
-        assertEquals(grams, Tables.test(mark, gas).grams(printed), 1e-9);
-    }
-
     /** EN 14387:2004+A1:2008, the capacity in millilitres of vapour of every line. */
     @ParameterizedTest(name = "{0} {1}: {2} mL")
     @CsvSource({
@@ -63,10 +33,10 @@ class TestCapacityTest {
     void flowAboveTheTestMayNotStandAlone() {
         HeldLike held = HeldLike.testGasBoundByReaction();
         TestCapacity test = Tables.test("B2", "hydrogen-sulfide");
-        Reckoned<Bound> blower =
-                (Reckoned<Bound>) TestCapacityBound.bound(test, use(200, 10, 30.1, 70, 20), held, false);
-        Reckoned<Bound> asTested =
-                (Reckoned<Bound>) TestCapacityBound.bound(test, use(200, 10, 30, 70, 20), held, false);
+        Reckoned<TimeBound> blower =
+                (Reckoned<TimeBound>) TestCapacityBound.bound(test, use(200, 10, 30.1, 70, 20), held, false);
+        Reckoned<TimeBound> asTested =
+                (Reckoned<TimeBound>) TestCapacityBound.bound(test, use(200, 10, 30, 70, 20), held, false);
         assertFalse(blower.result().standsAlone());
         assertFalse(blower.remarks().isEmpty());
         assertTrue(asTested.result().standsAlone());
@@ -74,7 +44,7 @@ class TestCapacityTest {
 
     @Test
     void flowAboveTheTestIsPutInWords() {
-        Reckoned<Bound> bound = (Reckoned<Bound>) TestCapacityBound.bound(
+        Reckoned<TimeBound> bound = (Reckoned<TimeBound>) TestCapacityBound.bound(
                 Tables.test("B2", "hydrogen-sulfide"),
                 use(200, 10, 180, 70, 20),
                 HeldLike.testGasBoundByReaction(),
@@ -106,7 +76,7 @@ class TestCapacityTest {
         "0, 10, 70, 20, BAD_NUMBER"
     })
     void boundIsRefusedOutsideTheTest(double ppm, double exit, double humidity, double temperature, String refusal) {
-        Reckoning<Bound> bound = TestCapacityBound.bound(
+        Reckoning<TimeBound> bound = TestCapacityBound.bound(
                 Tables.test("B2", "hydrogen-sulfide"),
                 use(ppm, exit, 30, humidity, temperature),
                 HeldLike.testGasBoundByReaction(),
@@ -116,7 +86,7 @@ class TestCapacityTest {
 
     @Test
     void agentNotShownToBeHeldIsRefused() {
-        Reckoning<Bound> bound = TestCapacityBound.bound(
+        Reckoning<TimeBound> bound = TestCapacityBound.bound(
                 Tables.test("B2", "chlorine"), use(5, 1, 30, 50, 20), HeldLike.notShown(), false);
         assertEquals(Refusal.HOLDING_NOT_SHOWN, bound.refusal().orElseThrow());
     }
@@ -137,7 +107,7 @@ class TestCapacityTest {
         return new GasUse(ppm, exit, FilterFlow.ofBlower(flow, 1), humidity, temperature, false, false);
     }
 
-    private static double minutes(Reckoning<Bound> bound) {
+    private static double minutes(Reckoning<TimeBound> bound) {
         return bound.value().orElseThrow().minutes();
     }
 }

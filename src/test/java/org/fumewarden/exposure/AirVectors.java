@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import org.fumewarden.exposure.Ratios.Together;
 
 /** What the product says to the vectors on averages, mixtures, errors, shifts and units. */
 final class AirVectors {
@@ -61,43 +58,10 @@ final class AirVectors {
                 blocks);
     }
 
-    static Map<String, Object> ceiling(Vector v) {
-        Ceiling.Peak peak = new Ceiling.Peak(v.number("ceiling"), v.number("peak"), v.number("peak_max_min"));
-        return Map.of(
-                "peak_rule_ok",
-                peak.allows(
-                        List.of(new Period(v.number("conc"), v.number("minutes_above_ceiling")), new Period(5, 60))));
-    }
-
-    static Map<String, Object> mixture(Vector v) {
-        List<Double> limits = v.list("limit");
-        double em = need(Ratios.mixture(v.list("conc"), limits, Together.ADDITIVE));
-        double largest = need(Ratios.mixture(v.list("conc"), limits, Together.INDEPENDENT));
-        return Map.of("em", em, "complies", em <= 1 && largest <= 1, "each_complies", largest <= 1);
-    }
-
     static Map<String, Object> analytical(Vector v) {
-        if (v.has("gsd_environment")) {
-            return Map.of(
-                    "gsd_total", need(AnalyticalError.widened(v.number("gsd_environment"), v.number("cv_analytical"))));
-        }
-        if (v.has("mass_mg")) {
-            List<Double> mass = v.list("mass_mg");
-            List<Double> found = new ArrayList<>();
-            for (int i = 0; i < mass.size(); i++) {
-                found.add(need(AnalyticalError.concentration(
-                        mass.get(i),
-                        v.list("flow_l_min").get(i),
-                        v.list("minutes").get(i))));
-            }
-            return Map.of("conc_mg_m3", found);
-        }
         List<Period> periods = new ArrayList<>();
         for (int i = 0; i < v.list("x").size(); i++) {
             periods.add(new Period(v.list("x").get(i), v.list("minutes").get(i)));
-        }
-        if (v.has("rel_std_unc")) {
-            return Map.of("u_twa", need(AnalyticalError.ofAverage(periods, v.list("rel_std_unc"))));
         }
         AnalyticalError.Band exact = need(AnalyticalError.consecutive(periods, v.number("pel"), v.number("sae")));
         double twa = need(TimeWeightedAverage.of(periods, 450));
@@ -133,29 +97,5 @@ final class AirVectors {
             // The raw factor of a short shift is shown only to be refused.
             default -> Map.of("rf", need(ShiftAdjustment.daily(h)), "rf_raw", 8 / h * (24 - h) / 16);
         };
-    }
-
-    static Map<String, Object> ppm(Vector v) {
-        if (v.has("vm_a")) {
-            double a = new MolarVolume(v.number("vm_a")).milligramsFromPpm(v.number("ppm"), v.number("mw"));
-            double b = new MolarVolume(v.number("vm_b")).milligramsFromPpm(v.number("ppm"), v.number("mw"));
-            return Map.of("a", a, "b", b, "ratio", a / b);
-        }
-        MolarVolume basis = v.has("vm")
-                ? new MolarVolume(v.number("vm"))
-                : need(MolarVolume.at(
-                        v.number("temp_c"),
-                        v.has("pressure_kpa") ? v.number("pressure_kpa") : v.number("pressure_mmhg") * 101.325 / 760));
-        if (!v.has("ppm")) {
-            return Map.of("vm_l_mol", basis.litresPerMole(), "published", basis.litresPerMole());
-        }
-        double milligrams = need(new Level(v.number("ppm"), Level.Unit.PPM)
-                        .in(
-                                Level.Unit.MILLIGRAM_PER_CUBIC_METRE,
-                                Level.Form.GAS_OR_VAPOUR,
-                                OptionalDouble.of(v.number("mw")),
-                                basis))
-                .amount();
-        return Map.of("mg_m3", milligrams, "published", milligrams, "none", Optional.empty());
     }
 }

@@ -101,20 +101,9 @@ class CensoredStatisticsTest {
             assertEquals(expected.get(i).share(), found.get(i).share(), 1e-12, "place " + i);
             assertEquals(expected.get(i).detected(), found.get(i).detected(), "place " + i);
         }
-        assertEquals(0.9856538342534863, need(OrderRegression.correlation(set)), 1e-12, "scipy linregress");
         OrderRegression line = OrderRegression.of(set, OrderRegression.BLOM);
         assertEquals(1.1166129856869627, line.line().mean(), 1e-12);
         assertEquals(1.0580240223497461, line.line().deviation(), 1e-12);
-    }
-
-    @Test
-    void correlationNeedsThreeDetectedResultsThatDiffer() {
-        assertTrue(OrderRegression.correlation(set(1, 2, 4, -1)).value().isPresent());
-        assertEquals(
-                Status.TOO_FEW, OrderRegression.correlation(set(1, 2, -1, -1)).status());
-        assertEquals(
-                Status.DEGENERATE_VARIANCE,
-                OrderRegression.correlation(set(2, 2, 2, -1)).status());
     }
 
     /** Regression fills in by the line or takes the line itself; the two differ, and each says which it is. */

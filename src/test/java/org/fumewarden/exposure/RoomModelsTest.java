@@ -73,78 +73,29 @@ class RoomModelsTest {
 
     @Test
     void aMixedRoomIsTheFarFieldOfNearlyInstantExchange() {
-        WellMixedRoom mixed = WellMixedRoom.of(30, 8, 100);
+        WellMixedRoom mixed = new WellMixedRoom(30, 8, 100, 0, 0);
         TwoZoneRoom zones = new TwoZoneRoom(30, 8, 1e7, 0.5, 99.5);
         assertEquals(need(mixed.after(25, 0)), zones.after(25, Fields.CLEAN).far(), 1e-5);
         assertEquals(need(mixed.average(25, 0)), zones.average(25, Fields.CLEAN).near(), 1e-4);
     }
 
     @Test
-    void aSealedRoomFillsInAStraightLineAndHasNoSteadyState() {
-        WellMixedRoom sealed = WellMixedRoom.of(12, 0, 8);
+    void aSealedRoomFillsInAStraightLine() {
+        WellMixedRoom sealed = new WellMixedRoom(12, 0, 8, 0, 0);
         assertEquals(1.5 * 60, need(sealed.after(60, 0)), 1e-12);
-        assertEquals(Status.NEVER_REACHED, sealed.steady().status());
-        assertEquals(60, need(sealed.timeTo(90, 0)), 1e-12);
-        assertEquals(
-                Status.NEVER_REACHED, new TwoZoneRoom(12, 0, 5, 0.5, 8).steady().status());
-    }
-
-    @Test
-    void aTargetBeyondTheSteadyStateIsNeverReached() {
-        WellMixedRoom room = WellMixedRoom.of(20, 5, 60);
-        assertEquals(4, need(room.steady()), 1e-12);
-        assertEquals(Status.NEVER_REACHED, room.timeTo(4, 0).status());
-        assertEquals(Status.NEVER_REACHED, room.timeTo(5, 0).status());
-        assertEquals(Status.NEVER_REACHED, room.timeTo(1, 2).status());
-        assertEquals(0.0, need(room.timeTo(2, 2)));
-        assertEquals(2, need(room.after(need(room.timeTo(2, 0)), 0)), 1e-12);
-        assertEquals(6, need(room.after(need(room.timeTo(6, 9)), 9)), 1e-12);
-        assertEquals(Status.NEVER_REACHED, room.timeTo(3, 9).status());
-        assertEquals(
-                Status.NEVER_REACHED, WellMixedRoom.of(0, 5, 60).timeTo(1, 0).status());
-    }
-
-    @Test
-    void leakingShieldingGasTakesTheOxygenBelowTheAlarmInThreeQuartersOfAnHour() {
-        // 10 m3 sealed and mixed, 15 L/min of gas: t = V/q ln(20.9/19.5) = 46.2 min (derived; no published figure
-        // known)
-        assertEquals(46.2, need(WellMixedRoom.of(0, 0.015, 10).timeTo(19.5, 20.9)), 0.05);
-    }
-
-    @Test
-    void aHalfSphereHasTheVolumeAndExchangeOfTheLiterature() {
-        // Vector nfff-1: radius 0.8 m at 3.1 m/min random air speed.
-        TwoZoneRoom.HalfSphere sphere = new TwoZoneRoom.HalfSphere(0.8, 3.1);
-        assertEquals(1.0723302924253162, sphere.volume(), 1e-12);
-        assertEquals(6.23291982472215, sphere.exchange(), 1e-12);
-    }
-
-    @Test
-    void aBrokenLastCycleIsCountedForWhatItLasts() {
-        TwoZoneRoom room = new TwoZoneRoom(20, 5, 4.7, 0.26, 60);
-        TwoZoneRoom.Cycled cycled = room.cycled(10, 30, 35, Fields.CLEAN);
-        Fields afterOn = room.after(10, Fields.CLEAN);
-        Fields afterOff = room.withGeneration(0).after(20, afterOn);
-        assertEquals(room.after(5, afterOff).near(), cycled.end().near(), 1e-9);
-        double near = (10 * room.average(10, Fields.CLEAN).near()
-                        + 20 * room.withGeneration(0).average(20, afterOn).near()
-                        + 5 * room.average(5, afterOff).near())
-                / 35;
-        assertEquals(near, cycled.average().near(), 1e-9);
     }
 
     @Test
     void roomsThatCannotBeAreRefusedWithAHint() {
         for (double bad : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
-            assertTrue(assertThrows(IllegalArgumentException.class, () -> WellMixedRoom.of(bad, 1, 1))
+            assertTrue(assertThrows(IllegalArgumentException.class, () -> new WellMixedRoom(bad, 1, 1, 0, 0))
                     .getMessage()
                     .contains("Check"));
             assertThrows(IllegalArgumentException.class, () -> new TwoZoneRoom(1, bad, 1, 1, 1));
         }
-        assertThrows(IllegalArgumentException.class, () -> WellMixedRoom.of(1, 1, 0));
-        assertThrows(
-                IllegalArgumentException.class, () -> new TwoZoneRoom(1, 1, 1, 1, 1).cycled(5, 4, 10, Fields.CLEAN));
+        assertThrows(IllegalArgumentException.class, () -> new WellMixedRoom(1, 1, 0, 0, 0));
         assertEquals(
-                Status.INVALID_VALUE, WellMixedRoom.of(1, 1, 1).after(-1, 0).status());
+                Status.INVALID_VALUE,
+                new WellMixedRoom(1, 1, 1, 0, 0).after(-1, 0).status());
     }
 }

@@ -7,18 +7,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.fumewarden.exposure.MeanLimits.Interval;
 
 /** What the product says to the vectors on tolerance, compliance, means and non-detects. */
 final class StatisticsVectors {
     private StatisticsVectors() {}
 
     static Map<String, Object> tolerance(Vector v) {
-        if (!v.has("n") && !v.has("data")) {
-            return Map.of(
-                    "n",
-                    need(ToleranceFactor.samplesWithoutDistribution(v.number("coverage"), v.number("confidence"))));
-        }
         if (v.word("side").equals("lower")) {
             double[] data = v.numbers("data");
             Moments moments = Moments.of(data);
@@ -69,11 +63,7 @@ final class StatisticsVectors {
                 "gsd",
                 fit.geometricDeviation(),
                 "p95",
-                need(fit.percentile(0.95)),
-                "mvue_mean",
-                need(MeanLimits.unbiased(fit)),
-                "mle_mean",
-                need(fit.mean()));
+                need(fit.percentile(0.95)));
     }
 
     static Map<String, Object> compliance(Vector v) {
@@ -126,41 +116,20 @@ final class StatisticsVectors {
         found.put("individual_test_needed", variance.individualTestNeeded());
         found.put("h", individual.distance());
         found.put("prob_individual_over", individual.probability());
-        found.put("compliant", individual.compliant());
         return found;
     }
 
     static Map<String, Object> mean(Vector v) {
         if (v.has("s")) {
-            double h = need(MeanLimits.landFactor(v.count("n"), v.number("s"), v.number("confidence")));
+            double h = need(LandMean.factor(v.count("n"), v.number("s"), v.number("confidence")));
             return Map.of("h", h, "published", h);
         }
         double one = v.has("one_sided_conf") ? v.number("one_sided_conf") : 1 - (1 - v.number("two_sided_conf")) / 2;
-        if (v.has("meanlog")) {
-            int n = v.count("n");
-            Interval land =
-                    need(MeanLimits.land(new LognormalFit(v.number("meanlog"), v.number("sdlog"), n, n, "given"), one));
-            return Map.of("lcl", land.lower(), "ucl", land.upper(), "published", List.of(land.lower(), land.upper()));
-        }
-        Interval limits = need(
-                switch (v.word("method")) {
-                    case "t" -> MeanLimits.student(v.set(), one);
-                    case "modified Cox (t)" -> MeanLimits.modifiedCox(v.fit(), one);
-                    case "Cox (z)" -> MeanLimits.cox(v.fit(), one);
-                    default -> MeanLimits.land(v.fit(), one);
-                });
-        double unbiased = need(MeanLimits.unbiased(v.fit()));
-        Map<String, Object> found =
-                new HashMap<>(Map.of("lcl", limits.lower(), "ucl", limits.upper(), "mvue_mean", unbiased));
-        found.put(
-                "published",
-                switch (v.word("method")) {
-                    case "t" -> limits.upper();
-                    case "modified Cox (t)" -> List.of(limits.lower(), limits.upper());
-                    default -> Map.of("ucl", limits.upper(), "mvue_mean", unbiased);
-                });
-        found.put("handbook_table_value", limits.upper());
-        return found;
+        LognormalFit fit = v.has("meanlog")
+                ? new LognormalFit(v.number("meanlog"), v.number("sdlog"), v.count("n"), v.count("n"), "given")
+                : v.fit();
+        double upper = need(LandMean.upper(fit.evidence(), fit.meanLog(), fit.sdLog(), one));
+        return Map.of("ucl", upper, "published", upper, "handbook_table_value", upper);
     }
 
     static Map<String, Object> censored(Vector v) {
@@ -187,7 +156,6 @@ final class StatisticsVectors {
                 line(OrderRegression.of(set, v.number("plotting_constant")).line());
             case "robust ROS" ->
                 line(OrderRegression.of(set, v.number("plotting_constant")).filled());
-            case "Kaplan-Meier" -> productLimit(set);
             default -> likelihood(v, set);
         };
     }
@@ -204,14 +172,6 @@ final class StatisticsVectors {
                 m.deviation(),
                 "published",
                 List.of(m.mean(), m.deviation()));
-    }
-
-    private static Map<String, Object> productLimit(SampleSet set) {
-        Map<String, Object> below = new HashMap<>();
-        need(KaplanMeier.of(set))
-                .steps()
-                .forEach(step -> below.put(String.valueOf(step.concentration()), step.below()));
-        return Map.of("F_below", below);
     }
 
     private static Map<String, Object> likelihood(Vector v, SampleSet set) {

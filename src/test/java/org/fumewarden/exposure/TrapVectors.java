@@ -1,14 +1,8 @@
 package org.fumewarden.exposure;
 
-import static org.fumewarden.exposure.AirVectors.need;
-
-import com.fasterxml.jackson.databind.JsonNode;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What the product says to the vectors on input that must never pass silently. */
 final class TrapVectors {
@@ -16,34 +10,9 @@ final class TrapVectors {
 
     static Map<String, Object> trap(Vector v) {
         return switch (v.id()) {
-            case "trap-mixed-units" -> mixedUnits(v);
-            case "trap-dust-in-ppm" ->
-                Map.of(
-                        "status",
-                        new Level(v.number("v"), Level.Unit.PPM)
-                                .in(
-                                        Level.Unit.MILLIGRAM_PER_CUBIC_METRE,
-                                        Level.Form.AEROSOL,
-                                        OptionalDouble.of(100),
-                                        new MolarVolume(24.45))
-                                .status());
             case "trap-stale-oel-zero", "trap-below-oel" -> ratio(v);
-            case "trap-np-bound" ->
-                Map.of(
-                        "p95_below_L",
-                        v.count("n") >= need(ToleranceFactor.samplesWithoutDistribution(0.95, v.number("confidence"))));
             default -> samples(v);
         };
-    }
-
-    private static Map<String, Object> mixedUnits(Vector v) {
-        List<Level> levels = new ArrayList<>();
-        for (JsonNode value : v.inputs().get("values")) {
-            levels.add(new Level(
-                    value.get("v").asDouble(),
-                    value.get("unit").asText().equals("ppm") ? Level.Unit.PPM : Level.Unit.MILLIGRAM_PER_CUBIC_METRE));
-        }
-        return Map.of("status", Level.commonUnit(levels).status());
     }
 
     private static Map<String, Object> ratio(Vector v) {

@@ -141,14 +141,18 @@ final class RatioTest {
         Ratio judged =
                 Ratio.judged(new Judged("a", "reason", "a person", "like-task", "2026-02-20", 10, "path"), limit);
         assertFalse(judged.exceeded());
-        assertTrue(judged.reaches(BigDecimal.ONE));
     }
 
     @Test
-    void anActionLevelIsReachedAtItsValue() {
-        // 29 CFR 1910.1025(b): action level of lead 30 ug/m3, limit 50 ug/m3, a share of 0.6.
-        assertTrue(ratio("lead", "0.03", "0.05").reaches(number("0.6")));
-        assertFalse(ratio("lead", "0.0299", "0.05").reaches(number("0.6")));
+    void aListThatPrintsBothUnitsIsHeldAgainstTheOneOfTheLevel() {
+        // EH40/2005 Table 1, carbon monoxide: 20 ppm, 23 mg/m3. Turned into milligrams 20 ppm would be 23.29.
+        Limit both = new Limit(
+                REF, "a", Averaging.TWA, number("20"), Unit.PPM, "as listed", java.util.Optional.of(number("23")));
+        assertEquals(number("23"), both.in(Unit.MG_M3).value());
+        assertEquals(Unit.MG_M3, both.in(Unit.MG_M3).unit());
+        assertEquals(both, both.in(Unit.PPM));
+        Limit alone = new Limit(REF, "a", Averaging.TWA, number("20"), Unit.PPM, "as listed");
+        assertEquals(alone, alone.in(Unit.MG_M3));
     }
 
     @Test

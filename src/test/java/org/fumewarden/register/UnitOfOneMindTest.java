@@ -18,6 +18,7 @@ import java.util.Set;
 import org.fumewarden.Extent;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.cli.CommandRun;
 import org.fumewarden.duties.DutyBook;
@@ -32,7 +33,6 @@ import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.LastFlow;
 import org.fumewarden.upkeep.Store;
-import org.fumewarden.whatif.Bench;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -118,7 +118,7 @@ class UnitOfOneMindTest {
         }
         CommandRun card = CommandRun.of(
                 "record", "U-1", "--sheet", "card", "--code", "gb", "--on", DAY.toString(), "--store", file.toString());
-        assertEquals(out, words(card).contains("!! do not use. "), unit.toString() + card);
+        assertEquals(out, words(card).contains("! do not use. "), unit.toString() + card);
         assertEquals(out ? 3 : 0, card.exit(), card.toString());
     }
 

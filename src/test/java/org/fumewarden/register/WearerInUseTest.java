@@ -105,7 +105,7 @@ class WearerInUseTest {
                 .notes()
                 .get(0)
                 .says()
-                .contains("The file says true, the register false"));
+                .contains("The file says true, the log does not show it"));
     }
 
     @Test

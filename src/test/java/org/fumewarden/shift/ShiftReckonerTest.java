@@ -145,7 +145,10 @@ final class ShiftReckonerTest {
                 measure("filter-area", "kit.filter-area", 2000)));
         inputs.addAll(more);
         EnduranceCurve curve = new EnduranceCurve(
-                "long", List.of(new EnduranceCurve.Point(0, 9), new EnduranceCurve.Point(5, 6)), true);
+                "long",
+                List.of(new EnduranceCurve.Point(0, 9), new EnduranceCurve.Point(5, 6)),
+                EnduranceCurve.Scale.OWN,
+                true);
         return new ShiftReckoner(
                         new Task(
                                 "plan",
@@ -181,10 +184,41 @@ final class ShiftReckonerTest {
         assertTrue(fault.getMessage().contains("five"), fault.getMessage());
     }
 
+    /** Carbon lets carbon monoxide through, so it takes no room from toluene; a second vapour does (from memory). */
+    @Test
+    void carbonMonoxideStopsNoChangeTimeOfAVapour() {
+        assertEquals(1, timed("toluene", "carbon-monoxide").size());
+        assertEquals(0, timed("toluene", "xylene").size());
+        assertTrue(reckon(vapours("toluene", "carbon-monoxide"), Set.of("toluene"), Map.of()).remarks().stream()
+                .anyMatch(r -> r.startsWith("No filter here holds carbon monoxide")));
+    }
+
+    private static List<ChangeTime> timed(String... agents) {
+        return reckon(vapours(agents), Set.of(agents[0]), Map.of()).gases().stream()
+                .flatMap(gas -> gas.time().value().stream())
+                .toList();
+    }
+
+    private static List<Input> vapours(String... agents) {
+        List<Input> inputs = bed(100, 40);
+        for (String agent : agents) {
+            double ppm = agent.equals(agents[0]) ? 100 : 2;
+            inputs.add(new Exposure(
+                    agent, Averaging.TWA, decimal(ppm), Unit.PPM, "value as given", false, "exposures.0.twa"));
+        }
+        return inputs;
+    }
+
     private static Stream<ChangeTime> time(
             String agent, double ppm, double flow, double humidity, Map<String, MeasuredBreakthrough> maker) {
-        List<Input> inputs = new ArrayList<>(List.of(
-                new Exposure(agent, Averaging.TWA, decimal(ppm), Unit.PPM, "value as given", false, "exposures.0.twa"),
+        List<Input> inputs = bed(flow, humidity);
+        inputs.add(
+                new Exposure(agent, Averaging.TWA, decimal(ppm), Unit.PPM, "value as given", false, "exposures.0.twa"));
+        return reckon(inputs, Set.of(agent), maker).gases().stream().flatMap(gas -> gas.time().value().stream());
+    }
+
+    private static List<Input> bed(double flow, double humidity) {
+        return new ArrayList<>(List.of(
                 measure("humidity", "atmosphere.humidity", humidity),
                 measure("temperature", "atmosphere.temperature", 20),
                 measure("measured-flow", "kit.measured-flow", flow),
@@ -194,12 +228,16 @@ final class ShiftReckonerTest {
                 measure("carbon-area", "kit.carbon-area", 80),
                 new Answer("filter-used", "false", "kit.filter-used"),
                 new Answer("low-boiler-group", "1", "kit.low-boiler-group")));
+    }
+
+    private static ShiftSheet reckon(
+            List<Input> inputs, Set<String> demanded, Map<String, MeasuredBreakthrough> maker) {
         return new ShiftReckoner(
                         new Task("random", "gb", DAY, inputs, List.of(), "task", Map.of(), List.of(), maker, List.of()),
                         ROWS,
                         TABLES,
-                        Set.of(agent))
-                .reckon().gases().stream().flatMap(gas -> gas.time().value().stream());
+                        demanded)
+                .reckon();
     }
 
     private static Measure measure(String id, String path, double value) {

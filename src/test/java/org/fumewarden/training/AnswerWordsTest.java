@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Duty;
 import org.junit.jupiter.api.Test;
@@ -66,10 +68,20 @@ class AnswerWordsTest {
         "half-mask-p3, half-mask-p3",
         "airline hood class 4, airline-hood-4",
         "fresh air hose half mask, fresh-air-hose-half-mask",
-        "SCBA positive pressure, self-contained-positive"
+        "SCBA positive pressure, self-contained-positive",
+        "FFP3 NR D, ffp3",
+        "FFP 3 R, ffp3",
+        "half mask A1P3, half-mask-p3",
+        "half mask A1 P3, half-mask-p3",
+        "half mask A1B1E1K1-P3, half-mask-p3",
+        "full mask with ABEK1 P3, full-mask-p3",
+        "TH3 SL P, th3",
+        "TH3 A1 P SL, th3",
+        "airfed suit, airline-suit"
     })
     void aClassIsNamedByIdOrWords(String answer, String id) {
-        List<DeviceClass> read = new ClassWords(BENCH.devices()).read(answer);
+        List<DeviceClass> read =
+                new ClassWords(BENCH.devices(), DeviceClass::name).read(answer).classes();
         assertEquals(List.of(id), read.stream().map(DeviceClass::id).toList(), answer);
     }
 
@@ -77,8 +89,86 @@ class AnswerWordsTest {
     void aPoweredHoodIsThreeClassesUntilItsClassIsSaid() {
         assertEquals(
                 Set.of("th1", "th2", "th3"),
-                Set.copyOf(new ClassWords(BENCH.devices())
-                        .read("powered hood").stream().map(DeviceClass::id).toList()));
+                Set.copyOf(new ClassWords(BENCH.devices(), DeviceClass::name)
+                        .read("powered hood").classes().stream()
+                                .map(DeviceClass::id)
+                                .toList()));
+    }
+
+    @Test
+    void anAirlineHoodIsNoSuit() {
+        assertTrue(new ClassWords(BENCH.devices(), DeviceClass::name)
+                .read("airline hood").classes().stream().noneMatch(c -> c.id().equals("airline-suit")));
+    }
+
+    /** Series of 42 CFR 84 are no classes under EN, and the other way round. */
+    @ParameterizedTest
+    @CsvSource({
+        "gb, N95, true",
+        "gb, N 95, true",
+        "gb, P100, true",
+        "gb, half mask P100, true",
+        "us, FFP3, true",
+        "us, TH3, true",
+        "us, half mask A1P3, true",
+        "us, full mask P3, true",
+        "au, FFP3, true",
+        "gb, FFP3 NR D, false",
+        "us, N95, false",
+        "us, half mask P100, false"
+    })
+    void aMarkOfOtherRulesIsNamedAsSuch(String code, String answer, boolean foreign) {
+        Set<String> factors = Room.advisor(code).base().rowsOn(Room.DAY).stream()
+                .filter(AssignedFactor.class::isInstance)
+                .map(f -> ((AssignedFactor) f).deviceClass())
+                .collect(Collectors.toSet());
+        List<DeviceClass> classes = Room.advisor(code).base().rowsOn(Room.DAY).stream()
+                .filter(DeviceClass.class::isInstance)
+                .map(DeviceClass.class::cast)
+                .filter(d -> factors.contains(d.id()))
+                .toList();
+        assertEquals(
+                foreign, new ClassWords(classes, DeviceClass::name).read(answer).foreign(), answer);
+    }
+
+    @Test
+    void aFilterThatStandsBesideAClassIsRead() {
+        ClassWords words = new ClassWords(BENCH.devices(), DeviceClass::name);
+        assertEquals("a1p3", words.read("half mask A1P3").mark());
+        assertEquals("th3 sl p", words.read("TH3 SL P").mark());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "monthly, P1M",
+        "every month, P1M",
+        "once a month, P1M",
+        "3 months, P3M",
+        "every three months, P3M",
+        "quarterly, P3M",
+        "vierteljährlich, P3M",
+        "alle 3 Monate, P3M",
+        "every 6 months, P6M",
+        "half-yearly, P6M",
+        "halbjährlich, P6M",
+        "twice a year, P6M",
+        "yearly, P1Y",
+        "12 months, P12M",
+        "einmal im Jahr, P1Y",
+        "every other year, P2Y",
+        "alle zwei Jahre, P2Y",
+        "weekly, P7D",
+        "each week, P7D",
+        "täglich, P1D"
+    })
+    void aTimeIsReadAsPeopleSayIt(String answer, String period) {
+        assertEquals(Optional.of(period), IntervalWords.read(answer));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "often", "0 months", "banana", "month of May", "every", "20"})
+    void whatIsNoTimeIsNotRead(String answer) {
+        assertEquals(Optional.empty(), IntervalWords.read(answer));
     }
 
     @ParameterizedTest
@@ -97,7 +187,15 @@ class AnswerWordsTest {
         "health surveillance, medical/surveillance",
         "air monitoring, air-test/workplace",
         "store it properly, storage",
-        "blood lead, medical/lead-blood"
+        "blood lead, medical/lead-blood",
+        "expiry, shelf-life",
+        "filter date, shelf-life",
+        "filter expiry date, shelf-life",
+        "expiry date of the filters, shelf-life",
+        "use-by date, shelf-life",
+        "Verfallsdatum, shelf-life",
+        "Filterhaltbarkeit, shelf-life",
+        "Ablaufdatum der Filter, shelf-life"
     })
     void aDutyIsNamedInPeoplesWords(String answer, String deed) {
         List<Set<String>> read = DutyWords.read(answer);

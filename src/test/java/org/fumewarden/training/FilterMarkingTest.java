@@ -40,7 +40,13 @@ class FilterMarkingTest {
         "TH2 A1 P, WRONG",
         "P3, WRONG",
         "none, WRONG",
-        "TH3 A1B1E1K1 P, WRONG",
+        "TH3 A1B1E1K1 P, RIGHT",
+        "TH3 ABEK1 P, RIGHT",
+        "TH3 SL P, WRONG",
+        "P100, WRONG",
+        "N95, WRONG",
+        "OV/P100, WRONG",
+        "ammonia, WRONG",
         "brown and white TH3 P, UNREAD",
         "A1 P, UNREAD",
         "TH3 brown P, UNREAD",
@@ -61,9 +67,39 @@ class FilterMarkingTest {
 
     @ParameterizedTest
     @CsvSource({
+        "TH3 E1 P, wrong-gas-type, Type E is for sulphur dioxide",
+        "TH3 K1 P, wrong-gas-type, Type K is for ammonia",
+        "TH3 B1 P, wrong-gas-type, Type B is for inorganic gases",
+        "TH3 SL P, particle-filter-for-gas, It takes type A (organic vapours",
+        "P3, particle-filter-for-gas, It takes type A (organic vapours",
+        "TH3 B1, wrong-gas-type, This gets through: toluene",
+        "TH3 A1, no-particle-part, ''",
+        "P100, class-of-other-rules, ''",
+        "A1P3, filter-of-another-device, ''"
+    })
+    void theMistakeBehindAWrongFilterIsTheFirstThatCounts(String answer, String mistake, String says) {
+        Mark mark = Room.filter(SOLVENT, "th3").mark(answer);
+        assertEquals(mistake, mark.mistake().orElseThrow().id(), answer);
+        assertTrue(mark.says().contains(says), mark.says());
+    }
+
+    @Test
+    void whatProtectsIsRightAndMoreThanNeededIsSaidBeside() {
+        assertTrue(Room.filter(SOLVENT, "th3").mark("TH3 A1B1E1K1 P").says().contains("simpler filter"));
+        assertTrue(Room.filter(SOLVENT, "th3").mark("TH3 A2 P").says().contains("simpler filter"));
+        assertEquals("", Room.filter(SOLVENT, "th3").mark("TH3 A1 P").says());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "half-mask-p3, A1-P3, RIGHT",
         "half-mask-p3, p3 a1, RIGHT",
-        "half-mask-p3, ABEK1-P3, WRONG",
+        "half-mask-p3, ABEK1-P3, RIGHT",
+        "half-mask-p3, A1B1E1K1-P3, RIGHT",
+        "half-mask-p3, ABEK1 P3, RIGHT",
+        "half-mask-p3, A2 P3, RIGHT",
+        "half-mask-p3, E1-P3, WRONG",
+        "half-mask-p3, P100, WRONG",
         "half-mask-p3, A1-P2, WRONG",
         "half-mask-p3, P3, WRONG",
         "half-mask-p3, A1, WRONG"
@@ -102,7 +138,7 @@ class FilterMarkingTest {
         "papr-hood, PAPR100-P, RIGHT",
         "papr-hood, papr100 n, RIGHT",
         "papr-hood, P100, WRONG",
-        "papr-hood, organic vapor and HE, WRONG"
+        "papr-hood, organic vapor and HE, RIGHT"
     })
     void classesOf42Cfr84(String device, String answer, Verdict verdict) {
         assertEquals(verdict, Room.filter(LEAD, device).mark(answer).verdict(), answer);

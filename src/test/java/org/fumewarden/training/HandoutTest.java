@@ -46,7 +46,7 @@ class HandoutTest {
                 .replaceAll("\\s+", " ");
         assertTrue(text.contains("Gases, Fit"), text);
         assertTrue(
-                text.contains("fumewarden log training content=\"Gases, Fit\" result=passed on=2026-03-02 item=ID"),
+                text.contains("fumewarden entry training content=\"Gases, Fit\" result=passed on=2026-03-02 item=ID"),
                 text);
         assertTrue(text.contains("does not show that they are fit"), text);
         assertEquals("Gases, Fit", Handout.topics(ROUNDS, ENGLISH));

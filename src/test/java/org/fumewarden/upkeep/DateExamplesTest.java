@@ -1,9 +1,6 @@
 package org.fumewarden.upkeep;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.time.Period;
@@ -11,8 +8,6 @@ import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import net.fortuna.ical4j.model.Recur;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -77,56 +72,6 @@ class DateExamplesTest {
         assertEquals(day("2020-01-29"), forth.minusMonths(1));
     }
 
-    @Test
-    void seriesCountFromTheAnchorAndDoNotDrift() {
-        assertEquals(
-                List.of(
-                        day("2025-02-28"),
-                        day("2025-03-31"),
-                        day("2025-04-30"),
-                        day("2025-05-31"),
-                        day("2025-06-30"),
-                        day("2025-07-31")),
-                Days.series(day("2025-01-31"), Period.ofMonths(1), 6));
-        // 14 months of COSHH regulation 9(2)(a)
-        assertEquals(
-                List.of(day("2026-02-28"), day("2027-04-30"), day("2028-06-30"), day("2029-08-31")),
-                Days.series(day("2024-12-31"), Period.ofMonths(14), 4));
-    }
-
-    /** The recurrence text is expanded by the iCalendar library, which knows nothing of our arithmetic. */
-    @ParameterizedTest
-    @CsvSource({
-        "2025-01-31, P1M, 'FREQ=MONTHLY;BYMONTHDAY=28,29,30,31;BYSETPOS=-1'",
-        "2024-12-31, P14M, 'FREQ=MONTHLY;INTERVAL=14;BYMONTHDAY=28,29,30,31;BYSETPOS=-1'",
-        "2025-08-31, P3M, 'FREQ=MONTHLY;INTERVAL=3;BYMONTHDAY=28,29,30,31;BYSETPOS=-1'",
-        "2025-03-15, P1M, 'FREQ=MONTHLY;BYMONTHDAY=15'",
-        "2025-03-28, P1M, 'FREQ=MONTHLY;BYMONTHDAY=28'",
-        "2024-02-29, P1Y, 'FREQ=MONTHLY;INTERVAL=12;BYMONTHDAY=28,29;BYSETPOS=-1'"
-    })
-    void recurrenceRulesGiveTheSameDays(LocalDate anchor, Period period, String rule) {
-        assertEquals(rule, Days.recurrence(anchor, period));
-        List<LocalDate> expanded = new Recur<LocalDate>(rule).getDates(anchor, anchor, anchor.plusYears(12));
-        List<LocalDate> ours = Days.series(anchor, period, 8);
-        assertEquals(
-                ours, expanded.stream().filter(d -> d.isAfter(anchor)).limit(8).toList());
-    }
-
-    @ParameterizedTest
-    @CsvSource({"P0M", "P1M1D", "-P1M", "P30D"})
-    void periodsWithoutAMonthlyRuleAreRefused(Period period) {
-        assertThrows(StoreException.class, () -> Days.recurrence(day("2025-01-31"), period));
-    }
-
-    /** RFC 5545 section 3.3.10 ignores invalid dates: a plain monthly rule from a 31st visits only months that have one. */
-    @Test
-    void aPlainMonthlyRuleWouldSkipShortMonths() {
-        LocalDate start = day("2018-08-31");
-        assertEquals(
-                List.of(day("2018-08-31"), day("2018-10-31"), day("2018-12-31")),
-                new Recur<LocalDate>("FREQ=MONTHLY;BYMONTHDAY=31").getDates(start, start, day("2019-01-01")));
-    }
-
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         // COSHH regulation 9(4): five years from a leap day has no twin, so one day more
@@ -137,7 +82,6 @@ class DateExamplesTest {
     })
     void retentionRoundsUpWhereDueDaysRoundDown(String clause, LocalDate made, Period period, LocalDate through) {
         assertEquals(through, Days.keepThrough(made, period));
-        assertEquals(through.plusDays(1), Days.mayGoFrom(through));
     }
 
     /** Two readings of "once a month": the rolling one finds a breach that the calendar one permits. */
@@ -148,8 +92,6 @@ class DateExamplesTest {
         LocalDate rolling = Days.due(done.get(0), Period.ofMonths(1));
         assertEquals(day("2025-08-01"), rolling);
         assertEquals(30, Days.daysOver(rolling, done.get(1)));
-        assertTrue(Days.oneInEachMonth(done));
-        assertFalse(Days.oneInEachMonth(List.of(day("2025-07-01"), day("2025-09-01"))));
     }
 
     /** BGR/GUV-R 190 (2011) section 3.3.2: from manufacture, unless the first fitting is documented. */
@@ -173,12 +115,5 @@ class DateExamplesTest {
     @Test
     void aMarkOfMonthAndYearCountsToItsLastDay() {
         assertEquals(day("2028-02-29"), Days.endOf(YearMonth.of(2028, 2)));
-    }
-
-    /** Fourteen working days of the lead regulations, counted by hand on a calendar: 2 March 2026 is a Monday. */
-    @Test
-    void workingDaysLeaveOutWeekendsAndHolidays() {
-        assertEquals(day("2026-03-20"), Days.workingDaysAfter(day("2026-03-02"), 14, Set.of()));
-        assertEquals(day("2026-03-23"), Days.workingDaysAfter(day("2026-03-02"), 14, Set.of(day("2026-03-17"))));
     }
 }

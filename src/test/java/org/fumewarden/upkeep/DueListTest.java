@@ -21,13 +21,13 @@ class DueListTest {
             Subject.UNIT,
             "examination",
             Force.ACOP,
-            new DutyFact("disposable", List.of("false")),
-            new DutyFact("use-mode", List.of("routine", "emergency", "escape")));
+            Samples.when("disposable", "false"),
+            Samples.when("use-mode", "routine", "emergency", "escape"));
     private static final Duty QUARTERLY = Samples.duty("quarterly", "P3M", Subject.UNIT, "examination", Force.GUIDANCE);
-    private static final Duty FIT = Samples.duty(
-            "fit", "P1Y", Subject.WEARER_MASK, "fit-test", Force.LAW, new DutyFact("face-seal", List.of("tight")));
-    private static final Duty LEAD = Samples.duty(
-            "lead", "P6M", Subject.WEARER, "medical/lead-blood", Force.LAW, new DutyFact("agent", List.of("lead")));
+    private static final Duty FIT =
+            Samples.duty("fit", "P1Y", Subject.WEARER_MASK, "fit-test", Force.LAW, Samples.when("face-seal", "tight"));
+    private static final Duty LEAD =
+            Samples.duty("lead", "P6M", Subject.WEARER, "medical/lead-blood", Force.LAW, Samples.when("agent", "lead"));
 
     @TempDir(factory = MemoryFolder.class)
     Path folder;
@@ -131,10 +131,12 @@ class DueListTest {
                         new Details.FitTest(
                                 Result.PASSED,
                                 "model A size M",
+                                "half",
                                 "quantitative",
                                 "",
                                 Optional.empty(),
                                 Optional.empty(),
+                                "",
                                 "",
                                 "")),
                 Samples.NOW);
@@ -168,6 +170,7 @@ class DueListTest {
                         "M-1",
                         "",
                         "model C",
+                        "half",
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -198,7 +201,16 @@ class DueListTest {
                         Samples.day(on),
                         "Odran Pell",
                         new Details.FitTest(
-                                result, "model C", "qualitative", "", Optional.empty(), Optional.empty(), "", "")),
+                                result,
+                                "model C",
+                                "half",
+                                "qualitative",
+                                "",
+                                Optional.empty(),
+                                Optional.empty(),
+                                "",
+                                "",
+                                "")),
                 Samples.NOW);
     }
 
@@ -227,24 +239,14 @@ class DueListTest {
     /** 29 CFR 1910.1024(k)(2)(i): within 30 days; from 1 March 2026 that is 31 March (arithmetic by hand). */
     @Test
     void aFirstExamCountsFromTheAssignment() {
-        Duty first = new DutyRow(
-                        "first",
-                        "first exam",
-                        "once",
-                        "P30D",
-                        "exposure-start",
-                        "physician",
-                        true,
-                        List.of(),
-                        "not stated",
-                        "law",
-                        "clause",
-                        "source",
-                        "read",
-                        List.of("wearer"),
-                        "medical/beryllium",
-                        List.of())
-                .duty();
+        Duty first = Samples.exam(
+                "first",
+                Frequency.ONCE,
+                "P30D",
+                Anchor.EXPOSURE_START,
+                Subject.WEARER,
+                "medical/beryllium",
+                "not stated");
         Duty rolling = Samples.duty("rolling", "P2Y", Subject.WEARER, "medical/beryllium", Force.LAW);
         store.append(
                 Samples.registering(new Item.Wearer(

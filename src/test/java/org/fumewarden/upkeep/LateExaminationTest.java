@@ -8,13 +8,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.DutyCondition;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A circumstance that nobody recorded leaves the examination open only where it could make it late. */
 class LateExaminationTest {
-    private static final DutyFact CONFINED = new DutyFact("confined-space", List.of("true"));
+    private static final DutyCondition CONFINED = Samples.when("confined-space", "true");
     private static final Duty MONTHLY = Samples.duty("monthly", "P1M", Subject.UNIT, "examination", Force.ACOP);
 
     @TempDir(factory = MemoryFolder.class)

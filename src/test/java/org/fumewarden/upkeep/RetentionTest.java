@@ -19,24 +19,7 @@ class RetentionTest {
     Path folder;
 
     private static Duty kept(String id, Subject subject, String doneBy, String keep) {
-        return new DutyRow(
-                        id,
-                        "do",
-                        "max-interval",
-                        "P6M",
-                        "last-done",
-                        "physician",
-                        true,
-                        List.of(),
-                        keep,
-                        "law",
-                        "clause of " + id,
-                        "source",
-                        "read",
-                        List.of(subject.key()),
-                        doneBy,
-                        List.of())
-                .duty();
+        return Samples.exam(id, Frequency.MAX_INTERVAL, "P6M", Anchor.LAST_DONE, subject, doneBy, keep);
     }
 
     private static Details.Medical blood() {

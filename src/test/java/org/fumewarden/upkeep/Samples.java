@@ -7,6 +7,10 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.Confidence;
+import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.RowRef;
 
 /** A small yard in Tarn Haven. */
 final class Samples {
@@ -52,6 +56,7 @@ final class Samples {
                 id,
                 "half mask",
                 model,
+                "half",
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -104,7 +109,7 @@ final class Samples {
         return new Draft(item, day(on), "workshop", new Details.Repair("hose changed", "breathing hose"));
     }
 
-    static Duty duty(String id, String period, Subject subject, String doneBy, Force force, DutyFact... when) {
+    static Duty duty(String id, String period, Subject subject, String doneBy, Force force, DutyCondition... when) {
         return new Duty(
                 id,
                 "do " + id,
@@ -122,5 +127,32 @@ final class Samples {
                 List.of(subject),
                 doneBy,
                 List.of(when));
+    }
+
+    static DutyCondition when(String fact, String... values) {
+        RowRef ref = new RowRef("duties", fact, new Citation("source", "clause", "-", Confidence.READ));
+        return new DutyCondition(ref, "duty", fact, List.of(values));
+    }
+
+    /** A duty of a physician, for which a record is kept. */
+    static Duty exam(
+            String id, Frequency frequency, String period, Anchor anchor, Subject subject, String doneBy, String keep) {
+        return new Duty(
+                id,
+                "do",
+                frequency,
+                Optional.of(Period.parse(period)),
+                anchor,
+                "physician",
+                true,
+                List.of(),
+                Keep.parse(keep),
+                Force.LAW,
+                "clause of " + id,
+                "source",
+                "read",
+                List.of(subject),
+                doneBy,
+                List.of());
     }
 }

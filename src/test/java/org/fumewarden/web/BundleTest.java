@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.Phase;
 import org.fumewarden.report.html.Words;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +39,17 @@ class BundleTest {
             }
         }
         assertEquals(Set.of(), missing);
+    }
+
+    /** Headings whose keys the page puts together from ids. */
+    @Test
+    void everyPhaseOfTheTrailHasAHeadingInEachLanguage() {
+        for (String language : Words.LANGUAGES) {
+            Map<String, String> words = Words.in(language).all();
+            for (Phase phase : Phase.values()) {
+                assertTrue(words.containsKey("phase." + phase.key()), language + " lacks phase." + phase.key());
+            }
+        }
     }
 
     @Test

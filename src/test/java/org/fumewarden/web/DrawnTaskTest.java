@@ -6,33 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.LocalDate;
 import java.util.List;
 import org.fumewarden.task.TaskTree;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plots, stretches of a shift, estimates and kept variants on the page. */
-class DrawnTaskTest {
-    private static WebServer server;
-    private static Browser browser;
-
-    @BeforeAll
-    static void start() throws IOException {
-        server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.shared();
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
-
+class DrawnTaskTest extends OnThePage {
     private static void show(String place, String tour, String more, String language) throws IOException {
         Path file = Path.of("scenarios/tours/" + tour + ".yaml");
         ObjectNode tree = (ObjectNode) TaskText.tree(TaskTree.read(file));

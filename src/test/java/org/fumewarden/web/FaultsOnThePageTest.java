@@ -4,33 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.time.Duration;
-import java.time.LocalDate;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 
 /** Words people use find the value; what cannot be read is said at the top and at its field, and mended on one press. */
-class FaultsOnThePageTest {
-    private static WebServer server;
-    private static Browser browser;
-
-    @BeforeAll
-    static void start() throws IOException {
-        server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.shared();
-        browser.size(1280, 900);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
-
+class FaultsOnThePageTest extends OnThePage {
     private static void step(String name) {
         browser.push(".steps button", name);
     }

@@ -4,16 +4,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.fumewarden.advice.Bench;
+import org.fumewarden.report.AdviceJson;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 
 /** The ways of an officer, a trainer, a reviewer and a storekeeper, counted in presses: a tap, a key, or one word typed. */
 class JourneyTest {
@@ -54,9 +61,12 @@ class JourneyTest {
         browser.until(() -> !(Boolean) browser.run("return document.body.classList.contains('is-stale')"), "decided");
     }
 
-    /** A galvanised rail, stick electrode, outdoors: from an empty page to a page of advice that names factor and open questions. */
+    /**
+     * A galvanised rail, stick electrode, outdoors, from an empty page to a page of advice without an open question. What is
+     * plain is confirmed together, in words and on purpose; the levels are judged by a named person.
+     */
     @Test
-    void theOfficerHasAdviceOnARailInFifteenPresses() {
+    void theOfficerHasAnswersToEveryQuestionOnARailInFifteenPresses() {
         browser.size(1440, 900);
         browser.show(server, "describe", "");
         assertTrue(browser.text("#describe").contains("Task without a name"), "nobody else's task is shown");
@@ -69,12 +79,79 @@ class JourneyTest {
         answer("task.extraction", "no extraction");
         browser.untilText("#heard", "20 (welding fume)");
         assertTrue(browser.text(".interim").contains("stay out"), browser.text(".beside"));
+        answer("task.filler", "a filler like the base metal");
+        push(".bar button", "Next");
+        assertTrue(browser.text(".together").contains("What is the oxygen content of the air? 20.9 %"));
+        push(".together button", "All of this is so");
+        browser.untilText("#step", "What was measured");
+        browser.untilText(".judging button", "all 4");
+        type(".judging input", "Sanna Teller");
+        presses++;
+        browser.run("const s = document.querySelector('.judging select'); s.value = 'like-task'; s.dispatchEvent(new"
+                + " Event('change'))");
+        push(".judging button", "Write this judgement");
+        browser.untilText("#step", "The wearer");
+        push(".together button", "All of this is so");
+        browser.untilText("#heard", "All questions answered");
         push(".bar .press", "Get advice");
-        browser.until(() -> sheet().contains("factor 20 (welding fume)"), "the sheet names the factor");
-        assertTrue(sheet().contains("OPEN"), sheet());
+        browser.until(() -> sheet().contains("ANSWERED"), "the sheet is answered");
+        assertTrue(sheet().contains("factor 20 (welding fume)"), sheet());
+        assertTrue(sheet().contains("On judgement, not measured: iron oxide fume (Sanna Teller"), sheet());
         assertTrue(presses <= 15, presses + " presses");
-        System.out.println("Officer, first advice: " + presses + " presses");
+        System.out.println("Officer, every question answered: " + presses + " presses");
         browser.screen("journey-officer");
+    }
+
+    /** In a tight place nobody confirms the air on one press; a thing that is not so is answered first and drops out. */
+    @Test
+    @Tag("ci")
+    void whatIsConfirmedTogetherIsNeverTheAirOfATightPlace() {
+        browser.size(1280, 900);
+        browser.show(server, "describe", "double-bottom");
+        push(".steps button", "The air");
+        browser.untilText("#step", "The air");
+        assertEquals(List.of(), browser.driver().findElements(By.cssSelector("#describe .together")));
+        browser.show(server, "describe", "");
+        answer("task.process", "manual metal arc");
+        answer("task.base-metal", "mild steel");
+        answer("task.coating", "zinc (galvanised)");
+        answer("task.place", "in the open air");
+        answer("task.extraction", "no extraction");
+        browser.untilText(".steps", "6 left");
+        push(".steps button", "The wearer");
+        browser.untilText(".together", "facial hair");
+        push("[data-path='wearer.facial-hair'] .choice", "yes");
+        browser.until(() -> !browser.text(".together").contains("facial hair"), "it drops out");
+        push(".together button", "All of this is so");
+        push(".undo button", "Undo");
+        push(".steps button", "The wearer");
+        assertEquals(
+                true,
+                browser.run("return document.querySelector(\"[data-path='wearer.facial-hair'] input\").checked"),
+                "undo leaves what was answered by hand");
+        browser.untilText(".together", "spectacles");
+    }
+
+    /** Every line that says a level is needed leads to the field that takes it. */
+    @Test
+    @Tag("ci")
+    void aNeededLevelIsOnePressFromItsField() {
+        browser.size(1280, 900);
+        browser.show(server, "describe", "galvanised-rail");
+        push(".steps button", "What was measured");
+        browser.find(".needs button");
+        assertTrue(!browser.text("#describe").contains("SHARED-"), "words, no ids of rules");
+        push(".needs button", "iron oxide fume");
+        browser.until(
+                () -> (Boolean) browser.run(
+                        "return document.activeElement.closest('fieldset')?.querySelector('legend').textContent === 'iron oxide fume'"
+                                + " && document.activeElement.matches('.level input')"),
+                "the field has the focus");
+        browser.press("0.2");
+        browser.untilText("#heard", "(");
+        browser.until(
+                () -> !browser.text(".needs").contains("iron oxide fume 15 min average, 8 h average"),
+                "one is settled");
     }
 
     private static String sheet() {
@@ -117,7 +194,7 @@ class JourneyTest {
         browser.run("location.hash = 'try'");
         browser.untilText("#try", "Kept for comparison is another task");
         push("#try button", "Compare with Galvanised rail");
-        browser.untilText("#try .pair", "Kept: Galvanised rail");
+        browser.untilText("#try .pair", "As described: Galvanised rail");
     }
 
     /** Manganese at 0.12 mg/m3; TH3 with 40 serves up to 40 x 0.05 = 2 mg/m3 (EH40/2005, limit 0.05): there the advice turns. */
@@ -160,6 +237,32 @@ class JourneyTest {
         push("#replay", "");
         browser.untilText(".replayed", "The same again");
         assertEquals(2, presses);
+    }
+
+    /** Two kept files are told apart in words: a beard takes the tight masks away, and a missing caution is a sentence. */
+    @Test
+    @Tag("ci")
+    void twoKeptFilesAreComparedInWords() throws IOException {
+        Library library = Library.shipped(() -> Yard.TODAY);
+        Bench bench = Bench.ofText("task", Starts.text("bench-stainless"), library::advisor);
+        String clean = AdviceJson.write(bench.advise());
+        Path first = Files.writeString(folder.resolve("first.json"), clean);
+        Path second = Files.writeString(
+                folder.resolve("second.json"),
+                AdviceJson.write(bench.advise(new TreeMap<>(Map.of("wearer.facial-hair", "true")))));
+        Path cut = Files.writeString(
+                folder.resolve("cut.json"), clean.replaceFirst("(\"cautions\" ?: ?\\[)\\s*\"s\\d+\",", "$1"));
+        browser.size(1280, 900);
+        browser.show(server, "trail", "bench-stainless");
+        browser.find(".boxed");
+        List<WebElement> files = browser.driver().findElements(By.cssSelector("#trail input[type=file]"));
+        files.get(1).sendKeys(first.toString());
+        files.get(2).sendKeys(second.toString());
+        push("#trail .boxed button", "Compare the two files");
+        browser.untilText(".compared .moves", "not suitable: TM3");
+        files.get(2).sendKeys(cut.toString());
+        push("#trail .boxed button", "Compare the two files");
+        browser.untilText(".compared .moves", "No longer said: 1");
     }
 
     @Test

@@ -6,29 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.LocalDate;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.WindowType;
 
 /** Nothing typed is lost: what was replaced comes back on one press, tasks are kept by name, two tabs keep two versions. */
-class KeptTasksTest {
-    private static WebServer server;
-    private static Browser browser;
-
-    @BeforeAll
-    static void start() throws IOException {
-        server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.shared();
-        browser.size(1280, 900);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
-
+class KeptTasksTest extends OnThePage {
     private static void rename(String title) {
         browser.run(
                 "document.querySelector('#head').open = true; const t = document.querySelector('#title'); t.value = arguments[0];"

@@ -7,36 +7,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Base64;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.print.PrintOptions;
 
 /** The whole way of an officer without a mouse: describe, advise, try a change, print. */
-class KeyboardJourneyTest {
-    private static WebServer server;
-    private static Browser browser;
-
-    @BeforeAll
-    static void start() throws IOException {
-        server = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
-        browser = Browser.shared();
-    }
-
-    @AfterAll
-    static void stop() {
-        server.close();
-    }
-
+class KeyboardJourneyTest extends OnThePage {
     @BeforeEach
     void freshPage() {
         browser.size(1280, 1000);
@@ -150,13 +135,33 @@ class KeyboardJourneyTest {
         assertEquals(questions, rows);
     }
 
-    private static String print(String name, int pages) throws IOException {
+    /** What is on view is printed whole, on few sheets of A4, with the closing words and without the controls. */
+    @ParameterizedTest
+    @CsvSource({"try, .moves, 1", "trail, .sentence, 16", "drill, #round, 1", "describe, .asking .row, 1"})
+    @Tag("ci")
+    void everyPlaceIsPrintedOnFewSheets(String place, String there, int most) throws IOException {
+        browser.run("location.hash = arguments[0]", place);
+        if (place.equals("try")) {
+            browser.push(".levers button", "");
+        }
+        browser.find("#" + place + " " + there);
+        String paper = print(place, 0);
+        assertTrue(pages <= most, place + " is " + pages + " pages");
+        assertTrue(paper.contains("Local codes and a licensed or competent person decide."), paper);
+        assertTrue(!place.equals("describe") || paper.contains("no extraction"), "the answers are printed: " + paper);
+        assertFalse(paper.contains("Get advice") || paper.contains("Begin alone"), "no controls: " + paper);
+    }
+
+    private static int pages;
+
+    private static String print(String name, int expected) throws IOException {
         byte[] pdf = Base64.getDecoder()
                 .decode(browser.driver().print(new PrintOptions()).getContent());
         try (PDDocument document = Loader.loadPDF(pdf)) {
             Files.write(Path.of("target", "screens", "printed-" + name + ".pdf"), pdf);
-            if (pages > 0) {
-                assertEquals(pages, document.getNumberOfPages(), name);
+            pages = document.getNumberOfPages();
+            if (expected > 0) {
+                assertEquals(expected, document.getNumberOfPages(), name);
             }
             return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }

@@ -75,6 +75,27 @@ class NothingIsLostTest {
         assertEquals("Slow water", browser.find("#title").getDomProperty("value"));
     }
 
+    @Test
+    @Tag("ci")
+    void whileItIsDecidedAgainTheLastAnswerKeepsItsPlaceUnderWordsThatSaySo() {
+        browser.run("scrollTo(0, 0)");
+        Object before = browser.run(PLACES);
+        browser.driver().executeCdpCommand("Network.enable", Map.of());
+        latency(1200);
+        browser.run("document.querySelector(\"[data-path='task.place'] input\").click()");
+        browser.untilText(".beside .deciding", "Do not act on the old answer");
+        assertEquals(before, browser.run(PLACES));
+        browser.screen("decided-again");
+        latency(0);
+        browser.until(() -> browser.text(".beside .deciding").isEmpty(), "decided");
+    }
+
+    /** Where the steps and the answer stand, and the counts of open questions. */
+    private static final String PLACES = """
+            return ['.steps', '#step', '.answer-now .plate'].map(s => Math.round(document.querySelector(s).getBoundingClientRect().top + scrollY)).join(' ')
+              + document.querySelector('.steps').textContent;
+            """;
+
     private static void latency(int milliseconds) {
         browser.driver()
                 .executeCdpCommand(

@@ -177,6 +177,7 @@ class UpkeepPlaceTest {
                 "document.querySelector('#items').open = true; document.querySelector('#items input[type=search]').focus()");
         browser.press("size l");
         browser.untilText("#items [role=status]", "1 of");
+        browser.untilText("#items .items button", "M-77");
     }
 
     @Test

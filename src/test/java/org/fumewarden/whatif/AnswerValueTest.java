@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.advice.Bench;
 import org.junit.jupiter.api.Test;
 
 class AnswerValueTest {

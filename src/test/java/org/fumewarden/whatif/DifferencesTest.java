@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.WhatIfText;

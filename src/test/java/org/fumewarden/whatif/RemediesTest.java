@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.model.Lever;
 import org.junit.jupiter.api.Tag;

@@ -13,6 +13,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
@@ -26,7 +27,6 @@ import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.report.sheet.Sign;
 import org.fumewarden.report.sheet.TextForm;
-import org.fumewarden.whatif.Bench;
 
 /** The sheet of advice: one page that is read, and behind it, when asked for, all that it rests on. */
 public final class AdviceSheet {
@@ -125,7 +125,9 @@ public final class AdviceSheet {
             room -= kept.map(TextForm::height).orElse(0);
         }
         Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(tone::of);
-        int least = keepUp.map(p -> Math.min(TextForm.height(p), LEAST)).orElse(0);
+        int least = keepUp.map(p ->
+                        Math.min(TextForm.height(p), Math.max(LEAST, TextForm.height(without(p, size(p) - 1, spoken)))))
+                .orElse(0);
         int forAir = room - least;
         AirPart told = new AirPart(advice, spoken);
         Optional<Part> air = told.write()

@@ -11,15 +11,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
 import org.fumewarden.model.Duty;
+import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
 
-/** The duties that the task brings, by when they fall due. */
+/** The duties that the task brings: first those that its air brings, then the others, by when they fall due. */
 record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
 
     /** When duties fall due, in the order of a calendar: how often, or at which event. */
@@ -32,13 +34,27 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
 
     Optional<Part> write() {
         Map<String, Duty> duties = duties(rows);
+        Set<String> ofTheAir = rows.stream()
+                .filter(DutyCondition.class::isInstance)
+                .map(DutyCondition.class::cast)
+                .filter(c -> c.circumstance().equals("agent"))
+                .map(DutyCondition::duty)
+                .collect(Collectors.toSet());
+        List<String> air = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
         byWhen(advice, rows, spoken).forEach((when, checks) -> {
-            Map<String, Set<String>> deeds = new LinkedHashMap<>();
-            checks.forEach(c -> deeds.computeIfAbsent(spoken.deed(duties.get(c.id())), d -> new LinkedHashSet<>())
-                    .add(spoken.who(c.who())));
-            lines.add(new Line.Says(Sign.NONE, when + ":", deeds(deeds)));
+            Map<Boolean, List<Check>> split = checks.stream()
+                    .collect(Collectors.partitioningBy(c -> ofTheAir.contains(c.id()) && planned(duties.get(c.id()))));
+            if (!split.get(true).isEmpty()) {
+                air.add(StringUtils.uncapitalize(when) + ": " + deeds(split.get(true), duties));
+            }
+            if (!split.get(false).isEmpty()) {
+                lines.add(new Line.Says(Sign.NONE, when + ":", deeds(split.get(false), duties) + "."));
+            }
         });
+        if (!air.isEmpty()) {
+            lines.add(0, new Line.Says(Sign.NONE, spoken.say("page.keep-up.air"), String.join("; ", air) + "."));
+        }
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("keep-up", spoken.say("page.keep-up"), lines));
     }
 
@@ -60,14 +76,21 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
                 .collect(Collectors.toMap(Duty::id, d -> d, (a, b) -> b));
     }
 
-    private static String deeds(Map<String, Set<String>> deeds) {
+    private String deeds(List<Check> checks, Map<String, Duty> duties) {
+        Map<String, Set<String>> deeds = new LinkedHashMap<>();
+        checks.forEach(c -> deeds.computeIfAbsent(spoken.deed(duties.get(c.id())), d -> new LinkedHashSet<>())
+                .add(spoken.who(c.who())));
         Map<String, List<String>> byWho = new LinkedHashMap<>();
         deeds.forEach((deed, who) -> byWho.computeIfAbsent(String.join(" / ", who), w -> new ArrayList<>())
                 .add(deed));
         return byWho.entrySet().stream()
-                        .map(e -> String.join(", ", e.getValue()) + " (" + e.getKey() + ")")
-                        .collect(Collectors.joining("; "))
-                + ".";
+                .map(e -> String.join(", ", e.getValue()) + " (" + e.getKey() + ")")
+                .collect(Collectors.joining("; "));
+    }
+
+    /** Whether a date can be set for it today: every so often, or once at the start. */
+    private static boolean planned(Duty duty) {
+        return !duty.period().equals("none") || duty.frequency().equals("once");
     }
 
     private static When when(Duty duty) {

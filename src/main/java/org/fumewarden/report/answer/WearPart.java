@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
@@ -18,12 +19,27 @@ record WearPart(Advice advice, Spoken spoken) {
 
     Part write() {
         List<Line> lines = new ArrayList<>();
+        if (advice.status() == Status.CONFLICT) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.conflict"), ""));
+            return new Part("wear", spoken.say("page.wear"), lines);
+        }
+        List<Reason> escape = advice.cautions().stream()
+                .filter(c -> c.subject().startsWith("escape-"))
+                .toList();
+        if (!escape.isEmpty()) {
+            if (advice.status() != Status.COMPLETE) {
+                lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared"), ""));
+            }
+            escape.forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
+            return new Part("wear", spoken.say("page.wear"), lines);
+        }
         if (advice.status() == Status.DO_NOT_ENTER) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out"), ""));
         }
         advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
         factor(lines);
         advice.unit().filter(u -> !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
+        inHand(lines);
         advice.recommended()
                 .map(Respirator::conditions)
                 .orElse(List.of())
@@ -50,6 +66,17 @@ record WearPart(Advice advice, Spoken spoken) {
         Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
         lines.add(new Line.Says(sign, name + ":", spoken.say("wear." + unit.condition()) + heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
+    }
+
+    /** A class that lies ready and is ruled out is said where the eye looks for what to wear. */
+    private void inHand(List<Line> lines) {
+        advice.inHand().filter(r -> r.verdict().equals("barred")).ifPresent(r -> {
+            lines.add(new Line.Says(
+                    Sign.LEAVE,
+                    Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ":",
+                    spoken.say("wear.not-for-this-work")));
+            r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
+        });
     }
 
     private void undecided(List<Line> lines) {

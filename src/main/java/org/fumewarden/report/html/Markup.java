@@ -1,5 +1,6 @@
 package org.fumewarden.report.html;
 
+import java.util.List;
 import org.apache.commons.text.StringEscapeUtils;
 
 /** Writes well-formed HTML: every element is closed, and text from a file can never become markup. */
@@ -43,17 +44,19 @@ public final class Markup {
     }
 
     /** A table whose first cell of each row is a heading. */
-    public Markup table(String className, String[] heads, Runnable rows) {
+    public Markup table(String className, List<String> heads, Runnable rows) {
         return element("table", className, () -> {
-            element(
-                    "thead",
-                    () -> element("tr", () -> {
-                        for (String head : heads) {
-                            out.append("<th scope=\"col\">");
-                            text(head);
-                            out.append("</th>");
-                        }
-                    }));
+            if (!heads.isEmpty()) {
+                element(
+                        "thead",
+                        () -> element("tr", () -> {
+                            for (String head : heads) {
+                                out.append("<th scope=\"col\">");
+                                text(head);
+                                out.append("</th>");
+                            }
+                        }));
+            }
             element("tbody", rows);
         });
     }

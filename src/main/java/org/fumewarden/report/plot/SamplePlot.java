@@ -29,12 +29,6 @@ public record SamplePlot(
         OptionalDouble tolerance,
         List<Expected> expected) {
 
-    /** A plot of samples alone. */
-    public SamplePlot(
-            String title, String unit, List<Mark> marks, double limit, Optional<Line> fit, OptionalDouble tolerance) {
-        this(title, unit, marks, limit, fit, tolerance, List.of());
-    }
-
     public SamplePlot {
         marks = List.copyOf(marks);
         expected = List.copyOf(expected);

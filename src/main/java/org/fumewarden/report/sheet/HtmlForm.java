@@ -48,7 +48,9 @@ public final class HtmlForm {
             out.element("header", () -> {
                 out.own(resource("mark.svg"));
                 out.words("h1", "", sheet.title());
-                out.words("p", "under", sheet.under());
+                if (!sheet.under().isEmpty()) {
+                    out.words("p", "under", sheet.under());
+                }
             });
             out.element("main", "page " + sheet.state(), () -> sheet.page().forEach(this::part));
             out.element("footer", () -> out.words("p", "closing", sheet.closing()));
@@ -60,8 +62,12 @@ public final class HtmlForm {
     }
 
     private void part(Part part) {
-        out.section(
-                part.key(), part.title(), () -> out.element("div", "lines " + part.key(), () -> lines(part.lines())));
+        Runnable lines = () -> out.element("div", "lines " + part.key(), () -> lines(part.lines()));
+        if (part.title().isEmpty()) {
+            out.element("section", lines);
+        } else {
+            out.section(part.key(), part.title(), lines);
+        }
     }
 
     /** Sentences that stand together are one list. */
@@ -129,7 +135,7 @@ public final class HtmlForm {
     }
 
     private void table(Line.Table table) {
-        out.table("cells", table.heads().toArray(String[]::new), () -> table.rows()
+        out.table("cells", table.headed() ? table.heads() : List.of(), () -> table.rows()
                 .forEach(row -> out.element("tr", () -> {
                     out.rowHead(row.get(0));
                     for (int i = 1; i < row.size(); i++) {

@@ -36,6 +36,11 @@ public sealed interface Line {
             rows = rows.stream().map(List::copyOf).toList();
             numbers = List.copyOf(numbers);
         }
+
+        /** False for a table whose columns need no heads. */
+        public boolean headed() {
+            return heads.stream().anyMatch(h -> !h.isEmpty());
+        }
     }
 
     /** A heading within a part. */

@@ -23,6 +23,9 @@ public record Sheet(
         List<Part> annex,
         String closing,
         String language) {
+    /** The state of a paper of the register, which has heads above its parts instead of a margin. */
+    public static final String PAPER = "paper";
+
     public Sheet {
         page = List.copyOf(page);
         annex = List.copyOf(annex);

@@ -3,6 +3,7 @@ package org.fumewarden.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.lang3.StringUtils;
 import org.apache.commons.text.WordUtils;
 
@@ -21,14 +22,21 @@ public final class TextForm {
     /** Writes the sheet. */
     public static String write(Sheet sheet) {
         List<String> lines = new ArrayList<>(wrapped(sheet.title(), WIDTH));
-        lines.addAll(wrapped(sheet.under(), WIDTH));
-        for (Part part : sheet.page()) {
-            lines.add("");
-            lines.addAll(beside(part));
+        if (!sheet.under().isEmpty()) {
+            lines.addAll(wrapped(sheet.under(), WIDTH));
         }
-        for (Part part : sheet.annex()) {
+        boolean paper = sheet.state().equals(Sheet.PAPER);
+        if (!paper) {
+            for (Part part : sheet.page()) {
+                lines.add("");
+                lines.addAll(beside(part));
+            }
+        }
+        for (Part part : paper ? sheet.page() : sheet.annex()) {
             lines.add("");
-            lines.add(plain(part.title()).toUpperCase());
+            if (!part.title().isEmpty()) {
+                lines.add(plain(part.title()).toUpperCase());
+            }
             body(part.lines(), WIDTH - GAP.length()).forEach(l -> lines.add(GAP + l));
         }
         lines.add("");
@@ -99,8 +107,15 @@ public final class TextForm {
 
     /** The first column gives way when the others need the room; a cell of its own wraps. */
     private static List<String> table(Line.Table table, int width) {
+        if (table.heads().size() * (LEAST_CELL + GAP.length()) > width) {
+            return table.rows().stream()
+                    .flatMap(row -> says(new Line.Says(Sign.ITEM, inWords(table.heads(), row)), width).stream())
+                    .toList();
+        }
         List<List<String>> rows = new ArrayList<>();
-        rows.add(table.heads());
+        if (table.headed()) {
+            rows.add(table.heads());
+        }
         rows.addAll(table.rows());
         int[] wide = new int[table.heads().size()];
         for (List<String> row : rows) {
@@ -108,7 +123,7 @@ public final class TextForm {
                 wide[i] = Math.max(wide[i], plain(row.get(i)).length());
             }
         }
-        narrow(wide, width - GAP.length() * (wide.length - 1));
+        narrow(wide, width - GAP.length() * (wide.length - 1), table.headed() ? 0 : 1);
         List<String> lines = new ArrayList<>();
         for (List<String> row : rows) {
             lines.addAll(row(row, wide, table.numbers()));
@@ -116,15 +131,24 @@ public final class TextForm {
         return lines;
     }
 
-    /** Takes from the widest column until all fit. */
-    private static void narrow(int[] wide, int room) {
+    /** A row of more columns than a line holds. */
+    private static String inWords(List<String> heads, List<String> row) {
+        String rest = IntStream.range(1, row.size())
+                .filter(i -> !row.get(i).isEmpty())
+                .mapToObj(i -> heads.get(i) + ": " + row.get(i))
+                .collect(Collectors.joining("; "));
+        return row.get(0) + (rest.isEmpty() ? "" : " | " + rest);
+    }
+
+    /** Takes from the widest column until all fit; names of fields, which stand before the first one that gives way, stay whole. */
+    private static void narrow(int[] wide, int room, int first) {
         int all = 0;
         for (int each : wide) {
             all += each;
         }
         while (all > room) {
-            int widest = 0;
-            for (int i = 1; i < wide.length; i++) {
+            int widest = first;
+            for (int i = first; i < wide.length; i++) {
                 widest = wide[i] > wide[widest] ? i : widest;
             }
             if (wide[widest] <= LEAST_CELL) {

@@ -39,12 +39,12 @@ public final class BeforeUseCard implements Paper {
 
     @Override
     public String text(Speech speech) {
-        return SheetText.write(sheet(speech));
+        return sheet(speech).text();
     }
 
     @Override
     public String html(Speech speech) {
-        return SheetHtml.write(sheet(speech));
+        return sheet(speech).html();
     }
 
     /** One row for each check, with room for the outcome. */

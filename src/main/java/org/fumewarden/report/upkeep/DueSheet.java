@@ -47,11 +47,11 @@ public final class DueSheet {
     }
 
     public static String text(DueReport report, DutyBook book, Speech speech) {
-        return SheetText.write(new DueSheet(report, book, speech).sheet());
+        return new DueSheet(report, book, speech).sheet().text();
     }
 
     public static String html(DueReport report, DutyBook book, Speech speech) {
-        return SheetHtml.write(new DueSheet(report, book, speech).sheet());
+        return new DueSheet(report, book, speech).sheet().html();
     }
 
     /** For programs: keys and ids as the log and the tables have them. */

@@ -1,5 +1,7 @@
 package org.fumewarden.report.upkeep;
 
+import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,15 +10,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.duties.FitMode;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
+import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.Subject;
 import org.fumewarden.upkeep.UnitState;
@@ -29,7 +35,13 @@ import org.fumewarden.upkeep.UnitState;
  */
 public final class DutyRecord implements Paper {
     /** One deed, with the duties that order its record and the entries that hold. */
-    private record Deed(String serves, List<Duty> duties, List<Duty> sure, List<String> fields, List<Entry> entries) {}
+    private record Deed(
+            String serves,
+            List<Duty> duties,
+            List<Duty> sure,
+            List<String> fields,
+            List<Entry> entries,
+            List<Owing> late) {}
 
     private static final Pattern KEY = Pattern.compile("[a-z ]+(-[a-z ]+)+");
 
@@ -40,8 +52,17 @@ public final class DutyRecord implements Paper {
     /** Duties that ask for a record if they apply, which the register does not say. */
     private final List<Duty> open;
 
-    private DutyRecord(Item item, UnitState state, Map<String, String> known, List<Deed> deeds, List<Duty> open) {
+    private final Function<String, Optional<String>> fitMode;
+
+    private DutyRecord(
+            Item item,
+            UnitState state,
+            Map<String, String> known,
+            List<Deed> deeds,
+            List<Duty> open,
+            Function<String, Optional<String>> fitMode) {
         this.open = open;
+        this.fitMode = fitMode;
         this.item = item;
         this.state = state;
         this.known = known;
@@ -52,8 +73,11 @@ public final class DutyRecord implements Paper {
      * The records of an item, newest entry first.
      *
      * @param duties those of the code
+     * @param day on which they are read: what is late is said as the due list says it
      */
-    public static DutyRecord of(Store store, Item item, List<Duty> duties) {
+    public static DutyRecord of(Store store, Item item, List<Duty> duties, LocalDate day) {
+        List<Owing> late = new DueList(store, duties, day, Period.ZERO)
+                .of(item.id()).owings().stream().filter(Owing::late).toList();
         Map<String, String> known = new TreeMap<>();
         Optional<Item.Site> site = store.items(Item.Site.class).stream().findFirst();
         site.ifPresent(s -> Forms.values(s).forEach((name, value) -> known.put("site." + name, value)));
@@ -67,17 +91,19 @@ public final class DutyRecord implements Paper {
         List<Deed> deeds = new ArrayList<>();
         List<Duty> open = new ArrayList<>();
         ordered.forEach((serves, all) -> {
-            List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d, serves));
+            List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d.serves(), serves));
             List<Duty> sure = all.stream()
                     .filter(d -> circumstances.stream().anyMatch(d::surelyUnder))
                     .toList();
             if (!entries.isEmpty() || sure.stream().anyMatch(Duty::recorded)) {
-                deeds.add(new Deed(serves, all, sure, fields(all, serves), entries));
+                List<Owing> own =
+                        late.stream().filter(o -> serves(o.doneBy(), serves)).toList();
+                deeds.add(new Deed(serves, all, sure, fields(all, serves), entries, own));
             } else {
                 all.stream().filter(Duty::recorded).forEach(open::add);
             }
         });
-        return new DutyRecord(item, store.state(item.id()), known, deeds, open);
+        return new DutyRecord(item, store.state(item.id()), known, deeds, open, m -> FitMode.of(store, duties, m));
     }
 
     private static boolean concerns(Duty duty, Item item) {
@@ -105,8 +131,8 @@ public final class DutyRecord implements Paper {
         return all.isEmpty() ? List.of(own) : all;
     }
 
-    private static boolean serves(Details details, String deed) {
-        return details.serves().equals(deed) || details.serves().startsWith(deed + "/");
+    private static boolean serves(String serves, String deed) {
+        return serves.equals(deed) || serves.startsWith(deed + "/");
     }
 
     private static List<String> fields(List<Duty> duties, String serves) {
@@ -118,6 +144,7 @@ public final class DutyRecord implements Paper {
                     Forms.entryKinds().contains(kind)
                             ? Forms.entryFields(kind).stream()
                                     .map(Forms.Field::name)
+                                    .filter(name -> !name.equals("remarks"))
                                     .toList()
                             : List.of("task", "remarks"));
         }
@@ -130,7 +157,9 @@ public final class DutyRecord implements Paper {
         return state.inService()
                 && !deeds.isEmpty()
                 && deeds.stream()
-                        .allMatch(d -> !d.entries().isEmpty() && gaps(d, 0).isEmpty());
+                        .allMatch(d -> !d.entries().isEmpty()
+                                && d.late().isEmpty()
+                                && gaps(d, 0).isEmpty());
     }
 
     /** Names of the fields that the newest record of a deed lacks. */
@@ -150,12 +179,12 @@ public final class DutyRecord implements Paper {
 
     @Override
     public String text(Speech speech) {
-        return SheetText.write(sheet(speech));
+        return sheet(speech).text();
     }
 
     @Override
     public String html(Speech speech) {
-        return SheetHtml.write(sheet(speech));
+        return sheet(speech).html();
     }
 
     /** One row for each field of each record. */
@@ -196,6 +225,9 @@ public final class DutyRecord implements Paper {
                 blocks.add(new Sheet.Warning(speech.say(
                         "NOT RECORDED: {0}, for {1}.", new DutyTerms(speech).deed(deed.serves(), kind()), item.id())));
             }
+            deed.late()
+                    .forEach(o ->
+                            blocks.add(new Sheet.Warning(words(deed, speech) + ": " + speech.told(o.words() + "."))));
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
                 blocks.add(new Sheet.Heading(speech.say(
@@ -249,6 +281,13 @@ public final class DutyRecord implements Paper {
         if (!deed.fields().contains("result")) {
             pairs.add(new Sheet.Pair(
                     "outcome", entry.effective().orElseThrow().result().key()));
+        }
+        Details told = entry.effective().orElseThrow();
+        if (!told.whyFailed().isEmpty()) {
+            pairs.add(new Sheet.Pair("reason", told.whyFailed()));
+        }
+        if (told instanceof Details.FitTest test) {
+            fitMode.apply(test.model()).ifPresent(mode -> pairs.add(new Sheet.Pair("mode of test", mode)));
         }
         pairs.add(new Sheet.Pair("done by", entry.by()));
         return pairs;

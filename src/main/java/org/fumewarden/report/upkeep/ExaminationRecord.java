@@ -1,10 +1,12 @@
 package org.fumewarden.report.upkeep;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.report.html.Speech;
@@ -12,6 +14,7 @@ import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.LateExamination;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
 
@@ -25,29 +28,42 @@ public final class ExaminationRecord implements Paper {
     private final UnitState state;
     private final List<Entry> examinations;
     private final List<Duty> duties;
+    private final Map<String, List<String>> facts;
+    private final LateExamination waiting;
 
     private ExaminationRecord(
-            Item item, Optional<Item.Site> site, UnitState state, List<Entry> examinations, List<Duty> duties) {
+            Item item,
+            Optional<Item.Site> site,
+            UnitState state,
+            List<Entry> examinations,
+            List<Duty> duties,
+            LateExamination waiting) {
         this.item = item;
         this.site = site;
         this.state = state;
         this.examinations = examinations;
-        this.duties = duties;
+        this.facts = new TreeMap<>(site.map(Item.Site::facts).orElse(new TreeMap<>()));
+        this.facts.putAll(item.facts());
+        this.facts.put("maintenance-record-held", List.of("true"));
+        this.duties = ordering(duties, item, facts);
+        this.waiting = waiting;
     }
 
     /**
      * The record of an item: examinations that hold, newest first.
      *
      * @param duties those of the code; the ones that order this record are cited
+     * @param day on which it is read: whether an examination is late is said as the due list says it
      */
-    public static ExaminationRecord of(Store store, Item item, List<Duty> duties) {
+    public static ExaminationRecord of(Store store, Item item, List<Duty> duties, LocalDate day) {
         List<Entry> held = KeptEntries.holding(store, item.id(), Examination.class::isInstance);
         return new ExaminationRecord(
                 item,
                 store.items(Item.Site.class).stream().findFirst(),
                 store.state(item.id()),
                 held,
-                ordering(duties, item));
+                duties,
+                LateExamination.of(store, duties, item.id(), day));
     }
 
     /** Names of the fields that a clause asks for and that an examination lacks. */
@@ -61,6 +77,7 @@ public final class ExaminationRecord implements Paper {
     @Override
     public boolean whole() {
         return state.inService()
+                && waiting.against().isEmpty()
                 && !examinations.isEmpty()
                 && gaps(examinations.get(0)).isEmpty();
     }
@@ -71,12 +88,12 @@ public final class ExaminationRecord implements Paper {
 
     @Override
     public String text(Speech speech) {
-        return SheetText.write(sheet(speech));
+        return sheet(speech).text();
     }
 
     @Override
     public String html(Speech speech) {
-        return SheetHtml.write(sheet(speech));
+        return sheet(speech).html();
     }
 
     /** One row for each examination. */
@@ -96,6 +113,11 @@ public final class ExaminationRecord implements Paper {
         if (!state.inService()) {
             blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
+        if (state.inService()) {
+            waiting.against()
+                    .ifPresent(words ->
+                            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(words))));
+        }
         if (examinations.isEmpty()) {
             blocks.add(new Sheet.Warning(speech.say("No examination is recorded. Examine before first use.")));
         }
@@ -106,7 +128,7 @@ public final class ExaminationRecord implements Paper {
                     .map(p -> new Sheet.Pair(speech.say(p.name()), speech.valued(p.value())))
                     .toList()));
         }
-        blocks.addAll(KeptEntries.orderedBy(duties, d -> d.surelyUnder(item.facts()), speech));
+        blocks.addAll(KeptEntries.orderedBy(duties, d -> d.surelyUnder(facts), speech));
         blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
         return new Sheet(
                 speech.say("Examination record: {0}, {1}", item.id(), item.label()),
@@ -151,9 +173,9 @@ public final class ExaminationRecord implements Paper {
         return pairs;
     }
 
-    private static List<Duty> ordering(List<Duty> duties, Item item) {
+    private static List<Duty> ordering(List<Duty> duties, Item item, Map<String, List<String>> facts) {
         return duties.stream()
-                .filter(d -> d.recorded() && d.doneBy().equals("examination") && !d.ruledOutBy(item.facts()))
+                .filter(d -> d.recorded() && d.doneBy().equals("examination") && !d.ruledOutBy(facts))
                 .filter(d -> d.appliesTo().stream()
                         .anyMatch(s -> s.key().equals(item.kind().key())))
                 .toList();

@@ -1,5 +1,6 @@
 package org.fumewarden.report.upkeep;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Duty;
@@ -12,11 +13,12 @@ public sealed interface Paper permits BeforeUseCard, DutyRecord, ExaminationReco
      * The records of an item: the examinations of a unit or mask, else what the duties ask to be kept.
      *
      * @param duties those of the code
+     * @param day on which they are read
      */
-    static Paper record(Store store, Item item, List<Duty> duties) {
+    static Paper record(Store store, Item item, List<Duty> duties, LocalDate day) {
         return item instanceof Item.Unit || item instanceof Item.Mask
-                ? ExaminationRecord.of(store, item, duties)
-                : DutyRecord.of(store, item, duties);
+                ? ExaminationRecord.of(store, item, duties, day)
+                : DutyRecord.of(store, item, duties, day);
     }
 
     String text(Speech speech);

@@ -98,11 +98,11 @@ public final class WrittenProgramme {
     }
 
     public String text() {
-        return SheetText.write(sheet());
+        return sheet().text();
     }
 
     public String html() {
-        return SheetHtml.write(sheet());
+        return sheet().html();
     }
 
     private Sheet sheet() {

@@ -88,6 +88,7 @@ class EndurancePlotTest {
                         new EnduranceCurve.Point(numbers[0], numbers[1]),
                         new EnduranceCurve.Point(numbers[2], numbers[3]),
                         new EnduranceCurve.Point(numbers[4], numbers[5])),
+                EnduranceCurve.Scale.OWN,
                 true);
     }
 }

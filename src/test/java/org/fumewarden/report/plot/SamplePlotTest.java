@@ -24,7 +24,8 @@ class SamplePlotTest {
             List.of(new Mark(0.05, 0.1, false), new Mark(0.2, 0.5, true), new Mark(0.8, 0.95, true)),
             1,
             Optional.of(new Line(Math.log(0.2), Math.log(2.5))),
-            OptionalDouble.of(1.4));
+            OptionalDouble.of(1.4),
+            List.of());
 
     private static Document parsed(String svg) throws Exception {
         return DocumentBuilderFactory.newInstance()
@@ -85,7 +86,13 @@ class SamplePlotTest {
     @Test
     void aPlotWithoutFitOrToleranceSaysSo() {
         SamplePlot bare = new SamplePlot(
-                "One sample", "mg/m3", List.of(new Mark(2, 0.5, true)), 1, Optional.empty(), OptionalDouble.empty());
+                "One sample",
+                "mg/m3",
+                List.of(new Mark(2, 0.5, true)),
+                1,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of());
         assertTrue(bare.svg().contains("No line was fitted. There is no upper tolerance limit."));
         assertTrue(bare.svg().contains("At least one sample is above the limit."));
         assertFalse(bare.text().contains("="));
@@ -101,7 +108,8 @@ class SamplePlotTest {
                     PLOT.marks(),
                     1e-4,
                     Optional.of(new Line(Math.log(0.2), deviation)),
-                    OptionalDouble.of(500));
+                    OptionalDouble.of(500),
+                    List.of());
             assertFalse(plot.svg().contains("NaN"));
             assertFalse(plot.svg().contains("Infinity"));
             var lines = parsed(plot.svg()).getElementsByTagName("line");
@@ -118,9 +126,15 @@ class SamplePlotTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new SamplePlot(
-                        "x", "mg/m3", List.of(new Mark(0, 0.5, true)), 1, Optional.empty(), OptionalDouble.empty()));
+                        "x",
+                        "mg/m3",
+                        List.of(new Mark(0, 0.5, true)),
+                        1,
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        List.of()));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new SamplePlot("x", "mg/m3", List.of(), 0, Optional.empty(), OptionalDouble.empty()));
+                () -> new SamplePlot("x", "mg/m3", List.of(), 0, Optional.empty(), OptionalDouble.empty(), List.of()));
     }
 }

@@ -12,6 +12,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import net.fortuna.ical4j.model.Recur;
 import org.fumewarden.upkeep.Days;
@@ -21,7 +22,6 @@ import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Retention;
 import org.fumewarden.upkeep.Store;
-import org.junit.jupiter.api.function.Executable;
 
 /** Days that were worked by hand, or that a court, a regulator or a standard gives. */
 final class DateExamples {
@@ -102,7 +102,6 @@ final class DateExamples {
                         "RFC 5545 section 3.3.10",
                         "gb-rpe-exam-monthly",
                         "2025-01-31",
-                        "FREQ=MONTHLY;BYMONTHDAY=28,29,30,31;BYSETPOS=-1",
                         "2025-02-28",
                         "2025-03-31",
                         "2025-04-30",
@@ -114,7 +113,6 @@ final class DateExamples {
                         "COSHH reg 9(2)(a), 14 months",
                         "gb-lev-14m",
                         "2024-12-31",
-                        "FREQ=MONTHLY;INTERVAL=14;BYMONTHDAY=28,29,30,31;BYSETPOS=-1",
                         "2026-02-28",
                         "2027-04-30",
                         "2028-06-30",
@@ -125,7 +123,6 @@ final class DateExamples {
                     assertEquals(61, ChronoUnit.DAYS.between(done.get(0), done.get(1)));
                     assertEquals(day("2025-08-01"), rolling);
                     assertEquals(30, Days.daysOver(rolling, done.get(1)));
-                    assertTrue(Days.oneInEachMonth(done));
                 }),
                 new WorkedExample(
                         "c25", "BGR/GUV-R 190 (2011) 3.3.2: from manufacture unless the fitting is documented", () -> {
@@ -167,10 +164,9 @@ final class DateExamples {
                             assertEquals(
                                     days("2018-08-31", "2018-10-31", "2018-12-31"),
                                     new Recur<LocalDate>("FREQ=MONTHLY").getDates(start, start, day("2019-01-01")));
-                            String ours = Days.recurrence(start, Period.ofMonths(1));
                             assertEquals(
-                                    days("2018-08-31", "2018-09-30", "2018-10-31", "2018-11-30", "2018-12-31"),
-                                    new Recur<LocalDate>(ours).getDates(start, start, day("2019-01-01")));
+                                    days("2018-09-30", "2018-10-31", "2018-11-30", "2018-12-31"),
+                                    series(start, Period.ofMonths(1), 4));
                         }),
                 new WorkedExample("p09", "CAR 2012 reg 22(1)-(2): not more than two years before the exposure", () -> {
                     LocalDate start = WorkedExample.TODAY;
@@ -211,23 +207,18 @@ final class DateExamples {
         });
     }
 
-    /** The days, and the same days from the recurrence text as the iCalendar library expands it. */
-    private static WorkedExample series(
-            String id, String source, String duty, String anchor, String rule, String... expected) {
-        Executable check = () -> {
+    /** Due days counted from the anchor each time, so that month ends do not drift. */
+    private static WorkedExample series(String id, String source, String duty, String anchor, String... expected) {
+        return new WorkedExample(id, source, () -> {
             Period period = duty(duty.substring(0, 2), duty).period().orElseThrow();
-            assertEquals(days(expected), Days.series(day(anchor), period, expected.length));
-            assertEquals(rule, Days.recurrence(day(anchor), period));
-            List<LocalDate> expanded = new Recur<LocalDate>(rule)
-                    .getDates(
-                            day(anchor),
-                            day(anchor),
-                            day(expected[expected.length - 1]).plusDays(1));
-            assertEquals(
-                    days(expected),
-                    expanded.stream().filter(d -> d.isAfter(day(anchor))).toList());
-        };
-        return new WorkedExample(id, source, check);
+            assertEquals(days(expected), series(day(anchor), period, expected.length));
+        });
+    }
+
+    private static List<LocalDate> series(LocalDate anchor, Period period, int count) {
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(k -> Days.due(anchor, period.multipliedBy(k)))
+                .toList();
     }
 
     private static Item wearer(String end) {

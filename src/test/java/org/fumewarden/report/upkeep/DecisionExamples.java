@@ -205,7 +205,7 @@ final class DecisionExamples {
                     Map.of("result", "passed", "condition", "sound", "filter-condition", "new", "signature", "O. P."));
             store.append(new Draft("M-1", TODAY, "Odran Pell", found), now);
             ExaminationRecord record =
-                    ExaminationRecord.of(store, mask, book("gb").duties());
+                    ExaminationRecord.of(store, mask, book("gb").duties(), LocalDate.parse("2026-03-02"));
             assertEquals(List.of(), record.gaps(record.examinations().get(0)));
         }
     }

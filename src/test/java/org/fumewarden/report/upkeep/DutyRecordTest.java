@@ -68,7 +68,8 @@ class DutyRecordTest {
         return DutyRecord.of(
                 store,
                 store.item(item).orElseThrow(),
-                DutyBook.of(CodeBook.read(RuleFolder.shipped(), code), TODAY).duties());
+                DutyBook.of(CodeBook.read(RuleFolder.shipped(), code), TODAY).duties(),
+                TODAY);
     }
 
     private static String line(String text, String field) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,9 +16,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.Confidence;
+import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.RowRef;
 import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.DutyFact;
-import org.fumewarden.upkeep.DutyRow;
 import org.fumewarden.upkeep.Force;
 import org.fumewarden.upkeep.Frequency;
 import org.fumewarden.upkeep.Keep;
@@ -45,28 +48,37 @@ class DutyTablesTest {
 
     @SuppressWarnings("unchecked")
     private static Duty duty(Map<String, Object> row) {
-        List<DutyFact> when = ((List<Map<String, Object>>) row.get("when"))
+        RowRef ref = new RowRef(
+                "duties",
+                (String) row.get("id"),
+                new Citation(
+                        (String) row.get("source"),
+                        (String) row.get("clause"),
+                        "-",
+                        Arrays.stream(Confidence.values())
+                                .filter(c -> c.key().equals(row.get("confidence")))
+                                .findFirst()
+                                .orElseThrow()));
+        List<DutyCondition> when = ((List<Map<String, Object>>) row.get("when"))
                 .stream()
-                        .map(c -> new DutyFact((String) c.get("fact"), (List<String>) c.get("is")))
+                        .map(c -> new DutyCondition(ref, ref.key(), (String) c.get("fact"), (List<String>) c.get("is")))
                         .toList();
-        return new DutyRow(
-                        (String) row.get("id"),
+        return Duty.of(
+                new org.fumewarden.model.Duty(
+                        ref,
+                        ref.key(),
                         (String) row.get("do"),
                         (String) row.get("freq"),
                         (String) row.getOrDefault("period", "none"),
                         (String) row.get("anchor"),
                         (String) row.get("who"),
+                        (List<String>) row.get("applies-to"),
+                        (String) row.get("done-by"),
                         (Boolean) row.get("record"),
                         (List<String>) row.getOrDefault("fields", List.of()),
                         (String) row.getOrDefault("keep", "not stated"),
-                        (String) row.get("force"),
-                        (String) row.get("clause"),
-                        (String) row.get("source"),
-                        (String) row.get("confidence"),
-                        (List<String>) row.get("applies-to"),
-                        (String) row.get("done-by"),
-                        when)
-                .duty();
+                        (String) row.get("force")),
+                when);
     }
 
     private static Map<String, Duty> all() throws IOException {
@@ -90,7 +102,7 @@ class DutyTablesTest {
         }
         List<String> wrong = new ArrayList<>();
         all().values().forEach(d -> d.when().stream()
-                .filter(c -> !facts.getOrDefault(c.fact(), Set.of()).containsAll(c.values()))
+                .filter(c -> !facts.getOrDefault(c.circumstance(), Set.of()).containsAll(c.values()))
                 .forEach(c -> wrong.add(d.id() + " " + c)));
         assertEquals(List.of(), wrong);
     }
@@ -98,7 +110,7 @@ class DutyTablesTest {
     @Test
     void everyFactIsAskedForBySomeDuty() throws IOException {
         Set<String> asked = new HashSet<>();
-        all().values().forEach(d -> d.when().forEach(c -> asked.add(c.fact())));
+        all().values().forEach(d -> d.when().forEach(c -> asked.add(c.circumstance())));
         for (Map<String, Object> row : rows(RULES.resolve("shared/tables/duty-facts.yaml"))) {
             assertTrue(asked.contains(((String) row.get("set")).substring("duty-".length())), row.toString());
         }

@@ -13,7 +13,8 @@ import org.fumewarden.trail.Premise;
  * @param given absences, inputs and table rows it rests on, in order
  * @param concluded earlier conclusions it rests on
  */
-record Draft(RuleCard card, Finding finding, Held held, String sortedAs, List<Premise> given, List<Earlier> concluded) {
+record StepDraft(
+        RuleCard card, Finding finding, Held held, String sortedAs, List<Premise> given, List<Earlier> concluded) {
 
     /** An earlier conclusion with its words. */
     record Earlier(Held conclusion, String words) {}

@@ -1,4 +1,4 @@
-package org.fumewarden.whatif;
+package org.fumewarden.advice;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -10,8 +10,6 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.fumewarden.advice.Advice;
-import org.fumewarden.advice.Advisor;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;

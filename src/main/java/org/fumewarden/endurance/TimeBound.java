@@ -8,8 +8,8 @@ package org.fumewarden.endurance;
  * @param says how it was reached, one sentence for the change schedule
  * @param standsAlone false when the method may only be used together with another one
  */
-public record Bound(BoundKind kind, double minutes, String says, boolean standsAlone) {
-    public Bound {
+public record TimeBound(BoundKind kind, double minutes, String says, boolean standsAlone) {
+    public TimeBound {
         if (kind == null || says == null || says.isBlank()) {
             throw new IllegalArgumentException("A bound needs its method and its sentence.");
         }

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * Lets in only requests of our own page on this machine. Other sites that the browser shows can neither read nor send; other
  * accounts of the machine do not know the secret with which every address begins.
  */
-final class Gate {
+final class LinkGate {
     private static final Set<String> METHODS = Set.of("GET", "POST");
 
     private static final int SECRET_BYTES = 18;
@@ -24,7 +24,7 @@ final class Gate {
     private final Set<String> hosts;
     private final Set<String> origins;
 
-    Gate(int port) {
+    LinkGate(int port) {
         this.hosts = Set.of("127.0.0.1:" + port, "localhost:" + port, "[::1]:" + port);
         this.origins = Set.copyOf(hosts.stream().map(h -> "http://" + h).toList());
     }

@@ -12,11 +12,11 @@ import org.fumewarden.model.Need;
  *
  * @param name as the record names it, or {@code value} for what a need works out
  */
-record Part(String name, Method reader) {
+record FactPart(String name, Method reader) {
     /** Kept, since asking a record class for its parts copies them each time. */
-    private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
+    private static final ClassValue<List<FactPart>> PARTS = new ClassValue<>() {
         @Override
-        protected List<Part> computeValue(Class<?> type) {
+        protected List<FactPart> computeValue(Class<?> type) {
             try {
                 return find(type);
             } catch (NoSuchMethodException e) {
@@ -26,13 +26,13 @@ record Part(String name, Method reader) {
     };
 
     /** The parts of a record in its order, after the value of a need. */
-    static List<Part> of(Object record) {
+    static List<FactPart> of(Object record) {
         return PARTS.get(record.getClass());
     }
 
     /** What a record holds under a name. */
     static Optional<Object> in(Object record, String name) {
-        for (Part part : of(record)) {
+        for (FactPart part : of(record)) {
             if (part.name.equals(name)) {
                 return Optional.of(part.read(record));
             }
@@ -53,20 +53,20 @@ record Part(String name, Method reader) {
     static String spelled(Object record) {
         StringBuilder text = new StringBuilder(record.getClass().getSimpleName()).append('[');
         String between = "";
-        for (Part part : of(record)) {
+        for (FactPart part : of(record)) {
             text.append(between).append(part.name).append('=').append(part.read(record));
             between = ", ";
         }
         return text.append(']').toString();
     }
 
-    private static List<Part> find(Class<?> type) throws NoSuchMethodException {
-        List<Part> parts = new ArrayList<>();
+    private static List<FactPart> find(Class<?> type) throws NoSuchMethodException {
+        List<FactPart> parts = new ArrayList<>();
         if (type == Need.class) {
-            parts.add(new Part("value", Need.class.getMethod("value")));
+            parts.add(new FactPart("value", Need.class.getMethod("value")));
         }
         for (RecordComponent component : type.getRecordComponents()) {
-            parts.add(new Part(component.getName(), component.getAccessor()));
+            parts.add(new FactPart(component.getName(), component.getAccessor()));
         }
         return List.copyOf(parts);
     }

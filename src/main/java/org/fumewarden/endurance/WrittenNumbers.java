@@ -5,12 +5,12 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers as they stand in a sentence. */
-final class Figures {
+final class WrittenNumbers {
     private static final MathContext FOUR_DIGITS = new MathContext(4, RoundingMode.HALF_EVEN);
 
     private static final long HOUR = 60;
 
-    private Figures() {}
+    private WrittenNumbers() {}
 
     /** Four digits at most, without exponent and trailing zeros; what is no number is named as such. */
     static String plain(double value) {
