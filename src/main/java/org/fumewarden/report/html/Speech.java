@@ -67,7 +67,7 @@ public final class Speech {
 
     /** A sentence that another part of the program wrote in English and filled. */
     public String told(String english) {
-        return words.ofRuleBase() ? wording.of(english) : phrases.told(english.strip(), this::inPlace);
+        return words.ofRuleBase() ? wording.of(english) : phrases.told(english.stripTrailing(), this::inPlace);
     }
 
     /** What stands in a place: a name, or several short phrases side by side. */

@@ -3,6 +3,8 @@ package org.fumewarden.report.upkeep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -15,6 +17,8 @@ import org.fumewarden.report.sheet.TextForm;
  * @param language tag of its language
  */
 record Sheet(String title, List<Block> blocks, String language) {
+    private static final int WIDEST = 4;
+
     Sheet {
         blocks = List.copyOf(blocks);
     }
@@ -69,7 +73,25 @@ record Sheet(String title, List<Block> blocks, String language) {
     }
 
     String text() {
-        return TextForm.write(whole());
+        List<Block> narrow = blocks.stream().map(Sheet::narrow).toList();
+        return TextForm.write(new Sheet(title, narrow, language).whole());
+    }
+
+    /** A table that is too wide for lines of text: a point for each row, with the names of its columns. */
+    private static Block narrow(Block block) {
+        return block instanceof Table table && table.columns().size() > WIDEST
+                ? new Points(table.rows().stream()
+                        .map(r -> point(table.columns(), r))
+                        .toList())
+                : block;
+    }
+
+    private static String point(List<String> columns, List<String> row) {
+        return row.get(0) + " | "
+                + IntStream.range(1, row.size())
+                        .filter(i -> !row.get(i).isEmpty())
+                        .mapToObj(i -> columns.get(i) + ": " + row.get(i))
+                        .collect(Collectors.joining("; "));
     }
 
     String html() {
