@@ -157,8 +157,8 @@ class UpkeepCommandsTest {
                 out.toString().replaceAll("\\s+", " ").contains("last done: never passed; failed on 2 March 2026"),
                 out.toString());
         assertEquals(3, run(new CalendarCommand(), "--on", "2026-03-02"));
-        assertTrue(out.toString().contains("SUMMARY:DO NOT USE. U-014: examination"), out.toString());
-        assertTrue(out.toString().contains("DESCRIPTION:Do not use it: failed: examination"), out.toString());
+        assertTrue(out.toString().contains("SUMMARY:DO NOT USE. U-014: thorough examination"), out.toString());
+        assertTrue(out.toString().contains("DESCRIPTION:DO NOT USE. Failed: thorough examination"), out.toString());
         assertEquals(3, run(new RecordCommand(), "U-014"));
         assertTrue(out.toString().contains("DO NOT USE"));
         assertTrue(out.toString().contains("failed: flow 150 is below 160 l/min"), out.toString());
