@@ -161,7 +161,7 @@ class UpkeepCommandsTest {
         assertTrue(out.toString().contains("DESCRIPTION:DO NOT USE. Failed: thorough examination"), out.toString());
         assertEquals(3, run(new RecordCommand(), "U-014"));
         assertTrue(out.toString().contains("DO NOT USE"));
-        assertTrue(out.toString().contains("failed: flow 150 is below 160 l/min"), out.toString());
+        assertTrue(out.toString().contains("failed: flow 150 is below 160 L/min"), out.toString());
         assertEquals(
                 0,
                 run(new EntryCommand(), "repair", "item=U-014", "on=2026-03-03", "by=workshop", "work=hose changed"));
