@@ -254,6 +254,6 @@ final class AdviceWriter {
                 .distinct()
                 .sorted()
                 .collect(Collectors.joining(", or "));
-        return unless.isEmpty() ? duty.what() : duty.what() + ". Due unless " + unless + ".";
+        return unless.isEmpty() ? duty.what() : duty.what() + ". Skip it only when this is recorded: " + unless + ".";
     }
 }

@@ -219,9 +219,9 @@ final class BeforeSigning {
                 .map(r -> "; " + r.name() + " would then be too little")
                 .findFirst()
                 .orElse("");
-        return "At " + amount(down) + " " + limit.unit().symbol() + " it would ask for a factor of " + amount(then)
-                + " instead of " + amount(need.value()) + too + "; at " + amount(up) + " for "
-                + amount(times(need, limit.value(), up)) + ".";
+        return "At " + amount(down) + " " + limit.unit().symbol() + " a factor of " + factorOf(then)
+                + " would be needed instead of " + factorOf(need.value()) + too + "; at " + amount(up) + " for "
+                + factorOf(times(need, limit.value(), up)) + ".";
     }
 
     private static BigDecimal times(Need need, BigDecimal now, BigDecimal other) {
@@ -253,6 +253,10 @@ final class BeforeSigning {
         boolean enough = lower.get().compareTo(required.value()) >= 0;
         return "With a factor of " + amount(lower.get()) + " it would " + (enough ? "still" : "no longer")
                 + " be enough: " + amount(required.value().max(BigDecimal.ONE)) + " is required.";
+    }
+
+    private static String factorOf(BigDecimal number) {
+        return org.fumewarden.model.Figures.factor(number);
     }
 
     private static String amount(BigDecimal number) {

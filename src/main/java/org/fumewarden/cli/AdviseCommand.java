@@ -100,12 +100,8 @@ final class AdviseCommand implements Callable<Integer> {
             description = "Adds all that the page rests on: every reason, class, duty, caution and clause.")
     private boolean detail;
 
-    @Option(
-            names = "--language",
-            paramLabel = "TAG",
-            description = "Language of the sheet: en or de; ${DEFAULT-VALUE} when not given.",
-            defaultValue = "en")
-    private String language;
+    @Mixin
+    private LanguageOption language;
 
     @Option(
             names = "--store",
@@ -127,6 +123,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        language.words();
         admit();
         Bench bench = options.bench(file);
         if (store != null) {
@@ -136,7 +133,7 @@ final class AdviseCommand implements Callable<Integer> {
         foreign = options.foreign(bench.advisor(bench.code()).base().book());
         if (format == Format.json) {
             foreign.ifPresent(
-                    f -> spec.commandLine().getErr().println(Words.in(language).say("sheet.foreign-rules", f)));
+                    f -> spec.commandLine().getErr().println(language.words().say("sheet.foreign-rules", f)));
         }
         Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
                 .sparing(file, store, key)
@@ -221,7 +218,7 @@ final class AdviseCommand implements Callable<Integer> {
     }
 
     private Sheet paper(Bench bench, Advice advice) {
-        Words words = Words.in(language);
+        Words words = language.words();
         Sheet sheet = AdviceSheet.of(bench, advice, words, detail);
         return foreign.map(f -> sheet.under(words.say("sheet.foreign-rules", f)))
                 .orElse(sheet);

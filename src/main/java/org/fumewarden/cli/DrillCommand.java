@@ -41,12 +41,8 @@ import picocli.CommandLine.Spec;
             "  fumewarden drill --code gb --before-use powered-mask"
         })
 final class DrillCommand implements Callable<Integer> {
-    @Option(
-            names = "--language",
-            paramLabel = "TAG",
-            description = "Language of the room: en or de; en when not given.",
-            defaultValue = "en")
-    private String language;
+    @Mixin
+    private LanguageOption language;
 
     @Option(
             names = "--progress",
@@ -90,7 +86,7 @@ final class DrillCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Words words = Words.in(language);
+        Words words = language.words();
         if (score != null) {
             file("--score", score).admit();
         }

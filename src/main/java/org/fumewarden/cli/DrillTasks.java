@@ -115,7 +115,7 @@ final class DrillTasks {
     }
 
     private static InputException wrong(String option, String message, String remedy) {
-        return new InputException(new Problem("the command line", 0, option, message, remedy));
+        return new InputException(new Problem("command line:", 0, option, message, remedy));
     }
 
     /** The task files, in the order of their names; none when none was named. */

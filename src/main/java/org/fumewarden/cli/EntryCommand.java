@@ -109,13 +109,14 @@ final class EntryCommand implements Callable<Integer> {
             for (Entry entry : written) {
                 store.out()
                         .println("Entry " + entry.sequence() + ": "
-                                + entry.details().serves() + " of " + entry.item() + " on " + entry.on() + ", "
+                                + entry.details().serves().replace('/', ' ').replace('-', ' ') + " of " + entry.item()
+                                + " on " + entry.on() + ", "
                                 + entry.details().result().key() + ".");
                 if (entry.details().result() == Result.FAILED
                         && !open.state(entry.item()).inService()) {
                     store.out()
-                            .println(entry.item() + " is closed: "
-                                    + open.state(entry.item()).because() + ".");
+                            .println("DO NOT USE " + entry.item() + ". "
+                                    + open.state(entry.item()).because());
                 }
             }
         }

@@ -12,11 +12,14 @@ import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Figures;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.exposure.NumericsSelfCheck;
 import org.fumewarden.report.ExposureSheet;
+import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.task.Task;
 import picocli.CommandLine.Command;
@@ -32,7 +35,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Calculates the exposure of a task from samples, stretches of a shift or published figures.",
-            "It shows every statistic by name, the test of EN 689, the fit, the share above the limit, and a plot."
+            "It shows every statistic by name, the test of compliance that the code uses, the fit, the share above the limit, and a plot."
         },
         footer = {
             "",
@@ -43,7 +46,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {
             "0:every exposure was calculated",
-            "1:a fault of the program, or numerics that break their promise",
+            "1:a fault of the program, or an error of the numerics above what is promised",
             "2:wrong input; the message says where",
             "3:at least one level is still open"
         })
@@ -67,6 +70,9 @@ final class ExposureCommand implements Callable<Integer> {
 
     @Option(names = "--force", description = "Replaces what is there already under the same name.")
     private boolean force;
+
+    @Mixin
+    private LanguageOption language;
 
     @Mixin
     private TaskOptions options;
@@ -94,18 +100,16 @@ final class ExposureCommand implements Callable<Integer> {
     }
 
     private int sheet() {
+        Words words = language.words();
         Bench bench = options.bench(file);
         Advisor advisor = bench.advisor(bench.code());
+        CodeBook book = advisor.base().book();
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
         List<Assessment> assessed = advisor.assess(task);
         ExposureSheet sheet = new ExposureSheet(
-                task,
-                advice,
-                assessed,
-                new Figures(advisor.base().rowsOn(task.on())),
-                advisor.base().book().vocabulary());
-        spec.commandLine().getOut().print(sheet.text(screen));
+                task, advice, assessed, new Figures(advisor.base().rowsOn(task.on())), book.vocabulary());
+        spec.commandLine().getOut().print(sheet.text(screen, Speech.of(words, book.vocabulary())));
         if (folder != null) {
             save(sheet.plots());
         }

@@ -73,21 +73,17 @@ final class FormSource {
             int equals = word.indexOf('=');
             if (equals <= 0) {
                 throw new InputException(new Problem(
-                        "the command line",
-                        0,
-                        "",
-                        "holds \"" + Located.shown(word) + "\".",
-                        "write it as field=value."));
+                        "command line:", 0, "", "holds \"" + Located.shown(word) + "\".", "write it as field=value."));
             }
             if (values.put(
                             word.substring(0, equals).strip(),
                             word.substring(equals + 1).strip())
                     != null) {
                 throw new InputException(new Problem(
-                        "the command line", 0, word.substring(0, equals), "is given twice.", "keep one of the two."));
+                        "command line:", 0, word.substring(0, equals), "is given twice.", "keep one of the two."));
             }
         }
-        return new Form("the command line", values);
+        return new Form("command line:", values);
     }
 
     /** The forms of a file, else of the words, else of the answers at a terminal. */

@@ -121,7 +121,7 @@ public final class Main implements Callable<Integer> {
         line.getErr()
                 .println(unmatched
                         .map(u -> unknown(u.getUnmatched().get(0), line))
-                        .orElseGet(() -> fault.getMessage().replaceAll(" to class \\S+.*| \\(\\S*Exception.*", "")));
+                        .orElseGet(() -> Arguments.told(fault)));
         List<String> near = unmatched
                 .map(CommandLine.UnmatchedArgumentException::getSuggestions)
                 .orElse(List.of());

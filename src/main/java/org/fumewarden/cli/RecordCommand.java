@@ -15,6 +15,8 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.register.InUse;
+import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.Paper;
 import org.fumewarden.report.upkeep.TaskAdvice;
@@ -78,24 +80,30 @@ final class RecordCommand implements Callable<Integer> {
     private String on = "";
 
     @Mixin
+    private LanguageOption language;
+
+    @Mixin
     private StoreOption store;
 
     @Override
     public Integer call() throws Exception {
         return store.guarded(() -> {
+            Words words = language.words();
             LocalDate day = on.isEmpty() ? store.today() : Forms.day("--on", on);
             try (Store open = store.read()) {
                 DutyBook book = StoreOption.duties(code, open, day);
-                return sheet == Sheet.programme ? programme(open, book, day) : paper(open, book, day);
+                Speech speech = Speech.of(words, book.wording());
+                return sheet == Sheet.programme ? programme(open, book, day, speech) : paper(open, book, day, speech);
             }
         });
     }
 
-    private int programme(Store open, DutyBook book, LocalDate day) {
+    private int programme(Store open, DutyBook book, LocalDate day, Speech speech) {
         String id = StoreOption.code(code, open);
-        List<TaskAdvice> advice =
-                tasks.stream().map(t -> TaskAdvice.of(advised(t, id, day))).toList();
-        WrittenProgramme programme = new WrittenProgramme(open.items(), book, advice, day);
+        List<TaskAdvice> advice = tasks.stream()
+                .map(t -> TaskAdvice.of(advised(t, id, day, speech.words())))
+                .toList();
+        WrittenProgramme programme = new WrittenProgramme(open.items(), book, advice, day, speech);
         switch (format) {
             case text -> store.out().print(programme.text());
             case html -> store.out().print(programme.html());
@@ -107,13 +115,21 @@ final class RecordCommand implements Callable<Integer> {
     }
 
     /** Advice under the code and on the day of the programme, with what the register says of the unit in use. */
-    private Advice advised(Path task, String id, LocalDate day) {
-        Bench bench =
-                new Bench(task, Map.of(), Optional.of(id), Optional.of(day), c -> new Advisor(RuleBase.shipped(c)));
+    private Advice advised(Path task, String id, LocalDate day, Words words) {
+        Bench bench = new Bench(
+                task,
+                Map.of(),
+                Optional.of(id),
+                Optional.of(day),
+                c -> new Advisor(speaking(RuleBase.shipped(c), words)));
         return InUse.with(bench, store::read).advise();
     }
 
-    private int paper(Store open, DutyBook book, LocalDate day) {
+    private static RuleBase speaking(RuleBase base, Words words) {
+        return words.ofRuleBase() ? base : base.speaking(base.book().tongue(words.language()), words.names());
+    }
+
+    private int paper(Store open, DutyBook book, LocalDate day, Speech speech) {
         if (!tasks.isEmpty()) {
             throw new InputException(
                     new Problem("--task", 0, "", "goes with the programme only.", "add --sheet programme."));
@@ -122,21 +138,25 @@ final class RecordCommand implements Callable<Integer> {
         if (sheet == Sheet.card) {
             if (!(item instanceof Item.Unit unit)) {
                 throw new InputException(new Problem(
-                        "record", 0, item.id(), "is a " + item.kind().key() + ", not a unit.", "name a unit."));
+                        "record",
+                        0,
+                        item.id(),
+                        "is not a unit but: " + item.kind().key() + ".",
+                        "name a unit."));
             }
             Optional<String> late =
                     LateExamination.of(open, book.duties(), item.id(), day).against();
-            return print(BeforeUseCard.of(unit, open.state(item.id()), book, late));
+            return print(BeforeUseCard.of(unit, open.state(item.id()), book, late), speech);
         }
-        return print(Paper.record(open, item, book.duties(), day));
+        return print(Paper.record(open, item, book.duties(), day), speech);
     }
 
-    private int print(Paper paper) {
+    private int print(Paper paper, Speech speech) {
         store.out()
                 .print(
                         switch (format) {
-                            case text -> paper.text();
-                            case html -> paper.html();
+                            case text -> paper.text(speech);
+                            case html -> paper.html(speech);
                             case csv -> paper.csv();
                         });
         return paper.whole() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
@@ -145,7 +165,7 @@ final class RecordCommand implements Callable<Integer> {
     private Item wanted(Store open) {
         List<String> ids = open.items().stream().map(Item::id).toList();
         if (id == null) {
-            throw new InputException(new Problem("record", 0, "", "names no item.", "record U-014"));
+            throw new InputException(new Problem("record", 0, "", "names no item.", "name one, such as: record U-014"));
         }
         Optional<Item> item = open.item(id);
         return item.orElseThrow(() ->

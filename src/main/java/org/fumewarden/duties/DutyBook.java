@@ -62,6 +62,11 @@ public record DutyBook(String code, List<Duty> duties, List<Term> terms, Map<Str
         return terms.stream().filter(t -> t.catalogue().equals(name)).toList();
     }
 
+    /** What the code says instead of the words of the tables, such as American ones. */
+    public Map<String, String> wording() {
+        return catalogue("wording").stream().collect(Collectors.toMap(Term::id, Term::name));
+    }
+
     /** What the code allows in breathing air; nothing when its tables do not say. */
     public Optional<AirLimits> airLimits() {
         return airLimits(

@@ -103,8 +103,8 @@ public record Appraisal(
                 .filter(test -> set.size() >= POWER_FROM && test.probability() < UNLIKELY)
                 .map(test -> List.of(new Governing.Caution(
                         Status.WARN_POOR_FIT,
-                        "The samples do not look lognormal (Shapiro-Wilk W " + Sentences.number(test.statistic())
-                                + ", p " + Sentences.number(test.probability())
+                        "The samples do not look lognormal (Shapiro-Wilk W " + Sentences.statistic(test.statistic())
+                                + ", p " + Sentences.statistic(test.probability())
                                 + "). Split them by task or place.")))
                 .orElse(List.of());
     }

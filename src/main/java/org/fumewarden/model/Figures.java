@@ -7,6 +7,9 @@ import java.math.RoundingMode;
 /** Numbers as people read them: one figure for one quantity, wherever it stands. */
 public final class Figures {
     private static final int TYPED = 4;
+    /** What is beyond it is error of the arithmetic. */
+    private static final MathContext CERTAIN = new MathContext(9, RoundingMode.HALF_UP);
+
     private static final MathContext TWO = new MathContext(2, RoundingMode.CEILING);
 
     private Figures() {}
@@ -15,6 +18,11 @@ public final class Figures {
     public static String shown(BigDecimal number) {
         BigDecimal plain = number.stripTrailingZeros();
         return (plain.precision() <= TYPED ? plain : short2(plain)).toPlainString();
+    }
+
+    /** As {@link #shown(BigDecimal)}, of a number that was calculated. */
+    public static String shown(double number) {
+        return shown(BigDecimal.valueOf(number).round(CERTAIN));
     }
 
     /** A factor to two figures, rounded up so that print never asks for less; whole numbers stay whole. */

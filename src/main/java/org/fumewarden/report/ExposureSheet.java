@@ -28,6 +28,7 @@ import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.SampleNote;
 import org.fumewarden.model.Unit;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
@@ -69,13 +70,13 @@ public final class ExposureSheet {
     }
 
     /** The sheet as plain text. */
-    public String text(boolean screen) {
-        Page page = new Page();
-        page.title("Exposure: " + advice.title());
-        page.line("Code " + advice.code() + ", rules in force on " + advice.on());
+    public String text(boolean screen, Speech speech) {
+        Page page = new Page(speech);
+        page.title(speech.say("Exposure: {0}", advice.title()));
+        page.line(advice.codeUsed().name() + " (" + advice.code() + "), rules in force on " + advice.on());
         if (assessed.isEmpty()) {
             page.paragraph("The file gives no samples, no stretches of a shift and no estimate, so there is nothing to"
-                    + " calculate. Add samples: [0.004 mg/m3, 0.007 mg/m3] to an exposure.");
+                    + " calculate. Add samples to an exposure: samples: [0.004 mg/m3, 0.007 mg/m3].");
         }
         assessed.forEach(a -> section(page, a));
         if (screen) {
@@ -108,7 +109,7 @@ public final class ExposureSheet {
         }
         for (Input input : assessment.inputs()) {
             if (input instanceof SampleNote note) {
-                page.paragraph("- " + note.sentence() + " (" + note.status() + ")");
+                page.paragraph("- " + note.sentence());
             }
         }
     }
@@ -132,7 +133,13 @@ public final class ExposureSheet {
                                 group.nonDetects(),
                                 prior))
                 .value()
-                .map(appraisal -> new SampleSection(group, appraisal, limit, title(group), prior));
+                .map(appraisal -> new SampleSection(group, appraisal, limit, title(group), prior, test()));
+    }
+
+    /** The test of compliance that the code uses on samples. */
+    private Optional<String> test() {
+        return vocabulary.catalogues().getOrDefault("exposure-tests", Map.of()).values().stream()
+                .findFirst();
     }
 
     /** The sample plots, by the name of agent and averaging time. */
@@ -210,14 +217,15 @@ public final class ExposureSheet {
         Outcome<Double> stricter = ShiftAdjustment.stricter(hours, week.orElse(USUAL_WEEK) / MINUTES)
                 .map(f -> plain * f);
         String unit = " " + limit.unit().symbol();
-        return "- " + vocabulary.name(limit.agent()) + ": limit " + Page.number(plain) + unit + "; same daily dose "
-                + dose.value().map(v -> Page.number(v) + unit).orElse(dose.sentence()) + "; with recovery time "
-                + daily.value().map(v -> Page.number(v) + unit).orElse(daily.sentence())
+        return "- " + vocabulary.name(limit.agent()) + ": limit " + Page.number(plain) + unit
+                + "; for the same daily dose "
+                + dose.value().map(v -> Page.atMost(v) + unit).orElse(dose.sentence()) + "; with time to recover "
+                + daily.value().map(v -> Page.atMost(v) + unit).orElse(daily.sentence())
                 + (week.isEmpty()
                         ? ""
                         : "; with the week counted too "
                                 + stricter.value()
-                                        .map(v -> Page.number(v) + unit)
+                                        .map(v -> Page.atMost(v) + unit)
                                         .orElse(stricter.sentence()));
     }
 }

@@ -5,47 +5,78 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import org.apache.commons.lang3.StringUtils;
 import org.apache.commons.text.WordUtils;
+import org.fumewarden.model.Figures;
+import org.fumewarden.report.html.Speech;
 
 /** A page of plain text under way. */
 final class Page {
     private static final int WIDTH = 88;
-    private static final MathContext SHORT = new MathContext(4, RoundingMode.HALF_UP);
+    private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_UP);
+    private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
+    private static final MathContext CERTAIN = new MathContext(9, RoundingMode.HALF_UP);
+    private static final MathContext DOWN = new MathContext(2, RoundingMode.FLOOR);
+    private static final double NEARLY_ALL = 99;
 
     private final StringBuilder out = new StringBuilder();
+    private final Speech speech;
 
+    Page(Speech speech) {
+        this.speech = speech;
+    }
+
+    /** The title, as it is. */
     void title(String text) {
-        line(text);
+        out.append(text).append('\n');
         line(StringUtils.repeat('=', Math.min(WIDTH, text.length())));
     }
 
-    void head(String text) {
+    void head(String english) {
+        String text = speech.told(english);
         line("");
         line(text);
         line(StringUtils.repeat('-', Math.min(WIDTH, text.length())));
     }
 
-    void paragraph(String text) {
+    void paragraph(String english) {
+        String text = speech.told(english);
         String wrapped = WordUtils.wrap(text.strip(), WIDTH - 4, "\n", false);
         String hang = text.startsWith("- ") ? "    " : "  ";
-        line("  " + wrapped.replace("\n", "\n" + hang));
+        out.append("  ").append(wrapped.replace("\n", "\n" + hang)).append('\n');
     }
 
     void line(String text) {
-        out.append(text).append('\n');
+        out.append(speech.told(text)).append('\n');
     }
 
     String text() {
         return out.toString();
     }
 
-    /** Four digits, for reading only. */
+    /** As it was typed; a calculated number to two digits, rounded up, as the sheet of advice has it. */
     static String number(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).round(SHORT).stripTrailingZeros();
-        boolean plain = rounded.precision() - rounded.scale() <= 9 && rounded.scale() <= 9;
-        return plain ? rounded.toPlainString() : rounded.toString();
+        return Figures.shown(value);
+    }
+
+    /** What a respirator gives, or a limit that was lowered: to two digits, rounded down. */
+    static String atMost(double value) {
+        BigDecimal exact = BigDecimal.valueOf(value).round(CERTAIN);
+        return plain(
+                exact.compareTo(BigDecimal.valueOf(NEARLY_ALL)) > 0
+                        ? exact.setScale(0, RoundingMode.FLOOR)
+                        : exact.round(DOWN));
+    }
+
+    /** Three digits of a statistic of a test. */
+    static String statistic(double value) {
+        return plain(BigDecimal.valueOf(value).round(THREE));
     }
 
     static String percent(double share) {
-        return number(100 * share) + " %";
+        BigDecimal exact = BigDecimal.valueOf(100 * share);
+        return plain(exact.round(100 * share > NEARLY_ALL ? THREE : TWO)) + " %";
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.stripTrailingZeros().toPlainString();
     }
 }

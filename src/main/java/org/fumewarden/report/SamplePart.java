@@ -7,6 +7,8 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.exposure.Statistic;
+import org.fumewarden.model.Figures;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.report.sheet.Line;
@@ -14,11 +16,13 @@ import org.fumewarden.report.sheet.Sign;
 
 /** What the samples say: the required factor by each statistic, and the sample plots. */
 public final class SamplePart {
+    private final Speech speech;
     private final Words words;
     private final List<Line> lines = new ArrayList<>();
 
-    private SamplePart(Words words) {
-        this.words = words;
+    private SamplePart(Speech speech) {
+        this.speech = speech;
+        this.words = speech.words();
     }
 
     /**
@@ -30,27 +34,28 @@ public final class SamplePart {
     record Sampled(SamplePlot plot, String rests, List<ByStatistic> lines) {}
 
     /** The lines about each sampled agent of a task; none without samples. */
-    public static List<Line> of(Bench bench, Advice advice, Words words) {
-        SamplePart part = new SamplePart(words);
+    public static List<Line> of(Bench bench, Advice advice, Speech speech) {
+        SamplePart part = new SamplePart(speech);
         ExposureSheet.sampled(bench, advice).forEach(part::agent);
         return part.lines;
     }
 
     private void agent(Sampled sampled) {
-        lines.add(new Line.Head(sampled.plot().title()));
+        lines.add(new Line.Head(speech.told(sampled.plot().title())));
         lines.add(new Line.Says(Sign.NONE, words.say("sheet.samples.rests", inWords(words, sampled.rests()))));
         lines.add(new Line.Table(
                 List.of(words.say("column.statistic"), words.say("column.level"), words.say("column.needed")),
                 sampled.lines().stream().map(l -> row(l, sampled.rests())).toList(),
                 List.of(1, 2)));
-        lines.add(new Line.Drawing(sampled.plot().svg(), sampled.plot().description(), words.ofRuleBase() ? "" : "en"));
+        lines.add(new Line.Drawing(
+                sampled.plot().svg(), speech.told(sampled.plot().description()), ""));
     }
 
     private List<String> row(ByStatistic line, String rests) {
         return List.of(
                 name(words, line) + (governs(line, rests) ? " (" + words.say("sheet.governs") + ")" : ""),
                 Page.number(line.level().doubleValue()),
-                line.factor().toPlainString());
+                Figures.factor(line.factor()));
     }
 
     /** The name of a statistic in the language of some words. */

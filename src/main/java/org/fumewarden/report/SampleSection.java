@@ -25,7 +25,6 @@ import org.fumewarden.exposure.WorkerVariance;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
 import org.fumewarden.report.plot.SamplePlot;
-import org.fumewarden.task.Choices;
 import org.fumewarden.task.Reading;
 
 /** Everything that the samples of one agent say, in words and as a plot. */
@@ -38,10 +37,22 @@ final class SampleSection {
     private final OptionalDouble limit;
     private final String name;
     private final Optional<Prior> prior;
+    private final Optional<String> test;
 
+    /**
+     * A section.
+     *
+     * @param test name of the test of compliance that the code uses; empty for none
+     */
     SampleSection(
-            Reading.Samples group, Appraisal appraisal, OptionalDouble limit, String name, Optional<Prior> prior) {
+            Reading.Samples group,
+            Appraisal appraisal,
+            OptionalDouble limit,
+            String name,
+            Optional<Prior> prior,
+            Optional<String> test) {
         this.prior = prior;
+        this.test = test;
         this.group = group;
         this.appraisal = appraisal;
         this.limit = limit;
@@ -58,16 +69,16 @@ final class SampleSection {
         appraisal.estimates().forEach(e -> page.paragraph(estimate(e)));
         assessment
                 .exposure()
-                .ifPresent(x -> page.paragraph("Advice rests on: " + x.statistic() + ", "
-                        + x.level().stripTrailingZeros().toPlainString() + " "
-                        + x.unit().symbol() + ratio(x.level().doubleValue())
+                .ifPresent(x -> page.paragraph("The advice rests on: " + x.statistic() + ", "
+                        + Page.number(x.level().doubleValue()) + " " + unit()
+                        + ratio(x.level().doubleValue())
                         + "."));
-        page.paragraph("EN 689:2018: " + verdict());
-        page.paragraph("Lognormal fit: " + fit());
-        page.paragraph("Goodness of fit: " + shape());
+        test.ifPresent(t -> page.paragraph(t + ": " + verdict()));
+        page.paragraph("Fitted distribution (lognormal): " + fit());
+        page.paragraph("Test of the fit: " + shape());
         exceedance(page);
         if (detected < group.samples().size()) {
-            page.paragraph("Without any shape (product limit): " + productLimit());
+            page.paragraph("Without a fitted distribution (product limit): " + productLimit());
         }
         page.paragraph("Workers: " + workers());
         plot().ifPresentOrElse(
@@ -78,7 +89,7 @@ final class SampleSection {
     private String limitWords() {
         return limit.isPresent()
                 ? "Limit " + Page.number(limit.getAsDouble()) + " " + unit() + "."
-                : "This code holds no limit for this averaging time.";
+                : "This code has no limit with this averaging time.";
     }
 
     private String unit() {
@@ -93,18 +104,25 @@ final class SampleSection {
         String label = "- " + estimate.statistic().words() + ": ";
         return estimate.value()
                 .map(v -> label + Page.number(v) + " " + unit() + ratio(v)
-                        + (estimate.status() == org.fumewarden.exposure.Status.SOUND
-                                ? ""
-                                : " (" + Choices.word(estimate.status()) + ") " + estimate.sentence()))
-                .orElse(label + "none (" + Choices.word(estimate.status()) + "): " + estimate.sentence());
+                        + (estimate.status() == org.fumewarden.exposure.Status.SOUND ? "" : ". " + estimate.sentence()))
+                .orElse(label + "none. " + estimate.sentence());
     }
 
     private String verdict() {
         return limit.isPresent()
-                ? Choices.word(appraisal.verdict().decision()) + ". "
+                ? decision() + ". "
                         + appraisal.verdict().sentence()
-                        + " The test screens a group; it replaces neither the code nor a competent person."
-                : "no limit, so nothing to comply with was found; that is no pass.";
+                        + " The test screens a group. It replaces neither the code nor a competent person."
+                : "there is no limit to test against. That is not a pass.";
+    }
+
+    private String decision() {
+        return switch (appraisal.verdict().decision()) {
+            case COMPLIANT -> "the limit is complied with";
+            case NON_COMPLIANT -> "the limit is not complied with";
+            case NO_DECISION -> "no decision";
+            case NOT_APPLICABLE -> "the test does not apply";
+        };
     }
 
     private String fit() {
@@ -119,8 +137,8 @@ final class SampleSection {
     private String shape() {
         Outcome<ShapiroWilk> shape = appraisal.shape();
         return shape.value()
-                .map(s -> "Shapiro-Wilk W " + Page.number(s.statistic()) + ", p " + Page.number(s.probability())
-                        + ". With few samples it finds only gross misfit. " + shape.sentence())
+                .map(s -> "Shapiro-Wilk W " + Page.statistic(s.statistic()) + ", p " + Page.statistic(s.probability())
+                        + ". With few samples the test finds only gross misfit. " + shape.sentence())
                 .orElse("not tested. " + shape.sentence());
     }
 
@@ -137,7 +155,7 @@ final class SampleSection {
                         .orElse("none. " + found.sentence()));
         Exceedance.aboveHighest(group.samples().size(), CONFIDENCE)
                 .value()
-                .ifPresent(share -> page.paragraph("Whatever the shape, up to " + Page.percent(share)
+                .ifPresent(share -> page.paragraph("Whatever the distribution, up to " + Page.percent(share)
                         + " of exposures may lie above the highest sample (95 % confidence)."));
     }
 

@@ -23,7 +23,7 @@ final class ShiftSection {
         String unit = shift.unit().symbol();
         assessment
                 .exposure()
-                .ifPresent(x -> page.paragraph("Advice rests on: " + x.statistic() + ", "
+                .ifPresent(x -> page.paragraph("The advice rests on: " + x.statistic() + ", "
                         + Page.number(x.level().doubleValue()) + " " + unit
                         + ratio(x.level().doubleValue(), limits.of(assessment, shift.unit())) + "."));
         shortTerm(page, unit);
@@ -45,7 +45,7 @@ final class ShiftSection {
                                 ? ". Stretches longer than 15 min hide peaks, so this gives no short-term level."
                                 : ".")));
         if (limit.isEmpty()) {
-            page.paragraph("This code holds no 15 min limit for it.");
+            page.paragraph("This code has no 15 min limit for it.");
             return;
         }
         for (Period period : shift.periods()) {

@@ -17,24 +17,24 @@ final class WearSection {
     private WearSection() {}
 
     static void write(Page page, Advice advice) {
-        page.head("Worn and unworn time");
+        page.head("What is left of the factor when the respirator is off for a time");
         Optional<Respirator> worn = advice.recommended().filter(r -> r.factor().isPresent());
         if (worn.isEmpty()) {
-            page.paragraph("No class is recommended yet, so there is no factor to spread over worn and unworn time.");
+            page.paragraph("No class is recommended yet, so there is no factor to calculate with.");
             return;
         }
         double factor = worn.get().factor().orElseThrow().doubleValue();
         double required = advice.requiredFactor().value().doubleValue();
-        page.paragraph(worn.get().name() + ", factor " + Page.number(factor) + "; the air asks for "
+        page.paragraph(worn.get().name() + ": assigned protection factor " + Page.number(factor) + ". The air needs "
                 + Page.number(required) + (advice.requiredFactor().open() ? " so far." : "."));
         for (double share : shares(advice)) {
             Outcome<Double> left = Wearing.effectiveFactor(factor, share);
-            page.paragraph("- worn for " + Page.percent(share) + " of the exposed time: "
+            page.paragraph("- Worn for " + Page.percent(share) + " of the exposed time: "
                     + left.value()
-                            .map(v -> Page.number(v) + (v < required ? ", below what the air asks for" : ""))
+                            .map(v -> Page.atMost(v) + (v < required ? ", below what the air needs" : ""))
                             .orElse(left.sentence()));
         }
-        page.paragraph("This shows what breaks cost. It is no reason to take a respirator off in bad air.");
+        page.paragraph("This shows what breaks cost. Never take a respirator off in bad air.");
     }
 
     /** The usual shares, and wear time over time on task when the one is shorter. */

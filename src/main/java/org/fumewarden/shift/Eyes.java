@@ -24,7 +24,7 @@ final class Eyes {
                 .findFirst());
         if (!ordered) {
             return new ShadeAdvice.SeeStandard("Eyes and face: filter shades for this country are not included."
-                    + " Take the shade from the standard in force, such as EN 169 or ISO 16321.");
+                    + " Take the shade from the standard in force, such as ISO 16321.");
         }
         return process.map(name -> byTable(given, tables, name))
                 .orElseGet(

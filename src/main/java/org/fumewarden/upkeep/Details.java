@@ -69,6 +69,22 @@ public sealed interface Details
             Result.ofCheck("result of point " + id, result);
             remark = Given.optional("remark", remark);
         }
+
+        /** What was checked, and what was remarked about it. */
+        String words() {
+            String what =
+                    switch (id) {
+                        case "pu-user-allowed" -> "wearer";
+                        case "pu-exam-in-date" -> "dates";
+                        case "pu-headtop" -> "visor, seal and straps";
+                        case "pu-filter-right" -> "filters";
+                        case "pu-flow" -> "air flow";
+                        case "pu-don-clean" -> "flow and seal when put on";
+                        case "pa-air-in-date" -> "air test and coupling";
+                        default -> id.replaceFirst("^p[ua]-", "").replace('-', ' ');
+                    };
+            return remark.isEmpty() ? what : what + ": " + remark;
+        }
     }
 
     /** The wearer's check before use; it fails when a point fails or the flow is below the maker's minimum. */

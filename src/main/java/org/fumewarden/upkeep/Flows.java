@@ -20,15 +20,14 @@ final class Flows {
     static String why(Result result, Optional<BigDecimal> flow, Optional<BigDecimal> minimum) {
         return result == Result.FAILED && below(flow, minimum)
                 ? "flow " + flow.get().toPlainString() + " is below "
-                        + minimum.get().toPlainString() + " l/min"
+                        + minimum.get().toPlainString() + " L/min"
                 : "";
     }
 
     /** Every reason of a failed check: the flow, the points that failed, what was remarked. */
     static String reasons(String flow, List<Details.Point> points, String remarks) {
-        Stream<String> failed = points.stream()
-                .filter(p -> p.result() == Result.FAILED)
-                .map(p -> p.id().replace('-', ' ') + (p.remark().isEmpty() ? "" : ", " + p.remark()));
+        Stream<String> failed =
+                points.stream().filter(p -> p.result() == Result.FAILED).map(Details.Point::words);
         return Stream.concat(Stream.concat(Stream.of(flow), failed), Stream.of(remarks))
                 .filter(w -> !w.isEmpty())
                 .collect(Collectors.joining("; "));

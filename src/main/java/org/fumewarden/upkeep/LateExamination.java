@@ -25,7 +25,7 @@ public record LateExamination(Optional<String> late, List<String> lacking, Optio
         Optional<Owing> late = first(said, Owing::late);
         boolean may = first(list.assuming().of(id), Owing::late).isPresent();
         return new LateExamination(
-                late.map(o -> "its examination is " + o.words()),
+                late.map(o -> "Its thorough examination is " + o.words() + "."),
                 late.isEmpty() && may
                         ? said.unsettled().stream()
                                 .map(Unsettled::fact)
@@ -39,8 +39,9 @@ public record LateExamination(Optional<String> late, List<String> lacking, Optio
     public Optional<String> against() {
         return late.or(() -> lacking.isEmpty()
                 ? Optional.empty()
-                : Optional.of("it cannot be said whether its examination is overdue: the register does not record "
-                        + String.join(", ", lacking).replace('-', ' ')));
+                : Optional.of(
+                        "Whether its thorough examination is overdue cannot be said. The register does not state: "
+                                + String.join(", ", lacking).replace('-', ' ') + "."));
     }
 
     private static Optional<Owing> first(DueReport report, Predicate<Owing> wanted) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Walks through the entries that close or open an item, in the order of their days.
@@ -45,6 +46,16 @@ final class Reopening {
         }
     }
 
+    /** A deed in words. */
+    private static String words(String serves) {
+        return switch (serves) {
+            case "before-use-check" -> "check before use";
+            case "examination" -> "thorough examination";
+            case "air-test/breathing" -> "test of the breathing air";
+            default -> serves.replace('/', ' ').replace('-', ' ');
+        };
+    }
+
     private void judge(Entry entry, Result result, String reopensBy, boolean mayOpen) {
         if (result == Result.FAILED) {
             close(entry, reopensBy, true);
@@ -68,16 +79,18 @@ final class Reopening {
         Entry entry = closing.get();
         Details held = entry.effective().orElse(entry.details());
         String why = held instanceof Details.Withdrawal withdrawal
-                ? "withdrawn: " + withdrawal.reason()
-                : "failed: " + held.serves().replace('-', ' ')
-                        + (held.whyFailed().isEmpty() ? "" : " (" + held.whyFailed() + ")");
+                ? "Withdrawn: " + withdrawal.reason() + "."
+                : "Failed: " + words(held.serves())
+                        + (held.whyFailed().isEmpty() ? "." : " (" + held.whyFailed() + ").");
         Optional<LocalDate> since = Optional.of(entry.on());
         Optional<Long> number = Optional.of(entry.sequence());
         if (scrapped) {
-            return new UnitState(UnitState.Standing.SCRAPPED, since, number, why + "; for good");
+            return new UnitState(UnitState.Standing.SCRAPPED, since, number, why + " It never returns to use.");
         }
-        String passes = "a passed " + String.join(" and a passed ", toPass);
-        String lacks = toRepair ? "a repair, then " + passes : passes;
-        return new UnitState(UnitState.Standing.WITHDRAWN, since, number, why + "; needs " + lacks + " before use");
+        String passes = toPass.stream().map(Reopening::words).collect(Collectors.joining(" and "));
+        String next = toRepair
+                ? " Before it is used again it must be repaired and then pass: " + passes + "."
+                : " Before it is used again it must pass: " + passes + ".";
+        return new UnitState(UnitState.Standing.WITHDRAWN, since, number, why + next);
     }
 }

@@ -29,18 +29,18 @@ public record UnitState(Standing standing, Optional<LocalDate> since, Optional<L
                 Standing.UNPROVEN,
                 Optional.empty(),
                 damage.entry() == 0 ? Optional.empty() : Optional.of(damage.entry()),
-                "not shown fit: " + damage.text() + " Save what is sound with \"store salvage\" and examine it again"
-                        + " before use");
+                "The log is damaged: " + damage.text() + " Save what is sound with \"store salvage\". Examine it again"
+                        + " before use.");
     }
 
     /** Why it may not be used and since when, as part of a sentence about it. */
     public String words() {
         return standing == Standing.UNPROVEN
-                ? because
+                ? "not shown fit. " + because
                 : "out of use"
                         + since.map(d -> " since " + d).orElse("")
                         + entry.map(n -> " (entry " + n + ")").orElse("")
-                        + ": " + because;
+                        + ". " + because;
     }
 
     public boolean inService() {

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.report.upkeep.DueSheet;
 import org.fumewarden.report.upkeep.DutyCalendar;
@@ -23,8 +25,8 @@ final class Papers {
         this.desk = desk;
         this.kinds = Map.of(
                 "examination", id -> shown(store -> record(store, id)),
-                "card", id -> shown(store -> card(store, id).html()),
-                "due", id -> shown(store -> DueSheet.html(desk.report(store, ""))),
+                "card", id -> shown(store -> card(store, id).html(speech(store))),
+                "due", id -> shown(store -> DueSheet.html(desk.report(store, ""), desk.book(store), speech(store))),
                 "labels", id -> shown(store -> Labels.html(labelled(store, id))),
                 "calendar", id -> calendar());
     }
@@ -53,7 +55,7 @@ final class Papers {
                     "the command record."));
         }
         return Paper.record(store, item, desk.book(store).duties(), desk.shop().today())
-                .html();
+                .html(speech(store));
     }
 
     private BeforeUseCard card(Store store, String id) {
@@ -68,6 +70,10 @@ final class Papers {
                 new Problem("register", 0, id, "is a " + item.kind().key() + ", not a unit.", "choose a unit."));
     }
 
+    private Speech speech(Store store) {
+        return Speech.of(Words.in(Words.LANGUAGES.get(0)), desk.book(store).wording());
+    }
+
     private static List<Item> labelled(Store store, String id) {
         return id.isEmpty() ? store.items() : List.of(UpkeepDesk.item(store, id));
     }
@@ -75,7 +81,10 @@ final class Papers {
     private Reply calendar() {
         String text = desk.shop()
                 .read(store -> DutyCalendar.write(
-                        desk.report(store, "P1Y"), desk.shop().clock().instant()));
+                        desk.report(store, "P1Y"),
+                        desk.book(store),
+                        speech(store),
+                        desk.shop().clock().instant()));
         return Reply.file("fumewarden-due.ics", "text/calendar; charset=utf-8", text);
     }
 }

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.upkeep.DutyRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -163,7 +164,7 @@ class UpkeepDeskTest {
                             store.item(id).orElseThrow(),
                             yard.duties(store, LIBRARY, "").duties(),
                             LIBRARY.today())
-                    .html());
+                    .html(Speech.ENGLISH));
             assertEquals(sheet, page);
         }
         String plant = new String(new Papers(desk).write("examination", "X-01").body(), StandardCharsets.UTF_8);

@@ -20,6 +20,7 @@ import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.SamplePart;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -49,28 +50,35 @@ public final class AdviceSheet {
      */
     public static Sheet of(Bench bench, Advice advice, Words words, boolean detail) {
         RuleBase base = bench.advisor(bench.code()).base();
+        Speech speech = Speech.of(words, base.book().vocabulary());
         if (words.ofRuleBase()) {
-            Spoken spoken = new Spoken(base.book().vocabulary(), words, Set.of());
+            Spoken spoken = new Spoken(base.book().vocabulary(), speech, Set.of());
             return sheet(bench, advice, advice, spoken, detail);
         }
         Tongue tongue = base.book().tongue(words.language());
         RuleBase speaking = base.speaking(tongue, words.names());
         Advice said = new Advisor(speaking).advise(bench.task(bench.code(), Map.of()));
         Spoken spoken = new Spoken(
-                speaking.book().vocabulary(), words, tongue.sentences().keySet());
+                speaking.book().vocabulary(), speech, tongue.sentences().keySet());
         return sheet(bench, advice, said, spoken, detail);
+    }
+
+    /** True for a part that cites laws, whose numbers keep their points. */
+    private static boolean cites(Part part, Spoken spoken) {
+        return part.key().equals("notes")
+                || part.key().equals("compare") && !spoken.words().ofRuleBase();
     }
 
     /** Says at the top how many sentences are not in the language of the sheet. */
     private static Sheet sheet(Bench bench, Advice advice, Advice said, Spoken spoken, boolean detail) {
         RuleBase base = bench.advisor(bench.code()).base();
         List<Row> rows = base.rowsOn(advice.on());
-        Wording wording = spoken.words().ofRuleBase() ? new Wording(spoken.vocabulary()) : Wording.NONE;
-        List<Part> page = parts(said, number(advice), rows, spoken, wording);
+        Tone tone = new Tone(spoken.speech()::spelt);
+        List<Part> page = parts(said, number(advice), rows, spoken, tone);
         List<Part> annex = detail
                 ? new Annex(said, rows, base.book().documents(), spoken)
-                        .write(SamplePart.of(bench, advice, spoken.words())).stream()
-                                .map(p -> p.key().equals("notes") ? p : wording.of(p))
+                        .write(SamplePart.of(bench, advice, spoken.speech())).stream()
+                                .map(p -> cites(p, spoken) ? p : tone.of(p))
                                 .toList()
                 : List.of();
         long foreign = Stream.concat(page.stream(), annex.stream())
@@ -98,15 +106,15 @@ public final class AdviceSheet {
     }
 
     /** The parts in the order of the page. Those that must not be cut take their room first; the others share what is left. */
-    private static List<Part> parts(Advice advice, String number, List<Row> rows, Spoken spoken, Wording wording) {
+    private static List<Part> parts(Advice advice, String number, List<Row> rows, Spoken spoken, Tone tone) {
         ActsPart acts = new ActsPart(advice, rows, spoken);
-        Part state = wording.of(new StatePart(advice, spoken).write());
-        Part wear = wording.of(new WearPart(advice, spoken).write());
+        Part state = tone.of(new StatePart(advice, spoken).write());
+        Part wear = tone.of(new WearPart(advice, spoken).write());
         Optional<Part> now = acts.write(advice.status() == Status.DO_NOT_ENTER ? "stop" : "do-now", "do-now", Sign.ACT)
-                .map(wording::of);
-        Optional<Part> leave = acts.write("leave", "leave", Sign.LEAVE).map(wording::of);
-        Optional<Part> open = new OpenPart(advice, spoken).write().map(wording::of);
-        Part issue = new IssuePart(advice, number, spoken).write();
+                .map(tone::of);
+        Optional<Part> leave = acts.write("leave", "leave", Sign.LEAVE).map(tone::of);
+        Optional<Part> open = new OpenPart(advice, spoken).write().map(tone::of);
+        Part issue = tone.of(new IssuePart(advice, number, spoken).write());
         int room = LINES
                 + (spoken.words().ofRuleBase() ? 0 : LONGER_WORDS)
                 - FRAME
@@ -116,17 +124,17 @@ public final class AdviceSheet {
         for (Optional<Part> kept : List.of(now, leave, open)) {
             room -= kept.map(TextForm::height).orElse(0);
         }
-        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(wording::of);
+        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(tone::of);
         int least = keepUp.map(p ->
                         Math.min(TextForm.height(p), Math.max(LEAST, TextForm.height(without(p, size(p) - 1, spoken)))))
                 .orElse(0);
         int forAir = room - least;
         AirPart told = new AirPart(advice, spoken);
         Optional<Part> air = told.write()
-                .map(wording::of)
+                .map(tone::of)
                 .filter(p -> TextForm.height(p) <= forAir)
                 .or(told::brief)
-                .map(wording::of)
+                .map(tone::of)
                 .map(cut(forAir, spoken));
         room -= air.map(TextForm::height).orElse(0);
         Optional<Part> upkeep = keepUp.map(cut(room, spoken));

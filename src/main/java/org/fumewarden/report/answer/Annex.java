@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.ToCompare;
 import org.fumewarden.codes.Document;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Row;
@@ -33,7 +35,7 @@ final class Annex {
     private final List<Part> parts = new ArrayList<>();
 
     Annex(Advice advice, List<Row> rows, Map<String, Document> documents, Spoken spoken) {
-        this.notes = new Notes(documents);
+        this.notes = new Notes(documents, spoken);
         this.advice = advice;
         this.rows = rows;
         this.spoken = spoken;
@@ -160,21 +162,28 @@ final class Annex {
     private Line check(Check check) {
         String record = check.recorded() ? " " + spoken.say("checks.record", spoken.keep(check.keep())) : "";
         String note = notes.of(
-                notes.title(check.source()) + ", " + check.clause(),
+                notes.place(check.source(), check.clause()),
                 check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()));
-        String own = spoken.words().sayOr("duty." + check.id(), check.what());
-        String says = own + " (" + spoken.who(check.who()) + ")." + record;
-        return own.equals(check.what())
-                ? spoken.foreign(Sign.ITEM, "", says, note)
-                : new Line.Says(Sign.ITEM, "", says, note, "");
+        String what = StringUtils.stripEnd(spoken.told(check.what()), ".");
+        return new Line.Says(Sign.ITEM, "", what + " (" + spoken.who(check.who()) + ")." + record, note, "");
     }
 
-    /** The values to compare with their text before anybody signs. */
+    /** The values to compare with their text before anybody signs; those with one text and one reason stand together. */
     private List<Line> compare() {
-        return advice.compareBeforeSigning().stream()
-                .map(v -> (Line) spoken.foreign(
-                        Sign.ITEM, v.value() + ".", v.document() + ", " + v.place() + ". " + v.matters(), ""))
-                .toList();
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        for (ToCompare value : advice.compareBeforeSigning()) {
+            String held = StringUtils.substringAfter(value.value(), ": ");
+            String text = notes.place(value.document(), value.place());
+            String says = spoken.told(held) + ".\t" + text + ". " + spoken.told(value.matters());
+            names.computeIfAbsent(says, s -> new ArrayList<>())
+                    .add(spoken.told(StringUtils.substringBefore(value.value(), ": ")));
+        }
+        List<Line> lines = new ArrayList<>();
+        names.forEach((says, of) -> lines.add(new Line.Says(
+                Sign.ITEM,
+                String.join("; ", of) + ": " + StringUtils.substringBefore(says, "\t"),
+                StringUtils.substringAfter(says, "\t"))));
+        return lines;
     }
 
     private List<Line> basis() {
@@ -183,13 +192,16 @@ final class Annex {
                 Sign.NONE,
                 spoken.say(
                         "sheet.editions",
-                        advice.codeUsed().edition(),
+                        spoken.speech().cited(advice.codeUsed().edition()),
                         advice.codeUsed().checkedOn())));
         if (!advice.codeUsed().lacks().isEmpty()) {
             lines.add(new Line.Says(
                     Sign.NONE,
                     spoken.say(
-                            "sheet.lacks", String.join("; ", advice.codeUsed().lacks()))));
+                            "sheet.lacks",
+                            advice.codeUsed().lacks().stream()
+                                    .map(spoken.speech()::cited)
+                                    .collect(Collectors.joining("; ")))));
         }
         lines.add(new Line.Says(
                 Sign.NONE,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.codes.Document;
 import org.fumewarden.report.sheet.Line;
@@ -14,8 +15,12 @@ import org.fumewarden.report.sheet.Sign;
 /** Where sentences stand, as numbers; a place that orders several things has one number. */
 final class Notes {
     private static final String UNSTATED = "see docs/sources.yaml";
+    private static final String PRACTICE = "practice";
+    private static final String DEFINITIONS = "fumewarden";
+    private static final Set<String> OURS = Set.of(PRACTICE, DEFINITIONS);
 
     private final Map<String, Document> documents;
+    private final Spoken spoken;
     private final Map<String, Set<String>> rules = new LinkedHashMap<>();
     private final List<String> places = new ArrayList<>();
 
@@ -24,14 +29,17 @@ final class Notes {
      *
      * @param documents that may be cited, by id
      */
-    Notes(Map<String, Document> documents) {
+    Notes(Map<String, Document> documents, Spoken spoken) {
         this.documents = documents;
+        this.spoken = spoken;
     }
 
     /** The number of the place behind a sentence. */
     String of(Reason reason) {
-        String edition = reason.edition().isEmpty() || reason.edition().equals(UNSTATED) ? "" : ", " + reason.edition();
-        return of(title(reason.source()) + ", " + reason.clause() + edition, reason.rule());
+        boolean stated =
+                !reason.edition().isEmpty() && !reason.edition().equals(UNSTATED) && !OURS.contains(reason.source());
+        String edition = stated ? ", " + spoken.speech().cited(reason.edition()) : "";
+        return of(place(reason.source(), reason.clause()) + edition, reason.rule());
     }
 
     /**
@@ -48,9 +56,21 @@ final class Notes {
         return String.valueOf(places.indexOf(place) + 1);
     }
 
-    /** The title of a document, or else its id. */
-    String title(String source) {
-        return documents.containsKey(source) ? documents.get(source).title() : source;
+    /**
+     * A place in words: the title of its document and the clause. What rests on no document says so.
+     *
+     * @param source id or title of the document
+     */
+    String place(String source, String clause) {
+        if (source.equals(PRACTICE)) {
+            return spoken.speech().cited(StringUtils.capitalize(clause));
+        }
+        String place = StringUtils.removeEnd(spoken.speech().cited(clause), ".");
+        if (source.equals(DEFINITIONS)) {
+            return spoken.say("notes.definition", place);
+        }
+        String title = documents.containsKey(source) ? documents.get(source).title() : source;
+        return spoken.speech().cited(title) + ", " + place;
     }
 
     List<Line> lines() {

@@ -61,7 +61,7 @@ record StatePart(Advice advice, Spoken spoken) {
         advice.register().stream()
                 .map(RegisterNote::says)
                 .distinct()
-                .forEach(s -> lines.add(spoken.foreign(Sign.NONE, spoken.say("told.register") + ":", s, "")));
+                .forEach(s -> lines.add(new Line.Says(Sign.NONE, spoken.say("told.register") + ":", spoken.told(s))));
         return new Part("state", spoken.say("page.state"), lines);
     }
 

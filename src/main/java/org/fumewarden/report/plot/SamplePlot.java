@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fumewarden.model.Figures;
 
 /**
  * Samples on log-probability axes, with the limit and the upper tolerance limit.
@@ -65,8 +66,9 @@ public record SamplePlot(
      */
     public record Expected(String name, char sign, String dash, Line line) {
         String words(String unit) {
-            return " " + name + ": geometric mean " + PlotScale.number(Math.exp(line.meanLog())) + " " + unit
-                    + ", geometric standard deviation " + PlotScale.number(Math.exp(line.sdLog())) + ".";
+            return " " + org.apache.commons.lang3.StringUtils.capitalize(name) + ": geometric mean "
+                    + Figures.shown(Math.exp(line.meanLog())) + " " + unit + ", geometric standard deviation "
+                    + Figures.shown(Math.exp(line.sdLog())) + ".";
         }
     }
 
@@ -87,15 +89,15 @@ public record SamplePlot(
         String above = marks.stream().anyMatch(m -> m.detected() && m.concentration() > limit)
                 ? "At least one sample is above the limit."
                 : "No detected sample is above the limit.";
-        String fitted = fit.map(f -> " The fitted geometric mean is " + PlotScale.number(Math.exp(f.meanLog())) + " "
-                        + unit + ", the geometric standard deviation " + PlotScale.number(Math.exp(f.sdLog())) + ".")
+        String fitted = fit.map(f -> " The fitted geometric mean is " + Figures.shown(Math.exp(f.meanLog())) + " "
+                        + unit + ", the geometric standard deviation " + Figures.shown(Math.exp(f.sdLog())) + ".")
                 .orElse(" No line was fitted.");
         String bound = tolerance.isPresent()
-                ? " The upper tolerance limit is " + PlotScale.number(tolerance.getAsDouble()) + " " + unit + ", "
+                ? " The upper tolerance limit is " + Figures.shown(tolerance.getAsDouble()) + " " + unit + ", "
                         + (tolerance.getAsDouble() > limit ? "above" : "not above") + " the limit."
                 : " There is no upper tolerance limit.";
         return marks.size() + " samples, " + found + " detected, the highest "
-                + PlotScale.number(highest) + " " + unit + "; limit " + PlotScale.number(limit) + " " + unit + ". "
+                + Figures.shown(highest) + " " + unit + "; limit " + Figures.shown(limit) + " " + unit + ". "
                 + above + fitted + bound
                 + expected.stream().map(e -> e.words(unit)).collect(java.util.stream.Collectors.joining());
     }

@@ -2,6 +2,7 @@ package org.fumewarden.report.plot;
 
 import java.util.Arrays;
 import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.model.Figures;
 import org.fumewarden.report.plot.SamplePlot.Mark;
 
 /** Draws a sample plot in characters. */
@@ -53,11 +54,11 @@ final class SampleText {
 
     private String legend() {
         String tolerance = plot.tolerance().isPresent()
-                ? "  = tolerance limit " + PlotScale.number(plot.tolerance().getAsDouble())
+                ? "  = tolerance limit " + Figures.shown(plot.tolerance().getAsDouble())
                 : "";
         return StringUtils.repeat(' ', LABEL + 2) + "o detected  v below detection limit"
                 + (plot.fit().isPresent() ? "  . fit" : "") + "\n" + StringUtils.repeat(' ', LABEL + 2) + "- limit "
-                + PlotScale.number(plot.limit()) + tolerance + "\n"
+                + Figures.shown(plot.limit()) + tolerance + "\n"
                 + plot.expected().stream()
                         .map(e -> StringUtils.repeat(' ', LABEL + 2) + e.sign() + " " + e.name() + "\n")
                         .collect(java.util.stream.Collectors.joining());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.UnitState;
 
@@ -37,13 +38,13 @@ public final class BeforeUseCard implements Paper {
     }
 
     @Override
-    public String text() {
-        return sheet().text();
+    public String text(Speech speech) {
+        return sheet(speech).text();
     }
 
     @Override
-    public String html() {
-        return sheet().html();
+    public String html(Speech speech) {
+        return sheet(speech).html();
     }
 
     /** One row for each check, with room for the outcome. */
@@ -53,9 +54,16 @@ public final class BeforeUseCard implements Paper {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < checks.size(); i++) {
             Term check = checks.get(i);
-            rows.add(List.of(unit.id(), String.valueOf(i + 1), check.id(), words(check), source(check), "", ""));
+            rows.add(List.of(
+                    unit.id(),
+                    String.valueOf(i + 1),
+                    check.id(),
+                    check.name(),
+                    unread(check) ? "common practice or memory" : "a text that was read",
+                    "",
+                    ""));
         }
-        return CsvSheet.write(List.of("unit", "number", "check", "pass when", "source", "outcome", "remark"), rows);
+        return CsvSheet.write(List.of("unit", "number", "check", "pass when", "rests on", "outcome", "remark"), rows);
     }
 
     @Override
@@ -76,43 +84,46 @@ public final class BeforeUseCard implements Paper {
         return checks;
     }
 
-    private Sheet sheet() {
+    private Sheet sheet(Speech speech) {
         List<Sheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning("DO NOT USE. This unit is " + state.because()));
+            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
-        late.ifPresent(words -> blocks.add(new Sheet.Warning("DO NOT USE. Of this unit " + words + ".")));
+        late.ifPresent(words -> blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(words))));
         blocks.add(new Sheet.Pairs(List.of(
-                new Sheet.Pair("unit", unit.id() + ", " + unit.label()),
+                new Sheet.Pair(speech.say("unit"), unit.id() + ", " + unit.label()),
                 new Sheet.Pair(
-                        "manufacturer's minimum flow",
+                        speech.say("manufacturer's minimum flow"),
                         unit.minimumFlow()
-                                .map(f -> f.toPlainString() + " l/min")
-                                .orElse("NOT RECORDED: read it from the manufacturer's instructions before use")),
-                new Sheet.Pair("date and shift", ""),
-                new Sheet.Pair("wearer", ""))));
-        blocks.add(new Sheet.Heading("Before use, in this order"));
-        blocks.add(new Sheet.Paragraph("Any NO: do not use the unit. Tag it, hand it in and record it."));
-        blocks.add(new Sheet.Ticks(checks().stream().map(BeforeUseCard::words).toList()));
-        blocks.add(new Sheet.Heading("When something warns"));
-        blocks.add(new Sheet.Points(book.catalogue("alarm-action").stream()
-                .map(BeforeUseCard::words)
-                .toList()));
-        blocks.add(new Sheet.Heading("Never"));
-        blocks.add(new Sheet.Points(
-                book.catalogue("never").stream().map(BeforeUseCard::words).toList()));
+                                .map(f -> speech.spelt(f.toPlainString()) + " L/min")
+                                .orElse(speech.say(
+                                        "NOT RECORDED: read it from the manufacturer's instructions before use"))),
+                new Sheet.Pair(speech.say("date and shift"), ""),
+                new Sheet.Pair(speech.say("wearer"), ""))));
+        blocks.add(new Sheet.Heading(speech.say("Before use, in this order")));
+        blocks.add(new Sheet.Paragraph(speech.say("Any NO: do not use the unit. Tag it, hand it in and record it.")));
+        blocks.add(new Sheet.Ticks(words(checks(), speech)));
+        blocks.add(new Sheet.Heading(speech.say("When something warns")));
+        blocks.add(new Sheet.Points(words(book.catalogue("alarm-action"), speech)));
+        blocks.add(new Sheet.Heading(speech.say("Never")));
+        blocks.add(new Sheet.Points(words(book.catalogue("never"), speech)));
         blocks.add(new Sheet.Paragraph(
-                "A star marks what rests on common practice or memory, not on a text that was read. " + Closing.WORDS));
-        blocks.add(new Sheet.Signatures(List.of("Wearer")));
-        return new Sheet("Before use: unit " + unit.id(), blocks);
+                speech.say("A star marks what rests on common practice or memory, not on a text that was read.") + " "
+                        + speech.say(Closing.WORDS)));
+        blocks.add(new Sheet.Signatures(List.of(speech.say("Wearer")), speech.say("Date")));
+        return new Sheet(
+                speech.say("Before use: unit {0}", unit.id()),
+                blocks,
+                speech.words().language());
     }
 
-    private static String words(Term term) {
-        return term.ref().citation().confidence().unverified() ? term.name() + " *" : term.name();
+    private static List<String> words(List<Term> terms, Speech speech) {
+        return terms.stream()
+                .map(t -> speech.told(t.name()) + (unread(t) ? " *" : ""))
+                .toList();
     }
 
-    private static String source(Term term) {
-        return term.ref().citation().source() + " " + term.ref().citation().clause() + " ("
-                + term.ref().citation().confidence().key() + ")";
+    private static boolean unread(Term term) {
+        return term.ref().citation().confidence().unverified();
     }
 }

@@ -3,16 +3,23 @@ package org.fumewarden.report.upkeep;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.duties.DutyBook;
+import org.fumewarden.report.html.DutyTerms;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Closed;
 import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Unsettled;
 
-/** The list of what is owed. */
+/** The list of what is due. */
 public final class DueSheet {
-    private static final List<String> COLUMNS = List.of(
+    private static final String FIT_TEST = "fit-test";
+
+    private static final List<String> FIELDS = List.of(
             "item",
             "kind",
             "name",
@@ -21,76 +28,137 @@ public final class DueSheet {
             "due",
             "days over",
             "last done",
-            "deed",
+            "done-by",
             "duties",
             "clauses",
             "note");
 
-    private DueSheet() {}
+    private static final List<String> COLUMNS = List.of(
+            "item", "what", "kind", "name", "wearer", "status", "due", "days overdue", "last done", "clauses", "note");
 
-    public static String text(DueReport report) {
-        return sheet(report).text();
+    private final DueReport report;
+    private final DutyBook book;
+    private final Speech speech;
+
+    private DueSheet(DueReport report, DutyBook book, Speech speech) {
+        this.report = report;
+        this.book = book;
+        this.speech = speech;
     }
 
-    public static String html(DueReport report) {
-        return sheet(report).html();
+    public static String text(DueReport report, DutyBook book, Speech speech) {
+        return new DueSheet(report, book, speech).sheet().text();
     }
 
+    public static String html(DueReport report, DutyBook book, Speech speech) {
+        return new DueSheet(report, book, speech).sheet().html();
+    }
+
+    /** For programs: keys and ids as the log and the tables have them. */
     public static String csv(DueReport report) {
-        return CsvSheet.write(COLUMNS, rows(report));
+        return CsvSheet.write(
+                FIELDS, report.owings().stream().map(DueSheet::fields).toList());
     }
 
-    private static Sheet sheet(DueReport report) {
+    private Sheet sheet() {
         List<Sheet.Block> blocks = new ArrayList<>();
         if (!report.closed().isEmpty()) {
-            blocks.add(new Sheet.Heading("Do not use"));
-            blocks.add(new Sheet.Points(
-                    report.closed().stream().map(DueSheet::closed).toList()));
+            blocks.add(new Sheet.Heading(speech.say("Do not use")));
+            blocks.add(
+                    new Sheet.Points(report.closed().stream().map(this::closed).toList()));
         }
-        blocks.add(new Sheet.Heading("Due on " + report.on() + ", overdue first"));
+        blocks.add(new Sheet.Heading(speech.say("Due on {0}, overdue first", speech.day(report.on()))));
         if (report.owings().isEmpty()) {
-            blocks.add(new Sheet.Paragraph("Nothing falls due in this time."));
+            blocks.add(new Sheet.Paragraph(speech.say("Nothing falls due in this time.")));
         } else {
-            blocks.add(new Sheet.Table(COLUMNS, rows(report)));
+            blocks.add(new Sheet.Table(
+                    COLUMNS.stream().map(speech::say).toList(),
+                    report.owings().stream().map(this::row).toList()));
         }
         if (!report.doubts().isEmpty()) {
-            blocks.add(new Sheet.Heading("The log itself looks wrong"));
-            blocks.add(new Sheet.Points(report.doubts()));
+            blocks.add(new Sheet.Heading(speech.say("The log itself looks wrong")));
+            blocks.add(
+                    new Sheet.Points(report.doubts().stream().map(speech::told).toList()));
         }
         if (!report.unsettled().isEmpty()) {
-            blocks.add(new Sheet.Heading("Cannot be said until it is recorded"));
+            blocks.add(new Sheet.Heading(speech.say("Record these facts: until then no one can say what is due")));
             blocks.add(new Sheet.Points(
-                    report.unsettled().stream().map(DueSheet::unsettled).toList()));
+                    report.unsettled().stream().map(this::unsettled).toList()));
         }
-        blocks.add(new Sheet.Paragraph("There is no grace: the last day in time is the due day."));
-        blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        return new Sheet("Checks, tests and records due", blocks);
+        blocks.add(new Sheet.Paragraph(speech.say("There is no period of grace. Do it by the due date.")));
+        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
+        return new Sheet(
+                speech.say("Checks, tests and records due"),
+                blocks,
+                speech.words().language());
     }
 
-    private static String closed(Closed closed) {
-        return closed.item() + " (" + closed.label() + ")"
-                + closed.state().since().map(d -> " since " + d).orElse("") + ": "
-                + closed.state().because();
+    private String closed(Closed closed) {
+        String since = closed.state()
+                .since()
+                .map(d -> " " + speech.say("since {0}", speech.day(d)))
+                .orElse("");
+        return closed.item() + " (" + closed.label() + ")" + since + ". "
+                + speech.told(closed.state().because());
     }
 
-    static String unsettled(Unsettled open) {
-        String fact = open.fact().indexOf(' ') < 0 ? open.fact().replace('-', ' ') : open.fact();
-        return fact + " is not recorded for " + open.items() + " "
-                + open.subject().key().replace('-', ' ') + (open.items() == 1 ? "" : "s") + " (such as "
-                + open.example()
-                + "): may be due: " + String.join(", ", open.duties());
+    private String unsettled(Unsettled open) {
+        return unsettled(open, book, speech);
     }
 
-    private static List<List<String>> rows(DueReport report) {
-        return report.owings().stream().map(DueSheet::row).toList();
+    /** What may be due, and the fact that decides it. */
+    static String unsettled(Unsettled open, DutyBook book, Speech speech) {
+        DutyTerms terms = new DutyTerms(speech);
+        String subject = open.subject().key();
+        String what = book.duties().stream()
+                .filter(d -> open.duties().contains(d.id()))
+                .map(d -> terms.deed(d.doneBy(), List.of(subject)))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        String item = StringUtils.removeEnd(subject, "-mask");
+        String kind = speech.named("kind." + item, item);
+        String of = open.items() == 1
+                ? open.example() + " (" + kind + ")"
+                : speech.say("{0} items of the kind {1}, such as {2}", open.items(), kind, open.example());
+        return speech.say(
+                "{0}: not recorded for {1}. May be due: {2}.",
+                StringUtils.capitalize(fact(open.fact(), book, speech)), of, what);
     }
 
-    private static List<String> row(Owing owing) {
-        String assumed = owing.assumed().isEmpty()
-                ? ""
-                : "taken to apply, since not recorded: " + String.join(", ", owing.assumed());
-        String note =
-                owing.note().isEmpty() || assumed.isEmpty() ? owing.note() + assumed : owing.note() + "; " + assumed;
+    /** A circumstance in words. */
+    static String fact(String fact, DutyBook book, Speech speech) {
+        return book.catalogue("circumstances").stream()
+                .filter(t -> t.id().equals(fact))
+                .map(t -> speech.told(t.name()))
+                .findFirst()
+                .orElse(fact.indexOf(' ') < 0 ? speech.told(fact.replace('-', ' ')) : fact);
+    }
+
+    /** What is to be done; of a fit test, in which mask. */
+    static String deed(Owing owing, Speech speech) {
+        DutyTerms terms = new DutyTerms(speech);
+        String mask = StringUtils.substringAfter(owing.doneBy(), FIT_TEST + "/");
+        return mask.isEmpty()
+                ? terms.deed(owing.doneBy(), List.of(owing.kind().key()))
+                : terms.deed(FIT_TEST, List.of()) + ": " + mask;
+    }
+
+    private List<String> row(Owing owing) {
+        return List.of(
+                owing.item(),
+                deed(owing, speech),
+                speech.named("kind." + owing.kind().key(), owing.kind().key()),
+                owing.label(),
+                owing.wearer().orElse(""),
+                speech.say(owing.status().words()),
+                owing.due().map(speech::day).orElse(""),
+                owing.daysOver() == 0 ? "" : String.valueOf(owing.daysOver()),
+                last(owing, speech, speech::day),
+                owing.duties().stream().map(d -> clause(d, speech)).distinct().collect(Collectors.joining("; ")),
+                note(owing));
+    }
+
+    private static List<String> fields(Owing owing) {
         return List.of(
                 owing.item(),
                 owing.kind().key(),
@@ -99,22 +167,39 @@ public final class DueSheet {
                 owing.status().words(),
                 owing.due().map(LocalDate::toString).orElse(""),
                 owing.daysOver() == 0 ? "" : String.valueOf(owing.daysOver()),
-                last(owing),
-                owing.doneBy().replace("/", ": "),
+                last(owing, Speech.ENGLISH, LocalDate::toString),
+                owing.doneBy(),
                 owing.duties().stream().map(Duty::id).collect(Collectors.joining(", ")),
-                owing.duties().stream().map(DueSheet::clause).distinct().collect(Collectors.joining("; ")),
-                note);
+                owing.duties().stream()
+                        .map(d -> clause(d, Speech.ENGLISH))
+                        .distinct()
+                        .collect(Collectors.joining("; ")),
+                owing.note() + (owing.assumed().isEmpty() ? "" : " assumed: " + String.join(", ", owing.assumed())));
     }
 
-    private static String last(Owing owing) {
-        String failed = owing.failed().map(d -> "failed on " + d).orElse("");
+    private String note(Owing owing) {
+        String assumed = owing.assumed().isEmpty()
+                ? ""
+                : speech.say(
+                        "The register does not state this, so the duty is taken to apply: {0}.",
+                        owing.assumed().stream().map(f -> fact(f, book, speech)).collect(Collectors.joining(", ")));
+        String note = StringUtils.capitalize(owing.note());
+        String ended = note.isEmpty() || note.endsWith(".") ? note : note + ".";
+        return (speech.told(ended) + " " + assumed).strip();
+    }
+
+    private static String last(Owing owing, Speech speech, Function<LocalDate, String> day) {
+        String failed = owing.failed()
+                .map(d -> speech.say("failed on {0}", day.apply(d)))
+                .orElse("");
         return owing.last()
-                .map(d -> d + (failed.isEmpty() ? "" : "; " + failed))
-                .orElse(failed.isEmpty() ? "never" : "never passed; " + failed);
+                .map(d -> day.apply(d) + (failed.isEmpty() ? "" : "; " + failed))
+                .orElse(failed.isEmpty() ? speech.say("never") : speech.say("never passed") + "; " + failed);
     }
 
     /** The clause with its force. */
-    static String clause(Duty duty) {
-        return duty.clause() + " (" + duty.force().words() + ")";
+    static String clause(Duty duty, Speech speech) {
+        return speech.cited(duty.clause()) + " ("
+                + speech.named("force." + duty.force().key(), duty.force().words()) + ")";
     }
 }

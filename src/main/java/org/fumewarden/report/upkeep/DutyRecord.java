@@ -11,7 +11,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.FitMode;
+import org.fumewarden.report.html.DutyTerms;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.Duty;
@@ -39,10 +43,14 @@ public final class DutyRecord implements Paper {
             List<Entry> entries,
             List<Owing> late) {}
 
+    private static final Pattern KEY = Pattern.compile("[a-z ]+(-[a-z ]+)+");
+
     private final Item item;
     private final UnitState state;
     private final Map<String, String> known;
     private final List<Deed> deeds;
+    /** Duties that ask for a record if they apply, which the register does not say. */
+    private final List<Duty> open;
 
     private final Function<String, Optional<String>> fitMode;
 
@@ -51,7 +59,9 @@ public final class DutyRecord implements Paper {
             UnitState state,
             Map<String, String> known,
             List<Deed> deeds,
+            List<Duty> open,
             Function<String, Optional<String>> fitMode) {
+        this.open = open;
         this.fitMode = fitMode;
         this.item = item;
         this.state = state;
@@ -79,6 +89,7 @@ public final class DutyRecord implements Paper {
                 .forEach(d -> ordered.computeIfAbsent(d.doneBy(), s -> new ArrayList<>())
                         .add(d));
         List<Deed> deeds = new ArrayList<>();
+        List<Duty> open = new ArrayList<>();
         ordered.forEach((serves, all) -> {
             List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d.serves(), serves));
             List<Duty> sure = all.stream()
@@ -88,9 +99,11 @@ public final class DutyRecord implements Paper {
                 List<Owing> own =
                         late.stream().filter(o -> serves(o.doneBy(), serves)).toList();
                 deeds.add(new Deed(serves, all, sure, fields(all, serves), entries, own));
+            } else {
+                all.stream().filter(Duty::recorded).forEach(open::add);
             }
         });
-        return new DutyRecord(item, store.state(item.id()), known, deeds, m -> FitMode.of(store, duties, m));
+        return new DutyRecord(item, store.state(item.id()), known, deeds, open, m -> FitMode.of(store, duties, m));
     }
 
     private static boolean concerns(Duty duty, Item item) {
@@ -165,13 +178,13 @@ public final class DutyRecord implements Paper {
     }
 
     @Override
-    public String text() {
-        return sheet().text();
+    public String text(Speech speech) {
+        return sheet(speech).text();
     }
 
     @Override
-    public String html() {
-        return sheet().html();
+    public String html(Speech speech) {
+        return sheet(speech).html();
     }
 
     /** One row for each field of each record. */
@@ -195,39 +208,60 @@ public final class DutyRecord implements Paper {
                 rows.add(List.of(item.id(), deed.serves(), "", "", "record", RecordFields.GAP));
             }
         }
-        return CsvSheet.write(List.of("item", "deed", "entry", "date", "field", "value"), rows);
+        return CsvSheet.write(List.of("item", "done-by", "entry", "date", "field", "value"), rows);
     }
 
-    private Sheet sheet() {
+    private Sheet sheet(Speech speech) {
         List<Sheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
+            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
-        if (deeds.isEmpty()) {
-            blocks.add(new Sheet.Paragraph("The tables of this code order no record about this item."));
+        if (deeds.isEmpty() && open.isEmpty()) {
+            blocks.add(new Sheet.Paragraph(speech.say("The duties of this code ask for no record about this item.")));
         }
         for (Deed deed : deeds) {
             if (deed.entries().isEmpty()) {
-                blocks.add(new Sheet.Heading(words(deed.serves())));
-                blocks.add(new Sheet.Warning(RecordFields.GAP + ": the log holds no "
-                        + words(deed.serves()).toLowerCase(java.util.Locale.ROOT) + " of " + item.id() + "."));
+                blocks.add(new Sheet.Heading(words(deed, speech)));
+                blocks.add(new Sheet.Warning(speech.say(
+                        "NOT RECORDED: {0}, for {1}.", new DutyTerms(speech).deed(deed.serves(), kind()), item.id())));
             }
-            deed.late().forEach(o -> blocks.add(new Sheet.Warning(words(o.doneBy()) + " is " + o.words() + ".")));
+            deed.late()
+                    .forEach(o ->
+                            blocks.add(new Sheet.Warning(words(deed, speech) + ": " + speech.told(o.words() + "."))));
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
-                blocks.add(new Sheet.Heading(
-                        words(deed.serves()) + " of " + entry.on() + " (entry " + entry.sequence() + ")"));
-                blocks.add(new Sheet.Pairs(pairs(deed, i)));
+                blocks.add(new Sheet.Heading(speech.say(
+                        "{0} of {1} (entry {2})", words(deed, speech), speech.day(entry.on()), entry.sequence())));
+                blocks.add(new Sheet.Pairs(pairs(deed, i).stream()
+                        .map(p -> new Sheet.Pair(field(p.name(), speech), speech.valued(p.value())))
+                        .toList()));
             }
-            blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains));
+            blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains, speech));
         }
-        blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        return new Sheet("Records: " + item.id() + ", " + item.label(), blocks);
+        if (!open.isEmpty()) {
+            blocks.add(new Sheet.Heading(speech.say("What may have to be recorded")));
+            blocks.add(new Sheet.Paragraph(speech.say("The register does not state the facts that decide this.")));
+            blocks.add(KeptEntries.points(open, d -> true, speech));
+        }
+        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
+        return new Sheet(
+                speech.say("Records: {0}, {1}", item.id(), item.label()),
+                blocks,
+                speech.words().language());
     }
 
-    private static String words(String serves) {
-        String kind = serves.replace('/', ' ').replace('-', ' ');
-        return Character.toUpperCase(kind.charAt(0)) + kind.substring(1);
+    /** A field of a record; a key of several words is told as those words. */
+    private static String field(String name, Speech speech) {
+        String said = speech.say(name);
+        return KEY.matcher(said).matches() ? said.replace("-", ", ") : said;
+    }
+
+    private List<String> kind() {
+        return List.of(item.kind().key());
+    }
+
+    private String words(Deed deed, Speech speech) {
+        return StringUtils.capitalize(new DutyTerms(speech).deed(deed.serves(), kind()));
     }
 
     /** The fields asked for; then the outcome and the person, which a reader looks for in any record. */
@@ -239,7 +273,7 @@ public final class DutyRecord implements Paper {
         all.put("entry.on", entry.on().toString());
         all.put("entry.by", entry.by());
         Optional<Entry> before = deed.entries().stream().skip(at + 1L).findFirst();
-        all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before in the log"));
+        all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before it"));
         List<Sheet.Pair> pairs = new ArrayList<>();
         for (String field : deed.fields()) {
             pairs.add(new Sheet.Pair(field, value(field, all)));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Examination;
@@ -86,13 +87,13 @@ public final class ExaminationRecord implements Paper {
     }
 
     @Override
-    public String text() {
-        return sheet().text();
+    public String text(Speech speech) {
+        return sheet(speech).text();
     }
 
     @Override
-    public String html() {
-        return sheet().html();
+    public String html(Speech speech) {
+        return sheet(speech).html();
     }
 
     /** One row for each examination. */
@@ -107,26 +108,32 @@ public final class ExaminationRecord implements Paper {
         return CsvSheet.write(columns, rows.isEmpty() ? List.of(List.of(item.id(), "never examined")) : rows);
     }
 
-    private Sheet sheet() {
+    private Sheet sheet(Speech speech) {
         List<Sheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning("DO NOT USE. " + state.because()));
+            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
         if (state.inService()) {
             waiting.against()
-                    .ifPresent(
-                            words -> blocks.add(new Sheet.Warning("DO NOT USE. Of " + item.id() + " " + words + ".")));
+                    .ifPresent(words ->
+                            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(words))));
         }
         if (examinations.isEmpty()) {
-            blocks.add(new Sheet.Warning("No examination stands in the log."));
+            blocks.add(new Sheet.Warning(speech.say("No examination is recorded. Examine before first use.")));
         }
         for (Entry entry : examinations) {
-            blocks.add(new Sheet.Heading("Examination of " + entry.on() + " (entry " + entry.sequence() + ")"));
-            blocks.add(new Sheet.Pairs(fields(entry)));
+            blocks.add(new Sheet.Heading(
+                    speech.say("Examination of {0} (entry {1})", speech.day(entry.on()), entry.sequence())));
+            blocks.add(new Sheet.Pairs(fields(entry).stream()
+                    .map(p -> new Sheet.Pair(speech.say(p.name()), speech.valued(p.value())))
+                    .toList()));
         }
-        blocks.addAll(KeptEntries.orderedBy(duties, d -> d.surelyUnder(facts)));
-        blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        return new Sheet("Examination record: " + item.id() + ", " + item.label(), blocks);
+        blocks.addAll(KeptEntries.orderedBy(duties, d -> d.surelyUnder(facts), speech));
+        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
+        return new Sheet(
+                speech.say("Examination record: {0}, {1}", item.id(), item.label()),
+                blocks,
+                speech.words().language());
     }
 
     private List<Sheet.Pair> fields(Entry entry) {
@@ -142,15 +149,15 @@ public final class ExaminationRecord implements Paper {
         pairs.add(new Sheet.Pair("kind", item.kind().key()));
         pairs.add(new Sheet.Pair("distinguishing number", item.id()));
         pairs.add(new Sheet.Pair("description", item.label()));
-        pairs.add(new Sheet.Pair("maker", maker()));
+        pairs.add(new Sheet.Pair("manufacturer", maker()));
         pairs.add(new Sheet.Pair("date of examination", entry.on().toString()));
         pairs.add(new Sheet.Pair("examiner", examiner(entry, found)));
         pairs.add(new Sheet.Pair("signature or other mark", needed(found.signature())));
         pairs.add(new Sheet.Pair(
                 "result", found.result().key() + (found.whyFailed().isEmpty() ? "" : ": " + found.whyFailed())));
         pairs.add(new Sheet.Pair("condition", found.condition()));
-        pairs.add(new Sheet.Pair("defects found", found.defects().isEmpty() ? "none written down" : found.defects()));
-        pairs.add(new Sheet.Pair("remedial action", found.action().isEmpty() ? "none written down" : found.action()));
+        pairs.add(new Sheet.Pair("defects found", found.defects().isEmpty() ? "none recorded" : found.defects()));
+        pairs.add(new Sheet.Pair("remedial action", found.action().isEmpty() ? "none recorded" : found.action()));
         pairs.add(new Sheet.Pair(
                 "filters and canister", when(!fact("filter-kind").equals("none"), found.filterCondition())));
         pairs.add(new Sheet.Pair(
@@ -161,7 +168,7 @@ public final class ExaminationRecord implements Paper {
                 "full cylinder by its manufacturer, bar", when(supply.equals("scba"), number(full(found)))));
         pairs.add(new Sheet.Pair("flow, L/min", when(blown, number(found.flow()))));
         pairs.add(new Sheet.Pair("manufacturer's minimum flow, L/min", when(blown, number(minimum(found)))));
-        pairs.add(new Sheet.Pair("methods", found.methods().isEmpty() ? "none written down" : found.methods()));
+        pairs.add(new Sheet.Pair("methods", found.methods().isEmpty() ? "none recorded" : found.methods()));
         pairs.add(new Sheet.Pair("entry", String.valueOf(entry.sequence())));
         return pairs;
     }

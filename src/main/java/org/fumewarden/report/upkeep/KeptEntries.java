@@ -3,6 +3,9 @@ package org.fumewarden.report.upkeep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.report.html.DutyTerms;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
@@ -26,15 +29,22 @@ final class KeptEntries {
     }
 
     /** Which duties order the record, and for how long it is kept. */
-    static List<Sheet.Block> orderedBy(List<Duty> duties, Predicate<Duty> sure) {
+    static List<Sheet.Block> orderedBy(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
         return duties.isEmpty()
                 ? List.of()
-                : List.of(
-                        new Sheet.Heading("Ordered by"),
-                        new Sheet.Points(duties.stream()
-                                .map(d -> d.id() + ": " + DueSheet.clause(d) + "; keep: "
-                                        + d.keep().text()
-                                        + (sure.test(d) ? "" : "; only if it applies, which the register does not say"))
-                                .toList()));
+                : List.of(new Sheet.Heading(speech.say("What orders this record")), points(duties, sure, speech));
+    }
+
+    static Sheet.Points points(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
+        return new Sheet.Points(
+                duties.stream().map(d -> point(d, sure.test(d), speech)).toList());
+    }
+
+    private static String point(Duty duty, boolean sure, Speech speech) {
+        String keep = speech.say(
+                "Keep the record: {0}.", new DutyTerms(speech).keep(duty.keep().text()));
+        String open = sure ? "" : " " + speech.say("The register does not say whether this applies.");
+        return StringUtils.removeEnd(speech.told(duty.what()), ".") + " [" + DueSheet.clause(duty, speech) + "]. "
+                + keep + open;
     }
 }

@@ -2,6 +2,7 @@ package org.fumewarden.report.upkeep;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
@@ -20,9 +21,9 @@ public sealed interface Paper permits BeforeUseCard, DutyRecord, ExaminationReco
                 : DutyRecord.of(store, item, duties, day);
     }
 
-    String text();
+    String text(Speech speech);
 
-    String html();
+    String html(Speech speech);
 
     String csv();
 

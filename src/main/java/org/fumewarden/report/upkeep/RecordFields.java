@@ -78,7 +78,7 @@ final class RecordFields {
             Map.of("result or fit factor each exercise", List.of("fit-factor", "result"));
 
     private static final Map<String, String> UNITS = Map.of(
-            "oxygen", " %", "carbon-monoxide", " ppm", "carbon-dioxide", " ppm", "oil", " mg/m3", "flow", " l/min");
+            "oxygen", " %", "carbon-monoxide", " ppm", "carbon-dioxide", " ppm", "oil", " mg/m3", "flow", " L/min");
 
     private static final Set<String> YES_OR_NO = Set.of("copy-given", "performance-met");
 

@@ -3,14 +3,22 @@ package org.fumewarden.report.upkeep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
 import org.fumewarden.report.sheet.TextForm;
 
-/** A paper of the register, block by block; it takes its forms as the sheet of advice does. */
-record Sheet(String title, List<Block> blocks) {
+/**
+ * A paper of the register, block by block; it takes its forms as the sheet of advice does.
+ *
+ * @param language tag of its language
+ */
+record Sheet(String title, List<Block> blocks, String language) {
+    private static final int WIDEST = 4;
+
     Sheet {
         blocks = List.copyOf(blocks);
     }
@@ -53,15 +61,37 @@ record Sheet(String title, List<Block> blocks) {
         }
     }
 
-    /** Lines to sign on. */
-    record Signatures(List<String> names) implements Block {
+    /**
+     * Lines to sign on.
+     *
+     * @param day the word for the date beside them
+     */
+    record Signatures(List<String> names, String day) implements Block {
         Signatures {
             names = List.copyOf(names);
         }
     }
 
     String text() {
-        return TextForm.write(whole());
+        List<Block> narrow = blocks.stream().map(Sheet::narrow).toList();
+        return TextForm.write(new Sheet(title, narrow, language).whole());
+    }
+
+    /** A table that is too wide for lines of text: a point for each row, with the names of its columns. */
+    private static Block narrow(Block block) {
+        return block instanceof Table table && table.columns().size() > WIDEST
+                ? new Points(table.rows().stream()
+                        .map(r -> point(table.columns(), r))
+                        .toList())
+                : block;
+    }
+
+    private static String point(List<String> columns, List<String> row) {
+        return row.get(0) + " | "
+                + IntStream.range(1, row.size())
+                        .filter(i -> !row.get(i).isEmpty())
+                        .mapToObj(i -> columns.get(i) + ": " + row.get(i))
+                        .collect(Collectors.joining("; "));
     }
 
     String html() {
@@ -93,7 +123,7 @@ record Sheet(String title, List<Block> blocks) {
                 parts,
                 List.of(),
                 closing.map(c -> ((Paragraph) c).text()).orElse(""),
-                "en");
+                language);
     }
 
     private static void part(List<Part> parts, String head, List<Line> lines) {
@@ -118,7 +148,7 @@ record Sheet(String title, List<Block> blocks) {
             return List.of(new Line.Table(table.columns(), table.rows(), List.of()));
         } else if (block instanceof Signatures signatures) {
             return signatures.names().stream()
-                    .map(name -> new Line.Blanks(List.of(name, "Date")))
+                    .map(name -> new Line.Blanks(List.of(name, signatures.day())))
                     .toList();
         }
         return said(Sign.NONE, List.of(((Paragraph) block).text()));

@@ -1,5 +1,6 @@
 package org.fumewarden.report.upkeep;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import org.fumewarden.advice.Reason;
  *
  * @param warning why the task is not cleared; empty when the advice is complete
  */
-public record TaskAdvice(String title, Optional<String> warning, List<String> sentences) {
+public record TaskAdvice(String title, LocalDate on, Optional<String> warning, List<String> sentences) {
     public TaskAdvice {
         sentences = List.copyOf(sentences);
     }
@@ -28,7 +29,7 @@ public record TaskAdvice(String title, Optional<String> warning, List<String> se
         advice.requiredFactor().reasons().forEach(r -> sentences.add(cited(r)));
         advice.recommended().ifPresent(r -> {
             String factor = r.factor()
-                    .map(f -> ", assigned factor " + f.toPlainString())
+                    .map(f -> ", assigned protection factor " + f.toPlainString())
                     .orElse("");
             sentences.add("Wear: " + r.name() + factor + ", filter: " + r.filter() + ".");
             Stream.concat(r.reasons().stream(), r.conditions().stream()).forEach(c -> sentences.add(cited(c)));
@@ -36,7 +37,8 @@ public record TaskAdvice(String title, Optional<String> warning, List<String> se
         advice.filters().forEach(r -> sentences.add(cited(r)));
         advice.cautions().forEach(r -> sentences.add(cited(r)));
         return new TaskAdvice(
-                advice.title() + " (rules of " + advice.on() + ")",
+                advice.title(),
+                advice.on(),
                 warning(advice),
                 sentences.stream().distinct().toList());
     }
@@ -45,8 +47,8 @@ public record TaskAdvice(String title, Optional<String> warning, List<String> se
         return switch (advice.status()) {
             case COMPLETE -> Optional.empty();
             case INCOMPLETE ->
-                Optional.of("NOT COMPLETE. Questions are open; nothing is cleared until they are answered.");
-            case CONFLICT -> Optional.of("CONFLICT. The task file and the rules disagree; resolve that first.");
+                Optional.of("NOT COMPLETE. Questions are open. Nothing is cleared until they are answered.");
+            case CONFLICT -> Optional.of("CONFLICT. Two statements contradict each other. Resolve that first.");
             case DO_NOT_ENTER -> Optional.of("DO NOT ENTER, DO NOT START.");
         };
     }
@@ -57,7 +59,9 @@ public record TaskAdvice(String title, Optional<String> warning, List<String> se
     }
 
     private static String cited(Reason reason) {
-        return reason.says() + " [" + reason.source() + " " + reason.clause() + ", "
-                + reason.confidence().key() + "]";
+        return reason.says()
+                + (reason.source().equals("practice")
+                        ? " [common practice]"
+                        : " [" + reason.source() + " " + reason.clause() + "]");
     }
 }

@@ -2,14 +2,18 @@ package org.fumewarden.report.upkeep;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.DutyBook;
-import org.fumewarden.model.Term;
+import org.fumewarden.report.html.DutyTerms;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Duty;
+import org.fumewarden.upkeep.Frequency;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
 
@@ -73,6 +77,7 @@ public final class WrittenProgramme {
     private final DutyBook book;
     private final List<TaskAdvice> advice;
     private final LocalDate on;
+    private final Speech speech;
 
     /**
      * A programme.
@@ -80,7 +85,8 @@ public final class WrittenProgramme {
      * @param items the whole register
      * @param advice what was advised for the tasks of the site; may be empty
      */
-    public WrittenProgramme(List<Item> items, DutyBook book, List<TaskAdvice> advice, LocalDate on) {
+    public WrittenProgramme(List<Item> items, DutyBook book, List<TaskAdvice> advice, LocalDate on, Speech speech) {
+        this.speech = speech;
         this.items = List.copyOf(items);
         this.site = items.stream()
                 .filter(Item.Site.class::isInstance)
@@ -101,34 +107,46 @@ public final class WrittenProgramme {
 
     private Sheet sheet() {
         List<Sheet.Block> blocks = new ArrayList<>();
-        blocks.add(new Sheet.Paragraph("Draft made from the register and the rules in force on " + on
-                + ". Edit it to the site, then sign it. It is no programme until a named person answers for it."));
+        blocks.add(new Sheet.Paragraph(speech.say(
+                "Draft made from the register and the rules in force on {0}. Edit it to the site, then sign it. It becomes a programme only when a named person answers for it.",
+                speech.day(on))));
+        String blank = speech.say("TO BE WRITTEN IN");
         blocks.add(new Sheet.Pairs(List.of(
-                new Sheet.Pair("employer", site.map(Item.Site::employer).orElse("TO BE WRITTEN IN")),
-                new Sheet.Pair("address", site.map(Item.Site::address).orElse("TO BE WRITTEN IN")),
                 new Sheet.Pair(
-                        "programme administrator",
+                        speech.say("employer"), site.map(Item.Site::employer).orElse(blank)),
+                new Sheet.Pair(
+                        speech.say("address"), site.map(Item.Site::address).orElse(blank)),
+                new Sheet.Pair(
+                        speech.say("programme administrator"),
                         site.map(Item.Site::administrator)
                                 .filter(a -> !a.isEmpty())
-                                .orElse("TO BE WRITTEN IN")),
-                new Sheet.Pair("code", book.code()))));
+                                .orElse(blank)),
+                new Sheet.Pair(speech.say("country whose rules apply"), speech.told(book.code())))));
         elements(blocks);
         Map<Chapter, List<Duty>> duties =
                 book.duties().stream().collect(Collectors.groupingBy(Chapter::of, TreeMap::new, Collectors.toList()));
         for (Chapter chapter : Chapter.values()) {
-            blocks.add(new Sheet.Heading((chapter.ordinal() + 1) + ". " + chapter.title));
+            blocks.add(new Sheet.Heading((chapter.ordinal() + 1) + ". " + speech.say(chapter.title)));
             chapter(chapter, duties.getOrDefault(chapter, List.of()), blocks);
         }
-        blocks.add(new Sheet.Heading(Chapter.values().length + 1 + ". Records and how long they are kept"));
+        blocks.add(new Sheet.Heading(
+                Chapter.values().length + 1 + ". " + speech.say("Records and how long they are kept")));
         blocks.add(new Sheet.Table(
-                List.of("record", "keep", "clause"),
+                said("record", "keep", "clause"),
                 book.duties().stream()
                         .filter(Duty::recorded)
-                        .map(d -> List.of(d.id(), d.keep().text(), DueSheet.clause(d)))
+                        .map(d -> List.of(
+                                StringUtils.capitalize(terms().deed(
+                                                d.doneBy(),
+                                                List.of(d.appliesTo().get(0).key()))),
+                                terms().keep(d.keep().text()),
+                                DueSheet.clause(d, speech)))
+                        .distinct()
                         .toList()));
-        blocks.add(new Sheet.Paragraph(Closing.WORDS));
-        blocks.add(new Sheet.Signatures(List.of("Employer", "Programme administrator")));
-        return new Sheet("Respirator programme", blocks);
+        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
+        blocks.add(new Sheet.Signatures(said("Employer", "Programme administrator"), speech.say("Date")));
+        return new Sheet(
+                speech.say("Respirator programme"), blocks, speech.words().language());
     }
 
     private void chapter(Chapter chapter, List<Duty> duties, List<Sheet.Block> blocks) {
@@ -136,35 +154,39 @@ public final class WrittenProgramme {
             selection(blocks);
         } else if (duties.isEmpty()) {
             blocks.add(new Sheet.Paragraph(
-                    "The tables of this code hold no duty on this point. Write down what the site does."));
+                    speech.say("This code has no duty on this point in our tables. Write down what the site does.")));
         } else {
             blocks.add(new Sheet.Table(
-                    List.of("what", "when", "who", "clause"),
+                    said("what", "when", "who", "clause"),
                     duties.stream()
-                            .map(d -> List.of(d.what(), when(d), d.who(), DueSheet.clause(d)))
+                            .map(d -> List.of(
+                                    speech.told(d.what()), when(d), terms().who(d.who()), DueSheet.clause(d, speech)))
                             .toList()));
         }
         if (chapter == Chapter.FIT) {
-            blocks.add(new Sheet.Table(List.of("wearer", "name", "team", "masks"), wearers()));
+            blocks.add(new Sheet.Table(said("wearer", "name", "team", "masks"), wearers()));
         }
         if (chapter == Chapter.USE) {
-            blocks.add(new Sheet.Points(
-                    book.catalogue("alarm-action").stream().map(Term::name).toList()));
+            blocks.add(new Sheet.Points(book.catalogue("alarm-action").stream()
+                    .map(t -> speech.told(t.name()))
+                    .toList()));
         }
         if (chapter == Chapter.CARE) {
-            blocks.add(new Sheet.Table(List.of("number", "kind", "description"), kept()));
+            blocks.add(new Sheet.Table(said("number", "kind", "description"), kept()));
         }
     }
 
     private void selection(List<Sheet.Block> blocks) {
         if (advice.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(
-                    "No advice was put in. Describe each task and add what was advised, with its clauses."));
+            blocks.add(new Sheet.Paragraph(speech.say(
+                    "No advice was put in. Describe each task and add what was advised, with its clauses.")));
         }
         for (TaskAdvice task : advice) {
-            blocks.add(new Sheet.Paragraph("Task: " + task.title()));
-            task.warning().ifPresent(w -> blocks.add(new Sheet.Warning(w)));
-            blocks.add(new Sheet.Points(task.sentences()));
+            blocks.add(
+                    new Sheet.Paragraph(speech.say("Task: {0} (rules of {1})", task.title(), speech.day(task.on()))));
+            task.warning().ifPresent(w -> blocks.add(new Sheet.Warning(speech.say(w))));
+            blocks.add(
+                    new Sheet.Points(task.sentences().stream().map(speech::told).toList()));
         }
     }
 
@@ -173,16 +195,17 @@ public final class WrittenProgramme {
         List<Duty> ordering = book.duties().stream()
                 .filter(d -> d.doneBy().equals("programme"))
                 .toList();
-        blocks.add(new Sheet.Heading("What must stand in it"));
+        blocks.add(new Sheet.Heading(speech.say("What the programme must contain")));
         if (ordering.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(
-                    "The duties of this code, as far as they are in our tables, order no document of this"
-                            + " name. This one puts in writing how the site carries out the duties that do hold."));
+            blocks.add(
+                    new Sheet.Paragraph(
+                            speech.say(
+                                    "As far as our tables go, this code orders no document of this name. This one puts in writing how the site carries out the duties that apply.")));
         }
         for (Duty duty : ordering) {
-            blocks.add(new Sheet.Paragraph(duty.what() + " [" + DueSheet.clause(duty) + "]. Tick each point once the"
-                    + " procedure below is written for this workplace:"));
-            blocks.add(new Sheet.Ticks(duty.fields()));
+            blocks.add(new Sheet.Paragraph(speech.told(duty.what()) + " [" + DueSheet.clause(duty, speech) + "]. "
+                    + speech.say("Tick each point once the procedure below is written for this workplace:")));
+            blocks.add(new Sheet.Ticks(duty.fields().stream().map(speech::told).toList()));
         }
     }
 
@@ -197,12 +220,25 @@ public final class WrittenProgramme {
     private List<List<String>> kept() {
         return items.stream()
                 .filter(i -> i.kind() != ItemKind.WEARER && i.kind() != ItemKind.SITE)
-                .map(i -> List.of(i.id(), i.kind().key(), i.label()))
+                .map(i -> List.of(
+                        i.id(), speech.named("kind." + i.kind().key(), i.kind().key()), i.label()))
                 .toList();
     }
 
-    private static String when(Duty duty) {
-        String often = duty.frequency().key().replace('-', ' ');
-        return duty.period().map(p -> often + " " + p).orElse(often);
+    /** How often, as people say it. */
+    private String when(Duty duty) {
+        return duty.period()
+                .filter(p -> duty.frequency() != Frequency.ONCE)
+                .map(terms()::every)
+                .orElseGet(() -> speech.named(
+                        "when." + duty.frequency().key(), duty.frequency().key().replace('-', ' ')));
+    }
+
+    private DutyTerms terms() {
+        return new DutyTerms(speech);
+    }
+
+    private List<String> said(String... words) {
+        return Arrays.stream(words).map(speech::say).toList();
     }
 }

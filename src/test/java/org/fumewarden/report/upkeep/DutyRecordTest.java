@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
@@ -85,7 +86,7 @@ class DutyRecordTest {
         Map<String, String> sound = Map.of("result", "passed", "condition", "sound", "methods", "smoke");
         logged("X-01", "examination", "2025-01-31", sound);
         logged("X-01", "examination", "2026-03-01", sound);
-        String text = record("gb", "X-01").text();
+        String text = record("gb", "X-01").text(Speech.ENGLISH);
         assertEquals("X-01; bay 2", line(text, "id and location of the extraction system"));
         assertEquals("2025-01-31", line(text, "last exam date"));
         assertEquals("NOT RECORDED", line(text, "substances"));
@@ -137,11 +138,13 @@ class DutyRecordTest {
         DutyRecord record = record("gb", "X-01");
         assertEquals(List.of(), record.gaps("examination"));
         assertTrue(record.whole());
-        assertEquals("0.5 m/s at the hood face; met: yes", line(record.text(), "intended performance and whether met"));
-        assertTrue(record.text()
+        assertEquals(
+                "0.5 m/s at the hood face; met: yes",
+                line(record.text(Speech.ENGLISH), "intended performance and whether met"));
+        assertTrue(record.text(Speech.ENGLISH)
                 .replaceAll("\\s+", " ")
                 .contains("Odran Pell; ventilation examiner; Tarn Haven Fabrication; O. P."));
-        assertTrue(record.html().contains("two arms in use, filters clean"));
+        assertTrue(record.html(Speech.ENGLISH).contains("two arms in use, filters clean"));
         assertTrue(record.csv().contains("operating conditions,\"two arms in use, filters clean\""), record.csv());
     }
 
@@ -154,7 +157,7 @@ class DutyRecordTest {
                 "2026-03-01",
                 Map.of("result", "passed", "condition", "sound", "performance-met", "no"));
         assertFalse(store.state("X-01").inService());
-        assertTrue(record("gb", "X-01").text().contains("DO NOT USE"));
+        assertTrue(record("gb", "X-01").text(Speech.ENGLISH).contains("DO NOT USE"));
     }
 
     /** COSHH regulation 11(3): particulars, conclusions on fitness, history of exposure. */
@@ -173,7 +176,7 @@ class DutyRecordTest {
                         "file H-7",
                         "exposure-history",
                         "MIG welding since 2019"));
-        String text = record("gb", "W-07").text();
+        String text = record("gb", "W-07").text(Speech.ENGLISH);
         assertEquals("file H-7", line(text, "HSE-approved particulars"));
         assertEquals("MIG welding since 2019", line(text, "exposure history"));
     }
@@ -188,8 +191,10 @@ class DutyRecordTest {
                 Map.of("result", "passed", "model", "half mask, size M", "method", "qualitative, bitter aerosol"));
         DutyRecord record = record("us", "W-07");
         assertEquals(List.of(), record.gaps("fit-test"));
-        assertEquals("does not apply", line(record.text(), "QNFT: fit factor + strip chart or other recording"));
-        assertEquals("W-07; =Sanna Teller", line(record.text(), "employee name or id"));
+        assertEquals(
+                "does not apply",
+                line(record.text(Speech.ENGLISH), "QNFT: fit factor + strip chart or other recording"));
+        assertEquals("W-07; =Sanna Teller", line(record.text(Speech.ENGLISH), "employee name or id"));
     }
 
     @Test
@@ -219,16 +224,19 @@ class DutyRecordTest {
                 "air-test",
                 "2026-03-01",
                 Map.of("result", "passed", "topic", "breathing", "oxygen", "20.9", "oil", "0.1"));
-        assertEquals("20.9 %", line(record("gb", "C-1").text(), "O2"));
-        assertEquals("NOT RECORDED", line(record("gb", "C-1").text(), "CO2"));
+        assertEquals("20.9 %", line(record("gb", "C-1").text(Speech.ENGLISH), "O2"));
+        assertEquals("NOT RECORDED", line(record("gb", "C-1").text(Speech.ENGLISH), "CO2"));
         logged("W-07", "training", "2026-03-01", Map.of("result", "passed", "content", "donning"));
-        assertEquals("donning", line(record("de", "W-07").text(), "content"));
-        assertEquals("donning", line(record("gb", "W-07").text(), "content"), "shown though no row asks for a record");
+        assertEquals("donning", line(record("de", "W-07").text(Speech.ENGLISH), "content"));
+        assertEquals(
+                "donning",
+                line(record("gb", "W-07").text(Speech.ENGLISH), "content"),
+                "shown though no row asks for a record");
         logged("W-07", "medical", "2026-03-01", Map.of("result", "passed", "topic", "clearance"));
-        assertEquals("NOT RECORDED", line(record("us", "W-07").text(), "copy given to employee"));
-        assertEquals("passed", line(record("us", "W-07").text(), "able to use"));
+        assertEquals("NOT RECORDED", line(record("us", "W-07").text(Speech.ENGLISH), "copy given to employee"));
+        assertEquals("passed", line(record("us", "W-07").text(Speech.ENGLISH), "able to use"));
         logged("W-07", "medical", "2026-03-02", Map.of("result", "passed", "topic", "clearance", "copy-given", "no"));
-        assertEquals("no", line(record("us", "W-07").text(), "copy given to employee"));
+        assertEquals("no", line(record("us", "W-07").text(Speech.ENGLISH), "copy given to employee"));
     }
 
     @Test
@@ -242,19 +250,21 @@ class DutyRecordTest {
                         new org.fumewarden.upkeep.Details.Correction(
                                 store.head().entries(), "another plant", Optional.empty())),
                 NOW);
-        assertTrue(record("gb", "X-01").text().contains("the log holds no examination"));
+        assertTrue(record("gb", "X-01")
+                .text(Speech.ENGLISH)
+                .contains("NOT RECORDED: examination of the extraction, for X-01."));
     }
 
     @Test
     void aDutyOfAnotherTradeIsNotPrintedAsAGap() {
-        assertFalse(record("gb", "W-07").text().contains("Medical lead"));
+        assertFalse(record("gb", "W-07").text(Speech.ENGLISH).contains("Medical lead"));
     }
 
     @Test
     void markupAndFormulasStayText() {
         logged("W-07", "training", "2026-03-01", Map.of("result", "passed", "content", "=1+1 <b>"));
         assertTrue(record("gb", "W-07").csv().contains("'=1+1 <b>"));
-        assertTrue(record("gb", "W-07").html().contains("=1+1 &lt;b&gt;"));
+        assertTrue(record("gb", "W-07").html(Speech.ENGLISH).contains("=1+1 &lt;b&gt;"));
     }
 
     /** Fields that no entry holds yet are a closed list, so that a new row cannot add one unseen. */

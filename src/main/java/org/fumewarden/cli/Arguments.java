@@ -1,0 +1,55 @@
+package org.fumewarden.cli;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.fumewarden.codes.Located;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+
+/** What is wrong with the arguments of a command, in words. */
+final class Arguments {
+    private Arguments() {}
+
+    static String told(ParameterException fault) {
+        String command = fault.getCommandLine().getCommandSpec().qualifiedName();
+        if (fault instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
+            return command + " needs "
+                    + missing.getMissing().stream().map(Arguments::name).collect(Collectors.joining(" and ")) + ".";
+        }
+        if (fault instanceof OverwrittenOptionException && fault.getArgSpec() instanceof OptionSpec option) {
+            return option.longestName() + " is given twice. Keep one of the two.";
+        }
+        if (fault.getArgSpec() != null && fault.getValue() != null) {
+            return (fault.getArgSpec() instanceof OptionSpec option
+                            ? option.longestName()
+                            : fault.getArgSpec().paramLabel())
+                    + " cannot be \"" + Located.shown(fault.getValue()) + "\". " + remedy(fault.getArgSpec());
+        }
+        return fault.getMessage().replaceAll(" to class \\S+.*| \\(\\S*Exception.*", "");
+    }
+
+    private static String name(ArgSpec argument) {
+        return argument instanceof OptionSpec option
+                ? option.longestName() + " " + option.paramLabel()
+                : argument.paramLabel();
+    }
+
+    private static String remedy(ArgSpec argument) {
+        Object[] choices = argument.type().getEnumConstants();
+        if (choices != null) {
+            return "Write "
+                    + Arrays.stream(choices)
+                            .map(Object::toString)
+                            .collect(Collectors.joining(", "))
+                            .replaceFirst(", (?=[^,]*$)", " or ")
+                    + ".";
+        }
+        return Number.class.isAssignableFrom(argument.type()) || argument.type().isPrimitive()
+                ? "Write a number with digits alone."
+                : "Write it as in the help: " + argument.paramLabel() + ".";
+    }
+}

@@ -1,0 +1,115 @@
+package org.fumewarden.report.html;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Sentences of the program and of its tables in another language, by the English ones. A sentence that changes loses its
+ * translation, so that none can be out of date unseen; a test finds those without.
+ */
+final class Phrases {
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+    private static final Pattern BREAK = Pattern.compile("(?<=[.?!:])\\s+(?=[\\p{Lu}\"])");
+
+    /** What may stand in a place: no sentence ends in it. */
+    private static final String HELD = "((?:(?![.?!] \\p{Lu}).)+?)";
+
+    private record Template(Pattern english, List<String> places, String own) {}
+
+    private final Map<String, String> whole = new LinkedHashMap<>();
+    private final List<Template> templates = new ArrayList<>();
+
+    /** The phrases of a language; none for a language without a file of them. */
+    static Phrases in(String language) {
+        Phrases phrases = new Phrases();
+        try (InputStream in = Phrases.class.getResourceAsStream("/org/fumewarden/phrases_" + language + ".tsv")) {
+            if (in != null) {
+                new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                        .lines()
+                        .filter(l -> l.indexOf('\t') > 0)
+                        .forEach(l -> phrases.add(l.substring(0, l.indexOf('\t')), l.substring(l.indexOf('\t') + 1)));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return phrases;
+    }
+
+    private void add(String english, String own) {
+        whole.put(english, own);
+        Matcher place = PLACE.matcher(english);
+        List<String> places = new ArrayList<>();
+        StringBuilder pattern = new StringBuilder();
+        int from = 0;
+        while (place.find()) {
+            pattern.append(Pattern.quote(english.substring(from, place.start())))
+                    .append(HELD);
+            places.add(place.group());
+            from = place.end();
+        }
+        if (!places.isEmpty()) {
+            pattern.append(Pattern.quote(english.substring(from)));
+            templates.add(new Template(Pattern.compile(pattern.toString(), Pattern.DOTALL), places, own));
+        }
+    }
+
+    /** The phrase for an English one with the same {places}. */
+    Optional<String> of(String english) {
+        return Optional.ofNullable(whole.get(english));
+    }
+
+    /**
+     * A filled text in the language; what no phrase fits stays as it is.
+     *
+     * @param inPlace what stands in a place that no phrase fits
+     */
+    String told(String english, UnaryOperator<String> inPlace) {
+        String[] pieces = BREAK.split(english);
+        List<String> said = new ArrayList<>();
+        int at = 0;
+        while (at < pieces.length) {
+            int to = pieces.length;
+            Optional<String> found = Optional.empty();
+            while (to > at && found.isEmpty()) {
+                found = fitting(String.join(" ", List.of(pieces).subList(at, to)), inPlace);
+                to--;
+            }
+            said.add(found.orElse(inPlace.apply(pieces[at])));
+            at = found.isPresent() ? to + 1 : at + 1;
+        }
+        return String.join(" ", said);
+    }
+
+    /** The phrase that fits the whole of a text, filled. */
+    Optional<String> fitting(String english, UnaryOperator<String> inPlace) {
+        if (whole.containsKey(english)) {
+            return of(english);
+        }
+        if (english.endsWith(".") && whole.containsKey(english.substring(0, english.length() - 1))) {
+            return of(english.substring(0, english.length() - 1)).map(own -> own + ".");
+        }
+        for (Template template : templates) {
+            Matcher matcher = template.english().matcher(english);
+            if (matcher.matches()) {
+                String own = template.own();
+                for (int i = 0; i < template.places().size(); i++) {
+                    String held = matcher.group(i + 1);
+                    own = own.replace(
+                            template.places().get(i), fitting(held, inPlace).orElseGet(() -> inPlace.apply(held)));
+                }
+                return Optional.of(own);
+            }
+        }
+        return Optional.empty();
+    }
+}
