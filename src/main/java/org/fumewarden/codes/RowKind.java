@@ -201,7 +201,6 @@ enum RowKind {
 
     private static List<Row> limit(RowReader row) {
         String agent = row.text("agent");
-        String fraction = row.text("fraction", "as listed");
         List<Row> rows = new ArrayList<>();
         for (Averaging averaging : Averaging.values()) {
             if (row.has(averaging.key())) {
@@ -211,7 +210,7 @@ enum RowKind {
                         averaging,
                         row.amount(averaging.key()),
                         row.unit("unit"),
-                        fraction,
+                        row.text("fraction", "as listed"),
                         row.optionalNumber(averaging.key() + "-mg")));
             }
         }

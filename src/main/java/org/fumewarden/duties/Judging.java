@@ -11,6 +11,7 @@ import org.fumewarden.model.Term;
 import org.fumewarden.upkeep.AirTest;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Examination;
+import org.fumewarden.upkeep.FitTest;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.MaskFace;
@@ -60,7 +61,7 @@ public final class Judging {
         fill(values, item, "flow", "minimum-flow", Item.Unit::minimumFlow);
         fill(values, item, "cylinder-pressure", "cylinder-full-pressure", Item.Unit::cylinderFullPressure);
         Details details = Forms.details(kind, values);
-        if (details instanceof Details.FitTest test) {
+        if (details instanceof FitTest test) {
             return fit(test, item);
         }
         if (details instanceof AirTest test) {
@@ -87,8 +88,8 @@ public final class Judging {
         return told(details, values);
     }
 
-    private Judged fit(Details.FitTest form, String item) {
-        Details.FitTest test = MaskFace.told(store, item, form);
+    private Judged fit(FitTest form, String item) {
+        FitTest test = MaskFace.told(store, item, form);
         Optional<String> mode = FitMode.of(store, book.get().duties(), form.model());
         String told = mode.map(m -> " " + m).orElse("");
         return book.get()

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Located;
 import org.fumewarden.task.RegisterNote;
 import org.fumewarden.upkeep.Details;
@@ -193,8 +194,9 @@ final class WearerInUse {
                 ? ""
                 : "The file says " + Located.shown(file) + ", "
                         + (register.equals("false") ? "the log does not show it" : "the register " + register)
-                        + "; the stricter is taken. ";
-        notes.add(new RegisterNote("wearer." + question, taken + "Register of " + wearer.id() + ": " + because + "."));
+                        + "; the stricter is taken.";
+        String said = "Register of " + wearer.id() + ": " + StringUtils.removeEnd(because, ".") + ".";
+        notes.add(new RegisterNote("wearer." + question, (said + " " + taken).strip()));
     }
 
     private static int rank(String answer) {

@@ -23,7 +23,7 @@ public record FitLevels(
         String clause,
         String qualitativeClause) {
     /** A test as the code judges it, with the sentence that says why. */
-    public record Judgement(Details.FitTest test, String says) {}
+    public record Judgement(FitTest test, String says) {}
 
     /**
      * Judges a test, never milder than the person who made it.
@@ -32,7 +32,7 @@ public record FitLevels(
      * @throws StoreException when the face decides and was not given, when a figure cannot be read, or when the code judges each
      *     exercise and a passed test does not say what came out of each
      */
-    public Judgement judged(Details.FitTest test, boolean negativeMode) {
+    public Judgement judged(FitTest test, boolean negativeMode) {
         if (qualitative(test) && test.fitFactor().isPresent()) {
             throw StoreException.refused(
                     "method is \"" + test.method() + "\", and fit-factor is given: a qualitative test measures none.",
@@ -50,16 +50,16 @@ public record FitLevels(
         return qualitative(test) ? tasted(test, asked) : measured(test, asked);
     }
 
-    private static boolean qualitative(Details.FitTest test) {
+    private static boolean qualitative(FitTest test) {
         return test.method().toLowerCase(Locale.ROOT).contains("qualitative");
     }
 
-    private Judgement whole(Details.FitTest test, boolean negativeMode) {
+    private Judgement whole(FitTest test, boolean negativeMode) {
         return test.fitFactor().isPresent() ? byFactor(test) : byMethod(test, negativeMode);
     }
 
     /** Each exercise is judged alone: too few of them, one that failed or one below the level fails the test. */
-    private Judgement measured(Details.FitTest test, int asked) {
+    private Judgement measured(FitTest test, int asked) {
         Exercises done = Exercises.read(test.exercises());
         if (done.failed().isPresent()) {
             return failed(test, "the exercise \"" + done.failed().get().name() + "\" failed", clause);
@@ -92,7 +92,7 @@ public record FitLevels(
     }
 
     /** A test by taste or smell: who passed it tasted nothing in any exercise. */
-    private Judgement tasted(Details.FitTest test, int asked) {
+    private Judgement tasted(FitTest test, int asked) {
         if (test.exercises().isEmpty()) {
             Judgement judged = byMethod(test, false);
             return new Judgement(
@@ -115,7 +115,7 @@ public record FitLevels(
         return done.done() < asked ? few(test, done.done(), asked) : byMethod(test, false);
     }
 
-    private Judgement few(Details.FitTest test, int done, int asked) {
+    private Judgement few(FitTest test, int done, int asked) {
         return failed(
                 test,
                 "only " + done + (done == 1 ? " exercise is given; " : " exercises are given; ") + asked
@@ -123,13 +123,13 @@ public record FitLevels(
                 clause);
     }
 
-    private static Judgement failed(Details.FitTest test, String why, String clause) {
+    private static Judgement failed(FitTest test, String why, String clause) {
         return new Judgement(
                 test.judged(Result.FAILED, test.face(), test.fitFactor(), test.passFactor(), why),
                 "Failed: " + why + " [" + clause + "].");
     }
 
-    private Judgement byFactor(Details.FitTest test) {
+    private Judgement byFactor(FitTest test) {
         String face = test.face();
         BigDecimal measured = test.fitFactor().orElseThrow();
         if (face.isEmpty() && measured.compareTo(half) >= 0 && measured.compareTo(full) < 0) {
@@ -150,7 +150,7 @@ public record FitLevels(
                         + (enough && test.result() == Result.FAILED ? " It counts as failed, as entered." : ""));
     }
 
-    private Judgement byMethod(Details.FitTest test, boolean negativeMode) {
+    private Judgement byMethod(FitTest test, boolean negativeMode) {
         if (!qualitative(test)) {
             throw StoreException.refused(
                     "fit-factor is not given, and the method is not said to be qualitative.",

@@ -27,7 +27,7 @@ public final class MaskFace {
      *
      * @throws StoreException when the form says another than is known
      */
-    public static Details.FitTest told(Store store, String wearer, Details.FitTest test) {
+    public static FitTest told(Store store, String wearer, FitTest test) {
         Optional<Known> known = registered(masks(store, test.model()), test).or(() -> earlier(store, wearer, test));
         String face = known.map(Known::face).orElse(test.face());
         if (!test.face().isEmpty() && !test.face().equals(face)) {
@@ -38,7 +38,7 @@ public final class MaskFace {
         return test.judged(test.result(), face, test.fitFactor(), test.passFactor(), "");
     }
 
-    private static Optional<Known> registered(List<Item.Mask> masks, Details.FitTest test) {
+    private static Optional<Known> registered(List<Item.Mask> masks, FitTest test) {
         return masks.stream()
                 .map(m -> new Known(
                         m.face().isEmpty() ? inWords(m.model() + " " + m.description()) : m.face(),
@@ -50,14 +50,14 @@ public final class MaskFace {
     }
 
     /** Only what stands: an entry that a later one took the place of says nothing. */
-    private static Optional<Known> earlier(Store store, String wearer, Details.FitTest test) {
+    private static Optional<Known> earlier(Store store, String wearer, FitTest test) {
         List<Long> superseded = store.superseded(wearer);
         return store.entriesOf(wearer).stream()
                 .filter(e -> !superseded.contains(e.sequence()))
                 .flatMap(e -> e
                         .effective()
-                        .filter(Details.FitTest.class::isInstance)
-                        .map(d -> (Details.FitTest) d)
+                        .filter(FitTest.class::isInstance)
+                        .map(d -> (FitTest) d)
                         .filter(t ->
                                 t.serves().equals(test.serves()) && !t.face().isEmpty())
                         .map(t -> new Known(t.face(), by(e)))

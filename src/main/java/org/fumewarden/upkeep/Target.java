@@ -45,7 +45,7 @@ record Target(Subject subject, Item item, Optional<Item.Mask> mask, Map<String, 
     /** What an entry of the log must serve to discharge the duty for this target. */
     String serves(Duty duty) {
         return duty.doneBy().equals("fit-test") && mask.isPresent()
-                ? Details.FitTest.servesFor(mask.get().model())
+                ? FitTest.servesFor(mask.get().model())
                 : duty.doneBy();
     }
 

@@ -46,13 +46,13 @@ final class SamplingErrorInAdviceTest {
     }
 
     /**
-     * Six results of which the highest is 0.045: 0.045 / 0.05 = 0.9; 0.9 + 0.23 = 1.13; 1.13 x 0.05 = 0.0565. 0.9 - 0.23 =
-     * 0.67. The bound of the six, 0.0502, is lower.
+     * Twenty results of which the highest is 0.045: 0.045 / 0.05 = 0.9; 0.9 + 0.23 = 1.13; 1.13 x 0.05 = 0.0565. 0.9 - 0.23 =
+     * 0.67. The bound of the twenty is lower.
      */
     @Test
     void aResultJustBelowItsLimitCountsByItsUpperLimit() {
-        String six = "samples: [0.045 mg/m3, 0.02 mg/m3, 0.015 mg/m3, 0.018 mg/m3, 0.022 mg/m3, 0.016 mg/m3]";
-        Advice advice = advise(six + ", error: 23 %");
+        String twenty = "samples: [0.045 mg/m3" + ", 0.02 mg/m3, 0.018 mg/m3, 0.022 mg/m3".repeat(6) + ", 0.02 mg/m3]";
+        Advice advice = advise(twenty + ", error: 23 %");
         assertEquals(
                 0,
                 level(advice).compareTo(new BigDecimal("0.0565")),
@@ -61,7 +61,7 @@ final class SamplingErrorInAdviceTest {
                 cautions(advice, "between 0.67 and 1.13 times the limit"),
                 advice.cautions().toString());
         assertTrue(cautions(advice, "neither above nor below it is proven"));
-        assertTrue(level(advise(six)).compareTo(new BigDecimal("0.0565")) < 0);
+        assertTrue(level(advise(twenty)).compareTo(new BigDecimal("0.0565")) < 0);
     }
 
     /** 0.06 / 0.05 = 1.2; 1.2 - 0.1 is above 1. */

@@ -80,7 +80,9 @@ final class AttacksTest extends ForgedChain {
             return witnessed();
         });
         attacks.put("witness-edited", () -> {
-            change(place.resolve("witness.txt"), text -> text.replaceFirst("(?m)^3 .", "3 0"));
+            change(
+                    place.resolve("witness.txt"),
+                    text -> text.replaceFirst("(?m)^3 .", text.matches("(?s).*\n3 0.*") ? "3 1" : "3 0"));
             return witnessed();
         });
         attacks.put("foreign-key", () -> {

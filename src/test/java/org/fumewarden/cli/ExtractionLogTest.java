@@ -62,7 +62,7 @@ class ExtractionLogTest {
                         + "examination,X-01,2026-03-02,Odran Pell,passed,sound,\"two arms, clean\",0.5 m/s,no\n");
         CommandRun logged = run("log", "--file", csv.toString(), "--store", store);
         assertEquals(0, logged.exit(), logged.err());
-        assertTrue(logged.out().contains("X-01 is closed:"), logged.out());
+        assertTrue(logged.out().contains("DO NOT USE X-01."), logged.out());
         String record = run("record", "X-01", "--code", "gb", "--store", store).out();
         assertTrue(record.contains("two arms, clean") && record.contains("0.5 m/s; met: no"), record);
     }
@@ -79,7 +79,7 @@ class ExtractionLogTest {
                 refused.err());
         CommandRun item =
                 run("register", "unit", "id=S", "description=x", "cylinder-full-pressure=full", "--store", store);
-        assertTrue(item.err().contains("the command line cylinder-full-pressure must be a number"), item.err());
+        assertTrue(item.err().contains("command line: cylinder-full-pressure must be a number"), item.err());
     }
 
     /** 29 CFR 1910.134(h)(3)(iii); nothing is told of a file that is refused as a whole. */

@@ -54,7 +54,7 @@ class UnitInUseTest {
         assertTrue(out.contains("Unit TH-07: DO NOT USE IT."), out);
         assertTrue(out.replaceAll("\\s+", " ").contains("swap it for another unit"), out);
         assertTrue(out.replaceAll("\\s+", " ").contains("TH-07 is out of use since "), out);
-        assertTrue(out.contains("withdrawn: hose cut"), out);
+        assertTrue(out.contains("Withdrawn: hose cut"), out);
     }
 
     @Test

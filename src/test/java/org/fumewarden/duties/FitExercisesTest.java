@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.FitLevels;
+import org.fumewarden.upkeep.FitTest;
 import org.fumewarden.upkeep.Result;
 import org.fumewarden.upkeep.StoreException;
 import org.junit.jupiter.api.Test;
@@ -34,7 +34,7 @@ class FitExercisesTest {
     private static FitLevels.Judgement judged(String code, String method, String exercises, String factor) {
         return levels(code)
                 .judged(
-                        new Details.FitTest(
+                        new FitTest(
                                 Result.PASSED,
                                 "full face mask M",
                                 "full",
@@ -173,8 +173,8 @@ class FitExercisesTest {
                         + " normal: passed | FAILED"
             })
     void ofATasteTestEachExerciseCounts(String exercises, String outcome) {
-        Details.FitTest test = new Details.FitTest(
-                Result.PASSED, "M", "half", "qualitative, bitter", exercises, none(), none(), "", "", "");
+        FitTest test =
+                new FitTest(Result.PASSED, "M", "half", "qualitative, bitter", exercises, none(), none(), "", "", "");
         FitLevels levels = levels("gb");
         if (outcome.equals("refused")) {
             assertThrows(StoreException.class, () -> levels.judged(test, false));
@@ -196,7 +196,7 @@ class FitExercisesTest {
 
     @Test
     void aFailureIsNeverRefused() {
-        Details.FitTest test = new Details.FitTest(
+        FitTest test = new FitTest(
                 Result.FAILED, "M", "full", "particle counter", "stopped at 2,500 or so", none(), none(), "", "", "");
         assertEquals(Result.FAILED, levels("gb").judged(test, false).test().result());
     }

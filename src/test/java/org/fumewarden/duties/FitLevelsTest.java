@@ -9,8 +9,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.FitLevels;
+import org.fumewarden.upkeep.FitTest;
 import org.fumewarden.upkeep.Result;
 import org.fumewarden.upkeep.StoreException;
 import org.junit.jupiter.api.Test;
@@ -37,7 +37,7 @@ class FitLevelsTest {
         String exercises = factor == null || !code.equals("gb") ? "" : ("normal breathing" + SEVEN).formatted(factor);
         return levels(code)
                 .judged(
-                        new Details.FitTest(
+                        new FitTest(
                                 result, "mask M", face, method, exercises, number(factor), number(level), "", "", ""),
                         false);
     }

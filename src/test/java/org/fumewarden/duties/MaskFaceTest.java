@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
+import org.fumewarden.upkeep.FitTest;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Result;
 import org.fumewarden.upkeep.Store;
@@ -113,6 +113,6 @@ class MaskFaceTest {
         Judging.Judged capped = tasted("us", "full mask, unpowered", "");
         assertTrue(capped.says().contains("up to 10 times"), capped.says());
         assertTrue(!capped.says().contains("negative-pressure"), capped.says());
-        assertEquals(((Details.FitTest) capped.details()).face(), "full");
+        assertEquals(((FitTest) capped.details()).face(), "full");
     }
 }

@@ -171,6 +171,6 @@ class CensoredStatisticsTest {
                 .get(Statistic.PERCENTILE_95.ordinal())
                 .sentence()
                 .endsWith(". " + complete.fit().sentence()));
-        assertTrue(complete.fit().sentence().startsWith("A geometric standard deviation of 1.08 is not plausible"));
+        assertTrue(complete.fit().sentence().startsWith("A geometric standard deviation of 1.1 is not plausible"));
     }
 }

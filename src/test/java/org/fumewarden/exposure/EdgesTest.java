@@ -204,7 +204,7 @@ class EdgesTest {
                 need(Appraisal.of(THREE_WORKERS, Question.against(1))).governing();
         // 2.25 of 2.25 + 2.5
         assertTrue(governing.cautions().stream()
-                .anyMatch(c -> c.sentence().startsWith("The workers differ (47.4 % of the variance")));
+                .anyMatch(c -> c.sentence().startsWith("The workers differ (48 % of the variance")));
     }
 
     /** The test of shape counts from 6 samples on: five with the same odd shape draw no caution. */

@@ -45,7 +45,7 @@ class ScreeningTest {
     @Test
     void theSentenceStatesSpreadAndThatNothingWasMeasured() {
         String sentence = of(OptionalDouble.empty()).sentence();
-        assertTrue(sentence.startsWith("Estimated, not measured: median 2 mg/m3, 95th percentile 7.49"), sentence);
+        assertTrue(sentence.startsWith("Estimated, not measured: median 2 mg/m3, 95th percentile 7.5 mg/m3"), sentence);
         assertTrue(sentence.endsWith("From 2 published studies."), sentence);
     }
 

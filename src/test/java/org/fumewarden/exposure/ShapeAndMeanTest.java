@@ -128,10 +128,10 @@ class ShapeAndMeanTest {
         assertEquals(Status.TOO_FEW, Exceedance.aboveHighest(0, 0.95).status());
     }
 
-    /** Three digits, and powers of ten only where a plain number would have more than seven places. */
+    /** Two digits, rounded up; whole numbers as they are; powers of ten only where a plain number would have more than seven places. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({
-        "0.012345, 0.0123", "1234.5, 1230", "9999999, 1E+7", "1234567, 1230000", "12345678, 1.23E+7",
+        "0.012345, 0.013", "1234.5, 1300", "9999999, 9999999", "1234567, 1234567", "12345678, 12345678",
         "0.00000012, 1.2E-7", "0.0000012, 0.0000012", "0.0000001, 0.0000001", "0, 0", "NaN, no number",
         "Infinity, no number"
     })

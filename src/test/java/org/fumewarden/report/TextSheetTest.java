@@ -28,7 +28,7 @@ final class TextSheetTest {
                 said.contains(
                         "STATE STOP. Do not enter. Do not start. - The wearer is not trained in the use of a respirator"),
                 said);
-        assertTrue(said.contains("WEAR Stay out."), said);
+        assertTrue(said.contains("WEAR Stay out until what is wrong is put right."), said);
         assertFalse(said.contains("Possible once the questions are answered"), said);
     }
 

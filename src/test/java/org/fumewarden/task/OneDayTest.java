@@ -31,7 +31,7 @@ class OneDayTest {
     void moreThanADayIsRefused() {
         InputException refused = assertThrows(InputException.class, () -> task("241 min"));
         assertTrue(
-                refused.problems().get(0).text().contains("1441 minutes in all, more than the 24 hours"),
+                refused.problems().get(0).text().contains("1441 minutes in all, more than the 1440 minutes"),
                 refused.problems().get(0).text());
     }
 }

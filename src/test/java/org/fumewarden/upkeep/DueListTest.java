@@ -128,7 +128,7 @@ class DueListTest {
                         "W-01",
                         Samples.day("2025-06-15"),
                         "tester",
-                        new Details.FitTest(
+                        new FitTest(
                                 Result.PASSED,
                                 "model A size M",
                                 "half",
@@ -200,7 +200,7 @@ class DueListTest {
                         "W-9",
                         Samples.day(on),
                         "Odran Pell",
-                        new Details.FitTest(
+                        new FitTest(
                                 result,
                                 "model C",
                                 "half",

@@ -54,7 +54,7 @@ class LateExaminationTest {
         assertEquals(Optional.empty(), on("2026-02-17", MONTHLY, weekly).against());
         LateExamination open = on("2026-02-18", MONTHLY, weekly);
         assertEquals(List.of("confined-space"), open.lacking());
-        assertTrue(open.against().orElseThrow().endsWith("does not record confined space"), open.toString());
+        assertTrue(open.against().orElseThrow().endsWith("does not state: confined space."), open.toString());
     }
 
     @Test

@@ -137,7 +137,7 @@ class StoreTest {
         try (Store store = store()) {
             store.append(Samples.registering(Samples.powered("U-014")), Samples.NOW);
             store.append(Samples.checked("U-014", "2026-03-02", Result.FAILED), Samples.NOW);
-            assertTrue(store.state("U-014").because().contains("needs a repair, then a passed examination"));
+            assertTrue(store.state("U-014").because().contains("repaired and then pass"));
             store.append(Samples.checked("U-014", "2026-03-02", Result.PASSED), Samples.NOW);
             assertTrue(!store.state("U-014").inService(), "a passed check alone does not open it");
             store.append(Samples.examined("U-014", "2026-03-02", Result.PASSED), Samples.NOW);
@@ -167,7 +167,7 @@ class StoreTest {
                     Samples.NOW);
             store.append(Samples.examined("U-014", "2026-03-03", Result.PASSED), Samples.NOW);
             assertTrue(
-                    store.state("U-014").because().contains("a repair"),
+                    store.state("U-014").because().contains("repaired"),
                     store.state("U-014").because());
         }
     }

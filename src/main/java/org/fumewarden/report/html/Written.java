@@ -1,7 +1,9 @@
 package org.fumewarden.report.html;
 
+import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,18 +14,20 @@ public final class Written {
     private static final Pattern FIGURE = Pattern.compile("(?<![\\d.\\w])(\\d{1,3})\\.(\\d+)(?![\\d.]*\\.\\d|\\d|\\()");
 
     private static final Pattern DAY = Pattern.compile("\\b(\\d{4}-\\d{2}-\\d{2})\\b");
-    private static final DateTimeFormatter GERMAN = DateTimeFormatter.ofPattern("dd.MM.yyyy", Locale.GERMAN);
 
     private Written() {}
 
     /** The text with the decimal sign and the days of the language. */
     public static String in(String language, String text) {
-        if (!language.equals("de")) {
+        Locale locale = Locale.forLanguageTag(language);
+        char point = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        if (point == '.') {
             return text;
         }
-        String figures = FIGURE.matcher(text).replaceAll("$1,$2");
-        return DAY.matcher(figures)
+        DateTimeFormatter days =
+                DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+        return DAY.matcher(FIGURE.matcher(text).replaceAll("$1" + point + "$2"))
                 .replaceAll(m ->
-                        Matcher.quoteReplacement(LocalDate.parse(m.group(1)).format(GERMAN)));
+                        Matcher.quoteReplacement(LocalDate.parse(m.group(1)).format(days)));
     }
 }

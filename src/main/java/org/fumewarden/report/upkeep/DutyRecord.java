@@ -20,6 +20,7 @@ import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.FitTest;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Owing;
@@ -69,12 +70,7 @@ public final class DutyRecord implements Paper {
         this.deeds = deeds;
     }
 
-    /**
-     * The records of an item, newest entry first.
-     *
-     * @param duties those of the code
-     * @param day on which they are read: what is late is said as the due list says it
-     */
+    /** The records of an item, newest entry first; on the day what is late is said as the due list says it. */
     public static DutyRecord of(Store store, Item item, List<Duty> duties, LocalDate day) {
         List<Owing> late = new DueList(store, duties, day, Period.ZERO)
                 .of(item.id()).owings().stream().filter(Owing::late).toList();
@@ -286,7 +282,7 @@ public final class DutyRecord implements Paper {
         if (!told.whyFailed().isEmpty()) {
             pairs.add(new Sheet.Pair("reason", told.whyFailed()));
         }
-        if (told instanceof Details.FitTest test) {
+        if (told instanceof FitTest test) {
             fitMode.apply(test.model()).ifPresent(mode -> pairs.add(new Sheet.Pair("mode of test", mode)));
         }
         pairs.add(new Sheet.Pair("done by", entry.by()));
