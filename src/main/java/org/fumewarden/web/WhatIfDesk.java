@@ -13,6 +13,7 @@ import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.model.Figures;
 import org.fumewarden.report.SamplePart;
 import org.fumewarden.report.TaskPlots;
 import org.fumewarden.report.html.Words;
@@ -125,8 +126,8 @@ final class WhatIfDesk {
             drawn.lines().forEach(line -> lines.addObject()
                     .put("statistic", SamplePart.name(words, line))
                     .put("governs", SamplePart.governs(line, drawn.rests()))
-                    .put("level", line.level().toPlainString())
-                    .put("factor", line.factor().toPlainString()));
+                    .put("level", Figures.shown(line.level()))
+                    .put("factor", Figures.factor(line.factor())));
         }
         return Reply.json(NODES.objectNode().set("plots", list));
     }

@@ -10,7 +10,7 @@ function table(plot) {
     el('thead', {}, el('tr', {}, ['statistic', 'level', 'needed'].map(c => el('th', { scope: 'col' }, say(`column.${c}`))))),
     el('tbody', {}, plot.lines.map(line => el('tr', {},
       el('th', { scope: 'row' }, line.statistic, line.governs && ` \u25C0 ${say('sheet.governs')}`),
-      el('td', {}, String(Number(Number(line.level).toPrecision(4)))), el('td', {}, line.factor))))));
+      el('td', {}, line.level), el('td', {}, line.factor))))));
 }
 
 function drawing(plot) {

@@ -46,7 +46,7 @@ class DrawnTaskTest extends OnThePage {
         browser.find(".drawing svg desc");
         String said = browser.text(".drawing");
         assertTrue(said.contains("with an assumed spread \u25C0 governs"), said);
-        assertTrue(said.contains("the geometric standard deviation 1.66"), said);
+        assertTrue(said.contains("the geometric standard deviation 1.7"), said);
         browser.screen("drawn-" + theme);
         assertEquals(List.of(), browser.violations());
         browser.size(360, 800);

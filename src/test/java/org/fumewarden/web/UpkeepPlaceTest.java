@@ -138,11 +138,11 @@ class UpkeepPlaceTest {
         fill("method", "quantitative, particle counter");
         fill("fit-factor", "140");
         browser.push(".work button", "Save entry");
-        browser.untilText(".work .wrong .fault", "Fill this in");
-        fill("face", "full");
+        browser.untilText(".work .wrong", "each of 7 is judged alone");
+        fill("exercises", "150, 140, 160, 170, 180, 190, 90");
         browser.push(".work button", "Save entry");
         browser.untilText(".done", "is written: failed");
-        browser.untilText(".done", "2000");
+        browser.untilText(".done", "100");
     }
 
     @Test

@@ -17,6 +17,7 @@ import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Limit;
+import org.fumewarden.model.Threshold;
 import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.Settlement;
 
@@ -116,7 +117,8 @@ final class Accounts implements Family {
 
     /** Lead of 29 CFR 1926.62(d)(2), which the employer assumes until it was measured. */
     private boolean assumed(Account account) {
-        return account.agent().equals("lead") && floors.least().compareTo(BigDecimal.ONE) > 0;
+        return account.agent().equals("lead")
+                && facts.tables().all(Threshold.class).stream().anyMatch(t -> t.id().startsWith("assumed-lead-"));
     }
 
     private static boolean speaks(Limit limit, Account account) {
