@@ -32,6 +32,7 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
 
     /** True when it is the one of a name for agent and averaging time of an exposure: name, agent and time joined by a hyphen. */
     public boolean isFor(String name, Exposure exposure) {
-        return id.equals(name + "-" + exposure.agent() + "-" + exposure.averaging().key());
+        return id.equals(
+                name + "-" + exposure.agent() + "-" + exposure.averaging().key());
     }
 }

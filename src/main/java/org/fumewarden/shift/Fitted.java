@@ -58,8 +58,9 @@ record Fitted(String written, Optional<GasPart> part, Optional<String> cartridge
 
     /** True when every part of the text is the description of a cartridge, or a particulate mark of 42 CFR 84. */
     static boolean cartridges(String written, List<ShiftTables.TestGas> tests) {
-        return kinds(written).stream().allMatch(kind -> PARTICULATE.matcher(kind).matches()
-                || tests.stream().anyMatch(test -> test.test().mark().equals(kind)));
+        return kinds(written).stream()
+                .allMatch(kind -> PARTICULATE.matcher(kind).matches()
+                        || tests.stream().anyMatch(test -> test.test().mark().equals(kind)));
     }
 
     private static List<String> kinds(String written) {
