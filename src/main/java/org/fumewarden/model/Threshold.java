@@ -29,4 +29,10 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
     public boolean passedBy(Ratio ratio) {
         return ratio.level().compareTo(value) > 0;
     }
+
+    /** True when it is the one of a name for agent and averaging time of an exposure: name, agent and time joined by a hyphen. */
+    public boolean isFor(String name, Exposure exposure) {
+        return id.equals(
+                name + "-" + exposure.agent() + "-" + exposure.averaging().key());
+    }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.fumewarden.endurance.FilterMark;
 import org.fumewarden.endurance.FilterMarks;
 import org.fumewarden.endurance.GasPart;
@@ -19,6 +20,9 @@ import org.fumewarden.model.FilterMatch;
  * @param stated true when the task file gives the mark
  */
 record Fitted(String written, Optional<GasPart> part, Optional<String> cartridge, boolean several, boolean stated) {
+
+    /** 42 CFR 84.170 and 84.175: series and efficiency, and the marks of filters of powered units. */
+    private static final Pattern PARTICULATE = Pattern.compile("[nrp](95|99|100)|he|papr100-[np]");
 
     boolean holds() {
         return part.isPresent() || cartridge.isPresent();
@@ -52,10 +56,11 @@ record Fitted(String written, Optional<GasPart> part, Optional<String> cartridge
                 written.isPresent());
     }
 
-    /** True when every part of the text is the description of a cartridge. */
+    /** True when every part of the text is the description of a cartridge, or a particulate mark of 42 CFR 84. */
     static boolean cartridges(String written, List<ShiftTables.TestGas> tests) {
-        return kinds(written).stream().allMatch(kind -> tests.stream()
-                .anyMatch(test -> test.test().mark().equals(kind)));
+        return kinds(written).stream()
+                .allMatch(kind -> PARTICULATE.matcher(kind).matches()
+                        || tests.stream().anyMatch(test -> test.test().mark().equals(kind)));
     }
 
     private static List<String> kinds(String written) {
@@ -66,6 +71,7 @@ record Fitted(String written, Optional<GasPart> part, Optional<String> cartridge
         return words.strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll(" cartridge$", "")
+                .replaceAll("^ov$", "organic vapour")
                 .replace(' ', '-');
     }
 }

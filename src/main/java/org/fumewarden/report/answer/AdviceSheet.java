@@ -173,18 +173,17 @@ public final class AdviceSheet {
                 .sum();
     }
 
-    /** The part without its last entries, rows of tables before sentences. */
+    /** The part without its last entries, sentences before the rows of its table. */
     private static Part without(Part part, int dropped, Spoken spoken) {
         List<Line> lines = new ArrayList<>(part.lines());
         int left = dropped;
-        if (lines.get(0) instanceof Line.Table table) {
-            int rows = Math.max(1, table.rows().size() - left);
-            left -= table.rows().size() - rows;
-            lines.set(0, new Line.Table(table.heads(), table.rows().subList(0, rows), table.numbers()));
-        }
         while (left > 0 && lines.size() > 1) {
             lines.remove(lines.size() - 1);
             left--;
+        }
+        if (left > 0 && lines.get(0) instanceof Line.Table table) {
+            int rows = Math.max(1, table.rows().size() - left);
+            lines.set(0, new Line.Table(table.heads(), table.rows().subList(0, rows), table.numbers()));
         }
         lines.add(new Line.Says(Sign.NONE, spoken.say("page.more." + part.key(), dropped)));
         return new Part(part.key(), part.title(), lines);
