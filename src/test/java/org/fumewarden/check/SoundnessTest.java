@@ -152,7 +152,8 @@ final class SoundnessTest {
             List<String> broken = new ArrayList<>();
             for (int i = 0; i < 2; i++) {
                 Task worse = tasks.worse(task, hazards, seed * 31 + i);
-                // Where nothing at all was stated, even small agents are open; the first level, whatever it is, ends that.
+                // Where nothing at all was stated, even small agents are open; the first level, whatever it is, ends
+                // that.
                 if (task.inputs().stream().noneMatch(Exposure.class::isInstance)) {
                     continue;
                 }

@@ -17,9 +17,9 @@ import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Limit;
-import org.fumewarden.model.Threshold;
 import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.Settlement;
+import org.fumewarden.model.Threshold;
 
 /**
  * Each hazard for each averaging time that has a limit ends in one account, and each account is what it claims to be. Not known
