@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Figures;
 import org.fumewarden.codes.CodeBook;
@@ -36,6 +37,7 @@ import org.fumewarden.model.Ruling;
 import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
 import org.fumewarden.task.Task;
+import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
 
@@ -94,15 +96,20 @@ final class AdviceWriter {
                 .orElseThrow(() -> new IllegalStateException("no rule concludes how far the advice may be relied on"));
     }
 
-    /** The last day of the row that ends first among those that the trail rests on. */
+    /**
+     * The last day on which what the trail rests on stays as it is: no row of it ends, and no list that the code reads
+     * gets a limit for the agent and averaging time of one.
+     */
     private Optional<LocalDate> valuesUntil() {
         Map<String, LocalDate> ends = book.ends(task.on());
-        return ends.isEmpty()
+        Map<String, LocalDate> begins = book.begins(task.on());
+        return ends.isEmpty() && begins.isEmpty()
                 ? Optional.empty()
                 : trail.steps().stream()
                         .flatMap(step -> step.premises().stream())
                         .filter(premise -> premise.kind().equals("row"))
-                        .map(premise -> ends.get(premise.address()))
+                        .map(Premise::address)
+                        .flatMap(row -> Stream.of(ends.get(row), begins.get(StringUtils.substringAfter(row, "#"))))
                         .filter(Objects::nonNull)
                         .min(Comparator.naturalOrder())
                         .map(day -> day.minusDays(1));

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Limit;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Term;
 
@@ -21,6 +23,7 @@ public final class CodeBook {
     private final CodeCard card;
     private final List<TableFile> tables;
     private final List<DatedRow> ending;
+    private final List<DatedRow> beginning;
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
     private final String revision;
@@ -41,6 +44,10 @@ public final class CodeBook {
         this.ending = tables.stream()
                 .flatMap(t -> t.rows().stream())
                 .filter(r -> r.until().isBefore(CodeSummary.NEVER))
+                .toList();
+        this.beginning = tables.stream()
+                .flatMap(t -> t.rows().stream())
+                .filter(r -> r.row() instanceof Limit && r.from().isAfter(LocalDate.EPOCH))
                 .toList();
         this.vocabulary = vocabulary;
         this.documents = documents;
@@ -265,6 +272,13 @@ public final class CodeBook {
                 .filter(r -> r.inForce(day))
                 .forEach(r -> ends.put(r.row().ref().address(), r.until()));
         return ends;
+    }
+
+    /** The days after this one on which a limit of some list begins, by the key of its row: agent and averaging time. */
+    public Map<String, LocalDate> begins(LocalDate day) {
+        return beginning.stream()
+                .filter(r -> r.from().isAfter(day))
+                .collect(Collectors.toMap(r -> r.row().ref().key(), DatedRow::from, (a, b) -> a.isBefore(b) ? a : b));
     }
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */
