@@ -38,11 +38,6 @@ public record Limit(
         return "exposures." + agent + "." + averaging.key();
     }
 
-    /** True when the limit stands in the table with the id, for rules that hold for one list only. */
-    public boolean listedIn(String table) {
-        return ref.table().equals(table);
-    }
-
     /** True when the exposure, in whatever unit it was given, is above this limit times the multiple. */
     public boolean passedBy(Exposure exposure, Threshold multiple, Agent about, Threshold molarVolume) {
         Limit held = in(exposure.unit());

@@ -27,7 +27,7 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
 
     /** True when the level of a ratio, in the unit of its limit, is above the threshold. */
     public boolean passedBy(Ratio ratio) {
-        return ratio.level().compareTo(value) > 0;
+        return below(ratio.level());
     }
 
     /** True when it is the one of a name for agent and averaging time of an exposure: name, agent and time joined by a hyphen. */

@@ -19,20 +19,23 @@ record WearPart(Advice advice, Spoken spoken) {
 
     Part write() {
         List<Line> lines = new ArrayList<>();
-        if (advice.status() == Status.CONFLICT) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.conflict"), ""));
-            return new Part("wear", spoken.say("page.wear"), lines);
-        }
         List<Reason> escape = advice.cautions().stream()
                 .filter(c -> c.subject().startsWith("escape-"))
                 .toList();
-        if (!escape.isEmpty()) {
+        if (advice.status() == Status.CONFLICT) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.conflict"), ""));
+        } else if (escape.isEmpty()) {
+            forWork(lines);
+        } else {
             if (advice.status() != Status.COMPLETE) {
                 lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared"), ""));
             }
             escape.forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
-            return new Part("wear", spoken.say("page.wear"), lines);
         }
+        return new Part("wear", spoken.say("page.wear"), lines);
+    }
+
+    private void forWork(List<Line> lines) {
         if (advice.status() == Status.DO_NOT_ENTER) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out"), ""));
         }
@@ -44,7 +47,6 @@ record WearPart(Advice advice, Spoken spoken) {
                 .map(Respirator::conditions)
                 .orElse(List.of())
                 .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
-        return new Part("wear", spoken.say("page.wear"), lines);
     }
 
     private void wear(Respirator respirator, List<Line> lines) {

@@ -26,19 +26,9 @@ import org.fumewarden.model.Threshold;
  * here: limits that long shifts or excursion factors make, so a level may be held against less than its limit; estimates,
  * of which random tasks hold none; whether a code accepts a judgement.
  */
-final class Accounts implements Family {
+record Accounts(Case facts, Levels levels, Floors floors) implements Family {
     /** The stricter of what may be said of a peak by an average: NIOSH 77-173, from memory. */
     private static final BigDecimal PEAK = BigDecimal.TEN;
-
-    private final Case facts;
-    private final Levels levels;
-    private final Floors floors;
-
-    Accounts(Case facts, Levels levels, Floors floors) {
-        this.facts = facts;
-        this.levels = levels;
-        this.floors = floors;
-    }
 
     @Override
     public List<String> objections(Advice advice) {

@@ -16,14 +16,7 @@ import org.fumewarden.model.Need;
  * The factor of each class against what it must hold, and no class offered below what the levels ask for. Not known here: when
  * a gas must be held although it is within its limit; there the advice decides, since it can only ask for more.
  */
-final class Factors implements Family {
-    private final Case facts;
-    private final Levels levels;
-
-    Factors(Case facts, Levels levels) {
-        this.facts = facts;
-        this.levels = levels;
-    }
+record Factors(Case facts, Levels levels) implements Family {
 
     @Override
     public List<String> objections(Advice advice) {

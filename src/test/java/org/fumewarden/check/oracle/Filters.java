@@ -17,18 +17,8 @@ import org.fumewarden.model.Unit;
  * have a particle filter. Not known here: gases within their limits, oil mist, times of use, low boilers by group, cover of two
  * gases by one filter.
  */
-final class Filters implements Family {
+record Filters(Case facts, Levels levels, Floors floors) implements Family {
     private static final Pattern PARTICLE = Pattern.compile("\\bT[HM][1-3]\\b.*\\bP\\b|P[1-3]\\b|\\bHE\\b|[NRP]95|100");
-
-    private final Case facts;
-    private final Levels levels;
-    private final Floors floors;
-
-    Filters(Case facts, Levels levels, Floors floors) {
-        this.facts = facts;
-        this.levels = levels;
-        this.floors = floors;
-    }
 
     @Override
     public List<String> objections(Advice advice) {

@@ -13,14 +13,7 @@ import org.fumewarden.model.Exposure;
  * assumed lead of 29 CFR 1926.62(d)(2), wear times. Not known here: silica of 1926.1153 Table 1, supplied air that 1910.252 and
  * 1926.353 order, German emission groups, devices against agents that cause cancer.
  */
-final class Floors implements Family {
-    private final Case facts;
-    private final Levels levels;
-
-    Floors(Case facts, Levels levels) {
-        this.facts = facts;
-        this.levels = levels;
-    }
+record Floors(Case facts, Levels levels) implements Family {
 
     /** The highest factor that some clause sets, 1 when none does. */
     BigDecimal least() {

@@ -17,7 +17,7 @@ import org.fumewarden.model.Exposure;
  * Oxygen, danger levels, confined spaces, explosive air, chlorinated vapour and vessels. Not known here: raised pressure, fire
  * fighting beyond its two classes, rescue, inerting, what a judgement of danger-excluded lifts (nothing, as far as this goes).
  */
-final class Gates implements Family {
+record Gates(Case facts, Levels levels) implements Family {
     /** 29 CFR 1910.134(b); EIGA Doc 44/18. */
     private static final BigDecimal ENTRY = new BigDecimal("19.5");
 
@@ -26,14 +26,6 @@ final class Gates implements Family {
 
     /** 29 CFR 1915.12. */
     private static final BigDecimal ENRICHED = new BigDecimal("22.0");
-
-    private final Case facts;
-    private final Levels levels;
-
-    Gates(Case facts, Levels levels) {
-        this.facts = facts;
-        this.levels = levels;
-    }
 
     @Override
     public List<String> objections(Advice advice) {

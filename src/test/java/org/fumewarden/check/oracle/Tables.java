@@ -45,7 +45,7 @@ public record Tables(Map<Class<?>, List<Object>> rows, Map<String, Set<String>> 
                 .map(Benchmark::asLimit)
                 .toList();
         List<Limit> own = benchmarks.stream()
-                .filter(b -> b.listedIn(code + "-benchmarks"))
+                .filter(b -> b.ref().table().equals(code + "-benchmarks"))
                 .toList();
         return !limits.isEmpty() ? limits : !own.isEmpty() ? own : benchmarks;
     }

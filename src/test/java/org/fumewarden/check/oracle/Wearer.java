@@ -6,16 +6,7 @@ import java.util.Optional;
 import org.fumewarden.advice.Advice;
 
 /** The person who wears it, and what for. Where nothing is required training and clearance stop nothing. */
-final class Wearer implements Family {
-    private final Case facts;
-    private final Levels levels;
-    private final Floors floors;
-
-    Wearer(Case facts, Levels levels, Floors floors) {
-        this.facts = facts;
-        this.levels = levels;
-        this.floors = floors;
-    }
+record Wearer(Case facts, Levels levels, Floors floors) implements Family {
 
     @Override
     public List<String> objections(Advice advice) {
