@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.Assessment;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
@@ -45,11 +45,11 @@ import org.fumewarden.trail.Trail;
 final class AdviceWriter {
     private final CodeBook book;
     private final Task task;
-    private final Figures figures;
+    private final ExposureTables figures;
     private final List<Assessment> assessed;
     private final Trail trail;
 
-    AdviceWriter(CodeBook book, Task task, Figures figures, List<Assessment> assessed, Trail trail) {
+    AdviceWriter(CodeBook book, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail) {
         this.book = book;
         this.task = task;
         this.figures = figures;

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Document;
 import org.fumewarden.codes.Vocabulary;
@@ -51,7 +51,7 @@ final class BeforeSigning {
             Member.class);
     private static final int[] STEPS = {1, 2, 5};
 
-    private final Figures figures;
+    private final ExposureTables figures;
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
     private final Trail trail;
@@ -64,7 +64,8 @@ final class BeforeSigning {
     /** The steps that read a row, by the address of the row, nearest to the row first. */
     private final Map<String, List<Step>> readers = new LinkedHashMap<>();
 
-    BeforeSigning(Figures figures, CodeBook book, Trail trail, RequiredFactor required, List<Respirator> respirators) {
+    BeforeSigning(
+            ExposureTables figures, CodeBook book, Trail trail, RequiredFactor required, List<Respirator> respirators) {
         this.figures = figures;
         this.vocabulary = book.vocabulary();
         this.documents = book.documents();

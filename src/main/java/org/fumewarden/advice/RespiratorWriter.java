@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Bar;
@@ -31,14 +31,14 @@ final class RespiratorWriter {
     private static final Set<String> NO_TYPES = Set.of("none", "ask", "beyond");
 
     private final CodeBook book;
-    private final Figures figures;
+    private final ExposureTables figures;
     private final Trail trail;
     private final String gas;
     private final String marks;
     private final Map<String, String> known;
     private final FilterWords words;
 
-    RespiratorWriter(CodeBook book, Figures figures, Trail trail) {
+    RespiratorWriter(CodeBook book, ExposureTables figures, Trail trail) {
         this.book = book;
         this.figures = figures;
         this.trail = trail;

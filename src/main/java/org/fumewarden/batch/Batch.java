@@ -69,10 +69,10 @@ public final class Batch {
         Map<Fate, Long> counts = new EnumMap<>(Fate.class);
         Deque<Future<Outcome>> window = new ArrayDeque<>();
         try {
-            Optional<Entry> next = entries.next();
+            Optional<BatchEntry> next = entries.next();
             while (next.isPresent() || !window.isEmpty()) {
                 while (next.isPresent() && window.size() < threads * AHEAD) {
-                    Entry entry = next.get();
+                    BatchEntry entry = next.get();
                     window.add(pool.submit(() -> worker.answer(entry)));
                     next = entries.next();
                 }

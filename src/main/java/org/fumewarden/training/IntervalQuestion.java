@@ -27,7 +27,7 @@ final class IntervalQuestion {
     }
 
     /** A question about a duty of this task that comes back after a fixed time; none of those that were asked before. */
-    static Optional<Item> about(Told told, Set<String> asked, Random random) {
+    static Optional<RoundItem> about(Told told, Set<String> asked, Random random) {
         Map<String, Check> checks =
                 told.said().checks().stream().collect(Collectors.toMap(Check::id, c -> c, (a, b) -> a));
         List<Duty> duties = told.all(Duty.class).stream()
@@ -49,14 +49,14 @@ final class IntervalQuestion {
         });
     }
 
-    private Item item(Random random) {
+    private RoundItem item(Random random) {
         List<String> wrong = new ArrayList<>(USUAL);
         wrong.sort((a, b) -> Double.compare(far(a), far(b)));
-        return new Item(
+        return new RoundItem(
                 "interval",
                 told.say("ask.interval", deed()),
-                Choices.of(duty.period(), wrong, random, this::says, id -> mark(id).right()),
-                Item.Reads.WORDS,
+                Distractors.of(duty.period(), wrong, random, this::says, id -> mark(id).right()),
+                RoundItem.Reads.WORDS,
                 told.say("hint.interval"),
                 this::mark);
     }

@@ -60,34 +60,35 @@ public final class DueSheet {
                 FIELDS, report.owings().stream().map(DueSheet::fields).toList());
     }
 
-    private Sheet sheet() {
-        List<Sheet.Block> blocks = new ArrayList<>();
+    private RegisterSheet sheet() {
+        List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!report.closed().isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("Do not use")));
-            blocks.add(
-                    new Sheet.Points(report.closed().stream().map(this::closed).toList()));
+            blocks.add(new RegisterSheet.Heading(speech.say("Do not use")));
+            blocks.add(new RegisterSheet.Points(
+                    report.closed().stream().map(this::closed).toList()));
         }
-        blocks.add(new Sheet.Heading(speech.say("Due on {0}, overdue first", speech.day(report.on()))));
+        blocks.add(new RegisterSheet.Heading(speech.say("Due on {0}, overdue first", speech.day(report.on()))));
         if (report.owings().isEmpty()) {
-            blocks.add(new Sheet.Paragraph(speech.say("Nothing falls due in this time.")));
+            blocks.add(new RegisterSheet.Paragraph(speech.say("Nothing falls due in this time.")));
         } else {
-            blocks.add(new Sheet.Table(
+            blocks.add(new RegisterSheet.Table(
                     COLUMNS.stream().map(speech::say).toList(),
                     report.owings().stream().map(this::row).toList()));
         }
         if (!report.doubts().isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("The log itself looks wrong")));
-            blocks.add(
-                    new Sheet.Points(report.doubts().stream().map(speech::told).toList()));
+            blocks.add(new RegisterSheet.Heading(speech.say("The log itself looks wrong")));
+            blocks.add(new RegisterSheet.Points(
+                    report.doubts().stream().map(speech::told).toList()));
         }
         if (!report.unsettled().isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("Record these facts: until then no one can say what is due")));
-            blocks.add(new Sheet.Points(
+            blocks.add(
+                    new RegisterSheet.Heading(speech.say("Record these facts: until then no one can say what is due")));
+            blocks.add(new RegisterSheet.Points(
                     report.unsettled().stream().map(this::unsettled).toList()));
         }
-        blocks.add(new Sheet.Paragraph(speech.say("There is no period of grace. Do it by the due date.")));
-        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
-        return new Sheet(
+        blocks.add(new RegisterSheet.Paragraph(speech.say("There is no period of grace. Do it by the due date.")));
+        blocks.add(new RegisterSheet.Paragraph(speech.say(Closing.WORDS)));
+        return new RegisterSheet(
                 speech.say("Checks, tests and records due"),
                 blocks,
                 speech.words().language());

@@ -169,7 +169,7 @@ public final class DutyRecord implements Paper {
     private List<String> gaps(Deed deed, int entry) {
         return pairs(deed, entry).stream()
                 .filter(p -> p.value().contains(RecordFields.GAP))
-                .map(Sheet.Pair::name)
+                .map(RegisterSheet.Pair::name)
                 .toList();
     }
 
@@ -190,7 +190,7 @@ public final class DutyRecord implements Paper {
         for (Deed deed : deeds) {
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
-                for (Sheet.Pair pair : pairs(deed, i)) {
+                for (RegisterSheet.Pair pair : pairs(deed, i)) {
                     rows.add(List.of(
                             item.id(),
                             deed.serves(),
@@ -207,40 +207,42 @@ public final class DutyRecord implements Paper {
         return CsvSheet.write(List.of("item", "done-by", "entry", "date", "field", "value"), rows);
     }
 
-    private Sheet sheet(Speech speech) {
-        List<Sheet.Block> blocks = new ArrayList<>();
+    private RegisterSheet sheet(Speech speech) {
+        List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
+            blocks.add(new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
         if (deeds.isEmpty() && open.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(speech.say("The duties of this code ask for no record about this item.")));
+            blocks.add(new RegisterSheet.Paragraph(
+                    speech.say("The duties of this code ask for no record about this item.")));
         }
         for (Deed deed : deeds) {
             if (deed.entries().isEmpty()) {
-                blocks.add(new Sheet.Heading(words(deed, speech)));
-                blocks.add(new Sheet.Warning(speech.say(
+                blocks.add(new RegisterSheet.Heading(words(deed, speech)));
+                blocks.add(new RegisterSheet.Warning(speech.say(
                         "NOT RECORDED: {0}, for {1}.", new DutyTerms(speech).deed(deed.serves(), kind()), item.id())));
             }
             deed.late()
-                    .forEach(o ->
-                            blocks.add(new Sheet.Warning(words(deed, speech) + ": " + speech.told(o.words() + "."))));
+                    .forEach(o -> blocks.add(
+                            new RegisterSheet.Warning(words(deed, speech) + ": " + speech.told(o.words() + "."))));
             for (int i = 0; i < deed.entries().size(); i++) {
                 Entry entry = deed.entries().get(i);
-                blocks.add(new Sheet.Heading(speech.say(
+                blocks.add(new RegisterSheet.Heading(speech.say(
                         "{0} of {1} (entry {2})", words(deed, speech), speech.day(entry.on()), entry.sequence())));
-                blocks.add(new Sheet.Pairs(pairs(deed, i).stream()
-                        .map(p -> new Sheet.Pair(field(p.name(), speech), speech.valued(p.value())))
+                blocks.add(new RegisterSheet.Pairs(pairs(deed, i).stream()
+                        .map(p -> new RegisterSheet.Pair(field(p.name(), speech), speech.valued(p.value())))
                         .toList()));
             }
             blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains, speech));
         }
         if (!open.isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("What may have to be recorded")));
-            blocks.add(new Sheet.Paragraph(speech.say("The register does not state the facts that decide this.")));
+            blocks.add(new RegisterSheet.Heading(speech.say("What may have to be recorded")));
+            blocks.add(
+                    new RegisterSheet.Paragraph(speech.say("The register does not state the facts that decide this.")));
             blocks.add(KeptEntries.points(open, d -> true, speech));
         }
-        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
-        return new Sheet(
+        blocks.add(new RegisterSheet.Paragraph(speech.say(Closing.WORDS)));
+        return new RegisterSheet(
                 speech.say("Records: {0}, {1}", item.id(), item.label()),
                 blocks,
                 speech.words().language());
@@ -261,7 +263,7 @@ public final class DutyRecord implements Paper {
     }
 
     /** The fields asked for; then the outcome and the person, which a reader looks for in any record. */
-    private List<Sheet.Pair> pairs(Deed deed, int at) {
+    private List<RegisterSheet.Pair> pairs(Deed deed, int at) {
         Entry entry = deed.entries().get(at);
         Map<String, String> all = new TreeMap<>(known);
         Map<String, String> own = Forms.values(entry.effective().orElseThrow());
@@ -270,22 +272,22 @@ public final class DutyRecord implements Paper {
         all.put("entry.by", entry.by());
         Optional<Entry> before = deed.entries().stream().skip(at + 1L).findFirst();
         all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before it"));
-        List<Sheet.Pair> pairs = new ArrayList<>();
+        List<RegisterSheet.Pair> pairs = new ArrayList<>();
         for (String field : deed.fields()) {
-            pairs.add(new Sheet.Pair(field, value(field, all)));
+            pairs.add(new RegisterSheet.Pair(field, value(field, all)));
         }
         if (!deed.fields().contains("result")) {
-            pairs.add(new Sheet.Pair(
+            pairs.add(new RegisterSheet.Pair(
                     "outcome", entry.effective().orElseThrow().result().key()));
         }
         Details told = entry.effective().orElseThrow();
         if (!told.whyFailed().isEmpty()) {
-            pairs.add(new Sheet.Pair("reason", told.whyFailed()));
+            pairs.add(new RegisterSheet.Pair("reason", told.whyFailed()));
         }
         if (told instanceof FitTest test) {
-            fitMode.apply(test.model()).ifPresent(mode -> pairs.add(new Sheet.Pair("mode of test", mode)));
+            fitMode.apply(test.model()).ifPresent(mode -> pairs.add(new RegisterSheet.Pair("mode of test", mode)));
         }
-        pairs.add(new Sheet.Pair("done by", entry.by()));
+        pairs.add(new RegisterSheet.Pair("done by", entry.by()));
         return pairs;
     }
 

@@ -29,14 +29,15 @@ final class KeptEntries {
     }
 
     /** Which duties order the record, and for how long it is kept. */
-    static List<Sheet.Block> orderedBy(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
+    static List<RegisterSheet.Block> orderedBy(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
         return duties.isEmpty()
                 ? List.of()
-                : List.of(new Sheet.Heading(speech.say("What orders this record")), points(duties, sure, speech));
+                : List.of(
+                        new RegisterSheet.Heading(speech.say("What orders this record")), points(duties, sure, speech));
     }
 
-    static Sheet.Points points(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
-        return new Sheet.Points(
+    static RegisterSheet.Points points(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
+        return new RegisterSheet.Points(
                 duties.stream().map(d -> point(d, sure.test(d), speech)).toList());
     }
 
