@@ -30,6 +30,7 @@ import org.fumewarden.model.Gap;
 import org.fumewarden.model.Gate;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Interim;
+import org.fumewarden.model.Keyed;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.Owed;
@@ -91,7 +92,7 @@ final class AdviceWriter {
     /** The most serious state that a rule concluded. */
     private Status status() {
         return trail.all(Standing.class).stream()
-                .map(s -> Status.of(s.state()))
+                .map(s -> Keyed.find(Status.class, s.state()).orElseThrow())
                 .min(Comparator.naturalOrder())
                 .orElseThrow(() -> new IllegalStateException("no rule concludes how far the advice may be relied on"));
     }
@@ -200,11 +201,8 @@ final class AdviceWriter {
                 return "How does a competent person judge " + book.vocabulary().name(parts[1])
                         + ", for which this code has no limit?";
             }
-            String averaging = java.util.Arrays.stream(Averaging.values())
-                    .filter(a -> a.key().equals(parts[2]))
-                    .map(Averaging::words)
-                    .findFirst()
-                    .orElse(parts[2]);
+            String averaging =
+                    Keyed.find(Averaging.class, parts[2]).map(Averaging::words).orElse(parts[2]);
             return "What is the level of " + book.vocabulary().name(parts[1]) + ", " + averaging + "?";
         }
         return book.vocabulary().name(id);
@@ -241,14 +239,14 @@ final class AdviceWriter {
                 duty.id(),
                 what(duty, steps),
                 duty.who(),
-                duty.period().equals("none") ? duty.frequency() : duty.frequency() + " " + duty.period(),
+                duty.frequency().key() + duty.period().map(p -> " " + p).orElse(""),
                 duty.recorded(),
                 duty.fields(),
-                duty.keep(),
-                duty.force(),
-                duty.ref().citation().source(),
-                duty.ref().citation().clause(),
-                duty.ref().citation().confidence(),
+                duty.keep().text(),
+                duty.force().key(),
+                duty.citation().source(),
+                duty.citation().clause(),
+                duty.citation().confidence(),
                 steps.get(0).id());
     }
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.fumewarden.model.Anchor;
 
 /** Whether a day can be the day of a deed. */
 final class Plausible {

@@ -6,6 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.fumewarden.model.Anchor;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Keep;
+import org.fumewarden.model.Subject;
 
 /** Says what may be discarded and when. Nothing is ever discarded by this program. */
 public final class Retention {
@@ -103,8 +107,9 @@ public final class Retention {
 
     private static String lacks(Duty duty) {
         return switch (duty.keep().kind()) {
-            case NOT_STATED -> duty.clause() + " states no period";
-            case UNTIL_NEXT, WHILE_CURRENT -> "it is the current record (" + duty.clause() + ")";
+            case NOT_STATED -> duty.citation().clause() + " states no period";
+            case UNTIL_NEXT, WHILE_CURRENT ->
+                "it is the current record (" + duty.citation().clause() + ")";
             case FOR_PERIOD -> "the day from which \"" + duty.keep().text() + "\" counts is not in the register";
         };
     }

@@ -7,11 +7,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.model.Duty;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Closed;
 import org.fumewarden.upkeep.DueReport;
-import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Unsettled;
 
@@ -113,7 +113,7 @@ public final class DueSheet {
         String subject = open.subject().key();
         String what = book.duties().stream()
                 .filter(d -> open.duties().contains(d.id()))
-                .map(d -> terms.deed(d.doneBy(), List.of(subject)))
+                .map(d -> terms.deed(d.doneBy(), List.of(open.subject())))
                 .distinct()
                 .collect(Collectors.joining(", "));
         String item = StringUtils.removeEnd(subject, "-mask");
@@ -140,7 +140,7 @@ public final class DueSheet {
         DutyTerms terms = new DutyTerms(speech);
         String mask = StringUtils.substringAfter(owing.doneBy(), FIT_TEST + "/");
         return mask.isEmpty()
-                ? terms.deed(owing.doneBy(), List.of(owing.kind().key()))
+                ? terms.deed(owing.doneBy(), List.of(owing.kind()))
                 : terms.deed(FIT_TEST, List.of()) + ": " + mask;
     }
 
@@ -200,7 +200,7 @@ public final class DueSheet {
 
     /** The clause with its force. */
     static String clause(Duty duty, Speech speech) {
-        return speech.cited(duty.clause()) + " ("
+        return speech.cited(duty.citation().clause()) + " ("
                 + speech.named("force." + duty.force().key(), duty.force().words()) + ")";
     }
 }

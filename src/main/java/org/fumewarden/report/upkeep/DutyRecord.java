@@ -14,18 +14,19 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.FitMode;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Subject;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.DueList;
-import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.FitTest;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.ItemKind;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
-import org.fumewarden.upkeep.Subject;
 import org.fumewarden.upkeep.UnitState;
 
 /**
@@ -103,7 +104,7 @@ public final class DutyRecord implements Paper {
     }
 
     private static boolean concerns(Duty duty, Item item) {
-        Subject own = Subject.named(item.kind().key());
+        Subject own = Subject.valueOf(item.kind().name());
         return duty.appliesTo().contains(own)
                 || own == Subject.WEARER && duty.appliesTo().contains(Subject.WEARER_MASK);
     }
@@ -254,8 +255,8 @@ public final class DutyRecord implements Paper {
         return KEY.matcher(said).matches() ? said.replace("-", ", ") : said;
     }
 
-    private List<String> kind() {
-        return List.of(item.kind().key());
+    private List<ItemKind> kind() {
+        return List.of(item.kind());
     }
 
     private String words(Deed deed, Speech speech) {

@@ -10,10 +10,10 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Frequency;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
-import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.Frequency;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
 
@@ -138,7 +138,7 @@ public final class WrittenProgramme {
                         .map(d -> List.of(
                                 StringUtils.capitalize(terms().deed(
                                                 d.doneBy(),
-                                                List.of(d.appliesTo().get(0).key()))),
+                                                List.of(d.appliesTo().get(0)))),
                                 terms().keep(d.keep().text()),
                                 DueSheet.clause(d, speech)))
                         .distinct()
