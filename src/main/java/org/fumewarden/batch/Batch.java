@@ -69,10 +69,10 @@ public final class Batch {
         Map<Fate, Long> counts = new EnumMap<>(Fate.class);
         Deque<Future<Outcome>> window = new ArrayDeque<>();
         try {
-            Optional<BatchEntry> next = entries.next();
+            Optional<Entry> next = entries.next();
             while (next.isPresent() || !window.isEmpty()) {
                 while (next.isPresent() && window.size() < threads * AHEAD) {
-                    BatchEntry entry = next.get();
+                    Entry entry = next.get();
                     window.add(pool.submit(() -> worker.answer(entry)));
                     next = entries.next();
                 }

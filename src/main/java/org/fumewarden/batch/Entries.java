@@ -18,7 +18,7 @@ import org.fumewarden.codes.YamlFiles;
 public abstract sealed class Entries implements AutoCloseable {
     private static final int CHUNK = 1 << 16;
 
-    private Optional<BatchEntry> peeked = Optional.empty();
+    private Optional<Entry> peeked = Optional.empty();
 
     private Entries() {}
 
@@ -45,7 +45,7 @@ public abstract sealed class Entries implements AutoCloseable {
 
     /** Reads one task. */
     interface Source {
-        Optional<BatchEntry> read() throws IOException;
+        Optional<Entry> read() throws IOException;
     }
 
     /** Tasks from elsewhere. */
@@ -54,21 +54,21 @@ public abstract sealed class Entries implements AutoCloseable {
     }
 
     /** The next task, or nothing at the end. Blank lines are counted and left out. */
-    public final Optional<BatchEntry> next() throws IOException {
-        Optional<BatchEntry> next = peek();
+    public final Optional<Entry> next() throws IOException {
+        Optional<Entry> next = peek();
         peeked = Optional.empty();
         return next;
     }
 
     /** The task that {@link #next} will give, left where it is. */
-    final Optional<BatchEntry> peek() throws IOException {
+    final Optional<Entry> peek() throws IOException {
         if (peeked.isEmpty()) {
             peeked = read();
         }
         return peeked;
     }
 
-    abstract Optional<BatchEntry> read() throws IOException;
+    abstract Optional<Entry> read() throws IOException;
 
     @Override
     public abstract void close() throws IOException;
@@ -81,7 +81,7 @@ public abstract sealed class Entries implements AutoCloseable {
         }
 
         @Override
-        Optional<BatchEntry> read() throws IOException {
+        Optional<Entry> read() throws IOException {
             return source.read();
         }
 
@@ -100,9 +100,9 @@ public abstract sealed class Entries implements AutoCloseable {
         }
 
         @Override
-        Optional<BatchEntry> read() throws IOException {
+        Optional<Entry> read() throws IOException {
             while (true) {
-                BatchEntry.Line line = line();
+                Entry.Line line = line();
                 if (line == null) {
                     return Optional.empty();
                 }
@@ -113,7 +113,7 @@ public abstract sealed class Entries implements AutoCloseable {
         }
 
         /** Reads to the line end but keeps no more than a task may have, so that no line can fill the memory. */
-        private BatchEntry.Line line() throws IOException {
+        private Entry.Line line() throws IOException {
             int b = in.read();
             if (b < 0) {
                 return null;
@@ -128,7 +128,7 @@ public abstract sealed class Entries implements AutoCloseable {
                     tooLong = true;
                 }
             }
-            return new BatchEntry.Line(number, kept.toByteArray(), tooLong);
+            return new Entry.Line(number, kept.toByteArray(), tooLong);
         }
 
         @Override
@@ -159,8 +159,8 @@ public abstract sealed class Entries implements AutoCloseable {
         }
 
         @Override
-        Optional<BatchEntry> read() {
-            return paths.hasNext() ? Optional.of(new BatchEntry.TaskFile(++number, paths.next())) : Optional.empty();
+        Optional<Entry> read() {
+            return paths.hasNext() ? Optional.of(new Entry.TaskFile(++number, paths.next())) : Optional.empty();
         }
 
         @Override

@@ -69,12 +69,12 @@ public final class LineAdvisor {
 
     /** Advises on a task written as a JSON object; wrong input becomes a rejected outcome, never an exception. */
     public Outcome answer(long number, String task) {
-        return answer(new BatchEntry.Line(number, task.getBytes(StandardCharsets.UTF_8), false));
+        return answer(new Entry.Line(number, task.getBytes(StandardCharsets.UTF_8), false));
     }
 
     /** Advises on an entry of a batch; wrong input becomes a rejected outcome, never an exception. */
-    public Outcome answer(BatchEntry entry) {
-        if (entry instanceof BatchEntry.Settled settled) {
+    public Outcome answer(Entry entry) {
+        if (entry instanceof Entry.Settled settled) {
             return settled.outcome();
         }
         try {
@@ -92,11 +92,11 @@ public final class LineAdvisor {
         }
     }
 
-    private static Located tree(BatchEntry entry) {
-        if (entry instanceof BatchEntry.TaskFile file) {
+    private static Located tree(Entry entry) {
+        if (entry instanceof Entry.TaskFile file) {
             return TaskTree.read(file.path());
         }
-        BatchEntry.Line line = (BatchEntry.Line) entry;
+        Entry.Line line = (Entry.Line) entry;
         if (line.tooLong()) {
             throw wrong(
                     "is longer than the " + YamlFiles.MAX_BYTES + " bytes that are read.",
@@ -126,7 +126,7 @@ public final class LineAdvisor {
         return desks.computeIfAbsent(id, code -> Desk.of(makeAdvisor.apply(code)));
     }
 
-    private static Outcome reject(BatchEntry entry, Fate fate, List<Problem> problems) {
+    private static Outcome reject(Entry entry, Fate fate, List<Problem> problems) {
         return outcome(entry, fate, json -> {
             json.writeArrayFieldStart("problems");
             for (Problem problem : problems) {
@@ -143,7 +143,7 @@ public final class LineAdvisor {
         });
     }
 
-    private static Outcome outcome(BatchEntry entry, Fate fate, AdviceJson.Writing rest) {
+    private static Outcome outcome(Entry entry, Fate fate, AdviceJson.Writing rest) {
         String text = AdviceJson.text(json -> {
             json.writeStartObject();
             json.writeNumberField(LINE, entry.number());

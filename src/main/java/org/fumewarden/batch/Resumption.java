@@ -53,11 +53,11 @@ final class Resumption implements AutoCloseable {
         long refused = 0;
         long holes = 0;
         Optional<Outcome> last = Optional.empty();
-        BatchEntry lastTask = null;
+        Entry lastTask = null;
         long adviceEnd = advised.at();
         long rejectsEnd = rejected.at();
         while (advised.peek().isPresent() || rejected.peek().isPresent()) {
-            Optional<BatchEntry> entry = entries.peek();
+            Optional<Entry> entry = entries.peek();
             if (entry.isEmpty()) {
                 throw differs("holds more lines than the input has tasks.");
             }
@@ -90,13 +90,13 @@ final class Resumption implements AutoCloseable {
     }
 
     /** The line that answers the task, if there is one; lines that answer nothing are passed over and counted. */
-    private Optional<Outcome> kept(BatchEntry entry) throws IOException {
+    private Optional<Outcome> kept(Entry entry) throws IOException {
         Optional<Outcome> one = kept(advised, entry, Fate.ADVISED);
         Optional<Outcome> other = kept(rejected, entry, Fate.REJECTED);
         return one.or(() -> other);
     }
 
-    private Optional<Outcome> kept(WrittenLines lines, BatchEntry entry, Fate fate) throws IOException {
+    private Optional<Outcome> kept(WrittenLines lines, Entry entry, Fate fate) throws IOException {
         while (lines.peek().filter(l -> l.number() <= entry.number()).isPresent()) {
             WrittenLines.Line line = lines.next().orElseThrow();
             if (line.answers(entry)) {
@@ -110,12 +110,12 @@ final class Resumption implements AutoCloseable {
     /** The input, with the line that answers it in the place of each task that has one. */
     Entries mended() {
         return Entries.of(() -> {
-            Optional<BatchEntry> entry = entries.next();
+            Optional<Entry> entry = entries.next();
             if (entry.isEmpty()) {
                 return entry;
             }
             Optional<Outcome> kept = kept(entry.get());
-            return kept.isPresent() ? kept.map(BatchEntry.Settled::new) : entry;
+            return kept.isPresent() ? kept.map(Entry.Settled::new) : entry;
         });
     }
 

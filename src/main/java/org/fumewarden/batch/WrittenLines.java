@@ -23,7 +23,7 @@ final class WrittenLines implements AutoCloseable {
      * @param end first byte after its line end
      */
     record Line(long number, String input, byte[] bytes, long end) {
-        boolean answers(BatchEntry entry) {
+        boolean answers(Entry entry) {
             return number == entry.number() && input.equals(entry.digest());
         }
     }

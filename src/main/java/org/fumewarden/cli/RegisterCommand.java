@@ -17,10 +17,10 @@ import org.fumewarden.duties.Vocabularies;
 import org.fumewarden.model.Keyed;
 import org.fumewarden.task.Health;
 import org.fumewarden.upkeep.Draft;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Store;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -87,7 +87,7 @@ final class RegisterCommand implements Callable<Integer> {
         Vocabularies vocabulary = Vocabularies.shipped(LocalDate.now());
         List<Draft> drafts = FormSource.each(forms(vocabulary), f -> draft(f, vocabulary));
         try (Store open = store.open()) {
-            for (Entry entry : open.appendAll(drafts, store.clock().instant())) {
+            for (LogEntry entry : open.appendAll(drafts, store.clock().instant())) {
                 store.out().println("Entry " + entry.sequence() + ": " + entry.item() + " is registered.");
             }
         }

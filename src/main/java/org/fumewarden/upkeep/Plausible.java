@@ -62,7 +62,7 @@ final class Plausible {
     }
 
     /** Whether a deed was dated after the moment at which it was written down. */
-    static boolean ahead(Entry entry) {
+    static boolean ahead(LogEntry entry) {
         return entry.on().isAfter(lastDay(entry.recorded()));
     }
 }

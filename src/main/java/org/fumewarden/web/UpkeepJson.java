@@ -12,10 +12,10 @@ import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Duty;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.upkeep.DueReport;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
@@ -147,7 +147,7 @@ final class UpkeepJson {
         root.put("label", item.label());
         List<Long> superseded = store.superseded(item.id());
         ArrayNode list = root.putArray("entries");
-        for (Entry entry : store.entriesOf(item.id())) {
+        for (LogEntry entry : store.entriesOf(item.id())) {
             ObjectNode node = NODES.objectNode();
             node.put("sequence", entry.sequence());
             node.put("on", entry.on().toString());

@@ -67,7 +67,7 @@ final class SpoiltTasksTest {
             corpus.add(new ObjectMapper().writeValueAsBytes(TaskTree.read(file).plain()));
         }
         Spoilt.run("batch lines", 400, corpus, bytes -> {
-            Outcome outcome = worker.answer(new BatchEntry.Line(1, bytes, false));
+            Outcome outcome = worker.answer(new Entry.Line(1, bytes, false));
             if (outcome.fate() == Outcome.Fate.FAULT) {
                 throw new IllegalStateException(outcome.json());
             }

@@ -77,7 +77,7 @@ class LateExaminationTest {
                     Optional.of(new BigDecimal("171")),
                     LastFlow.of(store, "U-1", LocalDate.parse("2026-03-01")).map(LastFlow::flow));
             assertEquals(Optional.empty(), LastFlow.of(store, "U-1", LocalDate.parse("2026-02-09")));
-            Entry check = store.append(
+            LogEntry check = store.append(
                     new Draft(
                             "U-1",
                             LocalDate.parse("2026-02-20"),

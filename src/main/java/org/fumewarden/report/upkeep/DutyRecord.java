@@ -20,11 +20,11 @@ import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.DueList;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.FitTest;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
@@ -42,7 +42,7 @@ public final class DutyRecord implements Paper {
             List<Duty> duties,
             List<Duty> sure,
             List<String> fields,
-            List<Entry> entries,
+            List<LogEntry> entries,
             List<Owing> late) {}
 
     private static final Pattern KEY = Pattern.compile("[a-z ]+(-[a-z ]+)+");
@@ -88,7 +88,7 @@ public final class DutyRecord implements Paper {
         List<Deed> deeds = new ArrayList<>();
         List<Duty> open = new ArrayList<>();
         ordered.forEach((serves, all) -> {
-            List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d.serves(), serves));
+            List<LogEntry> entries = KeptEntries.holding(store, item.id(), d -> serves(d.serves(), serves));
             List<Duty> sure = all.stream()
                     .filter(d -> circumstances.stream().anyMatch(d::surelyUnder))
                     .toList();
@@ -190,7 +190,7 @@ public final class DutyRecord implements Paper {
         List<List<String>> rows = new ArrayList<>();
         for (Deed deed : deeds) {
             for (int i = 0; i < deed.entries().size(); i++) {
-                Entry entry = deed.entries().get(i);
+                LogEntry entry = deed.entries().get(i);
                 for (RegisterSheet.Pair pair : pairs(deed, i)) {
                     rows.add(List.of(
                             item.id(),
@@ -227,7 +227,7 @@ public final class DutyRecord implements Paper {
                     .forEach(o -> blocks.add(
                             new RegisterSheet.Warning(words(deed, speech) + ": " + speech.told(o.words() + "."))));
             for (int i = 0; i < deed.entries().size(); i++) {
-                Entry entry = deed.entries().get(i);
+                LogEntry entry = deed.entries().get(i);
                 blocks.add(new RegisterSheet.Heading(speech.say(
                         "{0} of {1} (entry {2})", words(deed, speech), speech.day(entry.on()), entry.sequence())));
                 blocks.add(new RegisterSheet.Pairs(pairs(deed, i).stream()
@@ -265,13 +265,13 @@ public final class DutyRecord implements Paper {
 
     /** The fields asked for; then the outcome and the person, which a reader looks for in any record. */
     private List<RegisterSheet.Pair> pairs(Deed deed, int at) {
-        Entry entry = deed.entries().get(at);
+        LogEntry entry = deed.entries().get(at);
         Map<String, String> all = new TreeMap<>(known);
         Map<String, String> own = Forms.values(entry.effective().orElseThrow());
         all.putAll(own);
         all.put("entry.on", entry.on().toString());
         all.put("entry.by", entry.by());
-        Optional<Entry> before = deed.entries().stream().skip(at + 1L).findFirst();
+        Optional<LogEntry> before = deed.entries().stream().skip(at + 1L).findFirst();
         all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before it"));
         List<RegisterSheet.Pair> pairs = new ArrayList<>();
         for (String field : deed.fields()) {

@@ -11,10 +11,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.model.Duty;
 import org.fumewarden.report.html.Speech;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.LateExamination;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
 
@@ -26,7 +26,7 @@ public final class ExaminationRecord implements Paper {
     private final Item item;
     private final Optional<Item.Site> site;
     private final UnitState state;
-    private final List<Entry> examinations;
+    private final List<LogEntry> examinations;
     private final List<Duty> duties;
     private final Map<String, List<String>> facts;
     private final LateExamination waiting;
@@ -35,7 +35,7 @@ public final class ExaminationRecord implements Paper {
             Item item,
             Optional<Item.Site> site,
             UnitState state,
-            List<Entry> examinations,
+            List<LogEntry> examinations,
             List<Duty> duties,
             LateExamination waiting) {
         this.item = item;
@@ -56,7 +56,7 @@ public final class ExaminationRecord implements Paper {
      * @param day on which it is read: whether an examination is late is said as the due list says it
      */
     public static ExaminationRecord of(Store store, Item item, List<Duty> duties, LocalDate day) {
-        List<Entry> held = KeptEntries.holding(store, item.id(), Examination.class::isInstance);
+        List<LogEntry> held = KeptEntries.holding(store, item.id(), Examination.class::isInstance);
         return new ExaminationRecord(
                 item,
                 store.items(Item.Site.class).stream().findFirst(),
@@ -67,7 +67,7 @@ public final class ExaminationRecord implements Paper {
     }
 
     /** Names of the fields that a clause asks for and that an examination lacks. */
-    public List<String> gaps(Entry entry) {
+    public List<String> gaps(LogEntry entry) {
         return fields(entry).stream()
                 .filter(p -> p.value().equals(GAP))
                 .map(RegisterSheet.Pair::name)
@@ -82,7 +82,7 @@ public final class ExaminationRecord implements Paper {
                 && gaps(examinations.get(0)).isEmpty();
     }
 
-    public List<Entry> examinations() {
+    public List<LogEntry> examinations() {
         return List.copyOf(examinations);
     }
 
@@ -123,7 +123,7 @@ public final class ExaminationRecord implements Paper {
         if (examinations.isEmpty()) {
             blocks.add(new RegisterSheet.Warning(speech.say("No examination is recorded. Examine before first use.")));
         }
-        for (Entry entry : examinations) {
+        for (LogEntry entry : examinations) {
             blocks.add(new RegisterSheet.Heading(
                     speech.say("Examination of {0} (entry {1})", speech.day(entry.on()), entry.sequence())));
             blocks.add(new RegisterSheet.Pairs(fields(entry).stream()
@@ -138,7 +138,7 @@ public final class ExaminationRecord implements Paper {
                 speech.words().language());
     }
 
-    private List<RegisterSheet.Pair> fields(Entry entry) {
+    private List<RegisterSheet.Pair> fields(LogEntry entry) {
         Examination found = entry.effective()
                 .filter(Examination.class::isInstance)
                 .map(Examination.class::cast)
@@ -185,7 +185,7 @@ public final class ExaminationRecord implements Paper {
                 .toList();
     }
 
-    private static String examiner(Entry entry, Examination found) {
+    private static String examiner(LogEntry entry, Examination found) {
         return Stream.of(entry.by(), found.designation(), found.examinerEmployer())
                 .filter(w -> !w.isEmpty())
                 .collect(Collectors.joining(", "));

@@ -8,7 +8,7 @@ import org.fumewarden.model.Duty;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
-import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Store;
 
 /** What every printed record draws from the store and cites in the same way. */
@@ -16,10 +16,10 @@ final class KeptEntries {
     private KeptEntries() {}
 
     /** The entries of an item that no later one took the place of, newest first. */
-    static List<Entry> holding(Store store, String item, Predicate<Details> wanted) {
+    static List<LogEntry> holding(Store store, String item, Predicate<Details> wanted) {
         List<Long> superseded = store.superseded(item);
-        List<Entry> held = new ArrayList<>();
-        for (Entry entry : store.entriesOf(item)) {
+        List<LogEntry> held = new ArrayList<>();
+        for (LogEntry entry : store.entriesOf(item)) {
             if (!superseded.contains(entry.sequence())
                     && entry.effective().filter(wanted).isPresent()) {
                 held.add(0, entry);

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.fumewarden.task.TaskTree;
 
 /** One task of a batch, not yet read. */
-public sealed interface BatchEntry {
+public sealed interface Entry {
     /** Its place in the input: the line of a file of lines, or the place in the sorted list of a folder, from 1. */
     long number();
 
@@ -21,7 +21,7 @@ public sealed interface BatchEntry {
      * @param bytes without the line end
      * @param tooLong whether the line went on beyond what is read; bytes then hold its beginning
      */
-    record Line(long number, byte[] bytes, boolean tooLong) implements BatchEntry {
+    record Line(long number, byte[] bytes, boolean tooLong) implements Entry {
         @Override
         public Optional<String> file() {
             return Optional.empty();
@@ -43,7 +43,7 @@ public sealed interface BatchEntry {
     }
 
     /** A file of a folder; it may extend another file. */
-    record TaskFile(long number, Path path) implements BatchEntry {
+    record TaskFile(long number, Path path) implements Entry {
         @Override
         public Optional<String> file() {
             return Optional.of(path.getFileName().toString());
@@ -56,7 +56,7 @@ public sealed interface BatchEntry {
     }
 
     /** A task that an earlier run settled. */
-    record Settled(Outcome outcome) implements BatchEntry {
+    record Settled(Outcome outcome) implements Entry {
         @Override
         public long number() {
             return outcome.number();
