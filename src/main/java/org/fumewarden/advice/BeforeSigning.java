@@ -71,9 +71,7 @@ final class BeforeSigning {
         this.documents = book.documents();
         this.trail = trail;
         this.required = required;
-        this.offered = respirators.stream()
-                .filter(r -> r.verdict().equals("recommended") || r.verdict().equals("suitable"))
-                .toList();
+        this.offered = respirators.stream().filter(r -> r.verdict().offered()).toList();
     }
 
     List<ToCompare> write() {
@@ -104,7 +102,7 @@ final class BeforeSigning {
     private boolean turns(Row row) {
         return !(row instanceof AssignedFactor factor)
                 || offered.stream()
-                        .anyMatch(r -> r.verdict().equals("recommended")
+                        .anyMatch(r -> r.verdict() == Suitability.RECOMMENDED
                                 && r.deviceClass().equals(factor.deviceClass()))
                 || lower(factor).map(f -> f.compareTo(required.value()) < 0).orElse(false);
     }
@@ -215,7 +213,7 @@ final class BeforeSigning {
         BigDecimal up = step(limit.value(), true);
         BigDecimal then = times(need, limit.value(), down);
         String too = offered.stream()
-                .filter(r -> r.verdict().equals("recommended"))
+                .filter(r -> r.verdict() == Suitability.RECOMMENDED)
                 .filter(r -> r.factor().isPresent() && r.factor().get().compareTo(then) < 0)
                 .map(r -> "; " + r.name() + " would then be too little")
                 .findFirst()

@@ -70,7 +70,7 @@ final class RespiratorWriter {
                 .filter(d -> known.contains(d.id()))
                 .sorted(Comparator.comparingInt(DeviceClass::order))
                 .map(d -> {
-                    String verdict = verdict(d.id(), bars, doubts, offers, recommended);
+                    Suitability verdict = verdict(d.id(), bars, doubts, offers, recommended);
                     List<Step> why = new ArrayList<>(offers.getOrDefault(d.id(), List.of()));
                     why.addAll(bars.getOrDefault(d.id(), List.of()));
                     why.addAll(doubts.getOrDefault(d.id(), List.of()));
@@ -86,7 +86,7 @@ final class RespiratorWriter {
                 .toList();
     }
 
-    private static String verdict(
+    private static Suitability verdict(
             String id,
             Map<String, List<Step>> bars,
             Map<String, List<Step>> doubts,
@@ -95,9 +95,9 @@ final class RespiratorWriter {
         boolean suitable = offers.getOrDefault(id, List.of()).stream()
                 .anyMatch(s -> ((Offer) s.conclusion()).verdict().equals("suitable"));
         if (suitable) {
-            return recommended.contains(id) ? "recommended" : "suitable";
+            return recommended.contains(id) ? Suitability.RECOMMENDED : Suitability.SUITABLE;
         }
-        return bars.containsKey(id) || !doubts.containsKey(id) ? "barred" : "undecided";
+        return bars.containsKey(id) || !doubts.containsKey(id) ? Suitability.BARRED : Suitability.UNDECIDED;
     }
 
     private <C extends Conclusion> Map<String, List<Step>> by(Class<C> type) {
