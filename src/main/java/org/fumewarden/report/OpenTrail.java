@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Keyed;
 
 /** A trail whose steps spell out what they rest on, put together from facts and steps as a file tells them. */
 final class OpenTrail {
@@ -105,12 +106,7 @@ final class OpenTrail {
     }
 
     private static Confidence confidence(JsonNode cited) {
-        for (Confidence confidence : Confidence.values()) {
-            if (confidence.key().equals(cited.path("confidence").asText())) {
-                return confidence;
-            }
-        }
-        return Confidence.MEMORY;
+        return Keyed.find(Confidence.class, cited.path("confidence").asText()).orElse(Confidence.MEMORY);
     }
 
     /** The node itself, or an empty one where a file holds something else. */

@@ -19,7 +19,7 @@ final class RespiratorJson {
             if (respirator.factor().isPresent()) {
                 AdviceJson.number("factor", respirator.factor().get(), json);
             }
-            json.writeStringField("verdict", respirator.verdict());
+            json.writeStringField("verdict", respirator.verdict().key());
             if (!respirator.filter().isEmpty()) {
                 json.writeStringField("filter", respirator.filter());
             }
