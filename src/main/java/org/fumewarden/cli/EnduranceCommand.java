@@ -19,14 +19,12 @@ import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Demand;
 import org.fumewarden.model.Row;
-import org.fumewarden.register.InUse;
 import org.fumewarden.report.ShiftPlots;
 import org.fumewarden.report.ShiftText;
 import org.fumewarden.shift.ShiftReckoner;
 import org.fumewarden.shift.ShiftSheet;
 import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.Task;
-import org.fumewarden.upkeep.Store;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,12 +57,8 @@ final class EnduranceCommand implements Callable<Integer> {
     @Option(names = "--force", description = "Replaces what is there already under the same name.")
     private boolean force;
 
-    @Option(
-            names = "--store",
-            paramLabel = "FILE",
-            description =
-                    "Register and log: what they say of the unit and the wearer that the task names, as in advise.")
-    private Path store;
+    @Mixin
+    private RegisterOption register;
 
     @Mixin
     private TaskOptions options;
@@ -72,14 +66,9 @@ final class EnduranceCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    private boolean damaged;
-
     @Override
     public Integer call() {
-        Bench bench = options.bench(file);
-        if (store != null) {
-            bench = InUse.with(bench, this::register);
-        }
+        Bench bench = register.with(options.bench(file), spec.commandLine().getErr());
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
@@ -95,15 +84,9 @@ final class EnduranceCommand implements Callable<Integer> {
             draw(sheet);
         }
         boolean usable = advice.unit().filter(UnitInHand::barred).isEmpty();
-        return sheet.settled() && usable && !damaged && advice.status() == Status.COMPLETE
+        return sheet.settled() && usable && !register.damaged() && advice.status() == Status.COMPLETE
                 ? ExitCodes.COMPLETE
                 : ExitCodes.NOT_SETTLED;
-    }
-
-    private Store register() {
-        Store read = Store.read(store);
-        damaged = StoreOption.tell(read, spec.commandLine().getErr());
-        return read;
     }
 
     private void draw(ShiftSheet sheet) {
