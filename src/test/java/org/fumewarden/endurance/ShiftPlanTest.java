@@ -236,7 +236,7 @@ class ShiftPlanTest {
         assertEquals(new Remedy(1, 2, false, false), more.remedy().orElseThrow());
         assertEquals(1, more.packsToCarry());
         assertEquals(
-                "DOES NOT LAST THE SHIFT: 4 h 10 min of wear too short. Smallest change: carry 1 more charged pack, and carry 2"
+                "DOES NOT LAST THE SHIFT: 4 h 10 min of wear too short. Smallest change: carry 1 more charged pack, carry 2"
                         + " more filter sets.",
                 more.words(0).get(0));
     }

@@ -231,7 +231,9 @@ public final class DutyRecord implements Paper {
                 blocks.add(new RegisterSheet.Heading(speech.say(
                         "{0} of {1} (entry {2})", words(deed, speech), speech.day(entry.on()), entry.sequence())));
                 blocks.add(new RegisterSheet.Pairs(pairs(deed, i).stream()
-                        .map(p -> new RegisterSheet.Pair(field(p.name(), speech), speech.valued(p.value())))
+                        .map(p -> new RegisterSheet.Pair(
+                                field(p.name(), speech),
+                                p.name().equals("reason") ? speech.told(p.value()) : speech.valued(p.value())))
                         .toList()));
             }
             blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains, speech));
@@ -249,9 +251,11 @@ public final class DutyRecord implements Paper {
                 speech.words().language());
     }
 
-    /** A field of a record; a key of several words is told as those words. */
+    /** A field of a record: in the words of the form, else a list of fields as that list. */
     private static String field(String name, Speech speech) {
-        String said = speech.say(name);
+        String said = KEY.matcher(name).matches()
+                ? StringUtils.uncapitalize(speech.words().sayOr("entry." + name, speech.say(name)))
+                : speech.say(name);
         return KEY.matcher(said).matches() ? said.replace("-", ", ") : said;
     }
 
