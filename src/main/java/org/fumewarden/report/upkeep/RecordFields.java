@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.report.html.Speech;
 
 /**
  * Where the log and the register hold what a duty asks a record to say.
@@ -13,6 +16,7 @@ import java.util.Set;
  */
 final class RecordFields {
     static final String GAP = "NOT RECORDED";
+    private static final Pattern KEY = Pattern.compile("[a-z ]+(-[a-z ]+)+");
 
     private static final Map<String, List<String>> SOURCES = Map.ofEntries(
             Map.entry("employer name and address", List.of("site.employer", "site.address")),
@@ -130,5 +134,13 @@ final class RecordFields {
             return (source.equals("performance-met") ? "met: " : "") + (value.equals("true") ? "yes" : "no");
         }
         return value.isEmpty() ? "" : value + UNITS.getOrDefault(source, "");
+    }
+
+    /** A field of a record: in the words of the form, else a list of fields as that list. */
+    static String named(String name, Speech speech) {
+        String said = KEY.matcher(name).matches()
+                ? StringUtils.uncapitalize(speech.words().sayOr("entry." + name, speech.say(name)))
+                : speech.say(name);
+        return KEY.matcher(said).matches() ? said.replace("-", ", ") : said;
     }
 }
