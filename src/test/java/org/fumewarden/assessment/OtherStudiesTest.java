@@ -46,8 +46,7 @@ class OtherStudiesTest {
         return Files.readAllLines(Path.of("src/test/resources/org/fumewarden/assessment/other-studies.txt")).stream()
                 .skip(1)
                 .map(line -> line.split(" \\| "))
-                .map(c -> new Case(
-                        c[0], c[1], c[2], c[3], c[4], Double.parseDouble(c[5]), Double.parseDouble(c[6])))
+                .map(c -> new Case(c[0], c[1], c[2], c[3], c[4], Double.parseDouble(c[5]), Double.parseDouble(c[6])))
                 .toList();
     }
 
