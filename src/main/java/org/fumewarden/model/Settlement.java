@@ -1,23 +1,12 @@
 package org.fumewarden.model;
 
 /** How a hazard is settled for one averaging time, the firmest first. */
-public enum Settlement {
-    COMPARED("compared"),
-    BENCHMARKED("benchmarked"),
-    ESTIMATED("estimated"),
-    JUDGED("judged"),
-    FLOORED("floored"),
-    BOUNDED("bounded"),
-    OPEN("open");
-
-    private final String key;
-
-    Settlement(String key) {
-        this.key = key;
-    }
-
-    /** The word used in files. */
-    public String key() {
-        return key;
-    }
+public enum Settlement implements Keyed {
+    COMPARED,
+    BENCHMARKED,
+    ESTIMATED,
+    JUDGED,
+    FLOORED,
+    BOUNDED,
+    OPEN
 }
