@@ -59,9 +59,11 @@ final class AffirmTest {
     @Test
     void aSecondDocumentMakesItCrossCheckedAndTheSameOneDoesNot() {
         affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the list", "2026-03-02");
-        CommandRun same = affirm("gb-limits#magnesium-oxide/twa", "reviewer B of Tarn Haven", "The list ", "2026-03-03");
+        CommandRun same =
+                affirm("gb-limits#magnesium-oxide/twa", "reviewer B of Tarn Haven", "The list ", "2026-03-03");
         assertTrue(same.out().contains("was read, counts as read now"), same.out());
-        CommandRun other = affirm("gb-limits#magnesium-oxide/twa", "reviewer B of Tarn Haven", "its table", "2026-03-03");
+        CommandRun other =
+                affirm("gb-limits#magnesium-oxide/twa", "reviewer B of Tarn Haven", "its table", "2026-03-03");
         assertTrue(other.out().contains("was read, counts as cross-checked now"), other.out());
     }
 
