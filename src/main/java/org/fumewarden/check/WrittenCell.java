@@ -59,26 +59,26 @@ record WrittenCell(String file, int line, String table, String kind, String row,
 
     /** Every number, unit and interval of the tables. */
     static List<WrittenCell> all(RuleFolder folder) {
-        return cells(folder, WrittenCell::value);
+        return cells(folder, WrittenCell::words, WrittenCell::value);
     }
 
     /** What a value is of and how well it is known, where a slip could hurt. */
     static List<WrittenCell> words(RuleFolder folder) {
-        return cells(folder, (name, cell) -> HELD.contains(name) ? Optional.of(plain(cell)) : Optional.empty()).stream()
+        return cells(folder, WrittenCell::words, (name, cell) -> HELD.contains(name) ? Optional.of(plain(cell)) : Optional.empty()).stream()
                 .filter(cell -> HELD_KINDS.contains(cell.kind()))
                 .toList();
     }
 
     /** Every cell of every row and head, but for remarks and the days that an editor sets. */
     static List<WrittenCell> every(RuleFolder folder) {
-        return cells(folder, (name, cell) -> FREE.contains(name) ? Optional.empty() : Optional.of(plain(cell)));
+        return cells(folder, WrittenCell::name, (name, cell) -> FREE.contains(name) ? Optional.empty() : Optional.of(plain(cell)));
     }
 
-    private static List<WrittenCell> cells(RuleFolder folder, BiFunction<String, Located, Optional<String>> value) {
+    private static List<WrittenCell> cells(RuleFolder folder, Function<Located, String> naming, BiFunction<String, Located, Optional<String>> value) {
         List<WrittenCell> cells = new ArrayList<>();
         for (String file : folder.names("", ".yaml")) {
             if (file.contains("/tables/")) {
-                of(folder.located(file), value, cells);
+                of(folder.located(file), naming, value, cells);
             }
         }
         return cells;
@@ -96,7 +96,7 @@ record WrittenCell(String file, int line, String table, String kind, String row,
                 : cell.isNull() ? "" : cell.text();
     }
 
-    private static void of(Located root, BiFunction<String, Located, Optional<String>> value, List<WrittenCell> cells) {
+    private static void of(Located root, Function<Located, String> naming, BiFunction<String, Located, Optional<String>> value, List<WrittenCell> cells) {
         Map<String, Located> head = root.entries();
         List<Located> rows = Optional.ofNullable(head.get("rows"))
                 .filter(Located::isList)
@@ -110,7 +110,7 @@ record WrittenCell(String file, int line, String table, String kind, String row,
                 value.apply(name, cell).ifPresent(found -> add(root, head, root.line(), HEAD, name, found, cells));
             }
         });
-        List<String> words = rows.stream().map(WrittenCell::words).toList();
+        List<String> words = rows.stream().map(naming).toList();
         Map<String, Long> often =
                 words.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         Map<String, Integer> seen = new HashMap<>();
@@ -157,6 +157,15 @@ record WrittenCell(String file, int line, String table, String kind, String row,
 
     private static boolean plainNumber(Located cell) {
         return !cell.quoted() && !cell.isNull() && NUMBER.matcher(cell.text()).matches();
+    }
+
+    /** The id of a row with its first day; its words where it has no id. */
+    private static String name(Located row) {
+        Map<String, Located> entries = row.isMap() ? row.entries() : Map.of();
+        return entries.containsKey("id")
+                ? entries.get("id").text()
+                        + (entries.containsKey(FROM) ? " " + FROM + " " + entries.get(FROM).text() : "")
+                : words(row);
     }
 
     private static String words(Located row) {
