@@ -64,17 +64,25 @@ record WrittenCell(String file, int line, String table, String kind, String row,
 
     /** What a value is of and how well it is known, where a slip could hurt. */
     static List<WrittenCell> words(RuleFolder folder) {
-        return cells(folder, WrittenCell::words, (name, cell) -> HELD.contains(name) ? Optional.of(plain(cell)) : Optional.empty()).stream()
+        return cells(
+                        folder,
+                        WrittenCell::words,
+                        (name, cell) -> HELD.contains(name) ? Optional.of(plain(cell)) : Optional.empty())
+                .stream()
                 .filter(cell -> HELD_KINDS.contains(cell.kind()))
                 .toList();
     }
 
     /** Every cell of every row and head, but for remarks and the days that an editor sets. */
     static List<WrittenCell> every(RuleFolder folder) {
-        return cells(folder, WrittenCell::name, (name, cell) -> FREE.contains(name) ? Optional.empty() : Optional.of(plain(cell)));
+        return cells(
+                folder,
+                WrittenCell::name,
+                (name, cell) -> FREE.contains(name) ? Optional.empty() : Optional.of(plain(cell)));
     }
 
-    private static List<WrittenCell> cells(RuleFolder folder, Function<Located, String> naming, BiFunction<String, Located, Optional<String>> value) {
+    private static List<WrittenCell> cells(
+            RuleFolder folder, Function<Located, String> naming, BiFunction<String, Located, Optional<String>> value) {
         List<WrittenCell> cells = new ArrayList<>();
         for (String file : folder.names("", ".yaml")) {
             if (file.contains("/tables/")) {
@@ -96,7 +104,11 @@ record WrittenCell(String file, int line, String table, String kind, String row,
                 : cell.isNull() ? "" : cell.text();
     }
 
-    private static void of(Located root, Function<Located, String> naming, BiFunction<String, Located, Optional<String>> value, List<WrittenCell> cells) {
+    private static void of(
+            Located root,
+            Function<Located, String> naming,
+            BiFunction<String, Located, Optional<String>> value,
+            List<WrittenCell> cells) {
         Map<String, Located> head = root.entries();
         List<Located> rows = Optional.ofNullable(head.get("rows"))
                 .filter(Located::isList)
@@ -164,7 +176,9 @@ record WrittenCell(String file, int line, String table, String kind, String row,
         Map<String, Located> entries = row.isMap() ? row.entries() : Map.of();
         return entries.containsKey("id")
                 ? entries.get("id").text()
-                        + (entries.containsKey(FROM) ? " " + FROM + " " + entries.get(FROM).text() : "")
+                        + (entries.containsKey(FROM)
+                                ? " " + FROM + " " + entries.get(FROM).text()
+                                : "")
                 : words(row);
     }
 
