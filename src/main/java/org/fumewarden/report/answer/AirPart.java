@@ -19,6 +19,7 @@ import org.fumewarden.model.Account;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
@@ -146,7 +147,7 @@ record AirPart(Advice advice, Spoken spoken) {
     /** The agents that take no row, by what is said of them; what a reader must act on stands first. */
     private List<Map.Entry<String, Set<String>>> remarked() {
         Set<String> compared = agents(l -> byFigures(l.account()));
-        Set<String> without = without(true, compared);
+        Set<String> without = without(NoneListed.LIMITS, compared);
         Set<String> bounded = agents(l -> BOUNDED.contains(l.account().kind()));
         bounded.removeAll(without);
         bounded.removeAll(agents(this::matters));
@@ -156,7 +157,8 @@ record AirPart(Advice advice, Spoken spoken) {
         Set<String> small = agents(l -> byFigures(l.account()) && !matters(l));
         small.removeAll(agents(this::matters));
         Map<String, Set<String>> remarks = new LinkedHashMap<>();
-        remarks.put("air.not-held", without(false, compared));
+        remarks.put("air.not-held", without(NoneListed.NOT_HELD, compared));
+        remarks.put("air.members", without(NoneListed.OF_MEMBERS, compared));
         remarks.put("air.judged", agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account())));
         remarks.put("air.no-limit", without);
         remarks.put("air.small", small);
@@ -166,9 +168,9 @@ record AirPart(Advice advice, Spoken spoken) {
         return List.copyOf(remarks.entrySet());
     }
 
-    private Set<String> without(boolean searched, Set<String> compared) {
+    private Set<String> without(String list, Set<String> compared) {
         return advice.trail().all(NoLimit.class).stream()
-                .filter(n -> n.searched() == searched)
+                .filter(n -> n.list().equals(list))
                 .map(NoLimit::agent)
                 .filter(a -> !compared.contains(a))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
