@@ -34,7 +34,7 @@ final class CheckCommand implements Callable<Integer> {
     private static final Path PAGE = Path.of("docs/rules.md");
     private static final long LARGEST_PAGE = 10_000_000;
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules, which are compiled first.")
     private Path rules;
 
     @Option(
