@@ -17,6 +17,7 @@ import org.fumewarden.model.Account;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
@@ -79,8 +80,7 @@ record AirPart(Advice advice, Spoken spoken) {
 
     private void sentences(List<Line> lines) {
         Set<String> compared = agents(l -> byFigures(l.account()));
-        Set<String> without = without(true, compared);
-        Set<String> unsearched = without(false, compared);
+        Set<String> without = without(NoneListed.LIMITS, compared);
         Set<String> bounded = agents(l -> BOUNDED.contains(l.account().kind()));
         bounded.removeAll(without);
         bounded.removeAll(agents(this::matters));
@@ -94,12 +94,13 @@ record AirPart(Advice advice, Spoken spoken) {
         told("air.bounded", bounded, lines);
         told("air.minor", minor, lines);
         told("air.no-limit", without, lines);
-        told("air.not-held", unsearched, lines);
+        told("air.members", without(NoneListed.OF_MEMBERS, compared), lines);
+        told("air.not-held", without(NoneListed.NOT_HELD, compared), lines);
     }
 
-    private Set<String> without(boolean searched, Set<String> compared) {
+    private Set<String> without(String list, Set<String> compared) {
         return advice.trail().all(NoLimit.class).stream()
-                .filter(n -> n.searched() == searched)
+                .filter(n -> n.list().equals(list))
                 .map(NoLimit::agent)
                 .filter(a -> !compared.contains(a))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
