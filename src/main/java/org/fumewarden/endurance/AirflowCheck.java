@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /** Compares what a powered unit delivers with what its wearer breathes. */
 public final class AirflowCheck {
@@ -22,7 +24,7 @@ public final class AirflowCheck {
             OptionalDouble measured, double minimumDesignFlow, WorkRate work, boolean speech, double breathingFactor) {
         if (measured.isEmpty()) {
             return Reckoning.refuse(
-                    Refusal.BELOW_MINIMUM_FLOW,
+                    Soundness.BELOW_MINIMUM_FLOW,
                     "The flow has not been measured, so nothing shows that it reaches the minimum design flow.",
                     "Always" + " measure it with the indicator of the unit before use.");
         }
@@ -37,7 +39,7 @@ public final class AirflowCheck {
         }
         if (supply < minimumDesignFlow) {
             return Reckoning.refuse(
-                    Refusal.BELOW_MINIMUM_FLOW,
+                    Soundness.BELOW_MINIMUM_FLOW,
                     "The unit delivers " + WrittenNumbers.plain(supply) + " L/min, below its minimum design flow of "
                             + WrittenNumbers.plain(minimumDesignFlow)
                             + " L/min: do not use it.",

@@ -2,6 +2,8 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * How often the pre-filter and the particle filter are replaced.
@@ -47,7 +49,7 @@ public record FilterCadence(
         double perFilter = litresPerMinute / mainFilters;
         if (pressure.clean(perFilter) >= warningPascals) {
             return Reckoning.refuse(
-                    Refusal.OUTSIDE_TABLE,
+                    Soundness.OUTSIDE_TABLE,
                     "A clean filter already gives " + WrittenNumbers.plain(pressure.clean(perFilter))
                             + " Pa, not below the"
                             + " clogged-filter warning at " + WrittenNumbers.plain(warningPascals)

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.exposure.Appraisal.Question;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 
 /** The choice of the governing statistic is our own design; the numbers behind it are held by the reference vectors. */
