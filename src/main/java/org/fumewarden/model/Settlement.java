@@ -6,6 +6,8 @@ public enum Settlement {
     BENCHMARKED("benchmarked"),
     ESTIMATED("estimated"),
     JUDGED("judged"),
+    /** Nobody measured it: the level that the law, or the whole that holds the part, has people assume until somebody does. */
+    ASSUMED("assumed"),
     FLOORED("floored"),
     BOUNDED("bounded"),
     OPEN("open");

@@ -48,7 +48,7 @@ final class TextSheetTest {
 
     @Test
     void aNeedThatCannotBeWorkedOutIsNoLeaveToGoWithout() throws IOException {
-        Path task = SCENARIOS.resolve("us/US-ATMOSPHERE-040-no-limit-not.yaml");
+        Path task = SCENARIOS.resolve("us/US-ACCOUNT-010-no-limit-not.yaml");
         assertTrue(Files.readString(task).contains("coating: polyurethane-paint"), "the coat whose gas has no limit");
         String said = sheet(task);
         assertTrue(

@@ -14,6 +14,7 @@ import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Account;
+import org.fumewarden.model.Caution;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
@@ -28,8 +29,9 @@ record AirPart(Advice advice, Spoken spoken) {
     private static final String ASSUMED = "assumed";
     private static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
-    private static final Set<Settlement> BY_FIGURES =
-            Set.of(Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED);
+    private static final Set<Settlement> BY_FIGURES = Set.of(
+            Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED, Settlement.ASSUMED);
+    private static final String APART = "like-effect-apart-";
 
     /** A row of the table with the hazard ratio by which it is ranked. */
     private record Ranked(BigDecimal factor, List<String> cells) {}
@@ -89,12 +91,24 @@ record AirPart(Advice advice, Spoken spoken) {
         bounded.removeAll(minor);
         Set<String> small = agents(l -> byFigures(l.account()) && !matters(l));
         small.removeAll(agents(this::matters));
+        Set<String> judged = agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account()));
+        List.of(small, judged, agents(l -> l.account().open())).forEach(bounded::removeAll);
+        told("air.apart", apart(), lines);
         told("air.small", small, lines);
-        told("air.judged", agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account())), lines);
+        told("air.judged", judged, lines);
         told("air.bounded", bounded, lines);
         told("air.minor", minor, lines);
         told("air.no-limit", without, lines);
         told("air.not-held", unsearched, lines);
+    }
+
+    /** Agents of like effect that are not added up, since each has a standard of its own. */
+    private Set<String> apart() {
+        return advice.trail().all(Caution.class).stream()
+                .map(Caution::topic)
+                .filter(t -> t.startsWith(APART))
+                .map(t -> t.substring(APART.length()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private Set<String> without(boolean searched, Set<String> compared) {
@@ -180,7 +194,7 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** Where a level comes from that nobody measured as it stands; empty for the others. */
     private static String origin(Ratio ratio) {
-        if (ratio.basis().equals(ASSUMED) || ratio.basis().equals("stated")) {
+        if (Set.of(ASSUMED, Ratio.OF_THE_WHOLE, "stated").contains(ratio.basis())) {
             return ratio.basis();
         }
         if (ratio.statistic().startsWith(Statistic.POSTERIOR.words())) {
