@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Benchmark;
@@ -26,7 +26,7 @@ final class AccountWriter {
     private final Trail trail;
     private final Map<String, String> rows = new LinkedHashMap<>();
 
-    AccountWriter(Vocabulary vocabulary, Figures figures, Collection<Input> inputs, Trail trail) {
+    AccountWriter(Vocabulary vocabulary, ExposureTables figures, Collection<Input> inputs, Trail trail) {
         this.vocabulary = vocabulary;
         this.trail = trail;
         figures.all(Limit.class).forEach(l -> rows.put(l.ref().address(), "limit"));

@@ -59,18 +59,18 @@ public record Advice(
     /** The recommended class, when there is one. */
     public Optional<Respirator> recommended() {
         return respirators.stream()
-                .filter(r -> r.verdict().equals("recommended"))
+                .filter(r -> r.verdict() == Suitability.RECOMMENDED)
                 .findFirst();
     }
 
     /** The classes with a verdict, in ranking order. */
-    public List<Respirator> with(String verdict) {
-        return respirators.stream().filter(r -> r.verdict().equals(verdict)).toList();
+    public List<Respirator> with(Suitability verdict) {
+        return respirators.stream().filter(r -> r.verdict() == verdict).toList();
     }
 
     /** The sentences that bar every class, each once: what stands in the way of any respirator at all. */
     public List<String> barringAll() {
-        if (respirators.isEmpty() || with("barred").size() < respirators.size()) {
+        if (respirators.isEmpty() || with(Suitability.BARRED).size() < respirators.size()) {
             return List.of();
         }
         Set<String> common = new LinkedHashSet<>(sentences(respirators.get(0)));

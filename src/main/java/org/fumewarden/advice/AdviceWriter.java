@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.Assessment;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
@@ -30,6 +30,7 @@ import org.fumewarden.model.Gap;
 import org.fumewarden.model.Gate;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Interim;
+import org.fumewarden.model.Keyed;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.Owed;
@@ -45,11 +46,11 @@ import org.fumewarden.trail.Trail;
 final class AdviceWriter {
     private final CodeBook book;
     private final Task task;
-    private final Figures figures;
+    private final ExposureTables figures;
     private final List<Assessment> assessed;
     private final Trail trail;
 
-    AdviceWriter(CodeBook book, Task task, Figures figures, List<Assessment> assessed, Trail trail) {
+    AdviceWriter(CodeBook book, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail) {
         this.book = book;
         this.task = task;
         this.figures = figures;
@@ -91,7 +92,7 @@ final class AdviceWriter {
     /** The most serious state that a rule concluded. */
     private Status status() {
         return trail.all(Standing.class).stream()
-                .map(s -> Status.of(s.state()))
+                .map(s -> Keyed.find(Status.class, s.state()).orElseThrow())
                 .min(Comparator.naturalOrder())
                 .orElseThrow(() -> new IllegalStateException("no rule concludes how far the advice may be relied on"));
     }
@@ -200,11 +201,8 @@ final class AdviceWriter {
                 return "How does a competent person judge " + book.vocabulary().name(parts[1])
                         + ", for which this code has no limit?";
             }
-            String averaging = java.util.Arrays.stream(Averaging.values())
-                    .filter(a -> a.key().equals(parts[2]))
-                    .map(Averaging::words)
-                    .findFirst()
-                    .orElse(parts[2]);
+            String averaging =
+                    Keyed.find(Averaging.class, parts[2]).map(Averaging::words).orElse(parts[2]);
             return "What is the level of " + book.vocabulary().name(parts[1]) + ", " + averaging + "?";
         }
         return book.vocabulary().name(id);
@@ -241,14 +239,14 @@ final class AdviceWriter {
                 duty.id(),
                 what(duty, steps),
                 duty.who(),
-                duty.period().equals("none") ? duty.frequency() : duty.frequency() + " " + duty.period(),
+                duty.frequency().key() + duty.period().map(p -> " " + p).orElse(""),
                 duty.recorded(),
                 duty.fields(),
-                duty.keep(),
-                duty.force(),
-                duty.ref().citation().source(),
-                duty.ref().citation().clause(),
-                duty.ref().citation().confidence(),
+                duty.keep().text(),
+                duty.force().key(),
+                duty.citation().source(),
+                duty.citation().clause(),
+                duty.citation().confidence(),
                 steps.get(0).id());
     }
 

@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Assessor;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Engine;
@@ -30,7 +30,7 @@ public final class Advisor {
 
     private final RuleBase base;
     private final Engine engine;
-    private final Map<LocalDate, Figures> days = new ConcurrentHashMap<>();
+    private final Map<LocalDate, ExposureTables> days = new ConcurrentHashMap<>();
 
     /** An advisor with all rules of a code; advisors may share the rule base. */
     public Advisor(RuleBase base) {
@@ -54,7 +54,7 @@ public final class Advisor {
      * @throws InputException when a level has a unit that its limits cannot be compared with
      */
     public Advice advise(Task task) {
-        Figures figures = figures(task.on());
+        ExposureTables figures = figures(task.on());
         Assessor assessor = new Assessor(task, figures);
         List<Assessment> assessed = assessor.assess();
         List<Input> more = new ArrayList<>(
@@ -66,11 +66,11 @@ public final class Advisor {
         return new AdviceWriter(base.book(), whole, figures, assessed, trail).write();
     }
 
-    private Figures figures(LocalDate day) {
+    private ExposureTables figures(LocalDate day) {
         if (days.size() > DAYS_KEPT) {
             days.clear();
         }
-        return days.computeIfAbsent(day, d -> new Figures(base.rowsOn(d)));
+        return days.computeIfAbsent(day, d -> new ExposureTables(base.rowsOn(d)));
     }
 
     /** What the readings of a task came to, before any rule sees them. */
@@ -79,7 +79,7 @@ public final class Advisor {
     }
 
     /** A particle in ppm means nothing: say so before any rule sees it. */
-    private static void comparable(Task task, Figures figures) {
+    private static void comparable(Task task, ExposureTables figures) {
         List<Problem> problems = new ArrayList<>();
         for (Input input : task.inputs()) {
             if (input instanceof Exposure exposure
@@ -99,11 +99,11 @@ public final class Advisor {
         }
     }
 
-    private static boolean unitsAgree(Exposure exposure, Figures figures) {
+    private static boolean unitsAgree(Exposure exposure, ExposureTables figures) {
         return Set.of(exposure.unit()).containsAll(figures.units(exposure.agent()));
     }
 
-    private static boolean convertible(Exposure exposure, Figures figures) {
+    private static boolean convertible(Exposure exposure, ExposureTables figures) {
         return figures.all(Agent.class)
                 .anyMatch(a -> a.id().equals(exposure.agent()) && a.molarMass().isPresent());
     }

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Document;
 import org.fumewarden.codes.Vocabulary;
@@ -51,7 +51,7 @@ final class BeforeSigning {
             Member.class);
     private static final int[] STEPS = {1, 2, 5};
 
-    private final Figures figures;
+    private final ExposureTables figures;
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
     private final Trail trail;
@@ -64,15 +64,14 @@ final class BeforeSigning {
     /** The steps that read a row, by the address of the row, nearest to the row first. */
     private final Map<String, List<Step>> readers = new LinkedHashMap<>();
 
-    BeforeSigning(Figures figures, CodeBook book, Trail trail, RequiredFactor required, List<Respirator> respirators) {
+    BeforeSigning(
+            ExposureTables figures, CodeBook book, Trail trail, RequiredFactor required, List<Respirator> respirators) {
         this.figures = figures;
         this.vocabulary = book.vocabulary();
         this.documents = book.documents();
         this.trail = trail;
         this.required = required;
-        this.offered = respirators.stream()
-                .filter(r -> r.verdict().equals("recommended") || r.verdict().equals("suitable"))
-                .toList();
+        this.offered = respirators.stream().filter(r -> r.verdict().offered()).toList();
     }
 
     List<ToCompare> write() {
@@ -103,7 +102,7 @@ final class BeforeSigning {
     private boolean turns(Row row) {
         return !(row instanceof AssignedFactor factor)
                 || offered.stream()
-                        .anyMatch(r -> r.verdict().equals("recommended")
+                        .anyMatch(r -> r.verdict() == Suitability.RECOMMENDED
                                 && r.deviceClass().equals(factor.deviceClass()))
                 || lower(factor).map(f -> f.compareTo(required.value()) < 0).orElse(false);
     }
@@ -214,7 +213,7 @@ final class BeforeSigning {
         BigDecimal up = step(limit.value(), true);
         BigDecimal then = times(need, limit.value(), down);
         String too = offered.stream()
-                .filter(r -> r.verdict().equals("recommended"))
+                .filter(r -> r.verdict() == Suitability.RECOMMENDED)
                 .filter(r -> r.factor().isPresent() && r.factor().get().compareTo(then) < 0)
                 .map(r -> "; " + r.name() + " would then be too little")
                 .findFirst()

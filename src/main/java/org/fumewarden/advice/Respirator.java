@@ -8,7 +8,6 @@ import java.util.Optional;
  * A class of respirator and what the rules say of it.
  *
  * @param factor factor in force here, empty when the class has none against what it must hold
- * @param verdict {@code recommended}, {@code suitable}, {@code undecided} or {@code barred}
  * @param filter filter to fit, in the words of its marking
  * @param reasons why: what bars it, what leaves it open, or what makes it suitable
  * @param conditions under which it may be used
@@ -17,7 +16,7 @@ public record Respirator(
         String deviceClass,
         String name,
         Optional<BigDecimal> factor,
-        String verdict,
+        Suitability verdict,
         String filter,
         List<Reason> reasons,
         List<Reason> conditions) {

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Bar;
@@ -31,14 +31,14 @@ final class RespiratorWriter {
     private static final Set<String> NO_TYPES = Set.of("none", "ask", "beyond");
 
     private final CodeBook book;
-    private final Figures figures;
+    private final ExposureTables figures;
     private final Trail trail;
     private final String gas;
     private final String marks;
     private final Map<String, String> known;
     private final FilterWords words;
 
-    RespiratorWriter(CodeBook book, Figures figures, Trail trail) {
+    RespiratorWriter(CodeBook book, ExposureTables figures, Trail trail) {
         this.book = book;
         this.figures = figures;
         this.trail = trail;
@@ -70,7 +70,7 @@ final class RespiratorWriter {
                 .filter(d -> known.contains(d.id()))
                 .sorted(Comparator.comparingInt(DeviceClass::order))
                 .map(d -> {
-                    String verdict = verdict(d.id(), bars, doubts, offers, recommended);
+                    Suitability verdict = verdict(d.id(), bars, doubts, offers, recommended);
                     List<Step> why = new ArrayList<>(offers.getOrDefault(d.id(), List.of()));
                     why.addAll(bars.getOrDefault(d.id(), List.of()));
                     why.addAll(doubts.getOrDefault(d.id(), List.of()));
@@ -86,7 +86,7 @@ final class RespiratorWriter {
                 .toList();
     }
 
-    private static String verdict(
+    private static Suitability verdict(
             String id,
             Map<String, List<Step>> bars,
             Map<String, List<Step>> doubts,
@@ -95,9 +95,9 @@ final class RespiratorWriter {
         boolean suitable = offers.getOrDefault(id, List.of()).stream()
                 .anyMatch(s -> ((Offer) s.conclusion()).verdict().equals("suitable"));
         if (suitable) {
-            return recommended.contains(id) ? "recommended" : "suitable";
+            return recommended.contains(id) ? Suitability.RECOMMENDED : Suitability.SUITABLE;
         }
-        return bars.containsKey(id) || !doubts.containsKey(id) ? "barred" : "undecided";
+        return bars.containsKey(id) || !doubts.containsKey(id) ? Suitability.BARRED : Suitability.UNDECIDED;
     }
 
     private <C extends Conclusion> Map<String, List<Step>> by(Class<C> type) {

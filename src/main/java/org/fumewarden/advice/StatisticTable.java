@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.fumewarden.assessment.Assessment;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.exposure.Estimate;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Need;
@@ -14,11 +14,11 @@ import org.fumewarden.trail.Trail;
 
 /** What a need would be by each statistic of the samples behind it. */
 final class StatisticTable {
-    private final Figures figures;
+    private final ExposureTables figures;
     private final List<Assessment> assessed;
     private final Trail trail;
 
-    StatisticTable(Figures figures, List<Assessment> assessed, Trail trail) {
+    StatisticTable(ExposureTables figures, List<Assessment> assessed, Trail trail) {
         this.figures = figures;
         this.assessed = assessed;
         this.trail = trail;
@@ -50,7 +50,9 @@ final class StatisticTable {
 
     private Optional<ByStatistic> line(Ratio ratio, Reading.Samples group, Estimate estimate) {
         return estimate.value()
-                .map(value -> estimate.statistic() == Statistic.HIGHEST_SAMPLE ? group.highest() : Figures.level(value))
+                .map(value -> estimate.statistic() == Statistic.HIGHEST_SAMPLE
+                        ? group.highest()
+                        : ExposureTables.level(value))
                 .flatMap(level -> figures.in(ratio.unit(), level, group.unit(), group.agent()))
                 .map(level -> new ByStatistic(estimate.statistic().words(), level, factor(ratio, level)));
     }

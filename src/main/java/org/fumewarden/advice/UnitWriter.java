@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Measure;
@@ -21,7 +21,7 @@ final class UnitWriter {
     private UnitWriter() {}
 
     /** The unit; empty when the task tells nothing of one. */
-    static Optional<UnitInHand> write(CodeBook book, Task task, Figures figures, Trail trail) {
+    static Optional<UnitInHand> write(CodeBook book, Task task, ExposureTables figures, Trail trail) {
         List<Step> found = trail.concluding(UnitFinding.class).toList();
         String id = word(task, "unit");
         String deviceClass = word(task, "class-in-hand");

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import org.fumewarden.endurance.BreathDemand;
 import org.fumewarden.endurance.StandardAtmosphere;
 import org.fumewarden.endurance.WorkRate;
-import org.fumewarden.exposure.Status;
+import org.fumewarden.exposure.Soundness;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Breath;
 import org.fumewarden.model.BreathingRate;
@@ -23,14 +23,14 @@ import org.fumewarden.task.Task;
 /** Turns the readings of a task into exposures, or into open questions; never into a milder value. */
 public final class Assessor {
     private final Task task;
-    private final Figures figures;
+    private final ExposureTables figures;
 
     /**
      * An assessor of one task.
      *
      * @param figures the rows in force on its day
      */
-    public Assessor(Task task, Figures figures) {
+    public Assessor(Task task, ExposureTables figures) {
         this.task = task;
         this.figures = figures;
     }
@@ -99,7 +99,7 @@ public final class Assessor {
                 "exposures." + reading.agent() + "." + reading.averaging().key(), reading.path());
     }
 
-    static SampleNote note(Reading reading, Status status, String sentence) {
+    static SampleNote note(Reading reading, Soundness status, String sentence) {
         return note(reading, status.name().toLowerCase(Locale.ROOT).replace('_', '-'), sentence);
     }
 

@@ -37,7 +37,7 @@ final class PublishedLevels {
 
     private final Map<String, Optional<Pooling.Base>> bases = new HashMap<>();
 
-    PublishedLevels(Figures figures) {
+    PublishedLevels(ExposureTables figures) {
         rows = figures.all(PublishedExposure.class).toList();
         ranges = figures.all(QuantityRange.class).toList();
         figures.all(Member.class)

@@ -15,7 +15,7 @@ import org.fumewarden.task.Task;
 final class RoomAssessment {
     private RoomAssessment() {}
 
-    static Assessment of(Reading.RoomModel model, Task task, Figures figures) {
+    static Assessment of(Reading.RoomModel model, Task task, ExposureTables figures) {
         RoomEstimate.Result result = RoomEstimate.of(task, figures, model.agent());
         OptionalDouble limit = figures.lowestLimit(model.agent(), model.averaging(), result.unit()).stream()
                 .mapToDouble(BigDecimal::doubleValue)
@@ -31,7 +31,7 @@ final class RoomAssessment {
         inputs.add(new Exposure(
                 model.agent(),
                 model.averaging(),
-                Figures.level(governing.get()),
+                ExposureTables.level(governing.get()),
                 result.unit(),
                 "95th percentile of an estimate from published exposures",
                 true,

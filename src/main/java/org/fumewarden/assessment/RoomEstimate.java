@@ -15,6 +15,7 @@ import org.fumewarden.exposure.Screening;
 import org.fumewarden.exposure.Spread;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.PublishedExposure;
 import org.fumewarden.model.QuantityRange;
@@ -34,12 +35,12 @@ public final class RoomEstimate {
 
     private final Task task;
     private final Answers answers;
-    private final Figures figures;
+    private final ExposureTables figures;
     private final PublishedLevels published;
     private final List<String> lacks = new ArrayList<>();
     private final List<String> steps = new ArrayList<>();
 
-    private RoomEstimate(Task task, Figures figures) {
+    private RoomEstimate(Task task, ExposureTables figures) {
         this.task = task;
         this.answers = new Answers(task);
         this.figures = figures;
@@ -60,12 +61,12 @@ public final class RoomEstimate {
     }
 
     /** Estimates the level of an agent in the air that the worker breathes without a respirator. */
-    public static Result of(Task task, Figures figures, String agent) {
+    public static Result of(Task task, ExposureTables figures, String agent) {
         return new RoomEstimate(task, figures).estimate(agent);
     }
 
     /** What published studies lead to expect of a shift average; nothing for shorter times. */
-    public static Optional<Prior> prior(Reading.Samples group, Task task, Figures figures) {
+    public static Optional<Prior> prior(Reading.Samples group, Task task, ExposureTables figures) {
         Result estimate = of(task, figures, group.agent());
         return estimate.screening()
                 .filter(s -> group.averaging() == Averaging.TWA)
@@ -155,7 +156,7 @@ public final class RoomEstimate {
                     .findFirst();
             floor.ifPresent(f -> steps.add(
                     (unknown ? "Ventilation unknown in an enclosed place" : "A room worse than any that was studied")
-                            + ": never below the highest published 95th percentile, " + Words.number(f) + " "
+                            + ": never below the highest published 95th percentile, " + Figures.shown(f) + " "
                             + unit.symbol() + "."));
         }
         steps.add("A welding helmet without supplied air gets no credit. Time outside the task counts like the task.");
@@ -184,8 +185,8 @@ public final class RoomEstimate {
                     "No published study of this process and agent is held: the level is taken from what other processes"
                             + " show, by emission, share of the fume, or figures of the trade (from memory).");
         }
-        steps.add("Together: median " + Words.number(Math.exp(level.log())) + ", which may be off by a factor of "
-                + Words.number(Math.exp(Math.sqrt(level.variance() + published.between())))
+        steps.add("Together: median " + Figures.shown(Math.exp(level.log())) + ", which may be off by a factor of "
+                + Figures.shown(Math.exp(Math.sqrt(level.variance() + published.between())))
                 + " for one place.");
     }
 
@@ -203,7 +204,7 @@ public final class RoomEstimate {
                 : !ofFume.isEmpty()
                         ? "From the fume in " + studies(ofFume) + " of this process and the share of this agent in it"
                         : "From other processes, since no published study of this one is held";
-        return from + ", moved by your room, arc time and extraction (times " + Words.number(by) + ").";
+        return from + ", moved by your room, arc time and extraction (times " + Figures.shown(by) + ").";
     }
 
     private static String studies(Set<String> found) {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.fumewarden.exposure.Spread;
 import org.fumewarden.exposure.TimeWeightedAverage;
 import org.fumewarden.exposure.TwoZoneRoom;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.QuantityRange;
 
 /** By what room, arc time, wire and extraction of a task move a published level; each step says so. */
@@ -42,7 +43,7 @@ final class RoomRatio {
     private Spread room(String place) {
         if (place.equals("outdoors")) {
             double ratio = published.figure("outdoors-over-indoors");
-            steps.add("Outdoors over indoors: times " + Words.number(ratio) + ".");
+            steps.add("Outdoors over indoors: times " + Figures.shown(ratio) + ".");
             return Spread.exactly(ratio);
         }
         OptionalDouble volume = answers.amount("room-volume");
@@ -64,7 +65,7 @@ final class RoomRatio {
         double highest = published.figure("highest-room-ratio");
         beyond = here / usual > highest;
         double ratio = Math.min(highest, Math.max(here / usual, published.figure("least-room-ratio")));
-        steps.add("This room over the usual one: times " + Words.number(ratio)
+        steps.add("This room over the usual one: times " + Figures.shown(ratio)
                 + (beyond ? ", the most that studies of enclosed places show" : "") + ".");
         return Spread.exactly(ratio);
     }
@@ -74,7 +75,7 @@ final class RoomRatio {
         double radius = middle("near-radius", ANY);
         double near = TwoZoneRoom.halfSphere(radius);
         if (!(volume > near) || !(changes >= 0)) {
-            lacks.add("A room of " + Words.number(volume) + " m3 with " + Words.number(changes)
+            lacks.add("A room of " + Figures.shown(volume) + " m3 with " + Figures.shown(changes)
                     + " air changes an hour is not possible. Correct estimate.room-volume or estimate.air-changes.");
             return 1;
         }
@@ -102,7 +103,7 @@ final class RoomRatio {
             return Spread.exactly(1);
         }
         double ratio = given.getAsDouble() / PERCENT / Math.exp(PublishedLevels.middle(published.arc(process)));
-        steps.add("Arc time over the usual one: times " + Words.number(ratio) + ".");
+        steps.add("Arc time over the usual one: times " + Figures.shown(ratio) + ".");
         return Spread.exactly(ratio);
     }
 
@@ -123,7 +124,7 @@ final class RoomRatio {
         }
         double here = content.get().high().doubleValue() * rate.getAsDouble() * MILLIGRAMS / MINUTES / SECONDS;
         double ratio = here / Math.exp(PublishedLevels.middle(usual.get()));
-        steps.add("Wire or electrode melted here over the usual fume rate: times " + Words.number(ratio) + ".");
+        steps.add("Wire or electrode melted here over the usual fume rate: times " + Figures.shown(ratio) + ".");
         return Spread.exactly(ratio);
     }
 
@@ -133,7 +134,7 @@ final class RoomRatio {
                 .map(r -> {
                     Spread left = Spread.between(r.low().doubleValue(), r.high().doubleValue());
                     steps.add("Extraction leaves " + r.low().toPlainString() + " to "
-                            + r.high().toPlainString() + " in field studies: times " + Words.number(left.median())
+                            + r.high().toPlainString() + " in field studies: times " + Figures.shown(left.median())
                             + ".");
                     return left;
                 })

@@ -24,7 +24,7 @@ final class SampleAssessment {
 
     private SampleAssessment() {}
 
-    static Assessment of(Reading.Samples group, Task task, Figures figures) {
+    static Assessment of(Reading.Samples group, Task task, ExposureTables figures) {
         OptionalDouble limit = figures.lowestLimit(group.agent(), group.averaging(), group.unit()).stream()
                 .mapToDouble(BigDecimal::doubleValue)
                 .findFirst();
@@ -89,7 +89,7 @@ final class SampleAssessment {
     private static BigDecimal level(Reading.Samples group, Governing governing) {
         return governing.statistic() == Statistic.HIGHEST_SAMPLE
                 ? group.highest()
-                : Figures.level(governing.value()).max(group.highest());
+                : ExposureTables.level(governing.value()).max(group.highest());
     }
 
     private static String name(Reading.Samples group, Statistic statistic) {

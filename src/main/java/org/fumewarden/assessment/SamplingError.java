@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.exposure.AnalyticalError;
 import org.fumewarden.exposure.Period;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.SampleNote;
 import org.fumewarden.task.Reading;
 
@@ -57,12 +58,12 @@ final class SamplingError {
     }
 
     private Raised raised(BigDecimal level, AnalyticalError.Band band) {
-        String percent = Words.number(100 * share) + " %";
+        String percent = Figures.shown(100 * share) + " %";
         String sentence = "With a sampling and analytical error of " + percent + " the result lies between "
-                + Words.number(band.lower()) + " and " + Words.number(band.upper()) + " times the limit (95 %): "
+                + Figures.shown(band.lower()) + " and " + Figures.shown(band.upper()) + " times the limit (95 %): "
                 + finding(band);
         return new Raised(
-                Figures.level(band.upper() * limit).max(level),
+                ExposureTables.level(band.upper() * limit).max(level),
                 ", upper 95 % limit with an error of " + percent,
                 Assessor.note(reading, "sampling-error", sentence));
     }

@@ -11,11 +11,12 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.exposure.Outcome;
 import org.fumewarden.exposure.Period;
 import org.fumewarden.exposure.ShortTerm;
-import org.fumewarden.exposure.Status;
+import org.fumewarden.exposure.Soundness;
 import org.fumewarden.exposure.TimeWeightedAverage;
 import org.fumewarden.exposure.TimeWeightedAverage.Unsampled;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Measure;
 import org.fumewarden.task.Reading;
@@ -30,7 +31,7 @@ final class ShiftAssessment {
 
     private ShiftAssessment() {}
 
-    static Assessment of(Reading.Shift shift, Task task, Figures figures) {
+    static Assessment of(Reading.Shift shift, Task task, ExposureTables figures) {
         double covered = shift.periods().stream().mapToDouble(Period::minutes).sum();
         OptionalDouble told = amount(task, "shift");
         double exposed = told.orElse(Math.max(covered, TimeWeightedAverage.EIGHT_HOURS));
@@ -44,18 +45,18 @@ final class ShiftAssessment {
                         average.sentence(),
                         "Check the times of the stretches and of the shift.")));
         int n = shift.periods().size();
-        String count = "8 h average of " + n + (n == 1 ? " stretch" : " stretches") + ", " + Words.minutes(covered)
-                + " of " + Words.minutes(exposed) + " sampled";
+        String count = "8 h average of " + n + (n == 1 ? " stretch" : " stretches") + ", " + minutes(covered) + " of "
+                + minutes(exposed) + " sampled";
         List<Input> inputs = new ArrayList<>();
         OptionalDouble limit = figures.lowestLimit(shift.agent(), shift.averaging(), shift.unit()).stream()
                 .mapToDouble(BigDecimal::doubleValue)
                 .findFirst();
         Optional<SamplingError.Raised> raised = SamplingError.of(shift, shift.error(), limit)
-                .flatMap(e -> e.average(Figures.level(level), shift.periods()));
+                .flatMap(e -> e.average(ExposureTables.level(level), shift.periods()));
         inputs.add(new Exposure(
                 shift.agent(),
                 shift.averaging(),
-                raised.map(SamplingError.Raised::upper).orElse(Figures.level(level)),
+                raised.map(SamplingError.Raised::upper).orElse(ExposureTables.level(level)),
                 shift.unit(),
                 count + raised.map(SamplingError.Raised::words).orElse(""),
                 false,
@@ -65,8 +66,8 @@ final class ShiftAssessment {
             inputs.add(Assessor.note(
                     shift,
                     "unsampled-time",
-                    Words.minutes(exposed - covered) + " of the shift were not sampled and are "
-                            + WORDS.get(shift.rest()) + ". Sample the whole shift."));
+                    minutes(exposed - covered) + " of the shift were not sampled and are " + WORDS.get(shift.rest())
+                            + ". Sample the whole shift."));
         }
         inputs.add(
                 Assessor.note(shift, "one-shift", "One shift says little about other days. Sample 6 or more shifts."));
@@ -75,7 +76,7 @@ final class ShiftAssessment {
     }
 
     /** Stretches too long for a short-term level whose mean alone proves that the short-term limit was exceeded. */
-    private static List<Input> hidden(Reading.Shift shift, Figures figures) {
+    private static List<Input> hidden(Reading.Shift shift, ExposureTables figures) {
         OptionalDouble limit = figures.lowestLimit(shift.agent(), Averaging.STEL, shift.unit()).stream()
                 .mapToDouble(BigDecimal::doubleValue)
                 .findFirst();
@@ -85,7 +86,7 @@ final class ShiftAssessment {
                     ? Outcome.of(0.0)
                     : ShortTerm.fromSample(
                             period.concentration(), period.minutes(), ShortTerm.QUARTER_HOUR, limit.getAsDouble());
-            if (shortTerm.status() == Status.INFERRED_EXCEEDANCE) {
+            if (shortTerm.status() == Soundness.INFERRED_EXCEEDANCE) {
                 found.add(Assessor.note(shift, shortTerm.status(), shortTerm.sentence()));
             }
         }
@@ -98,5 +99,9 @@ final class ShiftAssessment {
                 .filter(i -> i instanceof Measure m && m.question().equals(question))
                 .mapToDouble(i -> ((Measure) i).value().doubleValue())
                 .findFirst();
+    }
+
+    private static String minutes(double minutes) {
+        return Figures.shown(minutes) + " min";
     }
 }

@@ -11,7 +11,9 @@ import java.util.TreeSet;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.codes.Hidden;
+import org.fumewarden.model.Keyed;
 
 /**
  * What a person said of kept advice.
@@ -38,20 +40,10 @@ public record Review(
     private static final String SAME = "it is as strict as the advice: ";
 
     /** What a review comes to. */
-    public enum Verdict {
+    public enum Verdict implements Keyed {
         AGREED,
         DISAGREED,
-        STRICTER;
-
-        /** The word used in files. */
-        public String key() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-
-        /** The verdict that a word names. */
-        public static Optional<Verdict> named(String key) {
-            return List.of(values()).stream().filter(v -> v.key().equals(key)).findFirst();
-        }
+        STRICTER
     }
 
     /** Why a decision is not stricter than the advice, in words; empty when it is. */
@@ -74,8 +66,9 @@ public record Review(
         if (advice.requiredFactor().open()) {
             return Optional.of("the required factor is still open, so nothing can be called stricter");
         }
-        if (!List.of("recommended", "suitable").contains(chosen.verdict())) {
-            return Optional.of("the advice holds " + chosen.name() + " for " + chosen.verdict());
+        if (!chosen.verdict().offered()) {
+            return Optional.of("the advice holds " + chosen.name() + " for "
+                    + chosen.verdict().key());
         }
         if (worn.compareTo(decided) < 0) {
             return Optional.of(chosen.name() + " reaches only a factor of " + plain(worn));
@@ -102,7 +95,7 @@ public record Review(
 
     private static Optional<Respirator> recommended(Advice advice) {
         return advice.respirators().stream()
-                .filter(r -> r.verdict().equals("recommended"))
+                .filter(r -> r.verdict() == Suitability.RECOMMENDED)
                 .findFirst();
     }
 
@@ -138,7 +131,7 @@ public record Review(
                 return Optional.of("it is a review, and its \"" + name + "\" " + wrong.get());
             }
         }
-        if (Verdict.named(node.path("verdict").asText()).isEmpty()) {
+        if (Keyed.find(Verdict.class, node.path("verdict").asText()).isEmpty()) {
             return Optional.of("it is a review whose verdict is none of agreed, disagreed and stricter");
         }
         if (node.has("factor") && !factorMeant(node.path("factor").asText())) {
@@ -169,7 +162,7 @@ public record Review(
         String factor = node.path("factor").asText();
         return new Review(
                 node.path("of").asText(),
-                Verdict.named(node.path("verdict").asText()).orElse(Verdict.DISAGREED),
+                Keyed.find(Verdict.class, node.path("verdict").asText()).orElse(Verdict.DISAGREED),
                 node.path("class").asText(),
                 factorMeant(factor) ? Optional.of(new BigDecimal(factor)) : Optional.empty(),
                 node.path("reason").asText(),

@@ -189,14 +189,14 @@ final class Expectations {
     }
 
     private void verdict(Located place, String id, Set<String> allowed) {
-        respirator(place, id).filter(r -> !allowed.contains(r.verdict())).ifPresent(r -> {
+        respirator(place, id).filter(r -> !allowed.contains(r.verdict().key())).ifPresent(r -> {
             String why = r.reasons().stream()
                     .map(x -> x.rule() + " " + x.says())
                     .limit(2)
                     .collect(Collectors.joining(" / "));
             place.complain(
                     "expects " + id + " to be " + String.join(" or ", new TreeSet<>(allowed)) + ", but it is "
-                            + r.verdict() + ".",
+                            + r.verdict().key() + ".",
                     "look at: " + why);
         });
     }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.TableFile;
@@ -27,7 +27,7 @@ final class Gaps {
     Gaps(CodeBook book, LocalDate today) {
         this.book = book;
         this.today = today;
-        Figures figures = new Figures(book.rows(today));
+        ExposureTables figures = new ExposureTables(book.rows(today));
         List<String> emitted =
                 figures.all(Emitter.class).map(Emitter::agent).distinct().toList();
         List<String> limited = figures.all(Limit.class).map(Limit::agent).toList();

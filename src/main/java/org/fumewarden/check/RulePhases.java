@@ -12,6 +12,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Phase;
 import org.fumewarden.engine.WrittenRule;
+import org.fumewarden.model.Keyed;
 
 /** What rules may read of each other: phases are rooms, and a rule negates only what an earlier room concluded. */
 final class RulePhases {
@@ -145,7 +146,7 @@ final class RulePhases {
     }
 
     private static int order(WrittenRule rule) {
-        return Phase.of(rule.phase()).map(Phase::ordinal).orElse(0);
+        return Keyed.find(Phase.class, rule.phase()).map(Phase::ordinal).orElse(0);
     }
 
     private void say(WrittenRule rule, int line, String message, String maybe) {

@@ -15,6 +15,7 @@ import org.fumewarden.engine.Phase;
 import org.fumewarden.engine.WrittenFile;
 import org.fumewarden.engine.WrittenRule;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Keyed;
 
 /** The shape of rules: ids, metadata, forbidden words, numbers, length, consequence. */
 final class RuleShape {
@@ -37,9 +38,8 @@ final class RuleShape {
     }
 
     private void file(WrittenFile file) {
-        if (Phase.of(file.phase()).isEmpty()) {
-            List<String> known =
-                    java.util.Arrays.stream(Phase.values()).map(Phase::key).toList();
+        if (Keyed.find(Phase.class, file.phase()).isEmpty()) {
+            List<String> known = Keyed.keys(Phase.class);
             problems.add(
                     new Problem(file.file(), 0, "", "is named after no phase.", Nearest.remedy(file.phase(), known)));
         }
@@ -100,9 +100,7 @@ final class RuleShape {
             }
         }
         String confidence = rule.note("confidence").orElse("memory");
-        List<String> known = java.util.Arrays.stream(Confidence.values())
-                .map(Confidence::key)
-                .toList();
+        List<String> known = Keyed.keys(Confidence.class);
         if (!known.contains(confidence)) {
             say(rule, "has the confidence \"" + confidence + "\".", Nearest.remedy(confidence, known));
         }

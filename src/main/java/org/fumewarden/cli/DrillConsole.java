@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.training.Item;
 import org.fumewarden.training.Mark;
 import org.fumewarden.training.Round;
+import org.fumewarden.training.RoundItem;
 import org.fumewarden.training.Scores;
 import org.fumewarden.training.Verdict;
 
@@ -46,7 +46,7 @@ final class DrillConsole {
                 tell(round);
             }
             for (int i = 0; i < round.items().size(); i++, at++) {
-                Item item = round.items().get(i);
+                RoundItem item = round.items().get(i);
                 Optional<Mark> mark = at < earlier.size()
                         ? Optional.of(marked(item, earlier.get(at)))
                         : asked(item, i + 1, round.items().size());
@@ -70,10 +70,10 @@ final class DrillConsole {
         out.println(round.code());
     }
 
-    private Optional<Mark> asked(Item item, int number, int of) {
+    private Optional<Mark> asked(RoundItem item, int number, int of) {
         out.println();
         out.println(say("console.question", number, of) + " " + item.ask());
-        if (item.reads() != Item.Reads.NUMBER) {
+        if (item.reads() != RoundItem.Reads.NUMBER) {
             IntStream.range(0, item.choices().size())
                     .forEach(i -> out.println(
                             "  " + (i + 1) + "  " + item.choices().get(i).says()));
@@ -101,7 +101,7 @@ final class DrillConsole {
         }
     }
 
-    private static Mark marked(Item item, String answer) {
+    private static Mark marked(RoundItem item, String answer) {
         return SKIP.contains(answer.toLowerCase(java.util.Locale.ROOT)) ? Mark.skipped() : item.mark(answer);
     }
 

@@ -15,8 +15,8 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
-import org.fumewarden.training.Item;
 import org.fumewarden.training.Round;
+import org.fumewarden.training.RoundItem;
 
 /** The answers given so far, kept in a file after each of them, so that a round can be stopped and taken up again. */
 final class DrillProgress {
@@ -43,8 +43,9 @@ final class DrillProgress {
         }
     }
 
-    private static String words(Item item) {
-        return item.ask() + item.choices().stream().map(Item.Choice::says).collect(Collectors.joining("|", "|", ""));
+    private static String words(RoundItem item) {
+        return item.ask()
+                + item.choices().stream().map(RoundItem.Choice::says).collect(Collectors.joining("|", "|", ""));
     }
 
     private void read() {

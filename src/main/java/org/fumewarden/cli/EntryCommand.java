@@ -10,10 +10,10 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.upkeep.Draft;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Result;
 import org.fumewarden.upkeep.Store;
 import picocli.CommandLine.Command;
@@ -78,7 +78,7 @@ final class EntryCommand implements Callable<Integer> {
     private int list() {
         try (Store open = store.read()) {
             List<Long> superseded = open.superseded(listed);
-            for (Entry entry : open.entriesOf(listed)) {
+            for (LogEntry entry : open.entriesOf(listed)) {
                 store.out()
                         .println(entry.sequence() + "  " + entry.on() + "  "
                                 + entry.details().serves() + "  "
@@ -94,7 +94,7 @@ final class EntryCommand implements Callable<Integer> {
     }
 
     /** Why it failed, was withdrawn or is not judged, in brackets. */
-    private static String why(Entry entry) {
+    private static String why(LogEntry entry) {
         String why = entry.details().whyFailed();
         return why.isEmpty() ? "" : " (" + why + ")";
     }
@@ -104,9 +104,9 @@ final class EntryCommand implements Callable<Integer> {
         try (Store open = store.open()) {
             LogForms reading = new LogForms(open, store, code);
             List<Draft> drafts = FormSource.each(forms, f -> reading.draft(f, kind == null ? "" : kind));
-            List<Entry> written = open.appendAll(drafts, store.clock().instant());
+            List<LogEntry> written = open.appendAll(drafts, store.clock().instant());
             reading.says().forEach(store.out()::println);
-            for (Entry entry : written) {
+            for (LogEntry entry : written) {
                 store.out()
                         .println("Entry " + entry.sequence() + ": "
                                 + entry.details().serves().replace('/', ' ').replace('-', ' ') + " of " + entry.item()

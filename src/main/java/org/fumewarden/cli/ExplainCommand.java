@@ -9,6 +9,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
@@ -108,9 +109,9 @@ final class ExplainCommand implements Callable<Integer> {
                                 advice.respirators().stream()
                                         .map(Respirator::deviceClass)
                                         .toList()))));
-        out.println(respirator.name() + ": " + respirator.verdict());
+        out.println(respirator.name() + ": " + respirator.verdict().key());
         respirator.reasons().forEach(r -> out.println("  - " + WhatIfText.reason(r)));
-        if (respirator.verdict().equals("recommended") || respirator.verdict().equals("suitable")) {
+        if (respirator.verdict().offered()) {
             return;
         }
         List<String> asks = advice.trail().all(Doubt.class).stream()
@@ -127,7 +128,7 @@ final class ExplainCommand implements Callable<Integer> {
             asks.forEach(ask -> out.println("    " + ask));
         }
         out.println();
-        remedies(new Remedies(bench), respirator.verdict().equals("undecided"), out);
+        remedies(new Remedies(bench), respirator.verdict() == Suitability.UNDECIDED, out);
     }
 
     private void remedies(Remedies remedies, boolean undecided, PrintWriter out) {

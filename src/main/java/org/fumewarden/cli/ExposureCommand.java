@@ -11,7 +11,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.assessment.Assessment;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
@@ -108,7 +108,7 @@ final class ExposureCommand implements Callable<Integer> {
         Advice advice = advisor.advise(task);
         List<Assessment> assessed = advisor.assess(task);
         ExposureSheet sheet = new ExposureSheet(
-                task, advice, assessed, new Figures(advisor.base().rowsOn(task.on())), book.vocabulary());
+                task, advice, assessed, new ExposureTables(advisor.base().rowsOn(task.on())), book.vocabulary());
         spec.commandLine().getOut().print(sheet.text(screen, Speech.of(words, book.vocabulary())));
         if (folder != null) {
             save(sheet.plots());

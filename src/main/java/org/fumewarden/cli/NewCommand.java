@@ -2,13 +2,13 @@ package org.fumewarden.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.Phase;
+import org.fumewarden.model.Keyed;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -102,17 +102,13 @@ final class NewCommand implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            Phase known = Phase.of(phase)
+            Phase known = Keyed.find(Phase.class, phase)
                     .orElseThrow(() -> new InputException(new Problem(
                             "new rule",
                             0,
                             "PHASE",
                             "is \"" + phase + "\", which is no phase.",
-                            Nearest.remedy(
-                                    phase,
-                                    Arrays.stream(Phase.values())
-                                            .map(Phase::key)
-                                            .toList()))));
+                            Nearest.remedy(phase, Keyed.keys(Phase.class)))));
             List<Path> written = places.scaffold().rule(code, known);
             return report(
                     spec, written, "Fill in what begins with give-a, give-an or name-the; until then it is silent.");

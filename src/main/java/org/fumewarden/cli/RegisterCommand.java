@@ -14,11 +14,13 @@ import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.Vocabularies;
+import org.fumewarden.model.Keyed;
 import org.fumewarden.task.Health;
 import org.fumewarden.upkeep.Draft;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.ItemKind;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Store;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -85,7 +87,7 @@ final class RegisterCommand implements Callable<Integer> {
         Vocabularies vocabulary = Vocabularies.shipped(LocalDate.now());
         List<Draft> drafts = FormSource.each(forms(vocabulary), f -> draft(f, vocabulary));
         try (Store open = store.open()) {
-            for (Entry entry : open.appendAll(drafts, store.clock().instant())) {
+            for (LogEntry entry : open.appendAll(drafts, store.clock().instant())) {
                 store.out().println("Entry " + entry.sequence() + ": " + entry.item() + " is registered.");
             }
         }
@@ -127,19 +129,13 @@ final class RegisterCommand implements Callable<Integer> {
         for (Forms.Field field : Forms.itemFields(chosen)) {
             values.put(field.name(), prompts.ask(field.name(), hint(field), field.needed()));
         }
-        for (String fact : new java.util.TreeSet<>(itemKind(chosen).ownFacts())) {
+        for (String fact : new java.util.TreeSet<>(
+                Keyed.find(ItemKind.class, chosen).orElseThrow().ownFacts())) {
             values.put(
                     fact,
                     prompts.ask(fact, String.join(", ", vocabulary.facts().getOrDefault(fact, List.of())), false));
         }
         return new FormSource.Form("the answers", values);
-    }
-
-    private static org.fumewarden.upkeep.ItemKind itemKind(String key) {
-        return java.util.Arrays.stream(org.fumewarden.upkeep.ItemKind.values())
-                .filter(k -> k.key().equals(key))
-                .findFirst()
-                .orElseThrow();
     }
 
     static String hint(Forms.Field field) {

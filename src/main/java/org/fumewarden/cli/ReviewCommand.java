@@ -19,6 +19,7 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.Keyed;
 import org.fumewarden.report.AdviceReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -170,7 +171,7 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     private Review.Verdict verdict() {
-        return Review.Verdict.named(verdict)
+        return Keyed.find(Review.Verdict.class, verdict)
                 .orElseThrow(() -> wrong(
                         "--verdict",
                         "\"" + Located.shown(verdict) + "\" is no verdict.",

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.fumewarden.model.Act;
 import org.fumewarden.model.Agent;
+import org.fumewarden.model.Anchor;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Band;
@@ -21,6 +22,8 @@ import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Emitter;
 import org.fumewarden.model.EyeShade;
 import org.fumewarden.model.FilterMatch;
+import org.fumewarden.model.Force;
+import org.fumewarden.model.Frequency;
 import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
@@ -30,6 +33,7 @@ import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
+import org.fumewarden.model.Subject;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
 
@@ -148,28 +152,31 @@ enum RowKind {
 
     private static List<Row> duty(RowReader row) {
         String id = row.text("id");
+        List<DutyCondition> conditions = new ArrayList<>();
+        for (Located when : row.items("when")) {
+            RowReader condition = new RowReader(when, "duty", row.ref(id).citation());
+            String circumstance = condition.text("fact");
+            RowRef place = row.ref(id + "/" + conditions.size());
+            conditions.add(new DutyCondition(place, id, circumstance, condition.words("is")));
+            condition.finish();
+        }
         List<Row> rows = new ArrayList<>();
         rows.add(new Duty(
                 row.ref(id),
                 id,
                 row.text("do"),
-                row.text("freq"),
-                row.text("period", "none"),
-                row.text("anchor"),
+                row.one("freq", Frequency.class),
+                row.period("period"),
+                row.one("anchor", Anchor.class),
                 row.text("who"),
-                row.words("applies-to"),
+                row.some("applies-to", Subject.class),
                 row.text("done-by"),
                 row.text("record", "false").startsWith("true"),
                 row.words("fields"),
-                row.text("keep", "not stated"),
-                row.text("force")));
-        int index = 0;
-        for (Located when : row.items("when")) {
-            RowReader condition = new RowReader(when, "duty", row.ref(id).citation());
-            String circumstance = condition.text("fact");
-            rows.add(new DutyCondition(row.ref(id + "/" + index++), id, circumstance, condition.words("is")));
-            condition.finish();
-        }
+                row.keep("keep"),
+                row.one("force", Force.class),
+                conditions));
+        rows.addAll(conditions);
         return rows;
     }
 

@@ -1,8 +1,11 @@
 package org.fumewarden.codes;
 
 import java.math.BigDecimal;
+import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +14,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Keep;
+import org.fumewarden.model.Keyed;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Unit;
 
@@ -166,6 +171,55 @@ final class RowReader {
         }
         place.complain("has the unit \"" + symbol + "\".", "write mg/m3 or ppm.");
         return Unit.MG_M3;
+    }
+
+    /** One of the words for a kind of constant; the first stands in after a complaint. */
+    <E extends Enum<E> & Keyed> E one(String cell, Class<E> type) {
+        E first = type.getEnumConstants()[0];
+        return text(cell).equals("?") ? first : constant(cells.get(cell), type).orElse(first);
+    }
+
+    /** Several of them. */
+    <E extends Enum<E> & Keyed> List<E> some(String cell, Class<E> type) {
+        used.add(cell);
+        Located found = cells.get(cell);
+        return found == null
+                ? List.of()
+                : found.items().stream()
+                        .flatMap(item -> constant(item, type).stream())
+                        .toList();
+    }
+
+    static <E extends Enum<E> & Keyed> Optional<E> constant(Located place, Class<E> type) {
+        return place.oneOf(new LinkedHashSet<>(Keyed.keys(type))).flatMap(key -> Keyed.find(type, key));
+    }
+
+    /** A longest interval above zero; nothing when the cell is left out or says none. */
+    Optional<Period> period(String cell) {
+        String text = text(cell, "none");
+        try {
+            Optional<Period> period = text.equals("none") ? Optional.empty() : Optional.of(Period.parse(text));
+            if (period.filter(p -> p.isNegative() || p.isZero()).isEmpty()) {
+                return period;
+            }
+        } catch (DateTimeException e) {
+            // Said below, as for a period that is not above zero.
+        }
+        cells.get(cell).complain("cannot be \"" + Located.shown(text) + "\".", "write P1M, P3M, P1Y, ... or none.");
+        return Optional.empty();
+    }
+
+    /** How long a record is kept; not stated when the cell is left out. */
+    Keep keep(String cell) {
+        String text = text(cell, "not stated");
+        return Keep.parse(text).orElseGet(() -> {
+            cells.get(cell)
+                    .complain(
+                            "cannot be \"" + Located.shown(text) + "\".",
+                            "write \"record made + P5Y\", \"later of ... and ...\", \"until next record\","
+                                    + " \"while current\" or \"not stated\".");
+            return Keep.parse("not stated").orElseThrow();
+        });
     }
 
     Optional<LocalDate> from() {

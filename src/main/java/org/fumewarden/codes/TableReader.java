@@ -2,7 +2,6 @@ package org.fumewarden.codes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Row;
@@ -32,8 +30,6 @@ final class TableReader {
             "successor",
             "note",
             "rows");
-    private static final Map<String, Confidence> CONFIDENCES =
-            Arrays.stream(Confidence.values()).collect(Collectors.toMap(Confidence::key, c -> c));
     private static final LocalDate ALWAYS = LocalDate.of(1900, 1, 1);
     private static final LocalDate NEVER = LocalDate.of(9999, 12, 31);
 
@@ -170,6 +166,6 @@ final class TableReader {
     }
 
     static Optional<Confidence> confidence(Located place) {
-        return place.oneOf(CONFIDENCES.keySet()).map(CONFIDENCES::get);
+        return RowReader.constant(place, Confidence.class);
     }
 }

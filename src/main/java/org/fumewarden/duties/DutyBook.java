@@ -11,13 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.Citation;
-import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.Duty;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
 import org.fumewarden.upkeep.AirLimits;
 import org.fumewarden.upkeep.CylinderLevel;
-import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.FitLevels;
 
 /**
@@ -36,16 +35,11 @@ public record DutyBook(String code, List<Duty> duties, List<Term> terms, Map<Str
     /** The duties in force on a day. */
     public static DutyBook of(CodeBook book, LocalDate day) {
         List<Row> rows = book.rows(day);
-        Map<String, List<DutyCondition>> conditions = rows.stream()
-                .filter(DutyCondition.class::isInstance)
-                .map(DutyCondition.class::cast)
-                .collect(Collectors.groupingBy(DutyCondition::duty));
         return new DutyBook(
                 book.card().name(),
                 rows.stream()
-                        .filter(org.fumewarden.model.Duty.class::isInstance)
-                        .map(org.fumewarden.model.Duty.class::cast)
-                        .map(d -> Duty.of(d, conditions.getOrDefault(d.id(), List.of())))
+                        .filter(Duty.class::isInstance)
+                        .map(Duty.class::cast)
                         .toList(),
                 rows.stream()
                         .filter(Term.class::isInstance)

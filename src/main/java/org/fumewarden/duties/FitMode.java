@@ -3,8 +3,8 @@ package org.fumewarden.duties;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.Frequency;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Frequency;
 import org.fumewarden.upkeep.MaskFace;
 import org.fumewarden.upkeep.Store;
 
@@ -19,7 +19,8 @@ public final class FitMode {
         return MaskFace.masks(store, model).stream()
                 .flatMap(m -> duties.stream().filter(d -> mode(d, m.facts())))
                 .findFirst()
-                .map(d -> d.what() + " [" + d.source() + " " + d.clause() + "].");
+                .map(d -> d.what() + " [" + d.citation().source() + " "
+                        + d.citation().clause() + "].");
     }
 
     private static boolean mode(Duty duty, Map<String, List<String>> facts) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Keyed;
 import org.kie.api.KieBase;
 import org.kie.api.definition.rule.Rule;
 
@@ -52,12 +53,7 @@ final class CardReader {
     }
 
     private static Confidence confidence(String key) {
-        for (Confidence confidence : Confidence.values()) {
-            if (confidence.key().equals(key)) {
-                return confidence;
-            }
-        }
-        return Confidence.MEMORY;
+        return Keyed.find(Confidence.class, key).orElse(Confidence.MEMORY);
     }
 
     private static String value(Map<String, Object> meta, String name, String otherwise) {

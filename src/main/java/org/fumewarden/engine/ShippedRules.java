@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.fumewarden.model.Keyed;
 import org.kie.api.KieBaseConfiguration;
 import org.kie.api.KieServices;
 
@@ -32,8 +33,9 @@ final class ShippedRules {
                 .forEach(line -> {
                     String[] parts = line.split("\\.");
                     if (parts.length >= 4 && folders.contains(parts[1].replace('_', '-'))) {
-                        Phase.of(parts[2]).ifPresent(phase -> classes.computeIfAbsent(phase, k -> new ArrayList<>())
-                                .add(line));
+                        Keyed.find(Phase.class, parts[2])
+                                .ifPresent(phase -> classes.computeIfAbsent(phase, k -> new ArrayList<>())
+                                        .add(line));
                     }
                 });
         return classes;

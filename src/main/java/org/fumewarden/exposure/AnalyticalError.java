@@ -39,7 +39,7 @@ public final class AnalyticalError {
      */
     public static Outcome<Band> single(double result, double limit, double error) {
         if (!(error >= 0) || !Double.isFinite(error)) {
-            return Outcome.none(Status.INVALID_VALUE, "The error is " + error + ". Write 0.23 for 23 %.");
+            return Outcome.none(Soundness.INVALID_VALUE, "The error is " + error + ". Write 0.23 for 23 %.");
         }
         return Ratios.of(result, limit).map(y -> new Band(y, Math.max(0, y - error), y + error));
     }

@@ -62,7 +62,7 @@ public record Appraisal(
     /** Appraises the samples; refuses values and limits that cannot be. */
     public static Outcome<Appraisal> of(List<Sample> samples, Question question) {
         if (!SampleSet.isConcentration(question.limit())) {
-            return Outcome.none(Status.INVALID_LIMIT, Ratios.limitSentence(question.limit()));
+            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(question.limit()));
         }
         return SampleSet.of(samples).map(set -> of(set, question));
     }
@@ -91,7 +91,7 @@ public record Appraisal(
     private static List<Governing.Caution> ofMethod(SampleSet set, Question question) {
         return question.nonDetects().substitutes() && !set.complete()
                 ? List.of(new Governing.Caution(
-                        Status.WARN_SUBSTITUTION,
+                        Soundness.WARN_SUBSTITUTION,
                         "Non-detects were replaced as asked ("
                                 + question.nonDetects().words()
                                 + "), which biases mean and spread. Use maximum likelihood."))
@@ -102,9 +102,9 @@ public record Appraisal(
         return shape.value()
                 .filter(test -> set.size() >= POWER_FROM && test.probability() < UNLIKELY)
                 .map(test -> List.of(new Governing.Caution(
-                        Status.WARN_POOR_FIT,
-                        "The samples do not look lognormal (Shapiro-Wilk W " + Sentences.statistic(test.statistic())
-                                + ", p " + Sentences.statistic(test.probability())
+                        Soundness.WARN_POOR_FIT,
+                        "The samples do not look lognormal (Shapiro-Wilk W " + ResultWords.statistic(test.statistic())
+                                + ", p " + ResultWords.statistic(test.probability())
                                 + "). Split them by task or place.")))
                 .orElse(List.of());
     }
@@ -113,9 +113,9 @@ public record Appraisal(
         return workers.value()
                 .filter(WorkerVariance::individualTestNeeded)
                 .map(found -> List.of(new Governing.Caution(
-                        Status.WARN_WORKERS_DIFFER,
+                        Soundness.WARN_WORKERS_DIFFER,
                         "The workers differ ("
-                                + Sentences.number(100 * found.betweenShare().orElse(0.0))
+                                + ResultWords.number(100 * found.betweenShare().orElse(0.0))
                                 + " % of the variance lies between them), so the group says too little about the most"
                                 + " exposed one. Sample that worker again.")))
                 .orElse(List.of());
@@ -130,15 +130,15 @@ public record Appraisal(
         boolean shortTerm = averaging <= ShortTerm.QUARTER_HOUR;
         if (shortTerm && set.samples().stream().anyMatch(s -> s.minutes().orElse(averaging) > averaging)) {
             cautions.add(new Governing.Caution(
-                    Status.WARN_SAMPLE_TIME,
-                    "A sample ran longer than the " + Sentences.number(averaging)
+                    Soundness.WARN_SAMPLE_TIME,
+                    "A sample ran longer than the " + ResultWords.number(averaging)
                             + " min of the limit, so peaks may be hidden in it. Sample the worst minutes."));
         }
         double shortest = averaging * SHORTEST_SHARE;
         if (!shortTerm && set.samples().stream().anyMatch(s -> s.minutes().orElse(averaging) < shortest)) {
             cautions.add(new Governing.Caution(
-                    Status.WARN_SAMPLE_TIME,
-                    "A sample ran for less than " + Sentences.number(shortest)
+                    Soundness.WARN_SAMPLE_TIME,
+                    "A sample ran for less than " + ResultWords.number(shortest)
                             + " min, which may not stand for the shift. Sample longer."));
         }
         return cautions;

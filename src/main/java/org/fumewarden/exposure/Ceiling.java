@@ -14,7 +14,7 @@ public final class Ceiling {
     /** The highest concentration in the periods. */
     public static Outcome<Double> highest(List<Period> periods) {
         return TimeWeightedAverage.fault(periods, 1)
-                .map(fault -> Outcome.<Double>none(Status.INVALID_VALUE, fault))
+                .map(fault -> Outcome.<Double>none(Soundness.INVALID_VALUE, fault))
                 .orElseGet(() -> Outcome.finite(periods.stream()
                         .mapToDouble(Period::concentration)
                         .max()

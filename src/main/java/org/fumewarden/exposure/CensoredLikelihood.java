@@ -20,7 +20,7 @@ record CensoredLikelihood(double meanLog, double sdLog, double varianceEta, doub
         boolean[] found = set.flags();
         Moments start = Moments.of(logs);
         if (start.deviation() < LognormalFit.NO_SPREAD) {
-            return Outcome.none(Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
+            return Outcome.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         // Standardised values keep the two unknowns near one.
         double[] scaled = new double[logs.length];
@@ -41,7 +41,7 @@ record CensoredLikelihood(double meanLog, double sdLog, double varianceEta, doub
             }
         }
         return Outcome.none(
-                Status.OUT_OF_RANGE,
+                Soundness.OUT_OF_RANGE,
                 "The likelihood has no maximum that can be found. Use regression on order statistics.");
     }
 

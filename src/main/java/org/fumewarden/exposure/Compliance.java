@@ -36,15 +36,15 @@ public final class Compliance {
      *
      * @param status sound, or what stood in the way
      */
-    public record Verdict(Decision decision, Status status, String sentence) {
+    public record Verdict(Decision decision, Soundness status, String sentence) {
 
         /** No pass stands beside a figure above the limit: the stricter of the two counts, and both are said. */
         Verdict beside(double figure, double limit) {
             return decision == Decision.COMPLIANT && figure > limit
                     ? new Verdict(
                             Decision.NO_DECISION,
-                            Status.TOO_FEW,
-                            sentence + " That alone would pass, yet the figure used here, " + Sentences.number(figure)
+                            Soundness.TOO_FEW,
+                            sentence + " That alone would pass, yet the figure used here, " + ResultWords.number(figure)
                                     + ", is above the limit, and the stricter one counts. Take more samples.")
                     : this;
         }
@@ -67,22 +67,22 @@ public final class Compliance {
     /** The preliminary test: strictly below 0.1, 0.15 or 0.2 of the limit for 3, 4 or 5 samples. */
     public static Verdict preliminary(SampleSet set, double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return new Verdict(Decision.NOT_APPLICABLE, Status.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return new Verdict(Decision.NOT_APPLICABLE, Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         if (set.samples().stream().anyMatch(s -> s.detected() && s.concentration() > limit)) {
             return new Verdict(
                     Decision.NON_COMPLIANT,
-                    Status.SOUND,
+                    Soundness.SOUND,
                     "A sample is above the limit, so the limit is not complied with.");
         }
         if (set.highestDetectionLimit() >= limit) {
-            return new Verdict(Decision.NO_DECISION, Status.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
+            return new Verdict(Decision.NO_DECISION, Soundness.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
         }
         int n = set.size();
         if (n < PRELIMINARY_FROM || n >= TOLERANCE_FROM) {
             return new Verdict(
                     Decision.NOT_APPLICABLE,
-                    n < PRELIMINARY_FROM ? Status.TOO_FEW : Status.SOUND,
+                    n < PRELIMINARY_FROM ? Soundness.TOO_FEW : Soundness.SOUND,
                     "The preliminary test is for 3 to 5 samples; there are " + n + ".");
         }
         double share = PRELIMINARY_SHARES[n - PRELIMINARY_FROM];
@@ -90,12 +90,12 @@ public final class Compliance {
         return low
                 ? new Verdict(
                         Decision.COMPLIANT,
-                        Status.SOUND,
+                        Soundness.SOUND,
                         "All " + n + " samples are below " + share + " of the limit. A pass is weak evidence when the"
                                 + " spread is large.")
                 : new Verdict(
                         Decision.NO_DECISION,
-                        Status.TOO_FEW,
+                        Soundness.TOO_FEW,
                         "Not all " + n + " samples are below " + share + " of the limit. Take at least 6.");
     }
 
@@ -103,7 +103,7 @@ public final class Compliance {
     public static Outcome<Tolerance> tolerance(LognormalFit fit, double limit) {
         if (fit.samples() < TOLERANCE_FROM) {
             return Outcome.none(
-                    Status.TOO_FEW,
+                    Soundness.TOO_FEW,
                     "The upper tolerance test needs 6 or more samples; there are " + fit.samples() + ". Take more.");
         }
         return fit.distance(limit).then(distance -> ToleranceFactor.of(fit.evidence(), COVERAGE, CONFIDENCE)
@@ -116,7 +116,7 @@ public final class Compliance {
             return preliminary(set, limit);
         }
         if (set.highestDetectionLimit() >= limit) {
-            return new Verdict(Decision.NO_DECISION, Status.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
+            return new Verdict(Decision.NO_DECISION, Soundness.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
         }
         Outcome<Tolerance> found = fit(set).then(fit -> tolerance(fit, limit));
         if (found instanceof Value<Tolerance> value) {
@@ -142,29 +142,29 @@ public final class Compliance {
         return poor && verdict.decision() == Decision.COMPLIANT
                 ? new Verdict(
                         Decision.NO_DECISION,
-                        Status.WARN_POOR_FIT,
+                        Soundness.WARN_POOR_FIT,
                         "The samples do not look lognormal, so the test does not apply. Split them by task or place.")
                 : verdict;
     }
 
     private static Verdict judged(Value<Tolerance> found) {
         Tolerance numbers = found.result();
-        String sentence = "The limit lies " + Sentences.number(numbers.distance())
-                + " standard deviations above the mean of the logarithms; " + Sentences.number(numbers.required())
+        String sentence = "The limit lies " + ResultWords.number(numbers.distance())
+                + " standard deviations above the mean of the logarithms; " + ResultWords.number(numbers.required())
                 + " are required.";
         if (!numbers.compliant()) {
             return new Verdict(Decision.NON_COMPLIANT, found.status(), sentence);
         }
-        boolean doubtful =
-                List.of(Status.WARN_GSD_TOO_SMALL, Status.WARN_GSD_TOO_LARGE).contains(found.status());
+        boolean doubtful = List.of(Soundness.WARN_GSD_TOO_SMALL, Soundness.WARN_GSD_TOO_LARGE)
+                .contains(found.status());
         return doubtful
                 ? new Verdict(Decision.NO_DECISION, found.status(), found.sentence())
                 : new Verdict(Decision.COMPLIANT, found.status(), sentence);
     }
 
     private static String belowDetection(SampleSet set, double limit) {
-        return "A detection limit of " + Sentences.number(set.highestDetectionLimit()) + " is not below the limit of "
-                + Sentences.number(limit)
+        return "A detection limit of " + ResultWords.number(set.highestDetectionLimit()) + " is not below the limit of "
+                + ResultWords.number(limit)
                 + ", so the sample proves nothing. Sample longer or with a finer method.";
     }
 }

@@ -9,13 +9,13 @@ import java.util.Optional;
  * @param status sound, a warning, or why there is no value
  * @param sentence what the statistic says, or why there is none; never empty
  */
-public record Estimate(Statistic statistic, Optional<Double> value, Status status, String sentence) {
+public record Estimate(Statistic statistic, Optional<Double> value, Soundness status, String sentence) {
 
     static Estimate highest(SampleSet set) {
         boolean found = set.samples().stream().anyMatch(s -> s.detected() && s.concentration() == set.highest());
         String sentence = "The highest of " + set.size() + (set.size() == 1 ? " sample" : " samples") + " is "
-                + (found ? "" : "a detection limit of ") + Sentences.number(set.highest()) + ".";
-        return new Estimate(Statistic.HIGHEST_SAMPLE, Optional.of(set.highest()), Status.SOUND, sentence);
+                + (found ? "" : "a detection limit of ") + ResultWords.number(set.highest()) + ".";
+        return new Estimate(Statistic.HIGHEST_SAMPLE, Optional.of(set.highest()), Soundness.SOUND, sentence);
     }
 
     static Estimate of(Statistic statistic, SampleSet set, Outcome<LognormalFit> fitted, Optional<Prior> prior) {
@@ -26,7 +26,7 @@ public record Estimate(Statistic statistic, Optional<Double> value, Status statu
                     statistic,
                     outcome.value(),
                     outcome.status(),
-                    "The " + statistic.words() + " is " + Sentences.number(value.result()) + ", "
+                    "The " + statistic.words() + " is " + ResultWords.number(value.result()) + ", "
                             + fitted.value().map(Estimate::basis).orElse("from " + set.size() + " of them") + "."
                             + warning);
         }
@@ -38,7 +38,7 @@ public record Estimate(Statistic statistic, Optional<Double> value, Status statu
                 ? " (" + (fit.samples() - fit.evidence()) + " not detected, " + fit.method() + ")"
                 : "";
         return "from " + fit.samples() + " samples" + non + " with geometric mean "
-                + Sentences.number(fit.geometricMean()) + " and geometric standard deviation "
-                + Sentences.number(fit.geometricDeviation());
+                + ResultWords.number(fit.geometricMean()) + " and geometric standard deviation "
+                + ResultWords.number(fit.geometricDeviation());
     }
 }

@@ -23,7 +23,7 @@ public record Exceedance(double share, double lower, double upper) {
     public static Outcome<Exceedance> of(SampleSet set, double limit, double confidence) {
         if (!(confidence > 0.5 && confidence < 1)) {
             return Outcome.none(
-                    Status.INVALID_VALUE,
+                    Soundness.INVALID_VALUE,
                     "The confidence " + confidence + " must lie between 0.5 and 1. Write 0.95 for 95 %.");
         }
         Outcome<LognormalFit> fitted = LognormalFits.of(set);
@@ -40,7 +40,8 @@ public record Exceedance(double share, double lower, double upper) {
      */
     public static Outcome<Double> aboveHighest(int samples, double confidence) {
         if (samples < 1 || !ToleranceFactor.isShare(confidence)) {
-            return Outcome.none(Status.TOO_FEW, "A bound needs a sample and a confidence between 0 and 1. Write 0.95.");
+            return Outcome.none(
+                    Soundness.TOO_FEW, "A bound needs a sample and a confidence between 0 and 1. Write 0.95.");
         }
         return Outcome.finite(-Math.expm1(Math.log1p(-confidence) / samples));
     }
@@ -51,7 +52,8 @@ public record Exceedance(double share, double lower, double upper) {
         OptionalDouble low = solve(distribution, k, root, confidence);
         OptionalDouble high = solve(distribution, k, root, 1 - confidence);
         if (low.isEmpty() || high.isEmpty()) {
-            return Outcome.none(Status.OUT_OF_RANGE, "The share above the limit is too small or too large to bound.");
+            return Outcome.none(
+                    Soundness.OUT_OF_RANGE, "The share above the limit is too small or too large to bound.");
         }
         return Outcome.of(new Exceedance(
                 StandardNormal.above(k),

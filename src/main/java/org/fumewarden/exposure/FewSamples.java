@@ -60,7 +60,7 @@ final class FewSamples {
         }
         double weight = Math.pow((ENOUGH - 1.0) / set.size(), FADING);
         if (weight < LEAST) {
-            return Outcome.none(Status.NOT_NEEDED, "These samples show their own spread.");
+            return Outcome.none(Soundness.NOT_NEEDED, "These samples show their own spread.");
         }
         double alone = Statistic.UPPER_TOLERANCE_70
                 .of(set, fitted, Optional.empty())
@@ -74,7 +74,7 @@ final class FewSamples {
         int n = set.size();
         return "With " + (n < ENOUGH ? n : "only " + set.detected() + " detected of " + n)
                 + (n == 1 ? " sample" : " samples") + " the spread is poorly known: a geometric standard deviation of "
-                + Sentences.number(ASSUMED_DEVIATION) + " is assumed (Buringh and Lanting 1991). Take " + ENOUGH
+                + ResultWords.number(ASSUMED_DEVIATION) + " is assumed (Buringh and Lanting 1991). Take " + ENOUGH
                 + " or more.";
     }
 }

@@ -39,7 +39,7 @@ public record Governing(
     }
 
     /** Something that weakens the value. */
-    public record Caution(Status status, String sentence) {}
+    public record Caution(Soundness status, String sentence) {}
 
     /** Each sentence once. */
     private static List<Caution> once(List<Caution> cautions) {
@@ -54,10 +54,10 @@ public record Governing(
         return Math.abs(off) <= SURPRISE
                 ? Optional.empty()
                 : Optional.of(new Caution(
-                        Status.WARN_PRIOR_DISAGREES,
+                        Soundness.WARN_PRIOR_DISAGREES,
                         "The samples lie far " + (off > 0 ? "above" : "below")
                                 + " what published studies of such work found (median "
-                                + Sentences.number(Math.exp(prior.meanLog()))
+                                + ResultWords.number(Math.exp(prior.meanLog()))
                                 + "). Check the samples, the unit and the description of the work."));
     }
 
@@ -67,18 +67,18 @@ public record Governing(
         boolean more = set.size() < FewSamples.ENOUGH;
         boolean few = FewSamples.few(set, fitted);
         if (few) {
-            cautions.add(new Caution(Status.TOO_FEW, FewSamples.sentence(set)));
+            cautions.add(new Caution(Soundness.TOO_FEW, FewSamples.sentence(set)));
         }
-        if (fitted.status() != Status.SOUND && set.size() >= FIT_FROM) {
+        if (fitted.status() != Soundness.SOUND && set.size() >= FIT_FROM) {
             cautions.add(new Caution(fitted.status(), fitted.sentence()));
             more = true;
         }
         question.prior().flatMap(p -> disagreement(p, set)).ifPresent(cautions::add);
         if (set.highestDetectionLimit() >= limit) {
             cautions.add(new Caution(
-                    Status.LIMIT_BELOW_DETECTION,
-                    "A detection limit of " + Sentences.number(set.highestDetectionLimit())
-                            + " is not below the exposure limit of " + Sentences.number(limit)
+                    Soundness.LIMIT_BELOW_DETECTION,
+                    "A detection limit of " + ResultWords.number(set.highestDetectionLimit())
+                            + " is not below the exposure limit of " + ResultWords.number(limit)
                             + ", so that sample proves nothing. Sample longer or with a finer method."));
             more = true;
         }
@@ -95,7 +95,7 @@ public record Governing(
         double value = set.highest();
         for (Statistic statistic : candidates) {
             Outcome<Double> found = statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread), question.prior());
-            if (found.value().isEmpty() && found.status() != Status.NOT_NEEDED && set.size() >= FIT_FROM) {
+            if (found.value().isEmpty() && found.status() != Soundness.NOT_NEEDED && set.size() >= FIT_FROM) {
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }
             if (found.value().orElse(0.0) > value) {
@@ -103,7 +103,7 @@ public record Governing(
                 chosen = statistic;
             }
         }
-        String sentence = "The ratio rests on the " + chosen.words() + ", " + Sentences.number(value) + ".";
+        String sentence = "The ratio rests on the " + chosen.words() + ", " + ResultWords.number(value) + ".";
         return new Governing(chosen, value, sentence, once(cautions), more);
     }
 }

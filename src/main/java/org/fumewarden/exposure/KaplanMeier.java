@@ -30,7 +30,7 @@ public final class KaplanMeier {
     public static Outcome<KaplanMeier> of(SampleSet set) {
         if (set.detected() == 0) {
             return Outcome.none(
-                    Status.ALL_CENSORED,
+                    Soundness.ALL_CENSORED,
                     "No sample was detected, so there is no distribution. Sample longer or with a finer method.");
         }
         List<Sample> samples = set.samples();
@@ -64,11 +64,11 @@ public final class KaplanMeier {
     /** The smallest detected value up to which at least the given share of exposures lies. */
     public Outcome<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Outcome.none(Status.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Outcome.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
         if (share <= steps.get(0).below()) {
             return Outcome.none(
-                    Status.TOO_CENSORED, "This percentile lies among the non-detects. Ask for a higher one.");
+                    Soundness.TOO_CENSORED, "This percentile lies among the non-detects. Ask for a higher one.");
         }
         return Outcome.of(steps.stream()
                 .filter(s -> s.upTo() >= share - 1e-12)
@@ -89,8 +89,8 @@ public final class KaplanMeier {
         double floor = steps.get(0).concentration();
         return new Value<>(
                 sum + floor * steps.get(0).below(),
-                Status.TOO_CENSORED,
+                Soundness.TOO_CENSORED,
                 "The lowest samples were not detected; the mean counts them at the lowest result, "
-                        + Sentences.number(floor) + ", and is an upper bound.");
+                        + ResultWords.number(floor) + ", and is an upper bound.");
     }
 }

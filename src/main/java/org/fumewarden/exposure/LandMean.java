@@ -31,13 +31,13 @@ final class LandMean {
     private static Outcome<Double> limit(int n, double meanLog, double sdLog, double tail) {
         if (n < 3) {
             return Outcome.none(
-                    Status.TOO_FEW, "Limits of the mean need 3 or more samples; there are " + n + ". Take more.");
+                    Soundness.TOO_FEW, "Limits of the mean need 3 or more samples; there are " + n + ". Take more.");
         }
         if (!ToleranceFactor.isShare(tail)) {
-            return Outcome.none(Status.INVALID_VALUE, "A confidence must lie between 0 and 1. Write 0.95.");
+            return Outcome.none(Soundness.INVALID_VALUE, "A confidence must lie between 0 and 1. Write 0.95.");
         }
         if (sdLog < LognormalFit.NO_SPREAD) {
-            return Outcome.none(Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
+            return Outcome.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         DoubleUnaryOperator excess = shift -> tail - below(n, shift, sdLog);
         OptionalDouble shift = Roots.ofIncreasing(excess, 0, sdLog);

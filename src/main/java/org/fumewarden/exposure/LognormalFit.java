@@ -39,7 +39,7 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
     /** The value below which the given share of exposures lies, without any confidence. */
     public Outcome<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Outcome.none(Status.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Outcome.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
         return spread().then(s -> Outcome.finite(Math.exp(meanLog + StandardNormal.quantile(share) * s)));
     }
@@ -53,7 +53,7 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
     /** The logarithm of the limit, in standard deviations above the mean. */
     public Outcome<Double> distance(double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Status.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         return spread().then(s -> Outcome.finite((Math.log(limit) - meanLog) / s));
     }
@@ -66,9 +66,9 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
         }
         return upper.then(value -> new Value<>(
                 value,
-                Status.WARN_UNSTABLE,
+                Soundness.WARN_UNSTABLE,
                 "With " + evidence + " results and a geometric standard deviation of "
-                        + Sentences.number(geometricDeviation())
+                        + ResultWords.number(geometricDeviation())
                         + " the upper confidence limit of the mean is unstable. Take more samples."));
     }
 
@@ -79,7 +79,7 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
 
     private Outcome<Double> spread() {
         if (sdLog < NO_SPREAD) {
-            return Outcome.none(Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
+            return Outcome.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         return Outcome.of(sdLog);
     }
@@ -87,20 +87,20 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
     /** The fit with the warning that its spread deserves. */
     Outcome<LognormalFit> judged() {
         if (sdLog < NO_SPREAD) {
-            return new Value<>(this, Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
+            return new Value<>(this, Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
-        String spread = Sentences.number(geometricDeviation());
+        String spread = ResultWords.number(geometricDeviation());
         if (geometricDeviation() < SMALLEST_GSD) {
             return new Value<>(
                     this,
-                    Status.WARN_GSD_TOO_SMALL,
+                    Soundness.WARN_GSD_TOO_SMALL,
                     "A geometric standard deviation of " + spread
                             + " is not plausible for personal samples. Check whether the results were rounded or copied.");
         }
         if (geometricDeviation() > LARGEST_GSD) {
             return new Value<>(
                     this,
-                    Status.WARN_GSD_TOO_LARGE,
+                    Soundness.WARN_GSD_TOO_LARGE,
                     "A geometric standard deviation of " + spread
                             + " says that these samples are not one group. Split them by task or place.");
         }

@@ -24,18 +24,18 @@ public final class LognormalFits {
         int detected = set.detected();
         if (n < FEWEST) {
             return Outcome.none(
-                    Status.TOO_FEW, "A distribution needs 3 or more samples; there are " + n + ". Take more.");
+                    Soundness.TOO_FEW, "A distribution needs 3 or more samples; there are " + n + ". Take more.");
         }
         if (set.complete()) {
             Moments moments = Moments.of(set.logs());
             return fit(moments.mean(), moments.deviation(), n, n, "all detected");
         }
         if (detected == 0) {
-            return Outcome.none(Status.ALL_CENSORED, allBelow(set));
+            return Outcome.none(Soundness.ALL_CENSORED, allBelow(set));
         }
         if (detected < FEWEST_DETECTED || n - detected > MOST_CENSORED * n) {
             return Outcome.none(
-                    Status.TOO_CENSORED,
+                    Soundness.TOO_CENSORED,
                     "Only " + detected + " of " + n
                             + " samples were detected, too few for a fit. Sample longer or with a finer method.");
         }
@@ -45,11 +45,11 @@ public final class LognormalFits {
     private static String allBelow(SampleSet set) {
         String bound = Exceedance.aboveHighest(set.size(), 0.95)
                 .value()
-                .map(share -> " With 95 % confidence no more than " + Sentences.number(100 * share)
+                .map(share -> " With 95 % confidence no more than " + ResultWords.number(100 * share)
                         + " % of exposures are above it.")
                 .orElse("");
         return "All " + set.size() + " samples are below their detection limits, the highest "
-                + Sentences.number(set.highestDetectionLimit()) + ", so there is no mean and no spread." + bound
+                + ResultWords.number(set.highestDetectionLimit()) + ", so there is no mean and no spread." + bound
                 + " Sample longer or with a finer method.";
     }
 
@@ -75,7 +75,7 @@ public final class LognormalFits {
     private static Outcome<LognormalFit> fit(double mean, double deviation, int n, int evidence, String method) {
         if (!Double.isFinite(mean) || !Double.isFinite(deviation) || deviation < 0) {
             return Outcome.none(
-                    Status.OUT_OF_RANGE, "The fit has no finite mean and spread. Look at the samples one by one.");
+                    Soundness.OUT_OF_RANGE, "The fit has no finite mean and spread. Look at the samples one by one.");
         }
         return new LognormalFit(mean, deviation, n, evidence, method).judged();
     }

@@ -8,9 +8,9 @@ import java.util.function.Function;
  *
  * @param sentence what was found and what would help
  */
-public record NoValue<T>(Status status, String sentence) implements Outcome<T> {
+public record NoValue<T>(Soundness status, String sentence) implements Outcome<T> {
     public NoValue {
-        if (status == null || status == Status.SOUND || sentence == null || sentence.isBlank()) {
+        if (status == null || status == Soundness.SOUND || sentence == null || sentence.isBlank()) {
             throw new IllegalArgumentException("A missing value needs a status and a sentence.");
         }
     }

@@ -12,7 +12,7 @@ public sealed interface Outcome<T> permits Value, NoValue {
 
     /** A sound value. */
     static <T> Outcome<T> of(T value) {
-        return new Value<>(value, Status.SOUND, "");
+        return new Value<>(value, Soundness.SOUND, "");
     }
 
     /** A number, or a plain refusal when the arithmetic left the range of numbers. */
@@ -20,17 +20,17 @@ public sealed interface Outcome<T> permits Value, NoValue {
         return Double.isFinite(value)
                 ? of(value)
                 : new NoValue<>(
-                        Status.OUT_OF_RANGE,
+                        Soundness.OUT_OF_RANGE,
                         "The arithmetic left the range of numbers. Check the units of the values.");
     }
 
     /** No value, with its reason. */
-    static <T> Outcome<T> none(Status status, String sentence) {
+    static <T> Outcome<T> none(Soundness status, String sentence) {
         return new NoValue<>(status, sentence);
     }
 
-    /** {@link Status#SOUND}, a warning, or the reason why there is no value. */
-    Status status();
+    /** {@link Soundness#SOUND}, a warning, or the reason why there is no value. */
+    Soundness status();
 
     /** One sentence for the reader; empty when there is nothing to add. */
     String sentence();

@@ -12,10 +12,11 @@ public final class Ratios {
     /** Concentration over limit; a limit of zero is refused and never an infinite ratio. */
     public static Outcome<Double> of(double concentration, double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Status.INVALID_LIMIT, limitSentence(limit));
+            return Outcome.none(Soundness.INVALID_LIMIT, limitSentence(limit));
         }
         if (!(concentration >= 0) || !Double.isFinite(concentration)) {
-            return Outcome.none(Status.INVALID_VALUE, "The concentration is " + concentration + ". Check the signs.");
+            return Outcome.none(
+                    Soundness.INVALID_VALUE, "The concentration is " + concentration + ". Check the signs.");
         }
         return Outcome.finite(concentration / limit);
     }

@@ -14,20 +14,20 @@ public final class SampleSet {
     /** Checks the samples; zero, negative and non-numeric results are refused. */
     public static Outcome<SampleSet> of(List<Sample> samples) {
         if (samples.isEmpty()) {
-            return Outcome.none(Status.TOO_FEW, "There is no sample. Enter at least one result.");
+            return Outcome.none(Soundness.TOO_FEW, "There is no sample. Enter at least one result.");
         }
         for (int i = 0; i < samples.size(); i++) {
             double found = samples.get(i).concentration();
             if (!isConcentration(found)) {
                 return Outcome.none(
-                        Status.INVALID_VALUE,
+                        Soundness.INVALID_VALUE,
                         "Sample " + (i + 1) + " is " + found
                                 + ". Enter \"nothing found\" as below its detection limit.");
             }
             double minutes = samples.get(i).minutes().orElse(1);
             if (!isConcentration(minutes)) {
                 return Outcome.none(
-                        Status.INVALID_VALUE,
+                        Soundness.INVALID_VALUE,
                         "Sample " + (i + 1) + " ran for " + minutes + " minutes. Leave the time out.");
             }
         }

@@ -49,7 +49,7 @@ public record Screening(
     /** The concentration with the given share of shifts below it. */
     public Outcome<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Outcome.none(Status.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Outcome.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
         double own = Math.exp(medianLog + StandardNormal.quantile(share) * deviation());
         return Outcome.finite(bounded(own, w -> w.percentile(share)));
@@ -102,11 +102,11 @@ public record Screening(
     /** The estimate in one sentence, with its spread. */
     public String sentence() {
         return "Estimated, not measured: median " + words(0.5) + " " + unit + ", 95th percentile " + words(0.95) + " "
-                + unit + ", geometric standard deviation " + Sentences.number(Math.exp(deviation())) + ". "
+                + unit + ", geometric standard deviation " + ResultWords.number(Math.exp(deviation())) + ". "
                 + provenance;
     }
 
     private String words(double share) {
-        return percentile(share).value().map(Sentences::number).orElse("unknown");
+        return percentile(share).value().map(ResultWords::number).orElse("unknown");
     }
 }

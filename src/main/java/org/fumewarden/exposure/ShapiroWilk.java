@@ -26,7 +26,7 @@ public record ShapiroWilk(double statistic, double probability) {
     public static Outcome<ShapiroWilk> ofLogs(SampleSet set) {
         if (!set.complete()) {
             return Outcome.none(
-                    Status.TOO_CENSORED,
+                    Soundness.TOO_CENSORED,
                     "The test of shape needs all samples detected. Look at the probability plot instead.");
         }
         return of(set.logs());
@@ -35,13 +35,13 @@ public record ShapiroWilk(double statistic, double probability) {
     static Outcome<ShapiroWilk> of(double[] values) {
         int n = values.length;
         if (n < FEWEST || n > MOST) {
-            return Outcome.none(Status.TOO_FEW, "The test of shape needs 3 to 5000 samples; there are " + n + ".");
+            return Outcome.none(Soundness.TOO_FEW, "The test of shape needs 3 to 5000 samples; there are " + n + ".");
         }
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         Moments moments = Moments.of(sorted);
         if (moments.deviation() < LognormalFit.NO_SPREAD) {
-            return Outcome.none(Status.DEGENERATE_VARIANCE, Sentences.ALL_EQUAL);
+            return Outcome.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         double[] a = coefficients(n);
         double product = 0;

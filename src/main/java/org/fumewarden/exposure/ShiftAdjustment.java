@@ -22,7 +22,7 @@ public final class ShiftAdjustment {
      */
     public static Outcome<Double> equalDose(double limit, double hoursPerDay) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Status.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         return factor(DAY / hoursPerDay, hoursPerDay, HOURS_IN_DAY).map(f -> limit * f);
     }
@@ -49,7 +49,8 @@ public final class ShiftAdjustment {
     private static Outcome<Double> factor(double raw, double hours, double whole) {
         if (!SampleSet.isConcentration(hours) || hours >= whole) {
             return Outcome.none(
-                    Status.INVALID_VALUE, hours + " hours do not fit into " + whole + ". Write the length of the day.");
+                    Soundness.INVALID_VALUE,
+                    hours + " hours do not fit into " + whole + ". Write the length of the day.");
         }
         return Outcome.finite(Math.min(1, raw));
     }

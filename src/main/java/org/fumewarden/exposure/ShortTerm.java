@@ -20,7 +20,7 @@ public final class ShortTerm {
     public static Outcome<Double> highest(List<Period> periods, double windowMinutes) {
         Optional<String> fault = TimeWeightedAverage.fault(periods, windowMinutes);
         if (fault.isPresent()) {
-            return Outcome.none(Status.INVALID_VALUE, fault.get());
+            return Outcome.none(Soundness.INVALID_VALUE, fault.get());
         }
         double[] edges = edges(periods);
         double highest = 0;
@@ -39,22 +39,22 @@ public final class ShortTerm {
      */
     public static Outcome<Double> fromSample(double mean, double sampleMinutes, double windowMinutes, double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Status.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         Optional<String> fault = TimeWeightedAverage.fault(List.of(new Period(mean, sampleMinutes)), windowMinutes);
         if (fault.isPresent()) {
-            return Outcome.none(Status.INVALID_VALUE, fault.get());
+            return Outcome.none(Soundness.INVALID_VALUE, fault.get());
         }
         if (sampleMinutes <= windowMinutes) {
             return Outcome.finite(mean * sampleMinutes / windowMinutes);
         }
         return mean > limit
                 ? Outcome.none(
-                        Status.INFERRED_EXCEEDANCE,
+                        Soundness.INFERRED_EXCEEDANCE,
                         "A mean of " + mean + " over " + sampleMinutes + " min gives no " + windowMinutes
                                 + " min value, yet some window must have been above the limit of " + limit + ".")
                 : Outcome.none(
-                        Status.TOO_FEW,
+                        Soundness.TOO_FEW,
                         "A sample of " + sampleMinutes + " min gives no " + windowMinutes
                                 + " min value. Sample the worst " + windowMinutes + " minutes.");
     }

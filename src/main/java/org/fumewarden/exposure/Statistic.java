@@ -38,7 +38,7 @@ public enum Statistic {
             case POSTERIOR ->
                 prior.map(p -> FewSamples.faded(set, fitted, Posterior.bound(p, set)))
                         .orElseGet(() -> Outcome.none(
-                                Status.NOT_NEEDED, "No published study is held for this agent, process and place."));
+                                Soundness.NOT_NEEDED, "No published study is held for this agent, process and place."));
             case PERCENTILE_95 -> fitted.then(fit -> fit.percentile(Compliance.COVERAGE));
             case UPPER_TOLERANCE_70 ->
                 fitted.then(fit -> fit.tolerance(Compliance.COVERAGE, Compliance.CONFIDENCE)

@@ -29,7 +29,7 @@ public final class TimeWeightedAverage {
     public static Outcome<Double> of(List<Period> periods, double referenceMinutes) {
         Optional<String> fault = fault(periods, referenceMinutes);
         if (fault.isPresent()) {
-            return Outcome.none(Status.INVALID_VALUE, fault.get());
+            return Outcome.none(Soundness.INVALID_VALUE, fault.get());
         }
         return Outcome.finite(dose(periods) / referenceMinutes);
     }
@@ -43,12 +43,12 @@ public final class TimeWeightedAverage {
             List<Period> sampled, double exposedMinutes, Unsampled rest, double referenceMinutes) {
         Optional<String> fault = fault(sampled, referenceMinutes);
         if (fault.isPresent()) {
-            return Outcome.none(Status.INVALID_VALUE, fault.get());
+            return Outcome.none(Soundness.INVALID_VALUE, fault.get());
         }
         double covered = sampled.stream().mapToDouble(Period::minutes).sum();
         if (!(exposedMinutes >= covered) || !Double.isFinite(exposedMinutes)) {
             return Outcome.none(
-                    Status.INVALID_VALUE,
+                    Soundness.INVALID_VALUE,
                     "The stretches last " + Math.round(covered) + " minutes in all, more than the "
                             + Math.round(exposedMinutes) + " minutes of the shift. Correct the length of the shift.");
         }

@@ -29,11 +29,11 @@ public final class ToleranceFactor {
     public static Outcome<Double> of(int n, double coverage, double confidence) {
         if (n < 2) {
             return Outcome.none(
-                    Status.TOO_FEW, "A tolerance limit needs 2 or more samples; there are " + n + ". Take more.");
+                    Soundness.TOO_FEW, "A tolerance limit needs 2 or more samples; there are " + n + ". Take more.");
         }
         if (!isShare(coverage) || !isShare(confidence)) {
             return Outcome.none(
-                    Status.INVALID_VALUE,
+                    Soundness.INVALID_VALUE,
                     "Coverage " + coverage + " and confidence " + confidence
                             + " must lie between 0 and 1. Write 0.95 for 95 %.");
         }

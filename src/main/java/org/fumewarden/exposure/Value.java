@@ -10,7 +10,7 @@ import java.util.function.Function;
  * @param status sound, or the warning that goes with the value
  * @param sentence the warning in words, empty when sound
  */
-public record Value<T>(T result, Status status, String sentence) implements Outcome<T> {
+public record Value<T>(T result, Soundness status, String sentence) implements Outcome<T> {
     public Value {
         if (result == null || status == null || sentence == null) {
             throw new IllegalArgumentException("A value needs a result, a status and a sentence.");
@@ -33,7 +33,7 @@ public record Value<T>(T result, Status status, String sentence) implements Outc
     @Override
     public <R> Outcome<R> then(Function<? super T, Outcome<R>> function) {
         Outcome<R> next = function.apply(result);
-        if (status != Status.SOUND && next instanceof Value<R> value && value.status() == Status.SOUND) {
+        if (status != Soundness.SOUND && next instanceof Value<R> value && value.status() == Soundness.SOUND) {
             return new Value<>(value.result(), status, sentence);
         }
         return next;

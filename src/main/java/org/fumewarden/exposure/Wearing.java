@@ -16,7 +16,7 @@ public final class Wearing {
     public static Outcome<Double> effectiveFactor(double factor, double wornShare) {
         if (!(factor >= 1) || !Double.isFinite(factor) || !(wornShare >= 0 && wornShare <= 1)) {
             return Outcome.none(
-                    Status.INVALID_VALUE,
+                    Soundness.INVALID_VALUE,
                     "A factor of " + factor + " worn for " + wornShare
                             + " of the time is not possible. Write 0.95 for 95 %.");
         }

@@ -48,7 +48,8 @@ public record WellMixedRoom(double generation, double airflow, double volume, do
     private Outcome<Double> timed(double time, double start, double ofStart, double ofSource) {
         if (!(time >= 0) || !Double.isFinite(time) || !(start >= 0) || !Double.isFinite(start)) {
             return Outcome.none(
-                    Status.INVALID_VALUE, "A time of " + time + " from " + start + " is not possible. Check the sign.");
+                    Soundness.INVALID_VALUE,
+                    "A time of " + time + " from " + start + " is not possible. Check the sign.");
         }
         return Outcome.finite(start * ofStart + source() * time * ofSource);
     }

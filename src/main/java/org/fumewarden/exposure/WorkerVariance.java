@@ -31,10 +31,11 @@ public record WorkerVariance(
     public static Outcome<WorkerVariance> of(SampleSet set) {
         if (!set.complete()) {
             return Outcome.none(
-                    Status.TOO_CENSORED, "Spread between workers needs all samples detected. Leave it out.");
+                    Soundness.TOO_CENSORED, "Spread between workers needs all samples detected. Leave it out.");
         }
         if (set.samples().stream().anyMatch(s -> s.worker().isEmpty())) {
-            return Outcome.none(Status.TOO_FEW, "Spread between workers needs the worker of each sample. Name them.");
+            return Outcome.none(
+                    Soundness.TOO_FEW, "Spread between workers needs the worker of each sample. Name them.");
         }
         Map<String, List<Sample>> byWorker = set.samples().stream()
                 .collect(Collectors.groupingBy(s -> s.worker().orElse(""), TreeMap::new, Collectors.toList()));
@@ -50,7 +51,7 @@ public record WorkerVariance(
         int workers = groups.size();
         if (workers < 2 || n <= workers) {
             return Outcome.none(
-                    Status.TOO_FEW,
+                    Soundness.TOO_FEW,
                     "Spread between workers needs 2 workers and more samples than workers; there are " + workers
                             + " workers and " + n + " samples. Repeat samples on the same workers.");
         }
@@ -85,11 +86,11 @@ public record WorkerVariance(
     /** The individual test against a limit. */
     public Outcome<Individual> individual(double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Status.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         if (Math.sqrt(between) < LognormalFit.NO_SPREAD) {
             return Outcome.none(
-                    Status.DEGENERATE_VARIANCE, "The workers do not differ, so the test of the group stands alone.");
+                    Soundness.DEGENERATE_VARIANCE, "The workers do not differ, so the test of the group stands alone.");
         }
         double z = StandardNormal.quantile(COVERAGE);
         double distance = (Math.log(limit) - (meanLog + z * Math.sqrt(within))) / Math.sqrt(between);

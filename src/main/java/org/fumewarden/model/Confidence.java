@@ -1,23 +1,12 @@
 package org.fumewarden.model;
 
 /** How well a value is known, best first. */
-public enum Confidence {
-    CROSS_CHECKED("cross-checked"),
-    READ("read"),
-    DERIVED("derived"),
-    PRACTICE("practice"),
-    MEMORY("memory");
-
-    private final String key;
-
-    Confidence(String key) {
-        this.key = key;
-    }
-
-    /** The word used in files. */
-    public String key() {
-        return key;
-    }
+public enum Confidence implements Keyed {
+    CROSS_CHECKED,
+    READ,
+    DERIVED,
+    PRACTICE,
+    MEMORY;
 
     /** True when nobody has yet compared the value with its primary text. */
     public boolean unverified() {

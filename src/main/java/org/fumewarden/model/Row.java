@@ -29,4 +29,9 @@ public sealed interface Row extends Fact
 
     /** Where the row stands and which clause it repeats. */
     RowRef ref();
+
+    /** What it repeats. */
+    default Citation citation() {
+        return ref().citation();
+    }
 }

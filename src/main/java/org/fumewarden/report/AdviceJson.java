@@ -26,7 +26,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.UnitInHand;
-import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Keyed;
 
 /** The advice as JSON: stable names, stable order, one format number. */
 public final class AdviceJson {
@@ -41,7 +41,7 @@ public final class AdviceJson {
             .addModule(new Jdk8Module())
             .addModule(new SimpleModule()
                     .addSerializer(Reason.class, written((reason, json) -> json.writeString(reason.step())))
-                    .addSerializer(Confidence.class, written((known, json) -> json.writeString(known.key())))
+                    .addSerializer(Keyed.class, written((word, json) -> json.writeString(word.key())))
                     .addSerializer(LocalDate.class, written((day, json) -> json.writeString(day.toString())))
                     .addSerializer(BigDecimal.class, written((value, json) -> json.writeNumber(plain(value)))))
             .addMixIn(Respirator.class, Named.class)

@@ -20,17 +20,18 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.function.Function;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Keyed;
 import org.fumewarden.trail.Trail;
 
 /** Reads advice back from JSON, for comparing; inputs and trail stay behind in the file. */
@@ -76,15 +77,12 @@ public final class AdviceReader {
     }
 
     static Confidence confidence(JsonNode node) {
-        return named(
-                Confidence.values(), Confidence::key, node.path("confidence").asText());
+        return Keyed.find(Confidence.class, node.path("confidence").asText()).orElse(Confidence.MEMORY);
     }
 
-    private static <T> T named(T[] values, Function<T, String> key, String wanted) {
-        return Arrays.stream(values)
-                .filter(v -> key.apply(v).equals(wanted))
-                .findFirst()
-                .orElse(values[values.length - 1]);
+    private static <E extends Enum<E> & Keyed> Reading<E> word(Class<E> type, E lacking) {
+        E last = type.getEnumConstants()[type.getEnumConstants().length - 1];
+        return new Reading<>(lacking, n -> Keyed.find(type, n.asText()).orElse(last));
     }
 
     private static BigDecimal plain(JsonNode node) {
@@ -97,11 +95,9 @@ public final class AdviceReader {
                 .addDeserializer(String.class, new Reading<>("", JsonNode::asText))
                 .addDeserializer(LocalDate.class, new Reading<>(null, n -> LocalDate.parse(n.asText())))
                 .addDeserializer(BigDecimal.class, new Reading<>(null, AdviceReader::plain))
-                .addDeserializer(
-                        Status.class, new Reading<>(null, n -> named(Status.values(), Status::key, n.asText())))
-                .addDeserializer(
-                        Confidence.class,
-                        new Reading<>(Confidence.MEMORY, n -> named(Confidence.values(), Confidence::key, n.asText())))
+                .addDeserializer(Status.class, word(Status.class, null))
+                .addDeserializer(Suitability.class, word(Suitability.class, null))
+                .addDeserializer(Confidence.class, word(Confidence.class, Confidence.MEMORY))
                 .addDeserializer(AccountLine.class, new Reading<>(null, AccountJson::read))
                 .addDeserializer(Trail.class, new Reading<>(new Trail(List.of()), n -> new Trail(List.of())));
         JsonMapper.Builder builder = JsonMapper.builder()

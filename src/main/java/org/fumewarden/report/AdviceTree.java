@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Keyed;
 
 /**
  * Advice with every reference opened, whatever its format: each reason with its sentence and clause, each step with its
@@ -176,12 +177,7 @@ public final class AdviceTree {
     }
 
     private static Confidence confidence(JsonNode cited) {
-        for (Confidence confidence : Confidence.values()) {
-            if (confidence.key().equals(cited.path("confidence").asText())) {
-                return confidence;
-            }
-        }
-        return Confidence.MEMORY;
+        return Keyed.find(Confidence.class, cited.path("confidence").asText()).orElse(Confidence.MEMORY);
     }
 
     private static ObjectNode node() {

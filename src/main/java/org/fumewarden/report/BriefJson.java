@@ -66,7 +66,7 @@ public final class BriefJson {
     private void respirator(Respirator respirator) throws IOException {
         json.writeStartObject();
         json.writeStringField("class", respirator.deviceClass());
-        json.writeStringField("verdict", respirator.verdict());
+        json.writeStringField("verdict", respirator.verdict().key());
         if (respirator.factor().isPresent()) {
             AdviceJson.number("factor", respirator.factor().get(), json);
         }

@@ -13,7 +13,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.assessment.Assessment;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.assessment.RoomEstimate;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Vocabulary;
@@ -43,11 +43,12 @@ public final class ExposureSheet {
     private final Task task;
     private final Advice advice;
     private final List<Assessment> assessed;
-    private final Figures figures;
+    private final ExposureTables figures;
     private final LimitsUsed limits;
     private final Vocabulary vocabulary;
 
-    public ExposureSheet(Task task, Advice advice, List<Assessment> assessed, Figures figures, Vocabulary vocabulary) {
+    public ExposureSheet(
+            Task task, Advice advice, List<Assessment> assessed, ExposureTables figures, Vocabulary vocabulary) {
         this.task = task;
         this.advice = advice;
         this.assessed = List.copyOf(assessed);
@@ -63,7 +64,7 @@ public final class ExposureSheet {
         CodeBook book = advisor.base().book();
         List<Assessment> assessed = advisor.assess(task);
         ExposureSheet sheet =
-                new ExposureSheet(task, advice, assessed, new Figures(book.rows(task.on())), book.vocabulary());
+                new ExposureSheet(task, advice, assessed, new ExposureTables(book.rows(task.on())), book.vocabulary());
         return assessed.stream()
                 .flatMap(a -> sheet.samples(a).flatMap(s -> s.sampled(a)).stream())
                 .toList();

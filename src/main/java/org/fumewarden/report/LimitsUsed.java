@@ -4,13 +4,13 @@ import java.util.Comparator;
 import java.util.OptionalDouble;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.assessment.Assessment;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Unit;
 
 /** The limits that the advice compared with, in the unit of the samples. */
-record LimitsUsed(Advice advice, Figures figures) {
+record LimitsUsed(Advice advice, ExposureTables figures) {
 
     /** The limit of an assessment: the lowest one the advice used, or else the lowest one that is held. */
     OptionalDouble of(Assessment assessment, Unit unit) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.assessment.Assessment;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Estimate;
 import org.fumewarden.exposure.Exceedance;
@@ -104,7 +104,9 @@ final class SampleSection {
         String label = "- " + estimate.statistic().words() + ": ";
         return estimate.value()
                 .map(v -> label + Page.number(v) + " " + unit() + ratio(v)
-                        + (estimate.status() == org.fumewarden.exposure.Status.SOUND ? "" : ". " + estimate.sentence()))
+                        + (estimate.status() == org.fumewarden.exposure.Soundness.SOUND
+                                ? ""
+                                : ". " + estimate.sentence()))
                 .orElse(label + "none. " + estimate.sentence());
     }
 
@@ -214,8 +216,9 @@ final class SampleSection {
         List<ByStatistic> lines = new ArrayList<>();
         for (Estimate estimate : appraisal.estimates()) {
             estimate.value().ifPresent(value -> {
-                BigDecimal level =
-                        estimate.statistic() == Statistic.HIGHEST_SAMPLE ? group.highest() : Figures.level(value);
+                BigDecimal level = estimate.statistic() == Statistic.HIGHEST_SAMPLE
+                        ? group.highest()
+                        : ExposureTables.level(value);
                 BigDecimal factor = new Need(group.agent(), "ratio", level, held, "").value();
                 lines.add(new ByStatistic(estimate.statistic().words(), level, factor));
             });

@@ -8,6 +8,7 @@ import org.apache.commons.text.WordUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.endurance.ChangeTime;
 import org.fumewarden.endurance.FilterCadence;
@@ -83,7 +84,7 @@ public final class ShiftText {
             unit.reasons().forEach(r -> lines.add(r.says()));
             lines.add("Remedy: " + String.join("; ", unit.heals()) + ".");
         });
-        for (Respirator best : advice.with("recommended")) {
+        for (Respirator best : advice.with(Suitability.RECOMMENDED)) {
             lines.add(
                     "Recommended for this task: " + best.name() + ". If this is a different unit, follow the advice.");
         }

@@ -21,12 +21,12 @@ final class Battery {
     private static final double PERCENT = 100;
 
     private final Task task;
-    private final Given given;
+    private final UnitAnswers given;
     private final Dust dust;
     private final ShiftTables tables;
     private final List<String> remarks = new ArrayList<>();
 
-    Battery(Task task, Given given, Dust dust, ShiftTables tables) {
+    Battery(Task task, UnitAnswers given, Dust dust, ShiftTables tables) {
         this.task = task;
         this.given = given;
         this.dust = dust;

@@ -23,10 +23,10 @@ import org.fumewarden.task.Task;
 /** Every bound on the use of a gas filter that the figures of a task allow, refusals included. */
 final class Bounds {
     private final Task task;
-    private final Given given;
+    private final UnitAnswers given;
     private final ShiftTables tables;
 
-    Bounds(Task task, Given given, ShiftTables tables) {
+    Bounds(Task task, UnitAnswers given, ShiftTables tables) {
         this.task = task;
         this.given = given;
         this.tables = tables;

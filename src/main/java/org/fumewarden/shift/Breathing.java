@@ -6,7 +6,7 @@ import org.fumewarden.endurance.BreathDemand;
 final class Breathing {
     private Breathing() {}
 
-    static BreathDemand demand(Given given, ShiftTables tables) {
+    static BreathDemand demand(UnitAnswers given, ShiftTables tables) {
         return BreathDemand.of(
                 tables.workRates()::get,
                 tables.atmosphere(),

@@ -15,11 +15,11 @@ final class Dust {
     private static final double PERCENT = 100;
     private static final double MILLIGRAMS = 1000;
 
-    private final Given given;
+    private final UnitAnswers given;
     private final Air air;
     private final ShiftTables tables;
 
-    Dust(Given given, Air air, ShiftTables tables) {
+    Dust(UnitAnswers given, Air air, ShiftTables tables) {
         this.given = given;
         this.air = air;
         this.tables = tables;

@@ -15,7 +15,7 @@ final class Eyes {
 
     private Eyes() {}
 
-    static ShadeAdvice shade(Given given, ShiftTables tables, List<Row> rows) {
+    static ShadeAdvice shade(UnitAnswers given, ShiftTables tables, List<Row> rows) {
         boolean ordered = members(rows).stream().anyMatch(member -> member.set().equals(ORDERED));
         Optional<String> process = given.word("process").flatMap(word -> members(rows).stream()
                 .filter(member ->
@@ -33,7 +33,7 @@ final class Eyes {
     }
 
     /** Each process goes by one size only: a current never stands in for a thickness. */
-    private static ShadeAdvice byTable(Given given, ShiftTables tables, String process) {
+    private static ShadeAdvice byTable(UnitAnswers given, ShiftTables tables, String process) {
         ShadeTable.By by = tables.minimumShades().by(process);
         OptionalDouble size =
                 switch (by) {

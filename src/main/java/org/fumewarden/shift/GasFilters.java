@@ -29,13 +29,13 @@ final class GasFilters {
     private static final String CARTRIDGE = " cartridge";
 
     private final Task task;
-    private final Given given;
+    private final UnitAnswers given;
     private final Air air;
     private final ShiftTables tables;
     private final Bounds bounds;
     private final Set<String> demanded;
 
-    GasFilters(Task task, Given given, Air air, ShiftTables tables, Set<String> demanded) {
+    GasFilters(Task task, UnitAnswers given, Air air, ShiftTables tables, Set<String> demanded) {
         this.demanded = Set.copyOf(demanded);
         this.task = task;
         this.given = given;

@@ -27,7 +27,7 @@ public final class ShiftReckoner {
     private static final double PERCENT = 100;
 
     private final Task task;
-    private final Given given;
+    private final UnitAnswers given;
     private final ShiftTables tables;
     private final List<Row> rows;
     private final Dust dust;
@@ -44,7 +44,7 @@ public final class ShiftReckoner {
     public ShiftReckoner(Task task, List<Row> rows, ShiftTables tables, Set<String> demanded) {
         Air air = new Air(task, rows);
         this.task = task;
-        this.given = new Given(task);
+        this.given = new UnitAnswers(task);
         this.tables = tables;
         this.rows = List.copyOf(rows);
         this.dust = new Dust(given, air, tables);

@@ -21,7 +21,7 @@ record Stretches(List<Double> work, List<Double> breaks) {
     }
 
     /** Wear of the whole task, cut by the longest wear without a break; the shift itself where the task gives no time. */
-    static Reckoning<Stretches> of(Given given) {
+    static Reckoning<Stretches> of(UnitAnswers given) {
         double total = given.number("time-on-task").orElse(given.number("shift").orElse(0));
         if (!(total > 0)) {
             return given.<Stretches>missing("The shift", "task.time-on-task")

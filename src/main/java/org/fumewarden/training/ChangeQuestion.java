@@ -25,7 +25,7 @@ final class ChangeQuestion {
     }
 
     /** The question about some class that one change opens; none where no single change does. */
-    static Optional<Item> about(Told told, Random random) {
+    static Optional<RoundItem> about(Told told, Random random) {
         Changes changes = Changes.of(told);
         List<Respirator> closed = new ArrayList<>(told.said().respirators().stream()
                 .filter(r -> !Told.suitable(r))
@@ -35,16 +35,17 @@ final class ChangeQuestion {
         return closed.stream().findFirst().map(r -> new ChangeQuestion(told, changes, r).item(random));
     }
 
-    private Item item(Random random) {
+    private RoundItem item(Random random) {
         Words words = told.words();
         String right = changes.making(closed.deviceClass()).orElseThrow().id();
         List<String> wrong = new ArrayList<>(offered.stream().map(Change::id).toList());
         Collections.shuffle(wrong, random);
-        return new Item(
+        return new RoundItem(
                 "change",
                 told.say("ask.change", told.name(closed)),
-                Choices.of(right, wrong, random, id -> change(id).orElseThrow().says(words), id -> mark(id).right()),
-                Item.Reads.CHOICE,
+                Distractors.of(
+                        right, wrong, random, id -> change(id).orElseThrow().says(words), id -> mark(id).right()),
+                RoundItem.Reads.CHOICE,
                 closed.reasons().get(0).says(),
                 this::mark);
     }

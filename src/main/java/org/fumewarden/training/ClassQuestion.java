@@ -27,18 +27,18 @@ final class ClassQuestion {
     }
 
     /** The question; none while the advice is open. */
-    static Optional<Item> about(Told told, Random random) {
+    static Optional<RoundItem> about(Told told, Random random) {
         boolean sure = !told.suitable().isEmpty() || told.said().status() == Status.DO_NOT_ENTER;
         return sure ? Optional.of(new ClassQuestion(told).item(random)) : Optional.empty();
     }
 
-    private Item item(Random random) {
+    private RoundItem item(Random random) {
         String right = told.best().map(Respirator::deviceClass).orElse(NONE);
-        return new Item(
+        return new RoundItem(
                 "class",
                 told.say(emergency() ? "ask.class.entry" : "ask.class"),
-                Choices.of(right, wrong(random), random, this::says, id -> mark(id).right()),
-                Item.Reads.WORDS,
+                Distractors.of(right, wrong(random), random, this::says, id -> mark(id).right()),
+                RoundItem.Reads.WORDS,
                 told.say("hint.class"),
                 this::mark);
     }
@@ -59,9 +59,9 @@ final class ClassQuestion {
         List<String> first = new ArrayList<>();
         List<String> then = new ArrayList<>();
         closed.forEach(r -> (mistakes.add(mistake(r).id()) ? first : then).add(r.deviceClass()));
-        List<String> wrong = new ArrayList<>(first.subList(0, Math.min(first.size(), Choices.COUNT - 1)));
+        List<String> wrong = new ArrayList<>(first.subList(0, Math.min(first.size(), Distractors.COUNT - 1)));
         wrong.addAll(then);
-        wrong.add(Math.min(wrong.size(), Choices.COUNT - 2), NONE);
+        wrong.add(Math.min(wrong.size(), Distractors.COUNT - 2), NONE);
         return wrong;
     }
 

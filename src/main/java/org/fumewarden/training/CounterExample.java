@@ -67,14 +67,14 @@ final class CounterExample {
      *
      * @param told the story in which the rule speaks
      */
-    static Optional<Item> about(Told told, Pair pair, Random random) {
+    static Optional<RoundItem> about(Told told, Pair pair, Random random) {
         Optional<Step> spoken = told.said().trail().steps().stream()
                 .filter(s -> pair.silent().contains(s.rule()) && !s.says().isEmpty())
                 .findFirst();
         return spoken.flatMap(s -> new CounterExample(told, s).item(pair.changes(), random));
     }
 
-    private Optional<Item> item(Map<String, String> changes, Random random) {
+    private Optional<RoundItem> item(Map<String, String> changes, Random random) {
         String right = "right";
         Optional<String> says = silencing(changes).filter(s -> !s.isEmpty());
         if (says.isEmpty()) {
@@ -85,7 +85,7 @@ final class CounterExample {
                 new ArrayList<>(candidates(changes.keySet()).entrySet());
         Collections.shuffle(others, random);
         for (Map.Entry<String, String> other : others) {
-            if (words.size() < Choices.COUNT) {
+            if (words.size() < Distractors.COUNT) {
                 idle(Map.of(other.getKey(), other.getValue()))
                         .filter(s -> !s.isEmpty() && !words.containsValue(s))
                         .ifPresent(s -> words.put(other.getKey(), s));
@@ -95,11 +95,11 @@ final class CounterExample {
                 words.keySet().stream().filter(k -> !k.equals(right)).toList();
         return wrong.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Item(
+                : Optional.of(new RoundItem(
                         "counter-example",
                         told.say("ask.counter", spoken.says()),
-                        Choices.of(right, wrong, random, words::get, right::equals),
-                        Item.Reads.CHOICE,
+                        Distractors.of(right, wrong, random, words::get, right::equals),
+                        RoundItem.Reads.CHOICE,
                         told.say("hint.counter"),
                         this::mark));
     }

@@ -28,12 +28,12 @@ final class DutyQuestion {
         this.due = told.due();
     }
 
-    static Optional<Item> about(Told told, Random random) {
+    static Optional<RoundItem> about(Told told, Random random) {
         DutyQuestion question = new DutyQuestion(told);
         return question.due.isEmpty() ? Optional.empty() : Optional.of(question.item(random));
     }
 
-    private Item item(Random random) {
+    private RoundItem item(Random random) {
         List<String> rights = new ArrayList<>(due.keySet());
         Collections.shuffle(rights, random);
         rights.sort(Comparator.comparing(DutyWords.VAGUE::contains));
@@ -54,13 +54,13 @@ final class DutyQuestion {
                 .toList());
         Collections.shuffle(habits, random);
         List<String> wrong = new ArrayList<>(habits.subList(0, 1));
-        wrong.addAll(others.subList(0, Math.min(Choices.COUNT - 2, others.size())));
+        wrong.addAll(others.subList(0, Math.min(Distractors.COUNT - 2, others.size())));
         wrong.addAll(habits);
-        return new Item(
+        return new RoundItem(
                 "duty",
                 told.say("ask.duty"),
-                Choices.of(DONE + rights.get(0), wrong, random, this::says, id -> mark(id).right()),
-                Item.Reads.WORDS,
+                Distractors.of(DONE + rights.get(0), wrong, random, this::says, id -> mark(id).right()),
+                RoundItem.Reads.WORDS,
                 told.say("hint.duty"),
                 this::mark);
     }

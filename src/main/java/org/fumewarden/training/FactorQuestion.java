@@ -41,7 +41,7 @@ final class FactorQuestion {
     }
 
     /** The question; none while the factor is open, or nothing asks for one. */
-    static Optional<Item> about(Told told, Random random) {
+    static Optional<RoundItem> about(Told told, Random random) {
         Advice advice = told.said();
         FactorQuestion question = new FactorQuestion(told);
         boolean sure = closed(told)
@@ -72,7 +72,7 @@ final class FactorQuestion {
         return told.said().status() == Status.DO_NOT_ENTER && told.suitable().isEmpty();
     }
 
-    private Item item(Random random) {
+    private RoundItem item(Random random) {
         BigDecimal right = right();
         Set<BigDecimal> known = new TreeSet<>(steps);
         told.all(AssignedFactor.class).forEach(f -> known.add(f.factor().stripTrailingZeros()));
@@ -84,17 +84,17 @@ final class FactorQuestion {
                 .map(BigDecimal::toPlainString)
                 .toList());
         wrong.forEach(w -> others.add(w.toPlainString()));
-        others.add(Math.min(others.size(), Choices.COUNT - 2), STAY_OUT);
-        return new Item(
+        others.add(Math.min(others.size(), Distractors.COUNT - 2), STAY_OUT);
+        return new RoundItem(
                 "factor",
                 told.say("ask.factor"),
-                Choices.of(
+                Distractors.of(
                         required.signum() == 0 ? STAY_OUT : right.toPlainString(),
                         others,
                         random,
                         this::says,
                         id -> mark(id).right()),
-                Item.Reads.NUMBER,
+                RoundItem.Reads.NUMBER,
                 told.say("hint.factor"),
                 this::mark);
     }

@@ -47,28 +47,28 @@ final class FilterQuestion {
     }
 
     /** The question about a device; none where the advice names a filter by anything but its mark. */
-    static Optional<Item> about(Told told, Respirator device, Random random) {
+    static Optional<RoundItem> about(Told told, Respirator device, Random random) {
         FilterQuestion question = new FilterQuestion(told, device);
         return question.supplied || question.needed.isPresent() ? Optional.of(question.item(random)) : Optional.empty();
     }
 
-    private Item item(Random random) {
+    private RoundItem item(Random random) {
         String right = supplied ? NONE : device.filter();
         List<String> wrong = new ArrayList<>();
         if (!supplied) {
             wrong.add(NONE);
         }
         wrong.addAll(decoys());
-        return new Item(
+        return new RoundItem(
                 "filter",
                 told.say("ask.filter", told.name(device)),
-                Choices.of(
+                Distractors.of(
                         right,
                         wrong,
                         random,
                         id -> id.equals(NONE) ? told.say("filter.none") : id,
                         id -> mark(id).right()),
-                Item.Reads.WORDS,
+                RoundItem.Reads.WORDS,
                 told.say(system.equals("en") ? "hint.filter" : "hint.filter.part84"),
                 this::mark);
     }

@@ -38,7 +38,7 @@ public final class Handout {
         }
         round.facts().forEach(f -> lines.add(new Line.Says(Sign.ITEM, f)));
         for (int i = 0; i < round.items().size(); i++) {
-            Item item = round.items().get(i);
+            RoundItem item = round.items().get(i);
             lines.add(new Line.Head(number + "." + (i + 1) + " " + item.ask()));
             item.choices().forEach(c -> lines.add(new Line.Says(Sign.ACT, c.says())));
         }
@@ -48,8 +48,8 @@ public final class Handout {
     private Part answers(int number, Round round) {
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < round.items().size(); i++) {
-            Item item = round.items().get(i);
-            Item.Choice right = item.rightChoice();
+            RoundItem item = round.items().get(i);
+            RoundItem.Choice right = item.rightChoice();
             Mark mark = item.pick(right);
             String clause = mark.clause().isEmpty() ? "" : " [" + mark.clause() + "]";
             lines.add(new Line.Says(

@@ -75,7 +75,7 @@ public final class HandsOn {
                 .toList());
         Collections.shuffle(faults, random);
         List<WordTable.Row> thrown = faults.subList(0, FAULTS);
-        List<Item> items = new ArrayList<>();
+        List<RoundItem> items = new ArrayList<>();
         for (int i = 0; i < card.size(); i++) {
             if (i < card.size() - 1) {
                 items.add(next(card, i));
@@ -106,18 +106,18 @@ public final class HandsOn {
     }
 
     /** The check that comes next, among those that come later. */
-    private Item next(List<Term> card, int at) {
+    private RoundItem next(List<Term> card, int at) {
         Term right = card.get(at);
         List<String> later = new ArrayList<>(
                 card.subList(at + 1, card.size()).stream().map(Term::id).toList());
         Collections.shuffle(later, random);
-        return new Item(
+        return new RoundItem(
                 "order",
                 at == 0
                         ? say("ask.order")
                         : say("ask.order.after", check(card.get(at - 1).id())),
-                Choices.of(right.id(), later, random, this::check, id -> id.equals(right.id())),
-                Item.Reads.CHOICE,
+                Distractors.of(right.id(), later, random, this::check, id -> id.equals(right.id())),
+                RoundItem.Reads.CHOICE,
                 say("hint.order"),
                 answer -> order(card, right, answer));
     }
@@ -135,7 +135,7 @@ public final class HandsOn {
                 .because(reason(right));
     }
 
-    private Item fault(WordTable.Row fault, Optional<Reason> reason) {
+    private RoundItem fault(WordTable.Row fault, Optional<Reason> reason) {
         String right = fault.text("act");
         List<String> acts = new ArrayList<>(rows("act").stream()
                 .filter(r -> r.optional("fault").isEmpty())
@@ -144,11 +144,11 @@ public final class HandsOn {
                 .toList());
         Collections.shuffle(acts, random);
         acts.add(0, "go-on");
-        return new Item(
+        return new RoundItem(
                 "fault",
                 fault.says(words.language()) + " " + say("ask.fault"),
-                Choices.of(right, acts, random, this::act, id -> id.equals(right)),
-                Item.Reads.CHOICE,
+                Distractors.of(right, acts, random, this::act, id -> id.equals(right)),
+                RoundItem.Reads.CHOICE,
                 say("hint.fault"),
                 answer -> act(fault, right, acts, answer).because(reason));
     }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Check;
 import org.fumewarden.model.Duty;
+import org.fumewarden.model.Frequency;
 
 /** How often a duty is due. */
 final class IntervalQuestion {
@@ -27,12 +28,13 @@ final class IntervalQuestion {
     }
 
     /** A question about a duty of this task that comes back after a fixed time; none of those that were asked before. */
-    static Optional<Item> about(Told told, Set<String> asked, Random random) {
+    static Optional<RoundItem> about(Told told, Set<String> asked, Random random) {
         Map<String, Check> checks =
                 told.said().checks().stream().collect(Collectors.toMap(Check::id, c -> c, (a, b) -> a));
         List<Duty> duties = told.all(Duty.class).stream()
                 .filter(d -> checks.containsKey(d.id()))
-                .filter(d -> d.frequency().equals("max-interval") && days(d.period()) > 0)
+                .filter(d ->
+                        d.frequency() == Frequency.MAX_INTERVAL && d.period().isPresent())
                 .filter(d -> !checks.get(d.id()).force().equals("practice") && !DutyWords.FOR_SOME.contains(d.id()))
                 .filter(d -> !d.doneBy().equals("replacement"))
                 .toList();
@@ -49,20 +51,24 @@ final class IntervalQuestion {
         });
     }
 
-    private Item item(Random random) {
+    private RoundItem item(Random random) {
         List<String> wrong = new ArrayList<>(USUAL);
         wrong.sort((a, b) -> Double.compare(far(a), far(b)));
-        return new Item(
+        return new RoundItem(
                 "interval",
                 told.say("ask.interval", deed()),
-                Choices.of(duty.period(), wrong, random, this::says, id -> mark(id).right()),
-                Item.Reads.WORDS,
+                Distractors.of(period(), wrong, random, this::says, id -> mark(id).right()),
+                RoundItem.Reads.WORDS,
                 told.say("hint.interval"),
                 this::mark);
     }
 
+    private String period() {
+        return duty.period().orElseThrow().toString();
+    }
+
     private double far(String period) {
-        return Math.abs(Math.log((double) days(period) / days(duty.period())));
+        return Math.abs(Math.log((double) days(period) / days(period())));
     }
 
     private String deed() {
@@ -70,7 +76,10 @@ final class IntervalQuestion {
         return duty.appliesTo().isEmpty()
                 ? plain
                 : told.words()
-                        .sayOr("done." + duty.doneBy() + "." + duty.appliesTo().get(0), plain);
+                        .sayOr(
+                                "done." + duty.doneBy() + "."
+                                        + duty.appliesTo().get(0).key(),
+                                plain);
     }
 
     private String says(String period) {
@@ -87,14 +96,14 @@ final class IntervalQuestion {
         if (named.isEmpty()) {
             return Mark.unread(answer, told.say("unread.interval"));
         }
-        long late = days(named.get()) - days(duty.period());
-        int compared = Math.abs(late) * 50 <= days(duty.period()) ? 0 : Long.signum(late);
+        long late = days(named.get()) - days(period());
+        int compared = Math.abs(late) * 50 <= days(period()) ? 0 : Long.signum(late);
         Mark mark = compared == 0
                 ? Mark.right(answer)
                 : Mark.wrong(
                         answer,
                         Mistake.of(compared > 0 ? "too-seldom" : "sooner-than-needed", told.words()),
-                        says(duty.period()));
+                        says(period()));
         return mark.because(told.what(check), check.source() + " " + check.clause());
     }
 

@@ -17,13 +17,13 @@ final class MissingQuestion {
     }
 
     /** The question; none where nothing is open. */
-    static Optional<Item> about(Told told, Random random) {
+    static Optional<RoundItem> about(Told told, Random random) {
         return told.said().questions().isEmpty()
                 ? Optional.empty()
                 : Optional.of(new MissingQuestion(told).item(random));
     }
 
-    private Item item(Random random) {
+    private RoundItem item(Random random) {
         List<OpenQuestion> open = told.said().questions();
         List<String> known = new ArrayList<>(told.vocabulary().questions().stream()
                 .filter(q ->
@@ -31,16 +31,16 @@ final class MissingQuestion {
                 .map(Question::id)
                 .toList());
         Collections.shuffle(known, random);
-        return new Item(
+        return new RoundItem(
                 "missing",
                 told.say("ask.missing"),
-                Choices.of(
+                Distractors.of(
                         open.get(random.nextInt(open.size())).question(),
                         known,
                         random,
                         this::says,
                         id -> mark(id).right()),
-                Item.Reads.CHOICE,
+                RoundItem.Reads.CHOICE,
                 told.say("hint.missing"),
                 this::mark);
     }

@@ -19,7 +19,7 @@ final class Practice {
     private Practice() {}
 
     /** A question of a topic, about none of the points that were asked before; its point joins them. */
-    static Item about(Told told, String topic, Set<String> asked, Random random) {
+    static RoundItem about(Told told, String topic, Set<String> asked, Random random) {
         List<WordTable.Row> mine = new ArrayList<>(WordTable.rows(TABLE).stream()
                 .filter(r -> r.words("topics").contains(topic) && !asked.contains(r.text("id")))
                 .toList());
@@ -36,12 +36,12 @@ final class Practice {
         others.sort((a, b) -> Boolean.compare(
                 b.words("topics").contains(topic), a.words("topics").contains(topic)));
         List<String> wrong = others.stream().map(r -> "wrong:" + r.text("id")).toList();
-        return new Item(
+        return new RoundItem(
                 "practice",
                 told.say("ask.practice"),
-                Choices.of("right:" + row.text("id"), wrong, random, id -> says(told, id), id -> mark(told, row, id)
+                Distractors.of("right:" + row.text("id"), wrong, random, id -> says(told, id), id -> mark(told, row, id)
                         .right()),
-                Item.Reads.CHOICE,
+                RoundItem.Reads.CHOICE,
                 told.say("hint.practice"),
                 answer -> mark(told, row, answer));
     }

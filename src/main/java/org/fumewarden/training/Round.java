@@ -10,7 +10,7 @@ import java.util.List;
  * @param code name of the code that decides
  * @param topic key of the topic; empty when the task came from a file
  */
-public record Round(String title, String story, List<String> facts, String code, String topic, List<Item> items) {
+public record Round(String title, String story, List<String> facts, String code, String topic, List<RoundItem> items) {
     /** So many questions a round asks. */
     public static final int QUESTIONS = 5;
 

@@ -56,10 +56,10 @@ public final class RoundMaker {
         if (pair.isPresent()) {
             Random random = new Random(seed);
             Told told = Told.of(bench.apply(pair.get().base()), words);
-            Optional<Item> turn = CounterExample.about(told, pair.get(), random);
+            Optional<RoundItem> turn = CounterExample.about(told, pair.get(), random);
             if (turn.isPresent()) {
                 Round round = round(told, told.said().title(), "", Optional.empty(), random);
-                List<Item> items = new ArrayList<>(round.items());
+                List<RoundItem> items = new ArrayList<>(round.items());
                 items.set(items.size() - 1, turn.get().citing(m -> m.citing(told.clauses()::of)));
                 return new Round(round.title(), "", round.facts(), round.code(), "", items);
             }
@@ -157,7 +157,7 @@ public final class RoundMaker {
     }
 
     private Round round(Told told, String title, String story, Optional<Topic> topic, Random random) {
-        List<Item> items = new ArrayList<>();
+        List<RoundItem> items = new ArrayList<>();
         Set<String> asked = new HashSet<>();
         if (told.said().status() == Status.INCOMPLETE) {
             MissingQuestion.about(told, random).ifPresent(items::add);
@@ -180,7 +180,8 @@ public final class RoundMaker {
                 .citing(told.clauses());
     }
 
-    private static Optional<Item> ask(String kind, Told told, Optional<Topic> topic, Set<String> asked, Random random) {
+    private static Optional<RoundItem> ask(
+            String kind, Told told, Optional<Topic> topic, Set<String> asked, Random random) {
         return switch (kind) {
             case "factor" -> FactorQuestion.about(told, random);
             case "class" -> ClassQuestion.about(told, random);

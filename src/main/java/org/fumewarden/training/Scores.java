@@ -10,9 +10,9 @@ public final class Scores {
     private final List<Scored> sheet = new ArrayList<>();
 
     /** A mark with the task and question that it belongs to. */
-    public record Scored(String task, Item item, Mark mark) {}
+    public record Scored(String task, RoundItem item, Mark mark) {}
 
-    public void add(String task, Item item, Mark mark) {
+    public void add(String task, RoundItem item, Mark mark) {
         sheet.add(new Scored(task, item, mark));
     }
 

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
@@ -87,7 +86,7 @@ record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Wor
     }
 
     static boolean suitable(Respirator respirator) {
-        return Set.of("recommended", "suitable").contains(respirator.verdict());
+        return respirator.verdict().offered();
     }
 
     List<Respirator> suitable() {

@@ -39,7 +39,7 @@ final class Admission {
 
     private void correctable(Draft draft, Details.Correction correction) throws SQLException {
         long number = correction.entry();
-        Entry earlier = queries.entry(number)
+        LogEntry earlier = queries.entry(number)
                 .orElseThrow(() -> StoreException.refused(
                         "there is no entry " + number + " to correct.", "list the entries of the item."));
         if (!earlier.item().equals(draft.item())) {

@@ -3,7 +3,10 @@ package org.fumewarden.upkeep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.fumewarden.model.Duty;
 import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.Subject;
 
 /**
  * Whether a duty applies to a subject.
@@ -30,11 +33,8 @@ record Applicability(boolean applies, List<String> assumed, List<String> open) {
         return new Applicability(true, List.copyOf(assumed), List.copyOf(open));
     }
 
-    private static java.util.Set<String> own(Subject subject) {
-        return subject == Subject.WEARER_MASK
-                ? ItemKind.MASK.ownFacts()
-                : Keyed.find(ItemKind.class, subject.key())
-                        .map(ItemKind::ownFacts)
-                        .orElse(java.util.Set.of());
+    private static Set<String> own(Subject subject) {
+        ItemKind kind = subject == Subject.WEARER_MASK ? ItemKind.MASK : ItemKind.valueOf(subject.name());
+        return kind.ownFacts();
     }
 }

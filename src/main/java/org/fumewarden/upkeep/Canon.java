@@ -34,7 +34,7 @@ final class Canon {
 
     private Canon() {}
 
-    static String write(Entry entry) {
+    static String write(LogEntry entry) {
         try {
             return MAPPER.writeValueAsString(entry);
         } catch (JsonProcessingException e) {
@@ -44,8 +44,8 @@ final class Canon {
     }
 
     /** Reads an entry; complains in words when the text is none. */
-    static Entry entry(String text) {
-        return read(text, Entry.class);
+    static LogEntry entry(String text) {
+        return read(text, LogEntry.class);
     }
 
     static <T> T read(String text, Class<T> type) {

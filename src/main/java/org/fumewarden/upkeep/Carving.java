@@ -40,7 +40,7 @@ final class Carving {
         }
     }
 
-    private static Optional<Entry> entry(String body) {
+    private static Optional<LogEntry> entry(String body) {
         try {
             return Optional.of(Canon.entry(body));
         } catch (StoreException e) {

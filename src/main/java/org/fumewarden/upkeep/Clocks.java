@@ -13,7 +13,7 @@ final class Clocks {
     private Clocks() {}
 
     /** What to say of an entry that was written down before the one ahead of it. */
-    static Optional<String> backwards(Entry before, Entry entry) {
+    static Optional<String> backwards(LogEntry before, LogEntry entry) {
         return entry.recorded().plus(TOLERANCE).isBefore(before.recorded())
                 ? Optional.of(
                         "entry " + entry.sequence() + " was written down at " + entry.recorded() + ", before entry "
@@ -22,7 +22,7 @@ final class Clocks {
                 : Optional.empty();
     }
 
-    static List<String> backwards(List<Entry> inOrder) {
+    static List<String> backwards(List<LogEntry> inOrder) {
         return IntStream.range(1, inOrder.size())
                 .mapToObj(i -> backwards(inOrder.get(i - 1), inOrder.get(i)))
                 .flatMap(Optional::stream)

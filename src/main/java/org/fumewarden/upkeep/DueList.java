@@ -12,6 +12,9 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fumewarden.model.Anchor;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Subject;
 
 /**
  * Computes what is owed.

@@ -205,7 +205,7 @@ public final class Forms {
             case "result" ->
                 node.put(
                         field.name(),
-                        Keyed.named(Result.class, field.name(), value).key());
+                        Given.one(Result.class, field.name(), value).key());
             case "words" -> node.set(field.name(), Canon.json().valueToTree(words(value)));
             case "points" -> node.set(field.name(), Canon.json().valueToTree(points(value)));
             default -> node.put(field.name(), Given.composed(value));
@@ -252,7 +252,7 @@ public final class Forms {
                 .map(p -> p.split(":", 3))
                 .map(p -> new Details.Point(
                         p[0],
-                        Keyed.named(Result.class, "result of point " + p[0], p.length > 1 ? p[1].strip() : ""),
+                        Given.one(Result.class, "result of point " + p[0], p.length > 1 ? p[1].strip() : ""),
                         p.length > 2 ? p[2] : ""))
                 .toList();
     }

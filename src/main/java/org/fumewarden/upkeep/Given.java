@@ -2,6 +2,7 @@ package org.fumewarden.upkeep;
 
 import java.math.BigDecimal;
 import java.text.Normalizer;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.fumewarden.model.Anchor;
+import org.fumewarden.model.Keyed;
 
 /** Constructor checks and fillers: records hold no null. */
 final class Given {
@@ -81,6 +84,27 @@ final class Given {
                     "face cannot be \"" + face + "\".", "write half (filtering facepieces included) or full.");
         }
         return face;
+    }
+
+    /** The constant with a key. */
+    static <E extends Enum<E> & Keyed> E one(Class<E> type, String field, String key) {
+        return Keyed.find(type, key)
+                .orElseThrow(() -> StoreException.refused(
+                        field + " cannot be \"" + key + "\".", String.join(", ", Keyed.keys(type)) + "."));
+    }
+
+    /**
+     * The day of a part from which a period counts.
+     *
+     * <p>The manufacture date counts unless the first fitting is documented: BGR/GUV-R 190 (2011) section 3.3.2.
+     */
+    static Optional<LocalDate> dayOfPart(
+            Anchor anchor, Optional<LocalDate> manufactured, Optional<LocalDate> firstFitted) {
+        return switch (anchor) {
+            case MANUFACTURE_DATE -> firstFitted.or(() -> manufactured);
+            case FIRST_FITTED_DATE -> firstFitted;
+            default -> Optional.empty();
+        };
     }
 
     static <T> T present(String field, T value) {

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.Anchor;
 
 /**
  * A person or thing in the register.
@@ -29,7 +30,7 @@ public sealed interface Item {
     String id();
 
     default ItemKind kind() {
-        return Keyed.named(ItemKind.class, "kind", Kinds.of(this));
+        return Given.one(ItemKind.class, "kind", Kinds.of(this));
     }
 
     /** The words by which people know it. */
@@ -122,7 +123,7 @@ public sealed interface Item {
 
         @Override
         public Optional<LocalDate> anchored(Anchor anchor) {
-            return Anchor.ofPart(anchor, manufactured, firstFitted);
+            return Given.dayOfPart(anchor, manufactured, firstFitted);
         }
     }
 
@@ -160,7 +161,7 @@ public sealed interface Item {
 
         @Override
         public Optional<LocalDate> anchored(Anchor anchor) {
-            return Anchor.ofPart(anchor, manufactured, firstFitted);
+            return Given.dayOfPart(anchor, manufactured, firstFitted);
         }
     }
 
@@ -193,7 +194,7 @@ public sealed interface Item {
 
         @Override
         public Optional<LocalDate> anchored(Anchor anchor) {
-            return anchor == Anchor.MARKED_EXPIRY ? expiry : Anchor.ofPart(anchor, manufactured, opened);
+            return anchor == Anchor.MARKED_EXPIRY ? expiry : Given.dayOfPart(anchor, manufactured, opened);
         }
     }
 
@@ -222,7 +223,7 @@ public sealed interface Item {
 
         @Override
         public Optional<LocalDate> anchored(Anchor anchor) {
-            return Anchor.ofPart(anchor, manufactured, firstFitted);
+            return Given.dayOfPart(anchor, manufactured, firstFitted);
         }
     }
 

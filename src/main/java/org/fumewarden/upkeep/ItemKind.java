@@ -2,30 +2,29 @@ package org.fumewarden.upkeep;
 
 import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Set;
+import org.fumewarden.model.Keyed;
 
 /** What the register holds, and which circumstances it is expected to record for each kind. */
 public enum ItemKind implements Keyed {
-    WEARER("wearer", Set.of()),
-    UNIT("unit", Set.of("face-seal", "air-delivery", "use-mode", "disposable", "shared", "filter-kind")),
-    MASK("mask", Set.of("face-seal", "air-delivery", "use-mode", "disposable", "shared")),
-    FILTER("filter", Set.of("filter-kind")),
-    BATTERY("battery", Set.of()),
-    PLANT("plant", Set.of("lev-process")),
-    AIR_SUPPLY("air-supply", Set.of("air-source", "air-delivery", "compressor-oil-lubricated")),
-    SITE("site", Set.of());
+    WEARER(Set.of()),
+    UNIT(Set.of("air-delivery", "use-mode", "disposable", "shared", "filter-kind")),
+    MASK(Set.of("air-delivery", "use-mode", "disposable", "shared")),
+    FILTER(Set.of("filter-kind")),
+    BATTERY(Set.of()),
+    PLANT(Set.of("lev-process")),
+    AIR_SUPPLY(Set.of("air-delivery", "compressor-oil-lubricated")),
+    SITE(Set.of());
 
-    private final String key;
     private final Set<String> ownFacts;
 
-    ItemKind(String key, Set<String> ownFacts) {
-        this.key = key;
+    ItemKind(Set<String> ownFacts) {
         this.ownFacts = ownFacts;
     }
 
     @Override
     @JsonValue
     public String key() {
-        return key;
+        return Keyed.super.key();
     }
 
     /**

@@ -66,12 +66,12 @@ public final class JsonLines {
         return store.head();
     }
 
-    private static void chained(BufferedReader in, Consumer<Entry> target, Head declared) {
+    private static void chained(BufferedReader in, Consumer<LogEntry> target, Head declared) {
         byte[] running = Canon.origin();
         long entries = 0;
         Numbered lines = new Numbered(in);
         for (Optional<JsonNode> node = lines.next(); node.isPresent(); node = lines.next()) {
-            Entry entry = Canon.entry(node.get().path("entry").toString());
+            LogEntry entry = Canon.entry(node.get().path("entry").toString());
             running = Canon.hash(running, Canon.write(entry));
             if (!HexFormat.of()
                     .formatHex(running)
@@ -96,11 +96,11 @@ public final class JsonLines {
      * <p>Entries get new numbers and a new chain. A correction of a lost entry keeps what it says and loses its link.
      */
     public static Head importSalvaged(Store store, BufferedReader in) throws IOException {
-        TreeMap<Long, Entry> found = new TreeMap<>();
+        TreeMap<Long, LogEntry> found = new TreeMap<>();
         Numbered lines = new Numbered(in);
         for (Optional<JsonNode> node = lines.next(); node.isPresent(); node = lines.next()) {
             if (node.get().has("entry")) {
-                Entry entry = Canon.entry(node.get().path("entry").toString());
+                LogEntry entry = Canon.entry(node.get().path("entry").toString());
                 found.put(entry.sequence(), entry);
             }
         }
@@ -118,7 +118,7 @@ public final class JsonLines {
      * @throws StoreException when an id means one thing here and another there
      */
     public static Head merge(Store store, BufferedReader in) throws IOException {
-        List<Entry> all = new ArrayList<>();
+        List<LogEntry> all = new ArrayList<>();
         try {
             Head declared = header(in.readLine());
             chained(in, all::add, declared);
@@ -129,7 +129,7 @@ public final class JsonLines {
         return store.head();
     }
 
-    private static List<Entry> foreign(Store store, List<Entry> all) {
+    private static List<LogEntry> foreign(Store store, List<LogEntry> all) {
         Map<String, Item> own = store.items().stream().collect(Collectors.toMap(Item::id, i -> i));
         List<Item.Site> sites = store.items(Item.Site.class);
         Map<String, Item> theirs = new TreeMap<>();
@@ -158,8 +158,8 @@ public final class JsonLines {
         }
         TreeMap<Long, Long> numbers = new TreeMap<>();
         long next = store.head().entries();
-        List<Entry> kept = new ArrayList<>();
-        for (Entry entry : all) {
+        List<LogEntry> kept = new ArrayList<>();
+        for (LogEntry entry : all) {
             boolean site = theirs.get(entry.item()) instanceof Item.Site;
             if (!site || sites.isEmpty()) {
                 numbers.put(entry.sequence(), ++next);
@@ -169,7 +169,7 @@ public final class JsonLines {
         return kept;
     }
 
-    private static Entry renumbered(Entry entry, TreeMap<Long, Long> numbers) {
+    private static LogEntry renumbered(LogEntry entry, TreeMap<Long, Long> numbers) {
         Details details = entry.details();
         if (details instanceof Details.Correction correction) {
             Optional<Long> earlier = Optional.ofNullable(numbers.get(correction.entry()));
@@ -177,7 +177,7 @@ public final class JsonLines {
                     .or(correction::instead)
                     .orElseGet(() -> new Details.Performed("correction-of-lost-entry", correction.reason()));
         }
-        return new Entry(
+        return new LogEntry(
                 numbers.get(entry.sequence()), entry.item(), entry.on(), entry.recorded(), entry.by(), details);
     }
 

@@ -23,7 +23,7 @@ public record LastFlow(LocalDate on, long entry, BigDecimal flow, Optional<BigDe
                 .max(Comparator.comparing(LastFlow::on).thenComparing(LastFlow::entry));
     }
 
-    private static Optional<LastFlow> measured(Entry entry) {
+    private static Optional<LastFlow> measured(LogEntry entry) {
         Details details = entry.effective().orElse(entry.details());
         if (details instanceof Examination found) {
             return found.flow().map(f -> new LastFlow(entry.on(), entry.sequence(), f, found.minimumFlow()));

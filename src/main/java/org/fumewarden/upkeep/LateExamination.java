@@ -5,6 +5,7 @@ import java.time.Period;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.fumewarden.model.Duty;
 
 /**
  * Whether a unit waits for its thorough examination. Advice, cards and the due list all ask here.

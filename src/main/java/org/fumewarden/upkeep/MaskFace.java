@@ -65,7 +65,7 @@ public final class MaskFace {
                 .reduce((a, b) -> b);
     }
 
-    private static String by(Entry entry) {
+    private static String by(LogEntry entry) {
         return "entry " + entry.sequence() + " of this wearer in this model";
     }
 

@@ -7,6 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.fumewarden.model.Anchor;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Frequency;
+import org.fumewarden.model.Subject;
 
 /** Duties that one deed discharges: the earliest day wins, every clause is kept. */
 final class Merge {

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Subject;
 
 /** Gathers what cannot be said for want of a circumstance. */
 final class Openings {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Duty;
 
 /**
  * One visit that is owed: every duty that the same deed on the same item discharges.

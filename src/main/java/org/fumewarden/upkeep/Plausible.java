@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.fumewarden.model.Anchor;
 
 /** Whether a day can be the day of a deed. */
 final class Plausible {
@@ -61,7 +62,7 @@ final class Plausible {
     }
 
     /** Whether a deed was dated after the moment at which it was written down. */
-    static boolean ahead(Entry entry) {
+    static boolean ahead(LogEntry entry) {
         return entry.on().isAfter(lastDay(entry.recorded()));
     }
 }

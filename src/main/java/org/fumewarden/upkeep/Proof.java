@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.Duty;
 
 /**
  * Whether the log proves a deed of a person on a day: a fit test, a clearance, training.
@@ -64,8 +65,9 @@ public record Proof(boolean stands, Optional<Long> entry, String because) {
                 return new Proof(
                         false,
                         entry,
-                        serves + " passed on " + on + ", was due again on " + due.get() + " [" + duty.source() + " "
-                                + duty.clause() + "]");
+                        serves + " passed on " + on + ", was due again on " + due.get() + " ["
+                                + duty.citation().source() + " "
+                                + duty.citation().clause() + "]");
             }
         }
         return new Proof(true, entry, serves + " passed on " + on);

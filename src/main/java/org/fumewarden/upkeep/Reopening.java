@@ -21,15 +21,15 @@ final class Reopening {
 
     private boolean toRepair;
     private boolean scrapped;
-    private Optional<Entry> closing = Optional.empty();
+    private Optional<LogEntry> closing = Optional.empty();
 
-    static UnitState of(List<Entry> inOrder) {
+    static UnitState of(List<LogEntry> inOrder) {
         Reopening walk = new Reopening();
         inOrder.forEach(walk::read);
         return walk.state();
     }
 
-    private void read(Entry entry) {
+    private void read(LogEntry entry) {
         ahead = Plausible.ahead(entry);
         Details details = entry.effective().orElse(entry.details());
         if (details instanceof Details.Withdrawal withdrawal) {
@@ -56,7 +56,7 @@ final class Reopening {
         };
     }
 
-    private void judge(Entry entry, Result result, String reopensBy, boolean mayOpen) {
+    private void judge(LogEntry entry, Result result, String reopensBy, boolean mayOpen) {
         if (result == Result.FAILED) {
             close(entry, reopensBy, true);
         } else if (result == Result.PASSED && mayOpen && !toRepair && !ahead) {
@@ -64,7 +64,7 @@ final class Reopening {
         }
     }
 
-    private void close(Entry entry, String reopensBy, boolean fault) {
+    private void close(LogEntry entry, String reopensBy, boolean fault) {
         if (toPass.isEmpty() || fault) {
             closing = Optional.of(entry);
         }
@@ -76,7 +76,7 @@ final class Reopening {
         if (closing.isEmpty() || (toPass.isEmpty() && !scrapped)) {
             return UnitState.open();
         }
-        Entry entry = closing.get();
+        LogEntry entry = closing.get();
         Details held = entry.effective().orElse(entry.details());
         String why = held instanceof Details.Withdrawal withdrawal
                 ? "Withdrawn: " + withdrawal.reason() + "."

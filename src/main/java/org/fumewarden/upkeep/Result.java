@@ -1,30 +1,25 @@
 package org.fumewarden.upkeep;
 
 import com.fasterxml.jackson.annotation.JsonValue;
+import org.fumewarden.model.Keyed;
 
 /** What came out of a check. */
 public enum Result implements Keyed {
-    PASSED("passed"),
-    FAILED("failed"),
+    PASSED,
+    FAILED,
     /** Done, and not judged for want of figures: it discharges nothing and opens nothing. */
-    OPEN("open"),
+    OPEN,
     /** A deed that cannot fail, such as a repair. */
-    DONE("done"),
+    DONE,
     /** Taken out of use. */
-    WITHDRAWN("withdrawn"),
+    WITHDRAWN,
     /** An earlier entry was entered by mistake and nothing takes its place. */
-    VOID("void");
-
-    private final String key;
-
-    Result(String key) {
-        this.key = key;
-    }
+    VOID;
 
     @Override
     @JsonValue
     public String key() {
-        return key;
+        return Keyed.super.key();
     }
 
     /**
@@ -34,7 +29,7 @@ public enum Result implements Keyed {
      */
     public static Result ofCheck(String field, Result result) {
         if (Given.present(field, result) != PASSED && result != FAILED) {
-            throw StoreException.refused(field + " cannot be \"" + result.key + "\".", "write passed or failed.");
+            throw StoreException.refused(field + " cannot be \"" + result.key() + "\".", "write passed or failed.");
         }
         return result;
     }

@@ -6,6 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.fumewarden.model.Anchor;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Keep;
+import org.fumewarden.model.Subject;
 
 /** Says what may be discarded and when. Nothing is ever discarded by this program. */
 public final class Retention {
@@ -16,7 +20,7 @@ public final class Retention {
      * @param why why no day can be given; empty otherwise
      * @param duties the duties that order it
      */
-    public record Kept(Entry entry, Optional<LocalDate> keepThrough, String why, List<Duty> duties) {
+    public record Kept(LogEntry entry, Optional<LocalDate> keepThrough, String why, List<Duty> duties) {
         /** True when every rule has run out on a day. */
         public boolean mayGo(LocalDate today) {
             return keepThrough.map(today::isAfter).orElse(false);
@@ -33,11 +37,11 @@ public final class Retention {
 
     /** Every entry about an item, with the day through which it is kept; the longest rule wins. */
     public List<Kept> of(Item item) {
-        List<Entry> entries = store.entriesOf(item.id());
+        List<LogEntry> entries = store.entriesOf(item.id());
         return entries.stream().map(e -> kept(item, e, entries)).toList();
     }
 
-    private Kept kept(Item item, Entry entry, List<Entry> entries) {
+    private Kept kept(Item item, LogEntry entry, List<LogEntry> entries) {
         String serves = entry.details().serves();
         List<Duty> orders = duties.stream().filter(d -> orders(d, item, serves)).toList();
         if (orders.isEmpty()) {
@@ -60,7 +64,7 @@ public final class Retention {
         return kind && (duty.doneBy().equals(serves) || serves.startsWith(duty.doneBy() + "/"));
     }
 
-    private static Optional<LocalDate> end(Duty duty, Item item, Entry entry, List<Entry> entries) {
+    private static Optional<LocalDate> end(Duty duty, Item item, LogEntry entry, List<LogEntry> entries) {
         return switch (duty.keep().kind()) {
             case NOT_STATED -> Optional.empty();
             case UNTIL_NEXT, WHILE_CURRENT ->
@@ -74,7 +78,7 @@ public final class Retention {
         };
     }
 
-    private static Optional<LocalDate> through(Keep keep, Item item, Entry entry, List<Entry> entries) {
+    private static Optional<LocalDate> through(Keep keep, Item item, LogEntry entry, List<LogEntry> entries) {
         List<Optional<LocalDate>> ends = keep.legs().stream()
                 .map(leg -> anchor(leg.anchor(), item, entry, entries).map(a -> Days.keepThrough(a, leg.period())))
                 .toList();
@@ -83,7 +87,7 @@ public final class Retention {
                 : Optional.empty();
     }
 
-    private static Optional<LocalDate> anchor(Anchor anchor, Item item, Entry entry, List<Entry> entries) {
+    private static Optional<LocalDate> anchor(Anchor anchor, Item item, LogEntry entry, List<LogEntry> entries) {
         return switch (anchor) {
             case RECORD_MADE, EVENT_DATE, LAST_DONE -> Optional.of(made(entry));
             case LAST_ENTRY ->
@@ -96,15 +100,16 @@ public final class Retention {
     }
 
     /** The later of the day of the deed and the day of the writing: "record made" must not be read too early. */
-    private static LocalDate made(Entry entry) {
+    private static LocalDate made(LogEntry entry) {
         LocalDate written = entry.recorded().atZone(ZoneOffset.UTC).toLocalDate();
         return written.isAfter(entry.on()) ? written : entry.on();
     }
 
     private static String lacks(Duty duty) {
         return switch (duty.keep().kind()) {
-            case NOT_STATED -> duty.clause() + " states no period";
-            case UNTIL_NEXT, WHILE_CURRENT -> "it is the current record (" + duty.clause() + ")";
+            case NOT_STATED -> duty.citation().clause() + " states no period";
+            case UNTIL_NEXT, WHILE_CURRENT ->
+                "it is the current record (" + duty.citation().clause() + ")";
             case FOR_PERIOD -> "the day from which \"" + duty.keep().text() + "\" counts is not in the register";
         };
     }

@@ -47,19 +47,19 @@ public final class Store implements AutoCloseable {
     }
 
     /** Appends one entry; it is on the disk when this returns. */
-    public Entry append(Draft draft, Instant recorded) {
+    public LogEntry append(Draft draft, Instant recorded) {
         return appendAll(List.of(draft), recorded).get(0);
     }
 
     /** Appends all entries or none; they are on the disk when this returns. */
-    public List<Entry> appendAll(List<Draft> drafts, Instant recorded) {
+    public List<LogEntry> appendAll(List<Draft> drafts, Instant recorded) {
         return inTransaction(() -> {
-            List<Entry> written = new ArrayList<>();
+            List<LogEntry> written = new ArrayList<>();
             for (Draft draft : drafts) {
                 new Admission(queries).check(draft, recorded);
                 Head head = queries.head();
-                Entry entry =
-                        new Entry(head.entries() + 1, draft.item(), draft.on(), recorded, draft.by(), draft.details());
+                LogEntry entry = new LogEntry(
+                        head.entries() + 1, draft.item(), draft.on(), recorded, draft.by(), draft.details());
                 insert(entry, head);
                 written.add(entry);
             }
@@ -68,7 +68,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** Puts entries with their numbers and times into an empty store, checking each against the chain. */
-    void restore(Consumer<Consumer<Entry>> entries) {
+    void restore(Consumer<Consumer<LogEntry>> entries) {
         inTransaction(() -> {
             if (queries.head().entries() > 0) {
                 throw StoreException.refused(file + " is not empty.", "import into a new file.");
@@ -79,14 +79,14 @@ public final class Store implements AutoCloseable {
     }
 
     /** Appends entries that another store confirmed, with numbers that follow on here: all or none. */
-    void append(Supplier<List<Entry>> entries) {
+    void append(Supplier<List<LogEntry>> entries) {
         inTransaction(() -> {
             entries.get().forEach(this::insert);
             return queries.head();
         });
     }
 
-    private void insert(Entry entry) {
+    private void insert(LogEntry entry) {
         try {
             insert(entry, queries.head());
         } catch (SQLException e) {
@@ -94,7 +94,7 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private void insert(Entry entry, Head head) throws SQLException {
+    private void insert(LogEntry entry, Head head) throws SQLException {
         if (entry.sequence() != head.entries() + 1) {
             throw StoreException.refused(
                     "entry " + entry.sequence() + " does not follow on entry " + head.entries() + ".",
@@ -177,17 +177,17 @@ public final class Store implements AutoCloseable {
     }
 
     /** The entry with a number. */
-    public Optional<Entry> entry(long sequence) {
+    public Optional<LogEntry> entry(long sequence) {
         return queries.ask(() -> queries.entry(sequence));
     }
 
     /** Every entry about an item, in the order written. */
-    public List<Entry> entriesOf(String item) {
+    public List<LogEntry> entriesOf(String item) {
         return queries.ask(() -> queries.entriesOf(item));
     }
 
     /** Hands over every entry in the order written. */
-    public void forEach(Consumer<Entry> reader) {
+    public void forEach(Consumer<LogEntry> reader) {
         queries.ask(() -> {
             try (PreparedStatement all =
                             connection.prepareStatement("SELECT body, sequence FROM entry ORDER BY sequence");
@@ -226,7 +226,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** The last entries, the earliest of them first. */
-    List<Entry> lately() {
+    List<LogEntry> lately() {
         return queries.ask(queries::lately);
     }
 

@@ -40,7 +40,7 @@ public final class StoreCheck {
     private final Map<String, Verification.Damage> touched = new TreeMap<>();
     private Optional<Verification.Damage> everywhere = Optional.empty();
     private Set<String> about = Set.of();
-    private Optional<Entry> earlier = Optional.empty();
+    private Optional<LogEntry> earlier = Optional.empty();
     private byte[] running = Canon.origin();
     private long read;
     private Head intact = Head.of(0, Canon.origin());
@@ -151,7 +151,7 @@ public final class StoreCheck {
             return Optional.of("does not follow on entry " + (sequence - 1) + ": one of the two was put there later.");
         }
         try {
-            Entry entry = Canon.entry(body);
+            LogEntry entry = Canon.entry(body);
             doubts(entry);
             boolean same = entry.sequence() == sequence
                     && entry.item().equals(row.getString(5))
@@ -184,7 +184,7 @@ public final class StoreCheck {
         return Stream.concat(one.stream(), other.stream()).collect(Collectors.toSet());
     }
 
-    private void doubts(Entry entry) {
+    private void doubts(LogEntry entry) {
         earlier.flatMap(b -> Clocks.backwards(b, entry)).ifPresent(this::doubt);
         if (Plausible.ahead(entry)) {
             doubt("entry " + entry.sequence() + " is dated " + entry.on() + " and was written down at "

@@ -91,11 +91,11 @@ final class StoreQueries {
     }
 
     /** The last entries as they were written, the earliest of them first; not more than are soon read. */
-    List<Entry> lately() throws SQLException {
+    List<LogEntry> lately() throws SQLException {
         return all(lately);
     }
 
-    Optional<Entry> entry(long sequence) throws SQLException {
+    Optional<LogEntry> entry(long sequence) throws SQLException {
         one.setLong(1, sequence);
         return first(one);
     }
@@ -103,7 +103,7 @@ final class StoreQueries {
     /** The item with an id, or with the same id in the composed form in which new ids are kept. */
     Optional<Item> item(String id) throws SQLException {
         registered.setString(1, id);
-        Optional<Entry> found = first(registered);
+        Optional<LogEntry> found = first(registered);
         if (found.isEmpty()) {
             registered.setString(1, Given.composed(id));
             found = first(registered);
@@ -115,9 +115,9 @@ final class StoreQueries {
         return all(allRegistered).stream().map(StoreQueries::registeredItem).toList();
     }
 
-    List<Entry> entriesOf(String item) throws SQLException {
+    List<LogEntry> entriesOf(String item) throws SQLException {
         ofItem.setString(1, item);
-        List<Entry> found = all(ofItem);
+        List<LogEntry> found = all(ofItem);
         if (found.isEmpty()) {
             ofItem.setString(1, Given.composed(item));
             found = all(ofItem);
@@ -175,7 +175,7 @@ final class StoreQueries {
         return Reopening.of(all(after));
     }
 
-    private static Item registeredItem(Entry entry) {
+    private static Item registeredItem(LogEntry entry) {
         if (entry.details() instanceof Details.Registration registration) {
             return registration.item();
         }
@@ -185,14 +185,14 @@ final class StoreQueries {
                 "run \"store verify\".");
     }
 
-    private static Optional<Entry> first(PreparedStatement statement) throws SQLException {
+    private static Optional<LogEntry> first(PreparedStatement statement) throws SQLException {
         try (ResultSet rows = statement.executeQuery()) {
             return rows.next() ? Optional.of(entry(rows)) : Optional.empty();
         }
     }
 
     /** The entry of a row that begins with its words and its number. */
-    static Entry entry(ResultSet row) throws SQLException {
+    static LogEntry entry(ResultSet row) throws SQLException {
         try {
             return Canon.entry(String.valueOf(row.getString(1)));
         } catch (StoreException e) {
@@ -204,8 +204,8 @@ final class StoreQueries {
         }
     }
 
-    private static List<Entry> all(PreparedStatement statement) throws SQLException {
-        List<Entry> entries = new ArrayList<>();
+    private static List<LogEntry> all(PreparedStatement statement) throws SQLException {
+        List<LogEntry> entries = new ArrayList<>();
         try (ResultSet rows = statement.executeQuery()) {
             while (rows.next()) {
                 entries.add(entry(rows));

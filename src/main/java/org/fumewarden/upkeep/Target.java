@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Subject;
 
 /**
  * One thing to which duties may apply.
@@ -18,7 +20,8 @@ record Target(Subject subject, Item item, Optional<Item.Mask> mask, Map<String, 
     /** The item itself, and a pair for each mask when it is a wearer. */
     static List<Target> of(Item item, Map<String, Item.Mask> masks, Map<String, List<String>> site) {
         List<Target> targets = new ArrayList<>();
-        targets.add(new Target(Subject.named(item.kind().key()), item, Optional.empty(), nearer(site, present(item))));
+        targets.add(
+                new Target(Subject.valueOf(item.kind().name()), item, Optional.empty(), nearer(site, present(item))));
         if (item instanceof Item.Wearer wearer) {
             for (String id : wearer.masks()) {
                 Optional<Item.Mask> mask = Optional.ofNullable(masks.get(id));

@@ -1,6 +1,7 @@
 package org.fumewarden.upkeep;
 
 import java.util.List;
+import org.fumewarden.model.Subject;
 
 /**
  * Duties that may be owed, because nobody recorded the circumstance on which they hang.

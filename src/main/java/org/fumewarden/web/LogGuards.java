@@ -12,8 +12,8 @@ import org.fumewarden.model.Term;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Result;
 import org.fumewarden.upkeep.Store;
 
@@ -64,7 +64,7 @@ final class LogGuards {
     private void beforeItWasThere(Draft draft) {
         Optional<LocalDate> known = store.entriesOf(draft.item()).stream()
                 .filter(e -> e.details() instanceof Details.Registration)
-                .map(Entry::on)
+                .map(LogEntry::on)
                 .min(LocalDate::compareTo);
         if (known.isPresent() && draft.on().isBefore(known.get())) {
             throw problem("sure", "lies before the item was registered, on " + known.get() + ".", "check the year.");
@@ -81,7 +81,7 @@ final class LogGuards {
                 });
     }
 
-    private static boolean same(Entry entry, Draft draft) {
+    private static boolean same(LogEntry entry, Draft draft) {
         return entry.on().equals(draft.on())
                 && entry.by().equals(draft.by())
                 && entry.details().serves().equals(draft.details().serves())

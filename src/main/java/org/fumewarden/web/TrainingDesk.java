@@ -15,9 +15,9 @@ import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.training.Handout;
 import org.fumewarden.training.HandsOn;
-import org.fumewarden.training.Item;
 import org.fumewarden.training.Mark;
 import org.fumewarden.training.Round;
+import org.fumewarden.training.RoundItem;
 import org.fumewarden.training.RoundMaker;
 import org.fumewarden.training.Scores;
 import org.fumewarden.training.Topic;
@@ -51,11 +51,11 @@ final class TrainingDesk {
         return Reply.json(root);
     }
 
-    private static ObjectNode item(Item item, Words words, boolean room) {
+    private static ObjectNode item(RoundItem item, Words words, boolean room) {
         ObjectNode node = NODES.objectNode();
         node.put("kind", item.kind());
         node.put("ask", item.ask());
-        node.put("words", item.reads() != Item.Reads.CHOICE);
+        node.put("words", item.reads() != RoundItem.Reads.CHOICE);
         node.put("hint", item.hint());
         ArrayNode choices = node.putArray("choices");
         item.choices().forEach(c -> choices.add(c.says()));
@@ -69,12 +69,12 @@ final class TrainingDesk {
     /** Marks one answer: {@code item} counts from 0; {@code choice} from 0, or {@code answer} in words. */
     Reply mark(JsonNode asked) {
         Words words = words(asked);
-        List<Item> items = made(asked, words).items();
+        List<RoundItem> items = made(asked, words).items();
         int at = asked.path("item").asInt(-1);
         if (at < 0 || at >= items.size()) {
             throw wrong("item", "is no question of this round.", "use 0 to " + (items.size() - 1) + ".");
         }
-        Item item = items.get(at);
+        RoundItem item = items.get(at);
         int choice = asked.path("choice").asInt(-1);
         boolean picked = choice >= 0 && choice < item.choices().size();
         String answer = asked.path("answer").asText("");

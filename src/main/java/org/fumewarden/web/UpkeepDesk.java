@@ -16,8 +16,8 @@ import org.fumewarden.duties.Vocabularies;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Store;
 
 /** Answers what the page asks about units, wearers and their upkeep. */
@@ -75,7 +75,7 @@ final class UpkeepDesk {
         Workshop shop = shop();
         ObjectNode told = shop.write(store -> {
             LogForm.Filled form = new LogForm(store, book(store, asked), shop.today()).filled(asked);
-            Entry entry = store.append(form.draft(), shop.clock().instant());
+            LogEntry entry = store.append(form.draft(), shop.clock().instant());
             ObjectNode root = NODES.objectNode();
             root.put("sequence", entry.sequence());
             root.put("item", entry.item());
@@ -108,7 +108,7 @@ final class UpkeepDesk {
         Workshop shop = shop();
         ObjectNode told = shop.write(store -> {
             Draft draft = new RegisterForm(store, shop.today()).filled(asked);
-            Entry entry = store.append(draft, shop.clock().instant());
+            LogEntry entry = store.append(draft, shop.clock().instant());
             return NODES.objectNode().put("sequence", entry.sequence()).put("item", entry.item());
         });
         return Reply.json(told);

@@ -9,13 +9,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.model.Duty;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.upkeep.DueReport;
-import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
@@ -60,10 +60,10 @@ final class UpkeepJson {
             each.put("id", duty.id());
             each.put("what", duty.what());
             each.put("who", duty.who());
-            each.put("source", duty.source());
-            each.put("clause", duty.clause());
+            each.put("source", duty.citation().source());
+            each.put("clause", duty.citation().clause());
             each.put("force", duty.force().words());
-            each.put("unverified", duty.confidence().equals("memory"));
+            each.put("unverified", duty.citation().confidence().unverified());
         }
         return node;
     }
@@ -147,7 +147,7 @@ final class UpkeepJson {
         root.put("label", item.label());
         List<Long> superseded = store.superseded(item.id());
         ArrayNode list = root.putArray("entries");
-        for (Entry entry : store.entriesOf(item.id())) {
+        for (LogEntry entry : store.entriesOf(item.id())) {
             ObjectNode node = NODES.objectNode();
             node.put("sequence", entry.sequence());
             node.put("on", entry.on().toString());

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.OpenQuestion;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Limit;
@@ -62,7 +63,7 @@ public final class AnswerValue {
     }
 
     private static int open(Advice advice) {
-        return advice.with("undecided").size() + advice.questions().size();
+        return advice.with(Suitability.UNDECIDED).size() + advice.questions().size();
     }
 
     private List<Map<String, String>> answers(String id, Advice now) {

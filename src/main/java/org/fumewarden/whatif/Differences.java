@@ -90,7 +90,7 @@ public final class Differences {
     private static String words(Respirator respirator) {
         String factor =
                 respirator.factor().map(f -> ", factor " + f.toPlainString()).orElse("");
-        return respirator.verdict() + factor + ", filter " + respirator.filter();
+        return respirator.verdict().key() + factor + ", filter " + respirator.filter();
     }
 
     private static List<Reason> all(Respirator respirator) {

@@ -133,7 +133,7 @@ public final class Remedies {
         set.forEach(l -> changes.put(l.path(), l.value()));
         return bench.advise(changes).respirators().stream()
                 .filter(r -> r.deviceClass().equals(deviceClass))
-                .anyMatch(r -> r.verdict().equals("recommended") || r.verdict().equals("suitable"));
+                .anyMatch(r -> r.verdict().offered());
     }
 
     private static boolean onePerPath(List<Lever> set) {

@@ -145,7 +145,7 @@ public final class Sweep {
         Advice advice = advice(value);
         return advice.status().key()
                 + advice.respirators().stream()
-                        .map(r -> r.deviceClass() + "=" + r.verdict() + "/" + r.filter())
+                        .map(r -> r.deviceClass() + "=" + r.verdict().key() + "/" + r.filter())
                         .collect(Collectors.joining(",", "[", "]"))
                 + advice.checks().stream().map(Check::id).collect(Collectors.joining(",", "[", "]"))
                 + advice.filters().stream().map(Reason::says).collect(Collectors.joining(",", "[", "]"))
@@ -162,7 +162,7 @@ public final class Sweep {
     /** The suitable classes at a point, recommended first. */
     public static List<String> serving(Advice advice) {
         return advice.respirators().stream()
-                .filter(r -> r.verdict().equals("recommended") || r.verdict().equals("suitable"))
+                .filter(r -> r.verdict().offered())
                 .map(Respirator::deviceClass)
                 .toList();
     }

@@ -82,14 +82,18 @@ final class PapersTest {
 
     private static String listed(Class<?> type) {
         TreeSet<String> lines = new TreeSet<>();
-        List<Executable> all = new ArrayList<>(Arrays.asList(type.getDeclaredMethods()));
+        List<Executable> all = new ArrayList<>(Arrays.asList(type.getMethods()));
         all.addAll(Arrays.asList(type.getDeclaredConstructors()));
         all.stream()
                 .filter(e -> Modifier.isPublic(e.getModifiers()) && !e.isSynthetic())
+                .filter(e -> e.getDeclaringClass().getName().startsWith("org.fumewarden."))
                 .map(e -> "    "
                         + e.toGenericString()
-                                .replaceAll("(public|static|final) ", "")
-                                .replaceAll("\\b[a-z]+\\.(?=[\\w.$])", ""))
+                                .replaceAll("(public|static|final|default) ", "")
+                                .replaceAll("\\b[a-z]+\\.(?=[\\w.$])", "")
+                                .replace(
+                                        " " + e.getDeclaringClass().getSimpleName() + ".",
+                                        " " + type.getSimpleName() + "."))
                 .forEach(lines::add);
         return type.getName() + "\n" + String.join("\n", lines) + "\n";
     }

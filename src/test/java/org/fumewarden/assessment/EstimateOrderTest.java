@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** What must hold of estimates whatever the studies say: enclosed is not below open, a part not above its whole. */
 class EstimateOrderTest {
     private static final CodeBook BOOK = CodeBook.read(RuleFolder.at(Path.of("rules")), "gb");
-    private static final Figures FIGURES = new Figures(BOOK.rows(LocalDate.of(2026, 11, 29)));
+    private static final ExposureTables FIGURES = new ExposureTables(BOOK.rows(LocalDate.of(2026, 11, 29)));
     private static final TaskReader READER = new TaskReader(BOOK.vocabulary());
     private static final List<String> PROCESSES = List.of(
             "manual-metal-arc",

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
  */
 class OtherStudiesTest {
     private static final CodeBook BOOK = CodeBook.read(RuleFolder.at(Path.of("rules")), "gb");
-    private static final Figures FIGURES = new Figures(BOOK.rows(LocalDate.of(2026, 11, 29)));
+    private static final ExposureTables FIGURES = new ExposureTables(BOOK.rows(LocalDate.of(2026, 11, 29)));
     private static final TaskReader READER = new TaskReader(BOOK.vocabulary());
 
     private record Case(

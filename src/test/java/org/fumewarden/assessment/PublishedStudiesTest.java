@@ -62,7 +62,7 @@ class PublishedStudiesTest {
                         .filter(r ->
                                 !(r instanceof PublishedExposure x && x.study().equals(row.study())))
                         .toList();
-                RoomEstimate.of(task(row), new Figures(rest), row.agent())
+                RoomEstimate.of(task(row), new ExposureTables(rest), row.agent())
                         .screening()
                         .ifPresent(s -> cases.add(new Case(
                                 row,
@@ -139,7 +139,7 @@ class PublishedStudiesTest {
                 .filter(r -> r instanceof PublishedExposure x && x.id().equals("pouzou-mma-enclosed"))
                 .findFirst()
                 .orElseThrow();
-        Screening found = RoomEstimate.of(task(any), new Figures(ROWS), "welding-fume")
+        Screening found = RoomEstimate.of(task(any), new ExposureTables(ROWS), "welding-fume")
                 .screening()
                 .orElseThrow();
         assertEquals(50.1, found.atLeast().orElseThrow(), 0.1);

@@ -213,7 +213,7 @@ final class SoundnessTest {
 
         private static Set<String> suitable(Advice advice) {
             return advice.respirators().stream()
-                    .filter(r -> r.verdict().equals("suitable") || r.verdict().equals("recommended"))
+                    .filter(r -> r.verdict().offered())
                     .map(Respirator::deviceClass)
                     .collect(Collectors.toCollection(TreeSet::new));
         }

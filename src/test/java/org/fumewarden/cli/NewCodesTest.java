@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.check.ScenarioRun;
 import org.fumewarden.check.ScenarioRunner;
 import org.fumewarden.codes.InputException;
@@ -107,7 +108,7 @@ final class NewCodesTest {
                 0, advice.requiredFactor().value().compareTo(java.math.BigDecimal.valueOf(20)), "0.1 / 0.005 is 20");
         assertEquals("th3", advice.recommended().map(Respirator::deviceClass).orElse("none"));
         assertEquals(
-                "barred",
+                Suitability.BARRED,
                 advice.respirators().stream()
                         .filter(r -> r.deviceClass().equals("ffp2"))
                         .findFirst()

@@ -16,6 +16,7 @@ import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.model.Keyed;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
@@ -73,7 +74,7 @@ public final class MutatedRules {
 
     /** The shipped rules of a code in which one rule is replaced by another of the same name. */
     public static RuleBase replace(RuleBase shipped, String phase, Rule mutant) {
-        Phase changed = Phase.of(phase).orElseThrow();
+        Phase changed = Keyed.find(Phase.class, phase).orElseThrow();
         List<Model> parts = new ArrayList<>();
         for (Model model : models(MutatedRules.class.getClassLoader(), INDEX.formatted("fumewarden"))) {
             String[] name = model.getClass().getName().split("\\.");

@@ -30,7 +30,7 @@ final class AirVectors {
                     "stel15",
                     result.value(),
                     "exceeded_for_some_window",
-                    result.status() == Status.INFERRED_EXCEEDANCE,
+                    result.status() == Soundness.INFERRED_EXCEEDANCE,
                     "status",
                     result.status());
         }

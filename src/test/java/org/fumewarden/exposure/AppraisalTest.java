@@ -24,7 +24,7 @@ class AppraisalTest {
         return need(Appraisal.of(samples, Question.against(limit))).governing();
     }
 
-    private static boolean warns(Governing governing, Status status) {
+    private static boolean warns(Governing governing, Soundness status) {
         return governing.cautions().stream().anyMatch(c -> c.status() == status);
     }
 
@@ -38,7 +38,7 @@ class AppraisalTest {
             assertEquals(Statistic.ASSUMED_SPREAD, governing.statistic());
             assertEquals(expected[samples.size() - 1], governing.value(), 5e-6);
             assertTrue(governing.measureMore());
-            assertTrue(warns(governing, Status.TOO_FEW));
+            assertTrue(warns(governing, Soundness.TOO_FEW));
         }
     }
 
@@ -48,7 +48,7 @@ class AppraisalTest {
         // mean of ln = -1.168853; exp(-1.168853 + (1.644854 + 0.524401 / sqrt 3) ln 2.7) = 2.15033
         assertEquals(Statistic.ASSUMED_SPREAD, governing.statistic());
         assertEquals(2.15033, governing.value(), 5e-6);
-        assertTrue(warns(governing, Status.TOO_FEW));
+        assertTrue(warns(governing, Soundness.TOO_FEW));
     }
 
     @Test
@@ -92,7 +92,7 @@ class AppraisalTest {
                     estimates.stream().map(Estimate::statistic).toList());
             for (Estimate estimate : estimates) {
                 assertFalse(estimate.sentence().isBlank());
-                assertTrue(estimate.value().isPresent() || estimate.status() != Status.SOUND);
+                assertTrue(estimate.value().isPresent() || estimate.status() != Soundness.SOUND);
             }
         }
     }
@@ -119,11 +119,11 @@ class AppraisalTest {
         Governing governing = governing(found(values), 1);
         assertEquals(Statistic.HIGHEST_SAMPLE, governing.statistic());
         assertEquals(9, governing.value());
-        assertTrue(warns(governing, Status.WARN_POOR_FIT));
+        assertTrue(warns(governing, Soundness.WARN_POOR_FIT));
         Compliance.Verdict verdict =
                 need(Appraisal.of(found(values), Question.against(1000))).verdict();
         assertEquals(Compliance.Decision.NO_DECISION, verdict.decision());
-        assertEquals(Status.WARN_POOR_FIT, verdict.status());
+        assertEquals(Soundness.WARN_POOR_FIT, verdict.status());
     }
 
     @Test
@@ -131,7 +131,7 @@ class AppraisalTest {
         Appraisal appraisal = need(Appraisal.of(found(0.3, 0.3, 0.3, 0.3, 0.3, 0.3), Question.against(1)));
         // assumed spread 1.846396 on the log scale, weight 0.578704, beside 2.186745 ln 1.2 = 0.398690: exp 1.236484
         assertEquals(0.3 * Math.exp(1.236484), appraisal.governing().value(), 1e-5);
-        assertTrue(warns(appraisal.governing(), Status.DEGENERATE_VARIANCE));
+        assertTrue(warns(appraisal.governing(), Soundness.DEGENERATE_VARIANCE));
         assertEquals(Compliance.Decision.NO_DECISION, appraisal.verdict().decision());
     }
 
@@ -141,7 +141,7 @@ class AppraisalTest {
         Governing governing = governing(samples, 1);
         // each counts at its limit: ln mean -2.878231; exp(-2.878231 + (1.644854 + 0.524401 / 2) ln 2.7) = 0.373798
         assertEquals(0.373798, governing.value(), 5e-6);
-        assertTrue(warns(governing, Status.ALL_CENSORED));
+        assertTrue(warns(governing, Soundness.ALL_CENSORED));
         List<Sample> six = java.util.Collections.nCopies(6, Sample.below(0.05));
         // assumed spread 1.846396, weight 0.578704: 0.05 exp 1.068517; nothing of it is left with twenty
         assertEquals(0.145553, governing(six, 1).value(), 5e-6);
@@ -158,7 +158,7 @@ class AppraisalTest {
             List<Sample> samples = new java.util.ArrayList<>(java.util.Collections.nCopies(n, Sample.found(0.05)));
             samples.set(0, Sample.below(1.0));
             Appraisal appraisal = need(Appraisal.of(samples, Question.against(1)));
-            assertTrue(warns(appraisal.governing(), Status.LIMIT_BELOW_DETECTION));
+            assertTrue(warns(appraisal.governing(), Soundness.LIMIT_BELOW_DETECTION));
             assertTrue(appraisal.governing().value() >= 1);
             assertTrue(appraisal.governing().measureMore());
             assertEquals(Compliance.Decision.NO_DECISION, appraisal.verdict().decision());
@@ -177,49 +177,49 @@ class AppraisalTest {
                 Sample.found(0.12).by("c"),
                 Sample.found(0.19).by("c"),
                 Sample.found(0.15).by("c"));
-        assertTrue(warns(governing(samples, 1), Status.WARN_WORKERS_DIFFER));
+        assertTrue(warns(governing(samples, 1), Soundness.WARN_WORKERS_DIFFER));
     }
 
     @Test
     void timesThatDoNotFitTheLimitAreACaution() {
         Question stel = new Question(1, OptionalDouble.of(15), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
         List<Sample> longOnes = found(SIX).stream().map(s -> s.lasting(60)).toList();
-        assertTrue(warns(need(Appraisal.of(longOnes, stel)).governing(), Status.WARN_SAMPLE_TIME));
+        assertTrue(warns(need(Appraisal.of(longOnes, stel)).governing(), Soundness.WARN_SAMPLE_TIME));
         Question shift = new Question(1, OptionalDouble.of(480), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
-        assertTrue(warns(need(Appraisal.of(longOnes, shift)).governing(), Status.WARN_SAMPLE_TIME));
+        assertTrue(warns(need(Appraisal.of(longOnes, shift)).governing(), Soundness.WARN_SAMPLE_TIME));
         List<Sample> fitting = found(SIX).stream().map(s -> s.lasting(120)).toList();
-        assertFalse(warns(need(Appraisal.of(fitting, shift)).governing(), Status.WARN_SAMPLE_TIME));
+        assertFalse(warns(need(Appraisal.of(fitting, shift)).governing(), Soundness.WARN_SAMPLE_TIME));
     }
 
     @Test
     void substitutionIsDoneOnlyWhenAskedAndThenSaid() {
         List<Sample> samples = new java.util.ArrayList<>(found(SIX));
         samples.add(Sample.below(0.1));
-        assertFalse(warns(governing(samples, 1), Status.WARN_SUBSTITUTION));
+        assertFalse(warns(governing(samples, 1), Soundness.WARN_SUBSTITUTION));
         Question half = new Question(1, OptionalDouble.empty(), Optional.empty(), NonDetects.HALF_LIMIT);
-        assertTrue(warns(need(Appraisal.of(samples, half)).governing(), Status.WARN_SUBSTITUTION));
+        assertTrue(warns(need(Appraisal.of(samples, half)).governing(), Soundness.WARN_SUBSTITUTION));
     }
 
     @Test
     void samplesOrLimitsThatCannotBeAreRefused() {
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 Appraisal.of(found(0.1, 0), Question.against(1)).status());
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 Appraisal.of(found(-0.1), Question.against(1)).status());
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 Appraisal.of(found(Double.NaN), Question.against(1)).status());
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 Appraisal.of(List.of(Sample.found(1).lasting(0)), Question.against(1))
                         .status());
         assertEquals(
-                Status.TOO_FEW, Appraisal.of(List.of(), Question.against(1)).status());
+                Soundness.TOO_FEW, Appraisal.of(List.of(), Question.against(1)).status());
         for (double limit : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
             assertEquals(
-                    Status.INVALID_LIMIT,
+                    Soundness.INVALID_LIMIT,
                     Appraisal.of(found(0.1), Question.against(limit)).status());
         }
     }

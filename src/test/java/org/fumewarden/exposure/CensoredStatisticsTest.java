@@ -51,10 +51,10 @@ class CensoredStatisticsTest {
     void likelihoodWithoutAMaximumIsNoFit() {
         // three equal results below a detection limit: the narrower, the likelier, without end
         assertEquals(
-                Status.OUT_OF_RANGE,
+                Soundness.OUT_OF_RANGE,
                 CensoredLikelihood.of(set(0.3, 0.3, 0.3, -0.5)).status());
         assertEquals(
-                Status.DEGENERATE_VARIANCE,
+                Soundness.DEGENERATE_VARIANCE,
                 CensoredLikelihood.of(set(0.3, 0.3, -0.3)).status());
     }
 
@@ -149,10 +149,10 @@ class CensoredStatisticsTest {
         assertEquals("The highest of 8 samples is 40.", found.estimates().get(0).sentence());
         LognormalFit fit = need(found.fit());
         assertEquals(
-                "The 95th percentile is " + Sentences.number(need(fit.percentile(0.95)))
+                "The 95th percentile is " + ResultWords.number(need(fit.percentile(0.95)))
                         + ", from 8 samples (2 not detected, maximum likelihood) with geometric mean "
-                        + Sentences.number(fit.geometricMean()) + " and geometric standard deviation "
-                        + Sentences.number(fit.geometricDeviation()) + ".",
+                        + ResultWords.number(fit.geometricMean()) + " and geometric standard deviation "
+                        + ResultWords.number(fit.geometricDeviation()) + ".",
                 found.estimates().get(Statistic.PERCENTILE_95.ordinal()).sentence());
         Appraisal one = need(Appraisal.of(samples(-3), Appraisal.Question.against(100)));
         assertEquals(

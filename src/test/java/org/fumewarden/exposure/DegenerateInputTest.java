@@ -17,7 +17,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Input that proves nothing gets a status and a sentence, and never passes. The rules are our own design. */
 class DegenerateInputTest {
-    private record Case(String name, List<Sample> samples, double limit, Status fit) {}
+    private record Case(String name, List<Sample> samples, double limit, Soundness fit) {}
 
     private static List<Sample> found(double... values) {
         return java.util.Arrays.stream(values).mapToObj(Sample::found).toList();
@@ -35,29 +35,33 @@ class DegenerateInputTest {
 
     private static Stream<Case> cases() {
         return Stream.of(
-                new Case("one sample", found(0.01), 1, Status.TOO_FEW),
-                new Case("two samples", found(0.01, 0.02), 1, Status.TOO_FEW),
-                new Case("all equal", found(0.1, 0.1, 0.1, 0.1, 0.1, 0.1), 1, Status.DEGENERATE_VARIANCE),
-                new Case("all below detection", below(6, 0.01), 1, Status.ALL_CENSORED),
-                new Case("two of eight detected", both(below(6, 0.01), found(0.02, 0.03)), 1, Status.TOO_CENSORED),
+                new Case("one sample", found(0.01), 1, Soundness.TOO_FEW),
+                new Case("two samples", found(0.01, 0.02), 1, Soundness.TOO_FEW),
+                new Case("all equal", found(0.1, 0.1, 0.1, 0.1, 0.1, 0.1), 1, Soundness.DEGENERATE_VARIANCE),
+                new Case("all below detection", below(6, 0.01), 1, Soundness.ALL_CENSORED),
+                new Case("two of eight detected", both(below(6, 0.01), found(0.02, 0.03)), 1, Soundness.TOO_CENSORED),
                 new Case(
                         "three of twenty detected",
                         both(below(17, 0.01), found(0.02, 0.03, 0.05)),
                         1,
-                        Status.TOO_CENSORED),
+                        Soundness.TOO_CENSORED),
                 new Case(
                         "limit below detection",
                         both(below(1, 2), found(0.1, 0.2, 0.15, 0.3, 0.12, 0.2)),
                         1,
-                        Status.SOUND),
+                        Soundness.SOUND),
                 new Case(
                         "spread near one",
                         found(0.1, 0.1001, 0.0999, 0.1, 0.1001, 0.0999),
                         1,
-                        Status.WARN_GSD_TOO_SMALL),
-                new Case("spread over ten", found(1e-6, 1e-4, 1e-2, 1e-5, 1e-3, 1e-1), 1e9, Status.WARN_GSD_TOO_LARGE),
-                new Case("zero", found(0, 0.1, 0.1, 0.2, 0.1, 0.2), 1, Status.INVALID_VALUE),
-                new Case("negative", found(-0.1, 0.1, 0.1, 0.2, 0.1, 0.2), 1, Status.INVALID_VALUE));
+                        Soundness.WARN_GSD_TOO_SMALL),
+                new Case(
+                        "spread over ten",
+                        found(1e-6, 1e-4, 1e-2, 1e-5, 1e-3, 1e-1),
+                        1e9,
+                        Soundness.WARN_GSD_TOO_LARGE),
+                new Case("zero", found(0, 0.1, 0.1, 0.2, 0.1, 0.2), 1, Soundness.INVALID_VALUE),
+                new Case("negative", found(-0.1, 0.1, 0.1, 0.2, 0.1, 0.2), 1, Soundness.INVALID_VALUE));
     }
 
     @TestFactory
@@ -66,7 +70,7 @@ class DegenerateInputTest {
             Outcome<SampleSet> set = SampleSet.of(c.samples());
             Outcome<LognormalFit> fit = set.then(LognormalFits::of);
             assertEquals(c.fit(), fit.status());
-            assertTrue(fit.status() == Status.SOUND || fit.sentence().contains("."), "a sentence");
+            assertTrue(fit.status() == Soundness.SOUND || fit.sentence().contains("."), "a sentence");
             set.value().ifPresent(samples -> {
                 Compliance.Verdict verdict = Compliance.test(samples, c.limit());
                 assertFalse(verdict.decision() == Decision.COMPLIANT, verdict.toString());
@@ -90,7 +94,7 @@ class DegenerateInputTest {
         assertTrue(SampleSet.of(edge).then(LognormalFits::of).value().isPresent());
         List<Sample> beyond = both(below(13, 0.01), found(0.02, 0.03, 0.05));
         assertEquals(
-                Status.TOO_CENSORED,
+                Soundness.TOO_CENSORED,
                 SampleSet.of(beyond).then(LognormalFits::of).status());
     }
 
@@ -107,21 +111,21 @@ class DegenerateInputTest {
     @Test
     void averagesRefuseTimesAndConcentrationsThatCannotBe() {
         assertEquals(
-                Status.INVALID_VALUE, TimeWeightedAverage.of(List.of(), 480).status());
+                Soundness.INVALID_VALUE, TimeWeightedAverage.of(List.of(), 480).status());
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 TimeWeightedAverage.of(List.of(new Period(-1, 60)), 480).status());
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 TimeWeightedAverage.of(List.of(new Period(1, 0)), 480).status());
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 TimeWeightedAverage.of(List.of(new Period(1, 60)), 0).status());
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 ShortTerm.highest(List.of(new Period(1, Double.NaN)), 15).status());
-        assertEquals(Status.INVALID_LIMIT, ShortTerm.fromSample(1, 30, 15, 0).status());
-        assertEquals(Status.INVALID_VALUE, Ceiling.highest(List.of()).status());
+        assertEquals(Soundness.INVALID_LIMIT, ShortTerm.fromSample(1, 30, 15, 0).status());
+        assertEquals(Soundness.INVALID_VALUE, Ceiling.highest(List.of()).status());
     }
 
     @Test
@@ -132,38 +136,39 @@ class DegenerateInputTest {
         assertEquals(4, need(TimeWeightedAverage.ofShift(sampled, 480, Unsampled.AS_SAMPLED, 480)), 1e-12);
         assertEquals(2, need(TimeWeightedAverage.ofShift(sampled, 480, Unsampled.AS_UNEXPOSED, 480)), 1e-12);
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 TimeWeightedAverage.ofShift(sampled, 200, Unsampled.AS_SAMPLED, 480)
                         .status());
     }
 
     @Test
     void shiftsRatiosAndFactorsThatCannotBeAreRefused() {
-        assertEquals(Status.INVALID_VALUE, ShiftAdjustment.daily(0).status());
-        assertEquals(Status.INVALID_VALUE, ShiftAdjustment.daily(24).status());
-        assertEquals(Status.INVALID_VALUE, ShiftAdjustment.weekly(168).status());
-        assertEquals(Status.INVALID_LIMIT, ShiftAdjustment.equalDose(0, 10).status());
+        assertEquals(Soundness.INVALID_VALUE, ShiftAdjustment.daily(0).status());
+        assertEquals(Soundness.INVALID_VALUE, ShiftAdjustment.daily(24).status());
+        assertEquals(Soundness.INVALID_VALUE, ShiftAdjustment.weekly(168).status());
+        assertEquals(Soundness.INVALID_LIMIT, ShiftAdjustment.equalDose(0, 10).status());
         // 29 CFR 1910.1025 Appendix B: 10 hours, 40 ug/m3
         assertEquals(40, need(ShiftAdjustment.equalDose(50, 10)), 1e-12);
-        assertEquals(Status.INVALID_VALUE, Ratios.of(Double.NaN, 1).status());
-        assertEquals(Status.INVALID_VALUE, Wearing.effectiveFactor(0.5, 1).status());
-        assertEquals(Status.INVALID_VALUE, Wearing.effectiveFactor(20, 1.1).status());
+        assertEquals(Soundness.INVALID_VALUE, Ratios.of(Double.NaN, 1).status());
+        assertEquals(Soundness.INVALID_VALUE, Wearing.effectiveFactor(0.5, 1).status());
+        assertEquals(Soundness.INVALID_VALUE, Wearing.effectiveFactor(20, 1.1).status());
         assertEquals(1, need(Wearing.effectiveFactor(1000, 0)), 1e-12);
     }
 
     @Test
     void workersNeedNamesRepeatsAndDetectedSamples() {
         assertEquals(
-                Status.TOO_FEW,
+                Soundness.TOO_FEW,
                 SampleSet.of(found(1, 2)).then(WorkerVariance::of).status());
         List<Sample> once = List.of(Sample.found(1).by("a"), Sample.found(2).by("b"));
-        assertEquals(Status.TOO_FEW, SampleSet.of(once).then(WorkerVariance::of).status());
+        assertEquals(
+                Soundness.TOO_FEW, SampleSet.of(once).then(WorkerVariance::of).status());
         List<Sample> hidden = List.of(
                 Sample.found(1).by("a"),
                 Sample.found(2).by("a"),
                 Sample.below(2).by("b"));
         assertEquals(
-                Status.TOO_CENSORED,
+                Soundness.TOO_CENSORED,
                 SampleSet.of(hidden).then(WorkerVariance::of).status());
         List<Sample> alike = List.of(
                 Sample.found(1).by("a"),
@@ -171,20 +176,20 @@ class DegenerateInputTest {
                 Sample.found(1).by("b"),
                 Sample.found(2).by("b"));
         WorkerVariance same = need(SampleSet.of(alike).then(WorkerVariance::of));
-        assertEquals(Status.DEGENERATE_VARIANCE, same.individual(5).status());
+        assertEquals(Soundness.DEGENERATE_VARIANCE, same.individual(5).status());
         assertFalse(same.individualTestNeeded());
     }
 
     @Test
     void anOutcomeNeverHoldsNoNumberAndKeepsItsWarning() {
-        assertThrows(IllegalArgumentException.class, () -> new Value<>(Double.NaN, Status.SOUND, ""));
-        assertThrows(IllegalArgumentException.class, () -> new NoValue<Double>(Status.SOUND, "x"));
-        assertEquals(Status.OUT_OF_RANGE, Outcome.of(1.0).map(x -> x / 0).status());
-        Outcome<Double> warned = new Value<>(2.0, Status.WARN_UNSTABLE, "careful").map(x -> x * 2);
-        assertEquals(Status.WARN_UNSTABLE, warned.status());
+        assertThrows(IllegalArgumentException.class, () -> new Value<>(Double.NaN, Soundness.SOUND, ""));
+        assertThrows(IllegalArgumentException.class, () -> new NoValue<Double>(Soundness.SOUND, "x"));
+        assertEquals(Soundness.OUT_OF_RANGE, Outcome.of(1.0).map(x -> x / 0).status());
+        Outcome<Double> warned = new Value<>(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x * 2);
+        assertEquals(Soundness.WARN_UNSTABLE, warned.status());
         assertEquals(4.0, need(warned));
         assertEquals(
-                Status.TOO_FEW,
-                Outcome.<Double>none(Status.TOO_FEW, "few").map(x -> x).status());
+                Soundness.TOO_FEW,
+                Outcome.<Double>none(Soundness.TOO_FEW, "few").map(x -> x).status());
     }
 }

@@ -56,7 +56,7 @@ class EdgesTest {
         "1 1 1 1 1 1, 100, NOT_APPLICABLE, SOUND",
         "1 1 1, 0, NOT_APPLICABLE, INVALID_LIMIT"
     })
-    void preliminaryTestTurnsAtItsShares(String samples, double limit, Decision decision, Status status) {
+    void preliminaryTestTurnsAtItsShares(String samples, double limit, Decision decision, Soundness status) {
         double[] values = java.util.Arrays.stream(samples.split(" "))
                 .mapToDouble(Double::parseDouble)
                 .toArray();
@@ -71,15 +71,15 @@ class EdgesTest {
         assertTrue(new Compliance.Tolerance(2.187, 2.187, 1).compliant());
         assertFalse(new Compliance.Tolerance(2.186, 2.187, 1).compliant());
         assertEquals(
-                Status.TOO_FEW,
+                Soundness.TOO_FEW,
                 Compliance.tolerance(new LognormalFit(0, 1, 5, 5, "given"), 10).status());
         assertTrue(Compliance.tolerance(new LognormalFit(0, 1, 6, 6, "given"), 10)
                 .value()
                 .isPresent());
         double[] low = {1, 2, 1.5, 2.5, 1.2, 1.9, -100};
         assertEquals(
-                Status.LIMIT_BELOW_DETECTION, Compliance.test(set(low), 100).status());
-        assertFalse(Compliance.test(set(low), 100.1).status() == Status.LIMIT_BELOW_DETECTION);
+                Soundness.LIMIT_BELOW_DETECTION, Compliance.test(set(low), 100).status());
+        assertFalse(Compliance.test(set(low), 100.1).status() == Soundness.LIMIT_BELOW_DETECTION);
     }
 
     /** OSHA Technical Manual, section II chapter 1: above 1 with the error taken off, or up to 1 with it added. */
@@ -113,7 +113,8 @@ class EdgesTest {
     @ParameterizedTest
     @CsvSource({"-0.01", "NaN", "Infinity"})
     void errorThatCannotBeIsRefused(double error) {
-        assertEquals(Status.INVALID_VALUE, AnalyticalError.single(1, 1, error).status());
+        assertEquals(
+                Soundness.INVALID_VALUE, AnalyticalError.single(1, 1, error).status());
     }
 
     @Test
@@ -132,7 +133,7 @@ class EdgesTest {
         assertEquals(Optional.empty(), new WorkerVariance(0, 0, 0, 0, 0).betweenShare());
         assertEquals(Optional.of(1.0), new WorkerVariance(0, 1, 0, 0.5, 0).betweenShare());
         assertEquals(
-                Status.INVALID_LIMIT,
+                Soundness.INVALID_LIMIT,
                 new WorkerVariance(0, 1, 1, 0.2, 0.8).individual(0).status());
     }
 
@@ -213,11 +214,11 @@ class EdgesTest {
         double[] five = {1, 1.001, 1.002, 1.003, 50};
         double[] six = {1, 1.001, 1.002, 1.003, 1.004, 50};
         assertTrue(need(ShapiroWilk.ofLogs(set(five))).probability() < 0.05);
-        assertFalse(warns(need(Appraisal.of(set(five).samples(), Question.against(1))), Status.WARN_POOR_FIT));
-        assertTrue(warns(need(Appraisal.of(set(six).samples(), Question.against(1))), Status.WARN_POOR_FIT));
+        assertFalse(warns(need(Appraisal.of(set(five).samples(), Question.against(1))), Soundness.WARN_POOR_FIT));
+        assertTrue(warns(need(Appraisal.of(set(six).samples(), Question.against(1))), Soundness.WARN_POOR_FIT));
     }
 
-    private static boolean warns(Appraisal found, Status status) {
+    private static boolean warns(Appraisal found, Soundness status) {
         return found.governing().cautions().stream().anyMatch(c -> c.status() == status);
     }
 
@@ -238,7 +239,7 @@ class EdgesTest {
                 new Question(1, OptionalDouble.of(averaging), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
         List<Sample> samples =
                 List.of(Sample.found(0.2), new Sample(0.3, true, OptionalDouble.of(minutes), Optional.empty()));
-        assertEquals(warned, warns(need(Appraisal.of(samples, question)), Status.WARN_SAMPLE_TIME));
+        assertEquals(warned, warns(need(Appraisal.of(samples, question)), Soundness.WARN_SAMPLE_TIME));
     }
 
     /** By hand, window of 15 min: 10 min at 3 and 5 at 6 give 4 in the middle of zeros. */
@@ -258,7 +259,7 @@ class EdgesTest {
         "2.1, 16, 2, INFERRED_EXCEEDANCE",
         "2, -1, 1, INVALID_VALUE"
     })
-    void longSampleGivesNoShortTermValue(double mean, double minutes, double limit, Status status) {
+    void longSampleGivesNoShortTermValue(double mean, double minutes, double limit, Soundness status) {
         assertEquals(status, ShortTerm.fromSample(mean, minutes, 15, limit).status());
     }
 
@@ -274,11 +275,11 @@ class EdgesTest {
         List<Period> whole = List.of(new Period(2, 480));
         assertEquals(2, need(TimeWeightedAverage.ofShift(whole, 480, Unsampled.AS_HIGHEST, 480)));
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 TimeWeightedAverage.ofShift(List.of(), 480, Unsampled.AS_HIGHEST, 480)
                         .status());
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 TimeWeightedAverage.ofShift(whole, 479, Unsampled.AS_HIGHEST, 480)
                         .status());
     }
@@ -305,8 +306,8 @@ class EdgesTest {
     void roomsAndPlacesThatCannotBeAreRefused() {
         WellMixedRoom room = new WellMixedRoom(100, 20, 100, 0, 0);
         assertEquals(0, need(room.after(0, 0)), "at once");
-        assertEquals(Status.INVALID_VALUE, room.after(-1, 0).status());
-        assertEquals(Status.INVALID_VALUE, room.after(1, -1).status());
+        assertEquals(Soundness.INVALID_VALUE, room.after(-1, 0).status());
+        assertEquals(Soundness.INVALID_VALUE, room.after(1, -1).status());
     }
 
     @Test
@@ -316,8 +317,8 @@ class EdgesTest {
 
     @Test
     void valueThatLeavesTheNumbersKeepsNoWarning() {
-        Outcome<Double> warned = new Value<>(2.0, Status.WARN_UNSTABLE, "careful").map(x -> x / 0);
-        assertEquals(Status.OUT_OF_RANGE, warned.status());
+        Outcome<Double> warned = new Value<>(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x / 0);
+        assertEquals(Soundness.OUT_OF_RANGE, warned.status());
         assertTrue(warned.value().isEmpty());
     }
 }

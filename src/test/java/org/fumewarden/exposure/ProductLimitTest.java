@@ -41,7 +41,7 @@ final class ProductLimitTest {
     void meanCountsTheUndetectedAtTheLowestResult() {
         Outcome<Double> mean = FIVE.mean();
         assertEquals(28 / 15.0, mean.value().orElseThrow(), 1e-12);
-        assertEquals(Status.TOO_CENSORED, mean.status());
+        assertEquals(Soundness.TOO_CENSORED, mean.status());
         assertEquals(
                 "The lowest samples were not detected; the mean counts them at the lowest result, 1, and is an upper bound.",
                 mean.sentence());
@@ -52,7 +52,7 @@ final class ProductLimitTest {
         Outcome<Double> mean =
                 of(Sample.found(1), Sample.found(2), Sample.found(4)).mean();
         assertEquals(7 / 3.0, mean.value().orElseThrow(), 1e-12);
-        assertEquals(Status.SOUND, mean.status());
+        assertEquals(Soundness.SOUND, mean.status());
     }
 
     @ParameterizedTest(name = "share {0}: {1}")
@@ -64,21 +64,21 @@ final class ProductLimitTest {
     @Test
     void percentileAmongTheUndetectedIsRefused() {
         double lowest = FIVE.steps().get(0).below();
-        assertEquals(Status.TOO_CENSORED, FIVE.percentile(lowest).status());
-        assertEquals(Status.TOO_CENSORED, FIVE.percentile(0.1).status());
+        assertEquals(Soundness.TOO_CENSORED, FIVE.percentile(lowest).status());
+        assertEquals(Soundness.TOO_CENSORED, FIVE.percentile(0.1).status());
         assertEquals(1, FIVE.percentile(Math.nextUp(lowest)).value().orElseThrow());
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, 1, -0.1, 1.1, Double.NaN})
     void percentileNeedsAShare(double share) {
-        assertEquals(Status.INVALID_VALUE, FIVE.percentile(share).status());
+        assertEquals(Soundness.INVALID_VALUE, FIVE.percentile(share).status());
     }
 
     @Test
     void withoutADetectedSampleThereIsNoDistribution() {
         SampleSet none =
                 SampleSet.of(List.of(Sample.below(1), Sample.below(2))).value().orElseThrow();
-        assertEquals(Status.ALL_CENSORED, KaplanMeier.of(none).status());
+        assertEquals(Soundness.ALL_CENSORED, KaplanMeier.of(none).status());
     }
 }

@@ -95,7 +95,7 @@ class RoomModelsTest {
         }
         assertThrows(IllegalArgumentException.class, () -> new WellMixedRoom(1, 1, 0, 0, 0));
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 new WellMixedRoom(1, 1, 1, 0, 0).after(-1, 0).status());
     }
 }

@@ -33,7 +33,7 @@ class ScreeningTest {
         assertEquals(2 * Math.exp(0.803028 * 0.803028 / 2), need(found.mean()), 1e-5);
         assertEquals(0.5, found.below(2), 1e-12);
         assertEquals(0, found.below(0));
-        assertEquals(Status.INVALID_VALUE, found.percentile(1).status());
+        assertEquals(Soundness.INVALID_VALUE, found.percentile(1).status());
     }
 
     @Test

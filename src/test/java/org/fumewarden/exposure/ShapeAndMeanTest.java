@@ -34,7 +34,7 @@ class ShapeAndMeanTest {
 
     @ParameterizedTest(name = "{0} samples: {1}")
     @CsvSource({"2, TOO_FEW", "3, SOUND", "5000, SOUND", "5001, TOO_FEW"})
-    void shapeIsTestedFrom3To5000Samples(int n, Status status) {
+    void shapeIsTestedFrom3To5000Samples(int n, Soundness status) {
         double[] values = new double[n];
         Arrays.setAll(values, i -> 1 + i);
         assertEquals(status, SampleSet.found(values).then(ShapiroWilk::ofLogs).status());
@@ -65,16 +65,16 @@ class ShapeAndMeanTest {
     @ValueSource(doubles = {0, 1, -0.1, 1.1, Double.NaN})
     void shareLiesBetweenZeroAndOneWithoutTheEnds(double share) {
         LognormalFit fit = new LognormalFit(0, 1, 10, 10, "given");
-        assertEquals(Status.INVALID_VALUE, ToleranceFactor.of(6, share, 0.7).status());
-        assertEquals(Status.INVALID_VALUE, ToleranceFactor.of(6, 0.95, share).status());
-        assertEquals(Status.INVALID_VALUE, fit.percentile(share).status());
-        assertEquals(Status.INVALID_VALUE, LandMean.upper(10, 0, 1, share).status());
-        assertEquals(Status.TOO_FEW, Exceedance.aboveHighest(6, share).status());
+        assertEquals(Soundness.INVALID_VALUE, ToleranceFactor.of(6, share, 0.7).status());
+        assertEquals(Soundness.INVALID_VALUE, ToleranceFactor.of(6, 0.95, share).status());
+        assertEquals(Soundness.INVALID_VALUE, fit.percentile(share).status());
+        assertEquals(Soundness.INVALID_VALUE, LandMean.upper(10, 0, 1, share).status());
+        assertEquals(Soundness.TOO_FEW, Exceedance.aboveHighest(6, share).status());
     }
 
     @ParameterizedTest(name = "{0} samples, deviation {1}: {2}")
     @CsvSource({"2, 1, TOO_FEW", "3, 1, SOUND", "3, 0, DEGENERATE_VARIANCE"})
-    void limitAfterLandNeedsThreeSamplesAndASpread(int n, double s, Status status) {
+    void limitAfterLandNeedsThreeSamplesAndASpread(int n, double s, Soundness status) {
         assertEquals(status, LandMean.upper(n, 0, s, 0.95).status());
     }
 
@@ -98,7 +98,7 @@ class ShapeAndMeanTest {
 
     @ParameterizedTest(name = "{0} results, geometric deviation {1}: {2}")
     @CsvSource({"7, 3.99, SOUND", "6, 3.99, WARN_UNSTABLE", "7, 4.01, WARN_UNSTABLE", "6, 4.01, WARN_UNSTABLE"})
-    void limitOfTheMeanWarnsWhereItRunsAway(int n, double deviation, Status status) {
+    void limitOfTheMeanWarnsWhereItRunsAway(int n, double deviation, Soundness status) {
         LognormalFit fit = new LognormalFit(0, Math.log(deviation), n, n, "given");
         assertEquals(status, fit.meanUpper(0.95).status());
     }
@@ -106,7 +106,7 @@ class ShapeAndMeanTest {
     @Test
     void distanceNeedsALimit() {
         LognormalFit fit = new LognormalFit(0, 1, 10, 10, "given");
-        assertEquals(Status.INVALID_LIMIT, fit.distance(0).status());
+        assertEquals(Soundness.INVALID_LIMIT, fit.distance(0).status());
         assertEquals(2, need(fit.distance(Math.exp(2))), 1e-12);
     }
 
@@ -115,7 +115,7 @@ class ShapeAndMeanTest {
     @ValueSource(doubles = {0.5, 1, 0.05, Double.NaN})
     void shareAboveNeedsAConfidenceAboveOneHalf(double confidence) {
         assertEquals(
-                Status.INVALID_VALUE,
+                Soundness.INVALID_VALUE,
                 SampleSet.found(1, 2, 3)
                         .then(set -> Exceedance.of(set, 5, confidence))
                         .status());
@@ -125,7 +125,7 @@ class ShapeAndMeanTest {
     @Test
     void oneSampleBoundsTheShareAboveItAtNinetyFivePercent() {
         assertEquals(0.95, need(Exceedance.aboveHighest(1, 0.95)), 1e-12);
-        assertEquals(Status.TOO_FEW, Exceedance.aboveHighest(0, 0.95).status());
+        assertEquals(Soundness.TOO_FEW, Exceedance.aboveHighest(0, 0.95).status());
     }
 
     /** Two digits, rounded up; whole numbers as they are; powers of ten only where a plain number would have more than seven places. */
@@ -136,7 +136,7 @@ class ShapeAndMeanTest {
         "Infinity, no number"
     })
     void numbersAreReadEasily(double value, String words) {
-        assertEquals(words, Sentences.number(value));
+        assertEquals(words, ResultWords.number(value));
     }
 
     @Test

@@ -82,10 +82,10 @@ class ToleranceTablesTest {
 
     @Test
     void factorsThatCannotBeAreRefused() {
-        assertEquals(Status.TOO_FEW, ToleranceFactor.of(1, 0.95, 0.7).status());
-        assertEquals(Status.INVALID_VALUE, ToleranceFactor.of(6, 95, 0.7).status());
-        assertEquals(Status.INVALID_VALUE, ToleranceFactor.of(6, 0.95, 1).status());
+        assertEquals(Soundness.TOO_FEW, ToleranceFactor.of(1, 0.95, 0.7).status());
+        assertEquals(Soundness.INVALID_VALUE, ToleranceFactor.of(6, 95, 0.7).status());
+        assertEquals(Soundness.INVALID_VALUE, ToleranceFactor.of(6, 0.95, 1).status());
         assertEquals(
-                Status.INVALID_VALUE, ToleranceFactor.of(6, Double.NaN, 0.7).status());
+                Soundness.INVALID_VALUE, ToleranceFactor.of(6, Double.NaN, 0.7).status());
     }
 }

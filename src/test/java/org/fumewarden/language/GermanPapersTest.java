@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
-import org.fumewarden.assessment.Figures;
+import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.engine.RuleBase;
@@ -65,7 +65,7 @@ final class GermanPapersTest {
                         task,
                         advisor.advise(task),
                         advisor.assess(task),
-                        new Figures(advisor.base().rowsOn(task.on())),
+                        new ExposureTables(advisor.base().rowsOn(task.on())),
                         book.vocabulary())
                 .text(true, Speech.of(GERMAN, book.vocabulary()));
         List<Sentence> said = text.lines()

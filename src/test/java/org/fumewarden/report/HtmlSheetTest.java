@@ -28,6 +28,7 @@ import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
@@ -73,7 +74,7 @@ class HtmlSheetTest {
         Advice advice = bench(tour()).advise();
         String words = words(sheet(bench(tour()), "en"));
         String part = words.substring(words.indexOf("Not suitable, and why"), words.indexOf("Checks and records"));
-        for (Respirator respirator : advice.with("barred")) {
+        for (Respirator respirator : advice.with(Suitability.BARRED)) {
             assertEquals(1, StringUtils.countMatches(part, respirator.name()), respirator.name());
             String row = part.substring(
                     part.indexOf(respirator.name()) + respirator.name().length());

@@ -40,7 +40,7 @@ class HandsOnTest {
         assertTrue(order("airline-hood").contains("pa-air-in-date"));
         for (String kind : List.of("powered-hood", "airline-hood")) {
             for (long seed = 0; seed < 20; seed++) {
-                for (Item item : round(kind, seed).items()) {
+                for (RoundItem item : round(kind, seed).items()) {
                     String all = item.ask() + item.choices();
                     assertFalse(all.contains("valve") || all.contains("shaven") || all.contains("seal"), all);
                 }
@@ -74,7 +74,7 @@ class HandsOnTest {
     void threeFaultsAreThrownInAndAnAlarmInTheWork() {
         Set<String> seen = new HashSet<>();
         for (long seed = 0; seed < 40; seed++) {
-            List<Item> faults = round(seed).items().stream()
+            List<RoundItem> faults = round(seed).items().stream()
                     .filter(i -> i.kind().equals("fault"))
                     .toList();
             assertEquals(4, faults.size());
@@ -94,8 +94,8 @@ class HandsOnTest {
 
     @Test
     void jumpingAheadIsWrongWithTheCardBesideIt() {
-        Item first = round(1).items().get(0);
-        Item.Choice later = first.choices().stream()
+        RoundItem first = round(1).items().get(0);
+        RoundItem.Choice later = first.choices().stream()
                 .filter(c -> !first.pick(c).right())
                 .findFirst()
                 .orElseThrow();

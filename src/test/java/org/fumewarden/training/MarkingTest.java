@@ -29,7 +29,7 @@ class MarkingTest {
     private static final Path BRACKETS = Path.of("scenarios/tours/stainless-brackets.yaml");
     private static final Pattern RULE = Pattern.compile("rule \"([A-Z-]+-\\d+) [^\"]*\"(.*?)\\nend", Pattern.DOTALL);
 
-    private static String mistake(Item item, String answer) {
+    private static String mistake(RoundItem item, String answer) {
         Mark mark = item.mark(answer);
         assertEquals(Verdict.WRONG, mark.verdict(), answer);
         return mark.mistake().orElseThrow().id();
@@ -81,7 +81,7 @@ class MarkingTest {
 
     @Test
     void theFloorThatAppliesInAnyCaseIsNamed() {
-        Item factor = Room.item("factor", Room.told(BRACKETS, Map.of()));
+        RoundItem factor = Room.item("factor", Room.told(BRACKETS, Map.of()));
         assertTrue(factor.mark("APF 20").right());
         assertTrue(factor.mark("20,0").right());
         assertEquals("number-too-low", mistake(factor, "2.4"), "carcinogens alone need 9.6");
@@ -99,7 +99,7 @@ class MarkingTest {
 
     @Test
     void wordsAndClassesAreRightOnlyWhenEveryMeaningIsSuitable() {
-        Item item = Room.item("class", Room.told(BRACKETS, Map.of()));
+        RoundItem item = Room.item("class", Room.told(BRACKETS, Map.of()));
         assertEquals(Verdict.UNREAD, item.mark("powered hood").verdict(), "TH1 among them is not enough");
         assertTrue(item.mark("powered hood TH2").right());
         assertTrue(
@@ -112,7 +112,7 @@ class MarkingTest {
 
     @Test
     void dutiesAreRightByMeaningAlone() {
-        Item item = Room.item("duty", Room.told(BRACKETS, Map.of()));
+        RoundItem item = Room.item("duty", Room.told(BRACKETS, Map.of()));
         assertTrue(item.mark("train the wearer").right());
         assertTrue(item.mark("health surveillance").right());
         for (String answer : List.of("banana test", "go home after work", "no training", "blow the filter out")) {
@@ -124,7 +124,7 @@ class MarkingTest {
     @Test
     void randomWordsScoreNothing() {
         Random random = new Random(Extent.SEED);
-        List<Item> items =
+        List<RoundItem> items =
                 Room.orders().stream().flatMap(o -> o.round().items().stream()).toList();
         for (int i = 0; i < Extent.of(1_500, 20_000, 200_000); i++) {
             StringBuilder words = new StringBuilder();
@@ -132,7 +132,7 @@ class MarkingTest {
                 random.ints(3 + random.nextInt(7), 'a', 'z' + 1).forEach(c -> words.append((char) c));
                 words.append(' ');
             }
-            Item item = items.get(random.nextInt(items.size()));
+            RoundItem item = items.get(random.nextInt(items.size()));
             assertFalse(item.mark(words.toString()).right(), item.kind() + ": " + words);
         }
     }
@@ -151,8 +151,8 @@ class MarkingTest {
                 s -> "\"" + s + "\"",
                 s -> "(" + s + ")");
         for (Room.Order order : Room.orders()) {
-            for (Item item : order.round().items()) {
-                Item.Choice right = item.rightChoice();
+            for (RoundItem item : order.round().items()) {
+                RoundItem.Choice right = item.rightChoice();
                 boolean byMark = item.kind().equals("filter") && !right.id().equals("none");
                 for (UnaryOperator<String> spelling : spellings) {
                     String given = spelling.apply(byMark ? right.id() : right.says());
@@ -167,7 +167,7 @@ class MarkingTest {
     @Test
     void whatIsNotUnderstoodSaysWhatIsWanted() {
         for (Room.Order order : Room.orders()) {
-            for (Item item : order.round().items()) {
+            for (RoundItem item : order.round().items()) {
                 Mark mark = item.mark("banana");
                 assertEquals(Verdict.UNREAD, mark.verdict(), item.kind());
                 assertTrue(mark.says().matches(".*(Answer with|[Aa]ntworten).*"), item.kind() + ": " + mark.says());
@@ -194,7 +194,7 @@ class MarkingTest {
     @Test
     void theGasTypeCountsBeforeTheSeal() {
         Path solvent = Path.of("scenarios/tours/shift-with-solvent.yaml");
-        Item bearded = Room.item("class", Room.told(solvent, Map.of("wearer.facial-hair", "true")));
+        RoundItem bearded = Room.item("class", Room.told(solvent, Map.of("wearer.facial-hair", "true")));
         assertEquals("wrong-gas-type", mistake(bearded, "full mask E1-P3"));
         assertEquals("particle-filter-for-gas", mistake(bearded, "TH3 SL P"));
         assertEquals("forgets-the-beard", mistake(bearded, "full mask A1-P3"));
@@ -214,7 +214,7 @@ class MarkingTest {
     /** 29 CFR 1910.134(d)(2)(iii), oxygen below 19.5 %: nobody goes in; an airline with own air for escape where entry cannot be avoided. */
     @Test
     void stayingOutIsRightWhereTheRulesSayStayOut() {
-        Item item = new Room.Order("us", "en", Topic.OXYGEN, 3, 2)
+        RoundItem item = new Room.Order("us", "en", Topic.OXYGEN, 3, 2)
                 .round().items().stream()
                         .filter(i -> i.kind().equals("class"))
                         .findFirst()
@@ -229,7 +229,7 @@ class MarkingTest {
     @Test
     void noFactorOfAFilterIsAskedForWhereTheAirIsSupplied() {
         for (long seed = 1; seed <= 3; seed++) {
-            for (Item item : new Room.Order("us", "en", Topic.CONFINED_SPACE, 1, seed)
+            for (RoundItem item : new Room.Order("us", "en", Topic.CONFINED_SPACE, 1, seed)
                     .round()
                     .items()) {
                 assertTrue(
@@ -242,7 +242,7 @@ class MarkingTest {
 
     @Test
     void aMarkOfOtherRulesIsNoClassHere() {
-        Item item = Room.item("class", Room.told(Room.BENCH, Map.of()));
+        RoundItem item = Room.item("class", Room.told(Room.BENCH, Map.of()));
         assertEquals("class-of-other-rules", mistake(item, "N95"));
         assertTrue(item.mark("FFP3 NR D").right());
     }
@@ -252,7 +252,7 @@ class MarkingTest {
     void onlyAMaskThatTheLungsDrawThroughIsCalledSo() {
         for (Room.Order order : List.of(
                 new Room.Order("de", "en", Topic.FIT, 2, 1), new Room.Order("de", "en", Topic.PARTICLE, 2, 1))) {
-            for (Item item : order.round().items()) {
+            for (RoundItem item : order.round().items()) {
                 for (String device : List.of("SCBA positive pressure", "TM3", "airline suit")) {
                     String said = item.mark(device).mistake().map(Mistake::says).orElse("");
                     assertFalse(said.contains("lungs"), device + ": " + said);
@@ -264,7 +264,7 @@ class MarkingTest {
     /** A factor below what was measured is told as such, whatever least factor applies besides: 0.8 / 0.05 = 16 (EH40, respirable manganese). */
     @Test
     void aFactorBelowTheMeasurementIsNoCountingOnTheMeasurement() {
-        Item item = Room.item(
+        RoundItem item = Room.item(
                 "factor",
                 Room.told(
                         Room.BENCH,

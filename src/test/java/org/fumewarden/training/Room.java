@@ -33,7 +33,7 @@ public final class Room {
     }
 
     /** The question of a kind about a task. */
-    static Item item(String kind, Told told) {
+    static RoundItem item(String kind, Told told) {
         Random random = new Random(1);
         return switch (kind) {
             case "factor" -> FactorQuestion.about(told, random).orElseThrow();
@@ -43,7 +43,7 @@ public final class Room {
         };
     }
 
-    static Item filter(Told told, String device) {
+    static RoundItem filter(Told told, String device) {
         return FilterQuestion.about(told, told.respirator(device).orElseThrow(), new Random(1))
                 .orElseThrow();
     }

@@ -23,17 +23,20 @@ import org.junit.jupiter.api.Test;
 /** Rounds made by a seed are solvable, have one right answer each, and are spread over the topics. */
 class RoundMakerTest {
     static void oneRightAnswer(Round round) {
-        for (Item item : round.items()) {
+        for (RoundItem item : round.items()) {
             String about = round.title() + ", " + item.kind() + ": " + item.ask();
             long right =
                     item.choices().stream().filter(c -> item.pick(c).right()).count();
             assertEquals(1, right, about);
-            assertTrue(item.choices().size() >= 2 && item.choices().size() <= Choices.COUNT, about);
+            assertTrue(item.choices().size() >= 2 && item.choices().size() <= Distractors.COUNT, about);
             assertEquals(
                     item.choices().size(),
-                    item.choices().stream().map(Item.Choice::says).distinct().count(),
+                    item.choices().stream()
+                            .map(RoundItem.Choice::says)
+                            .distinct()
+                            .count(),
                     about);
-            for (Item.Choice choice : item.choices()) {
+            for (RoundItem.Choice choice : item.choices()) {
                 Mark mark = item.pick(choice);
                 assertNotEquals(Verdict.UNREAD, mark.verdict(), about + " does not read its own " + choice);
                 if (!mark.right()) {
@@ -56,12 +59,12 @@ class RoundMakerTest {
     @Tag("ci")
     void theQuestionsOfATopicAreManyAndNotOfOneKind() {
         for (Topic topic : Topic.values()) {
-            List<Item> items = Room.orders().stream()
+            List<RoundItem> items = Room.orders().stream()
                     .filter(o -> o.topic() == topic)
                     .flatMap(o -> o.round().items().stream())
                     .toList();
             Map<String, Long> kinds =
-                    items.stream().collect(Collectors.groupingBy(Item::kind, TreeMap::new, Collectors.counting()));
+                    items.stream().collect(Collectors.groupingBy(RoundItem::kind, TreeMap::new, Collectors.counting()));
             long different =
                     items.stream().map(i -> i.ask() + i.choices()).distinct().count();
             System.out.println(topic + ": " + items.size() + " questions, " + different + " different, " + kinds);
@@ -130,7 +133,7 @@ class RoundMakerTest {
     void theCounterExampleOfARuleAsksForItsChange() {
         Path file = Path.of("scenarios/gb/GB-EXCLUSION-020-wear-61-below.yaml");
         Round round = Room.maker("en").of(file, RoundMakerTest::bench, 1);
-        Item item = round.items().get(round.items().size() - 1);
+        RoundItem item = round.items().get(round.items().size() - 1);
         assertEquals("counter-example", item.kind());
         assertTrue(
                 item.rightChoice().says().contains("59 min"), item.rightChoice().says());
@@ -148,7 +151,7 @@ class RoundMakerTest {
             if (pair.isPresent()) {
                 pairs++;
                 Told told = Told.of(bench(pair.get().base()), Words.in("en"));
-                Optional<Item> item = CounterExample.about(told, pair.get(), new Random(1));
+                Optional<RoundItem> item = CounterExample.about(told, pair.get(), new Random(1));
                 if (item.isEmpty()) {
                     silent.add(file.getFileName().toString());
                 } else {

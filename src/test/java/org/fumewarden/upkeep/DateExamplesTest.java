@@ -8,6 +8,7 @@ import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Anchor;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -102,11 +103,11 @@ class DateExamplesTest {
         Period four = Period.ofYears(4);
         assertEquals(
                 day("2026-01-10"),
-                Days.due(Anchor.ofPart(Anchor.MANUFACTURE_DATE, made, fitted).orElseThrow(), four));
+                Days.due(Given.dayOfPart(Anchor.MANUFACTURE_DATE, made, fitted).orElseThrow(), four));
         assertEquals(
                 day("2025-02-28"),
                 Days.due(
-                        Anchor.ofPart(Anchor.MANUFACTURE_DATE, made, Optional.empty())
+                        Given.dayOfPart(Anchor.MANUFACTURE_DATE, made, Optional.empty())
                                 .orElseThrow(),
                         four));
     }

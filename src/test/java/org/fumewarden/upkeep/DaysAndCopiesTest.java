@@ -18,6 +18,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.cli.CommandRun;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Force;
+import org.fumewarden.model.Subject;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -76,7 +79,7 @@ class DaysAndCopiesTest {
             store.append(Samples.examined("U-014", "2026-02-01", Result.PASSED), MORNING);
             // Written by an earlier program, which let it in.
             long next = store.head().entries() + 1;
-            store.append(() -> List.of(new Entry(
+            store.append(() -> List.of(new LogEntry(
                     next,
                     "U-014",
                     LocalDate.of(2062, 3, 2),
@@ -103,7 +106,7 @@ class DaysAndCopiesTest {
             store.append(Samples.checked("U-014", "2026-02-01", Result.FAILED), MORNING);
             store.append(Samples.repaired("U-014", "2026-02-02"), MORNING);
             long next = store.head().entries() + 1;
-            store.append(() -> List.of(new Entry(
+            store.append(() -> List.of(new LogEntry(
                     next,
                     "U-014",
                     LocalDate.of(2062, 3, 2),
@@ -169,7 +172,7 @@ class DaysAndCopiesTest {
         StringWriter export = new StringWriter();
         try (Store store = Store.open(other)) {
             store.append(Draft.registering(Samples.powered("V-1"), LocalDate.of(2026, 1, 5), "stores"), MORNING);
-            Entry wrong = store.append(Samples.repaired("V-1", "2026-02-01"), MORNING);
+            LogEntry wrong = store.append(Samples.repaired("V-1", "2026-02-01"), MORNING);
             store.append(
                     new Draft(
                             "V-1",

@@ -7,6 +7,9 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Force;
+import org.fumewarden.model.Subject;
 
 /**
  * Times {@code due} on large stores.

@@ -9,6 +9,11 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.Anchor;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Force;
+import org.fumewarden.model.Frequency;
+import org.fumewarden.model.Subject;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -58,7 +63,7 @@ class DueListTest {
         assertEquals(Optional.of(Samples.day("2026-02-10")), owing.due());
         assertEquals(
                 List.of("clause of monthly", "clause of quarterly"),
-                owing.duties().stream().map(Duty::clause).toList());
+                owing.duties().stream().map(d -> d.citation().clause()).toList());
         assertEquals(1, due("2026-01-20", QUARTERLY, MONTHLY).owings().size());
     }
 

@@ -30,7 +30,7 @@ final class LargeYard {
         }
     }
 
-    private void write(Consumer<Entry> target) {
+    private void write(Consumer<LogEntry> target) {
         for (int i = 0; i < units; i++) {
             Item item = Samples.powered("U-" + i);
             put(target, item.id(), LocalDate.parse("2020-01-01"), new Details.Registration(item));
@@ -54,8 +54,8 @@ final class LargeYard {
         return new Details.BeforeUseCheck(Result.PASSED, List.of(), Optional.empty(), Optional.empty(), "");
     }
 
-    private void put(Consumer<Entry> target, String item, LocalDate on, Details details) {
-        target.accept(new Entry(++sequence, item, on, NOW, "Odran Pell", details));
+    private void put(Consumer<LogEntry> target, String item, LocalDate on, Details details) {
+        target.accept(new LogEntry(++sequence, item, on, NOW, "Odran Pell", details));
     }
 
     static Map<String, List<String>> facts() {

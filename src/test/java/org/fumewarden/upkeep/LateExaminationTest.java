@@ -8,7 +8,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Duty;
 import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.Force;
+import org.fumewarden.model.Subject;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,7 +77,7 @@ class LateExaminationTest {
                     Optional.of(new BigDecimal("171")),
                     LastFlow.of(store, "U-1", LocalDate.parse("2026-03-01")).map(LastFlow::flow));
             assertEquals(Optional.empty(), LastFlow.of(store, "U-1", LocalDate.parse("2026-02-09")));
-            Entry check = store.append(
+            LogEntry check = store.append(
                     new Draft(
                             "U-1",
                             LocalDate.parse("2026-02-20"),

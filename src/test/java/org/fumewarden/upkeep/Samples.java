@@ -7,10 +7,16 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.Anchor;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Duty;
 import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.Force;
+import org.fumewarden.model.Frequency;
+import org.fumewarden.model.Keep;
 import org.fumewarden.model.RowRef;
+import org.fumewarden.model.Subject;
 
 /** A small yard in Tarn Haven. */
 final class Samples {
@@ -111,21 +117,19 @@ final class Samples {
 
     static Duty duty(String id, String period, Subject subject, String doneBy, Force force, DutyCondition... when) {
         return new Duty(
+                new RowRef("duties", id, new Citation("source", "clause of " + id, "-", Confidence.READ)),
                 id,
                 "do " + id,
                 Frequency.MAX_INTERVAL,
                 Optional.of(Period.parse(period)),
                 Anchor.LAST_DONE,
                 "competent person",
-                true,
-                List.of(),
-                Keep.parse("record made + P5Y"),
-                force,
-                "clause of " + id,
-                "source",
-                "read",
                 List.of(subject),
                 doneBy,
+                true,
+                List.of(),
+                Keep.parse("record made + P5Y").orElseThrow(),
+                force,
                 List.of(when));
     }
 
@@ -138,21 +142,19 @@ final class Samples {
     static Duty exam(
             String id, Frequency frequency, String period, Anchor anchor, Subject subject, String doneBy, String keep) {
         return new Duty(
+                new RowRef("duties", id, new Citation("source", "clause of " + id, "-", Confidence.READ)),
                 id,
                 "do",
                 frequency,
                 Optional.of(Period.parse(period)),
                 anchor,
                 "physician",
-                true,
-                List.of(),
-                Keep.parse(keep),
-                Force.LAW,
-                "clause of " + id,
-                "source",
-                "read",
                 List.of(subject),
                 doneBy,
+                true,
+                List.of(),
+                Keep.parse(keep).orElseThrow(),
+                Force.LAW,
                 List.of());
     }
 }

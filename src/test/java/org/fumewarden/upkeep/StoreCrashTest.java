@@ -29,7 +29,7 @@ class StoreCrashTest {
             try (Store store = Store.open(Path.of(arguments[0]))) {
                 int count = Integer.parseInt(arguments[2]);
                 for (int i = 0; i < count; i++) {
-                    Entry entry = store.append(
+                    LogEntry entry = store.append(
                             new Draft(
                                     "U-014",
                                     Samples.day("2026-03-02"),

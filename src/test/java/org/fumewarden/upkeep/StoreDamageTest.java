@@ -34,7 +34,7 @@ class StoreDamageTest {
     private Path file;
     private Head head;
     private byte[] whole;
-    private final List<Entry> written = new ArrayList<>();
+    private final List<LogEntry> written = new ArrayList<>();
 
     @BeforeEach
     void fill() throws IOException {
@@ -64,13 +64,13 @@ class StoreDamageTest {
         throw new AssertionError(words + " is not in the file");
     }
 
-    private TreeMap<Long, Entry> salvaged() throws IOException {
+    private TreeMap<Long, LogEntry> salvaged() throws IOException {
         StringWriter out = new StringWriter();
         Salvage.export(file, out);
         Path rescue = folder.resolve("rescue-" + System.nanoTime() + ".db");
-        TreeMap<Long, Entry> found = new TreeMap<>();
+        TreeMap<Long, LogEntry> found = new TreeMap<>();
         out.toString().lines().skip(1).forEach(line -> {
-            Entry entry = Canon.entry(Numbered.object(line, 1).path("entry").toString());
+            LogEntry entry = Canon.entry(Numbered.object(line, 1).path("entry").toString());
             found.put(entry.sequence(), entry);
         });
         try (Store store = Store.open(rescue)) {
@@ -90,7 +90,7 @@ class StoreDamageTest {
         assertEquals(57, found.first().orElseThrow().entry());
         assertTrue(found.first().orElseThrow().what().contains("its hash does not fit its words"));
         assertEquals(56, found.head().entries());
-        TreeMap<Long, Entry> saved = salvaged();
+        TreeMap<Long, LogEntry> saved = salvaged();
         assertEquals(ENTRIES - 1, saved.size());
         assertFalse(saved.containsKey(57L));
         assertEquals(written.get(57), saved.get(58L));
@@ -135,7 +135,7 @@ class StoreDamageTest {
             Verification verification = StoreCheck.verify(file);
             assertFalse(verification.intact());
             assertTrue(verification.first().isPresent());
-            List<Entry> intact = written.stream()
+            List<LogEntry> intact = written.stream()
                     .filter(e -> endOf(Canon.write(e)) + Canon.HASH_BYTES <= cut)
                     .toList();
             assertTrue(intact.size() > 10, "the cut leaves something to save");
@@ -158,8 +158,8 @@ class StoreDamageTest {
 
     @Test
     void aForgedEntryThatWasHashedAnewBreaksTheChainAtTheNext() throws Exception {
-        Entry old = written.get(99);
-        String body = Canon.write(new Entry(
+        LogEntry old = written.get(99);
+        String body = Canon.write(new LogEntry(
                 100, old.item(), old.on(), old.recorded(), old.by(), new Details.Repair("nothing was done", "")));
         try (Connection raw = Sqlite.open(file, false)) {
             Sqlite.run(raw, "DROP TRIGGER entry_not_edited");

@@ -25,8 +25,8 @@ class StoreTest {
     @Test
     void entriesComeBackAsTheyWereWritten() {
         try (Store store = store()) {
-            Entry registered = store.append(Samples.registering(Samples.powered("U-014")), Samples.NOW);
-            Entry examined = store.append(Samples.examined("U-014", "2026-03-02", Result.PASSED), Samples.NOW);
+            LogEntry registered = store.append(Samples.registering(Samples.powered("U-014")), Samples.NOW);
+            LogEntry examined = store.append(Samples.examined("U-014", "2026-03-02", Result.PASSED), Samples.NOW);
             assertEquals(List.of(registered, examined), store.entriesOf("U-014"));
             assertEquals(Optional.of(Samples.powered("U-014")), store.item("U-014"));
         }
@@ -94,7 +94,7 @@ class StoreTest {
     void aCorrectionTakesThePlaceOfTheEarlierEntryAndBothStay() {
         try (Store store = store()) {
             store.append(Samples.registering(Samples.powered("U-014")), Samples.NOW);
-            Entry wrong = store.append(Samples.examined("U-014", "2026-03-02", Result.PASSED), Samples.NOW);
+            LogEntry wrong = store.append(Samples.examined("U-014", "2026-03-02", Result.PASSED), Samples.NOW);
             Draft right = new Draft(
                     "U-014",
                     Samples.day("2026-02-02"),
@@ -119,7 +119,7 @@ class StoreTest {
     void aVoidedEntryNoLongerCounts() {
         try (Store store = store()) {
             store.append(Samples.registering(Samples.powered("U-014")), Samples.NOW);
-            Entry wrong = store.append(Samples.checked("U-014", "2026-03-02", Result.FAILED), Samples.NOW);
+            LogEntry wrong = store.append(Samples.checked("U-014", "2026-03-02", Result.FAILED), Samples.NOW);
             assertEquals(UnitState.Standing.WITHDRAWN, store.state("U-014").standing());
             store.append(
                     new Draft(

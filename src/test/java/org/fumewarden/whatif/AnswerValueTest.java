@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.advice.Suitability;
 import org.junit.jupiter.api.Test;
 
 class AnswerValueTest {
@@ -18,7 +19,7 @@ class AnswerValueTest {
     void theOnlyOpenQuestionSettlesEverythingWhateverTheAnswer() {
         Bench bench = Benches.of(Benches.BRACKETS, Map.of("wearer.facial-hair", "unknown"));
         List<AnswerValue.Worth> worths = new AnswerValue(bench).rank();
-        int open = bench.advise().with("undecided").size()
+        int open = bench.advise().with(Suitability.UNDECIDED).size()
                 + bench.advise().questions().size();
         assertEquals(1, worths.size());
         assertEquals("facial-hair", worths.get(0).question());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.model.Lever;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ class RemediesTest {
             Bench bench = Benches.of(tour);
             Remedies remedies = new Remedies(bench);
             List<String> barred = bench.advise().respirators().stream()
-                    .filter(r -> r.verdict().equals("barred") || r.verdict().equals("undecided"))
+                    .filter(r -> r.verdict() == Suitability.BARRED || r.verdict() == Suitability.UNDECIDED)
                     .map(Respirator::deviceClass)
                     .limit(2)
                     .toList();

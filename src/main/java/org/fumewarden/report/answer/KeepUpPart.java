@@ -15,7 +15,7 @@ import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
 import org.fumewarden.model.Duty;
-import org.fumewarden.model.DutyCondition;
+import org.fumewarden.model.Frequency;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -34,17 +34,12 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
 
     Optional<Part> write() {
         Map<String, Duty> duties = duties(rows);
-        Set<String> ofTheAir = rows.stream()
-                .filter(DutyCondition.class::isInstance)
-                .map(DutyCondition.class::cast)
-                .filter(c -> c.circumstance().equals("agent"))
-                .map(DutyCondition::duty)
-                .collect(Collectors.toSet());
         List<String> air = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
         byWhen(advice, rows, spoken).forEach((when, checks) -> {
             Map<Boolean, List<Check>> split = checks.stream()
-                    .collect(Collectors.partitioningBy(c -> ofTheAir.contains(c.id()) && planned(duties.get(c.id()))));
+                    .collect(Collectors.partitioningBy(
+                            c -> ofTheAir(duties.get(c.id())) && planned(duties.get(c.id()))));
             if (!split.get(true).isEmpty()) {
                 air.add(StringUtils.uncapitalize(when) + ": " + deeds(split.get(true), duties));
             }
@@ -88,23 +83,27 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
                 .collect(Collectors.joining("; "));
     }
 
+    private static boolean ofTheAir(Duty duty) {
+        return duty.when().stream().anyMatch(c -> c.circumstance().equals("agent"));
+    }
+
     /** Whether a date can be set for it today: every so often, or once at the start. */
     private static boolean planned(Duty duty) {
-        return !duty.period().equals("none") || duty.frequency().equals("once");
+        return duty.period().isPresent() || duty.frequency() == Frequency.ONCE;
     }
 
     private static When when(Duty duty) {
-        if (duty.period().equals("none") || duty.frequency().equals("once")) {
+        if (duty.period().isEmpty() || duty.frequency() == Frequency.ONCE) {
             return switch (duty.frequency()) {
-                case "each-use", "each-donning" -> new When(0, "each-use");
-                case "after-use" -> new When(1, "after-use");
-                case "continuous" -> new When(Integer.MAX_VALUE, "continuous");
-                default -> new When(Integer.MAX_VALUE - 1, duty.frequency());
+                case EACH_USE, EACH_DONNING -> new When(0, "each-use");
+                case AFTER_USE -> new When(1, "after-use");
+                case CONTINUOUS -> new When(Integer.MAX_VALUE, "continuous");
+                default -> new When(Integer.MAX_VALUE - 1, duty.frequency().key());
             };
         }
-        Period period = Period.parse(duty.period());
+        Period period = duty.period().get();
         int days = (int) period.toTotalMonths() * 31 + period.getDays();
-        return new When(days + 1, duty.period());
+        return new When(days + 1, period.toString());
     }
 
     private static String words(When when, Spoken spoken) {

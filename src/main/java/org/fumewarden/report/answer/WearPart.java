@@ -8,6 +8,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -72,7 +73,7 @@ record WearPart(Advice advice, Spoken spoken) {
 
     /** A class that lies ready and is ruled out is said where the eye looks for what to wear. */
     private void inHand(List<Line> lines) {
-        advice.inHand().filter(r -> r.verdict().equals("barred")).ifPresent(r -> {
+        advice.inHand().filter(r -> r.verdict() == Suitability.BARRED).ifPresent(r -> {
             lines.add(new Line.Says(
                     Sign.LEAVE,
                     Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ":",
@@ -82,7 +83,7 @@ record WearPart(Advice advice, Spoken spoken) {
     }
 
     private void undecided(List<Line> lines) {
-        List<Respirator> undecided = advice.with("undecided");
+        List<Respirator> undecided = advice.with(Suitability.UNDECIDED);
         if (!advice.byChoice().isEmpty()) {
             advice.byChoice().forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
             return;
@@ -92,7 +93,7 @@ record WearPart(Advice advice, Spoken spoken) {
         }
         advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
         if (advice.status() == Status.DO_NOT_ENTER) {
-            names("wear.only-if", advice.with("suitable"), lines);
+            names("wear.only-if", advice.with(Suitability.SUITABLE), lines);
         }
         names("wear.may-do", undecided, lines);
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fumewarden.model.Keyed;
 
 /** What a duty asks, who does it, how often, and how long its record is kept, as people say it. */
 public record DutyTerms(Speech speech) {
@@ -15,10 +16,12 @@ public record DutyTerms(Speech speech) {
      *
      * @param doneBy key of the deed, such as {@code air-test/breathing}
      */
-    public String deed(String doneBy, List<String> appliesTo) {
+    public String deed(String doneBy, List<? extends Keyed> appliesTo) {
         String key = "done." + doneBy;
         String plain = speech.named(key, doneBy.replace('/', ' ').replace('-', ' '));
-        return appliesTo.isEmpty() ? plain : speech.named(key + "." + appliesTo.get(0), plain);
+        return appliesTo.isEmpty()
+                ? plain
+                : speech.named(key + "." + appliesTo.get(0).key(), plain);
     }
 
     public String who(String who) {

@@ -84,34 +84,36 @@ public final class BeforeUseCard implements Paper {
         return checks;
     }
 
-    private Sheet sheet(Speech speech) {
-        List<Sheet.Block> blocks = new ArrayList<>();
+    private RegisterSheet sheet(Speech speech) {
+        List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
+            blocks.add(new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
-        late.ifPresent(words -> blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(words))));
-        blocks.add(new Sheet.Pairs(List.of(
-                new Sheet.Pair(speech.say("unit"), unit.id() + ", " + unit.label()),
-                new Sheet.Pair(
+        late.ifPresent(
+                words -> blocks.add(new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(words))));
+        blocks.add(new RegisterSheet.Pairs(List.of(
+                new RegisterSheet.Pair(speech.say("unit"), unit.id() + ", " + unit.label()),
+                new RegisterSheet.Pair(
                         speech.say("manufacturer's minimum flow"),
                         unit.minimumFlow()
                                 .map(f -> speech.spelt(f.toPlainString()) + " L/min")
                                 .orElse(speech.say(
                                         "NOT RECORDED: read it from the manufacturer's instructions before use"))),
-                new Sheet.Pair(speech.say("date and shift"), ""),
-                new Sheet.Pair(speech.say("wearer"), ""))));
-        blocks.add(new Sheet.Heading(speech.say("Before use, in this order")));
-        blocks.add(new Sheet.Paragraph(speech.say("Any NO: do not use the unit. Tag it, hand it in and record it.")));
-        blocks.add(new Sheet.Ticks(words(checks(), speech)));
-        blocks.add(new Sheet.Heading(speech.say("When something warns")));
-        blocks.add(new Sheet.Points(words(book.catalogue("alarm-action"), speech)));
-        blocks.add(new Sheet.Heading(speech.say("Never")));
-        blocks.add(new Sheet.Points(words(book.catalogue("never"), speech)));
-        blocks.add(new Sheet.Paragraph(
+                new RegisterSheet.Pair(speech.say("date and shift"), ""),
+                new RegisterSheet.Pair(speech.say("wearer"), ""))));
+        blocks.add(new RegisterSheet.Heading(speech.say("Before use, in this order")));
+        blocks.add(new RegisterSheet.Paragraph(
+                speech.say("Any NO: do not use the unit. Tag it, hand it in and record it.")));
+        blocks.add(new RegisterSheet.Ticks(words(checks(), speech)));
+        blocks.add(new RegisterSheet.Heading(speech.say("When something warns")));
+        blocks.add(new RegisterSheet.Points(words(book.catalogue("alarm-action"), speech)));
+        blocks.add(new RegisterSheet.Heading(speech.say("Never")));
+        blocks.add(new RegisterSheet.Points(words(book.catalogue("never"), speech)));
+        blocks.add(new RegisterSheet.Paragraph(
                 speech.say("A star marks what rests on common practice or memory, not on a text that was read.") + " "
                         + speech.say(Closing.WORDS)));
-        blocks.add(new Sheet.Signatures(List.of(speech.say("Wearer")), speech.say("Date")));
-        return new Sheet(
+        blocks.add(new RegisterSheet.Signatures(List.of(speech.say("Wearer")), speech.say("Date")));
+        return new RegisterSheet(
                 speech.say("Before use: unit {0}", unit.id()),
                 blocks,
                 speech.words().language());

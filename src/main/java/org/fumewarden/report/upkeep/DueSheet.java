@@ -7,11 +7,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.model.Duty;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Closed;
 import org.fumewarden.upkeep.DueReport;
-import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Unsettled;
 
@@ -60,34 +60,35 @@ public final class DueSheet {
                 FIELDS, report.owings().stream().map(DueSheet::fields).toList());
     }
 
-    private Sheet sheet() {
-        List<Sheet.Block> blocks = new ArrayList<>();
+    private RegisterSheet sheet() {
+        List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!report.closed().isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("Do not use")));
-            blocks.add(
-                    new Sheet.Points(report.closed().stream().map(this::closed).toList()));
+            blocks.add(new RegisterSheet.Heading(speech.say("Do not use")));
+            blocks.add(new RegisterSheet.Points(
+                    report.closed().stream().map(this::closed).toList()));
         }
-        blocks.add(new Sheet.Heading(speech.say("Due on {0}, overdue first", speech.day(report.on()))));
+        blocks.add(new RegisterSheet.Heading(speech.say("Due on {0}, overdue first", speech.day(report.on()))));
         if (report.owings().isEmpty()) {
-            blocks.add(new Sheet.Paragraph(speech.say("Nothing falls due in this time.")));
+            blocks.add(new RegisterSheet.Paragraph(speech.say("Nothing falls due in this time.")));
         } else {
-            blocks.add(new Sheet.Table(
+            blocks.add(new RegisterSheet.Table(
                     COLUMNS.stream().map(speech::say).toList(),
                     report.owings().stream().map(this::row).toList()));
         }
         if (!report.doubts().isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("The log itself looks wrong")));
-            blocks.add(
-                    new Sheet.Points(report.doubts().stream().map(speech::told).toList()));
+            blocks.add(new RegisterSheet.Heading(speech.say("The log itself looks wrong")));
+            blocks.add(new RegisterSheet.Points(
+                    report.doubts().stream().map(speech::told).toList()));
         }
         if (!report.unsettled().isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("Record these facts: until then no one can say what is due")));
-            blocks.add(new Sheet.Points(
+            blocks.add(
+                    new RegisterSheet.Heading(speech.say("Record these facts: until then no one can say what is due")));
+            blocks.add(new RegisterSheet.Points(
                     report.unsettled().stream().map(this::unsettled).toList()));
         }
-        blocks.add(new Sheet.Paragraph(speech.say("There is no period of grace. Do it by the due date.")));
-        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
-        return new Sheet(
+        blocks.add(new RegisterSheet.Paragraph(speech.say("There is no period of grace. Do it by the due date.")));
+        blocks.add(new RegisterSheet.Paragraph(speech.say(Closing.WORDS)));
+        return new RegisterSheet(
                 speech.say("Checks, tests and records due"),
                 blocks,
                 speech.words().language());
@@ -112,7 +113,7 @@ public final class DueSheet {
         String subject = open.subject().key();
         String what = book.duties().stream()
                 .filter(d -> open.duties().contains(d.id()))
-                .map(d -> terms.deed(d.doneBy(), List.of(subject)))
+                .map(d -> terms.deed(d.doneBy(), List.of(open.subject())))
                 .distinct()
                 .collect(Collectors.joining(", "));
         String item = StringUtils.removeEnd(subject, "-mask");
@@ -139,7 +140,7 @@ public final class DueSheet {
         DutyTerms terms = new DutyTerms(speech);
         String mask = StringUtils.substringAfter(owing.doneBy(), FIT_TEST + "/");
         return mask.isEmpty()
-                ? terms.deed(owing.doneBy(), List.of(owing.kind().key()))
+                ? terms.deed(owing.doneBy(), List.of(owing.kind()))
                 : terms.deed(FIT_TEST, List.of()) + ": " + mask;
     }
 
@@ -199,7 +200,7 @@ public final class DueSheet {
 
     /** The clause with its force. */
     static String clause(Duty duty, Speech speech) {
-        return speech.cited(duty.clause()) + " ("
+        return speech.cited(duty.citation().clause()) + " ("
                 + speech.named("force." + duty.force().key(), duty.force().words()) + ")";
     }
 }

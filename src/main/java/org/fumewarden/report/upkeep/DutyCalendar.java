@@ -25,11 +25,11 @@ import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.model.Duty;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.DueReport;
 import org.fumewarden.upkeep.DueStatus;
-import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Owing;
 
 /**

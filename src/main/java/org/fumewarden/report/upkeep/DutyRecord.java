@@ -14,18 +14,19 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.FitMode;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Subject;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.DueList;
-import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.FitTest;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.ItemKind;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
-import org.fumewarden.upkeep.Subject;
 import org.fumewarden.upkeep.UnitState;
 
 /**
@@ -41,7 +42,7 @@ public final class DutyRecord implements Paper {
             List<Duty> duties,
             List<Duty> sure,
             List<String> fields,
-            List<Entry> entries,
+            List<LogEntry> entries,
             List<Owing> late) {}
 
     private static final Pattern KEY = Pattern.compile("[a-z ]+(-[a-z ]+)+");
@@ -87,7 +88,7 @@ public final class DutyRecord implements Paper {
         List<Deed> deeds = new ArrayList<>();
         List<Duty> open = new ArrayList<>();
         ordered.forEach((serves, all) -> {
-            List<Entry> entries = KeptEntries.holding(store, item.id(), d -> serves(d.serves(), serves));
+            List<LogEntry> entries = KeptEntries.holding(store, item.id(), d -> serves(d.serves(), serves));
             List<Duty> sure = all.stream()
                     .filter(d -> circumstances.stream().anyMatch(d::surelyUnder))
                     .toList();
@@ -103,7 +104,7 @@ public final class DutyRecord implements Paper {
     }
 
     private static boolean concerns(Duty duty, Item item) {
-        Subject own = Subject.named(item.kind().key());
+        Subject own = Subject.valueOf(item.kind().name());
         return duty.appliesTo().contains(own)
                 || own == Subject.WEARER && duty.appliesTo().contains(Subject.WEARER_MASK);
     }
@@ -169,7 +170,7 @@ public final class DutyRecord implements Paper {
     private List<String> gaps(Deed deed, int entry) {
         return pairs(deed, entry).stream()
                 .filter(p -> p.value().contains(RecordFields.GAP))
-                .map(Sheet.Pair::name)
+                .map(RegisterSheet.Pair::name)
                 .toList();
     }
 
@@ -189,8 +190,8 @@ public final class DutyRecord implements Paper {
         List<List<String>> rows = new ArrayList<>();
         for (Deed deed : deeds) {
             for (int i = 0; i < deed.entries().size(); i++) {
-                Entry entry = deed.entries().get(i);
-                for (Sheet.Pair pair : pairs(deed, i)) {
+                LogEntry entry = deed.entries().get(i);
+                for (RegisterSheet.Pair pair : pairs(deed, i)) {
                     rows.add(List.of(
                             item.id(),
                             deed.serves(),
@@ -207,40 +208,42 @@ public final class DutyRecord implements Paper {
         return CsvSheet.write(List.of("item", "done-by", "entry", "date", "field", "value"), rows);
     }
 
-    private Sheet sheet(Speech speech) {
-        List<Sheet.Block> blocks = new ArrayList<>();
+    private RegisterSheet sheet(Speech speech) {
+        List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
+            blocks.add(new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
         if (deeds.isEmpty() && open.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(speech.say("The duties of this code ask for no record about this item.")));
+            blocks.add(new RegisterSheet.Paragraph(
+                    speech.say("The duties of this code ask for no record about this item.")));
         }
         for (Deed deed : deeds) {
             if (deed.entries().isEmpty()) {
-                blocks.add(new Sheet.Heading(words(deed, speech)));
-                blocks.add(new Sheet.Warning(speech.say(
+                blocks.add(new RegisterSheet.Heading(words(deed, speech)));
+                blocks.add(new RegisterSheet.Warning(speech.say(
                         "NOT RECORDED: {0}, for {1}.", new DutyTerms(speech).deed(deed.serves(), kind()), item.id())));
             }
             deed.late()
-                    .forEach(o ->
-                            blocks.add(new Sheet.Warning(words(deed, speech) + ": " + speech.told(o.words() + "."))));
+                    .forEach(o -> blocks.add(
+                            new RegisterSheet.Warning(words(deed, speech) + ": " + speech.told(o.words() + "."))));
             for (int i = 0; i < deed.entries().size(); i++) {
-                Entry entry = deed.entries().get(i);
-                blocks.add(new Sheet.Heading(speech.say(
+                LogEntry entry = deed.entries().get(i);
+                blocks.add(new RegisterSheet.Heading(speech.say(
                         "{0} of {1} (entry {2})", words(deed, speech), speech.day(entry.on()), entry.sequence())));
-                blocks.add(new Sheet.Pairs(pairs(deed, i).stream()
-                        .map(p -> new Sheet.Pair(field(p.name(), speech), speech.valued(p.value())))
+                blocks.add(new RegisterSheet.Pairs(pairs(deed, i).stream()
+                        .map(p -> new RegisterSheet.Pair(field(p.name(), speech), speech.valued(p.value())))
                         .toList()));
             }
             blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains, speech));
         }
         if (!open.isEmpty()) {
-            blocks.add(new Sheet.Heading(speech.say("What may have to be recorded")));
-            blocks.add(new Sheet.Paragraph(speech.say("The register does not state the facts that decide this.")));
+            blocks.add(new RegisterSheet.Heading(speech.say("What may have to be recorded")));
+            blocks.add(
+                    new RegisterSheet.Paragraph(speech.say("The register does not state the facts that decide this.")));
             blocks.add(KeptEntries.points(open, d -> true, speech));
         }
-        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
-        return new Sheet(
+        blocks.add(new RegisterSheet.Paragraph(speech.say(Closing.WORDS)));
+        return new RegisterSheet(
                 speech.say("Records: {0}, {1}", item.id(), item.label()),
                 blocks,
                 speech.words().language());
@@ -252,8 +255,8 @@ public final class DutyRecord implements Paper {
         return KEY.matcher(said).matches() ? said.replace("-", ", ") : said;
     }
 
-    private List<String> kind() {
-        return List.of(item.kind().key());
+    private List<ItemKind> kind() {
+        return List.of(item.kind());
     }
 
     private String words(Deed deed, Speech speech) {
@@ -261,31 +264,31 @@ public final class DutyRecord implements Paper {
     }
 
     /** The fields asked for; then the outcome and the person, which a reader looks for in any record. */
-    private List<Sheet.Pair> pairs(Deed deed, int at) {
-        Entry entry = deed.entries().get(at);
+    private List<RegisterSheet.Pair> pairs(Deed deed, int at) {
+        LogEntry entry = deed.entries().get(at);
         Map<String, String> all = new TreeMap<>(known);
         Map<String, String> own = Forms.values(entry.effective().orElseThrow());
         all.putAll(own);
         all.put("entry.on", entry.on().toString());
         all.put("entry.by", entry.by());
-        Optional<Entry> before = deed.entries().stream().skip(at + 1L).findFirst();
+        Optional<LogEntry> before = deed.entries().stream().skip(at + 1L).findFirst();
         all.put("entry.before", before.map(e -> e.on().toString()).orElse("none before it"));
-        List<Sheet.Pair> pairs = new ArrayList<>();
+        List<RegisterSheet.Pair> pairs = new ArrayList<>();
         for (String field : deed.fields()) {
-            pairs.add(new Sheet.Pair(field, value(field, all)));
+            pairs.add(new RegisterSheet.Pair(field, value(field, all)));
         }
         if (!deed.fields().contains("result")) {
-            pairs.add(new Sheet.Pair(
+            pairs.add(new RegisterSheet.Pair(
                     "outcome", entry.effective().orElseThrow().result().key()));
         }
         Details told = entry.effective().orElseThrow();
         if (!told.whyFailed().isEmpty()) {
-            pairs.add(new Sheet.Pair("reason", told.whyFailed()));
+            pairs.add(new RegisterSheet.Pair("reason", told.whyFailed()));
         }
         if (told instanceof FitTest test) {
-            fitMode.apply(test.model()).ifPresent(mode -> pairs.add(new Sheet.Pair("mode of test", mode)));
+            fitMode.apply(test.model()).ifPresent(mode -> pairs.add(new RegisterSheet.Pair("mode of test", mode)));
         }
-        pairs.add(new Sheet.Pair("done by", entry.by()));
+        pairs.add(new RegisterSheet.Pair("done by", entry.by()));
         return pairs;
     }
 

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fumewarden.model.Duty;
 import org.fumewarden.report.html.Speech;
-import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.LateExamination;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.UnitState;
 
@@ -26,7 +26,7 @@ public final class ExaminationRecord implements Paper {
     private final Item item;
     private final Optional<Item.Site> site;
     private final UnitState state;
-    private final List<Entry> examinations;
+    private final List<LogEntry> examinations;
     private final List<Duty> duties;
     private final Map<String, List<String>> facts;
     private final LateExamination waiting;
@@ -35,7 +35,7 @@ public final class ExaminationRecord implements Paper {
             Item item,
             Optional<Item.Site> site,
             UnitState state,
-            List<Entry> examinations,
+            List<LogEntry> examinations,
             List<Duty> duties,
             LateExamination waiting) {
         this.item = item;
@@ -56,7 +56,7 @@ public final class ExaminationRecord implements Paper {
      * @param day on which it is read: whether an examination is late is said as the due list says it
      */
     public static ExaminationRecord of(Store store, Item item, List<Duty> duties, LocalDate day) {
-        List<Entry> held = KeptEntries.holding(store, item.id(), Examination.class::isInstance);
+        List<LogEntry> held = KeptEntries.holding(store, item.id(), Examination.class::isInstance);
         return new ExaminationRecord(
                 item,
                 store.items(Item.Site.class).stream().findFirst(),
@@ -67,10 +67,10 @@ public final class ExaminationRecord implements Paper {
     }
 
     /** Names of the fields that a clause asks for and that an examination lacks. */
-    public List<String> gaps(Entry entry) {
+    public List<String> gaps(LogEntry entry) {
         return fields(entry).stream()
                 .filter(p -> p.value().equals(GAP))
-                .map(Sheet.Pair::name)
+                .map(RegisterSheet.Pair::name)
                 .toList();
     }
 
@@ -82,7 +82,7 @@ public final class ExaminationRecord implements Paper {
                 && gaps(examinations.get(0)).isEmpty();
     }
 
-    public List<Entry> examinations() {
+    public List<LogEntry> examinations() {
         return List.copyOf(examinations);
     }
 
@@ -100,76 +100,80 @@ public final class ExaminationRecord implements Paper {
     @Override
     public String csv() {
         List<List<String>> rows = examinations.stream()
-                .map(e -> fields(e).stream().map(Sheet.Pair::value).toList())
+                .map(e -> fields(e).stream().map(RegisterSheet.Pair::value).toList())
                 .toList();
         List<String> columns = examinations.isEmpty()
                 ? List.of("distinguishing number", "note")
-                : fields(examinations.get(0)).stream().map(Sheet.Pair::name).toList();
+                : fields(examinations.get(0)).stream()
+                        .map(RegisterSheet.Pair::name)
+                        .toList();
         return CsvSheet.write(columns, rows.isEmpty() ? List.of(List.of(item.id(), "never examined")) : rows);
     }
 
-    private Sheet sheet(Speech speech) {
-        List<Sheet.Block> blocks = new ArrayList<>();
+    private RegisterSheet sheet(Speech speech) {
+        List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
-            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
+            blocks.add(new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));
         }
         if (state.inService()) {
             waiting.against()
-                    .ifPresent(words ->
-                            blocks.add(new Sheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(words))));
+                    .ifPresent(words -> blocks.add(
+                            new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(words))));
         }
         if (examinations.isEmpty()) {
-            blocks.add(new Sheet.Warning(speech.say("No examination is recorded. Examine before first use.")));
+            blocks.add(new RegisterSheet.Warning(speech.say("No examination is recorded. Examine before first use.")));
         }
-        for (Entry entry : examinations) {
-            blocks.add(new Sheet.Heading(
+        for (LogEntry entry : examinations) {
+            blocks.add(new RegisterSheet.Heading(
                     speech.say("Examination of {0} (entry {1})", speech.day(entry.on()), entry.sequence())));
-            blocks.add(new Sheet.Pairs(fields(entry).stream()
-                    .map(p -> new Sheet.Pair(speech.say(p.name()), speech.valued(p.value())))
+            blocks.add(new RegisterSheet.Pairs(fields(entry).stream()
+                    .map(p -> new RegisterSheet.Pair(speech.say(p.name()), speech.valued(p.value())))
                     .toList()));
         }
         blocks.addAll(KeptEntries.orderedBy(duties, d -> d.surelyUnder(facts), speech));
-        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
-        return new Sheet(
+        blocks.add(new RegisterSheet.Paragraph(speech.say(Closing.WORDS)));
+        return new RegisterSheet(
                 speech.say("Examination record: {0}, {1}", item.id(), item.label()),
                 blocks,
                 speech.words().language());
     }
 
-    private List<Sheet.Pair> fields(Entry entry) {
+    private List<RegisterSheet.Pair> fields(LogEntry entry) {
         Examination found = entry.effective()
                 .filter(Examination.class::isInstance)
                 .map(Examination.class::cast)
                 .orElseThrow();
         String supply = fact("air-delivery");
         boolean blown = List.of("powered", "airline", "scba", "?").contains(supply);
-        List<Sheet.Pair> pairs = new ArrayList<>();
-        pairs.add(new Sheet.Pair("employer", needed(site.map(Item.Site::employer))));
-        pairs.add(new Sheet.Pair("address", needed(site.map(Item.Site::address))));
-        pairs.add(new Sheet.Pair("kind", item.kind().key()));
-        pairs.add(new Sheet.Pair("distinguishing number", item.id()));
-        pairs.add(new Sheet.Pair("description", item.label()));
-        pairs.add(new Sheet.Pair("manufacturer", maker()));
-        pairs.add(new Sheet.Pair("date of examination", entry.on().toString()));
-        pairs.add(new Sheet.Pair("examiner", examiner(entry, found)));
-        pairs.add(new Sheet.Pair("signature or other mark", needed(found.signature())));
-        pairs.add(new Sheet.Pair(
+        List<RegisterSheet.Pair> pairs = new ArrayList<>();
+        pairs.add(new RegisterSheet.Pair("employer", needed(site.map(Item.Site::employer))));
+        pairs.add(new RegisterSheet.Pair("address", needed(site.map(Item.Site::address))));
+        pairs.add(new RegisterSheet.Pair("kind", item.kind().key()));
+        pairs.add(new RegisterSheet.Pair("distinguishing number", item.id()));
+        pairs.add(new RegisterSheet.Pair("description", item.label()));
+        pairs.add(new RegisterSheet.Pair("manufacturer", maker()));
+        pairs.add(new RegisterSheet.Pair("date of examination", entry.on().toString()));
+        pairs.add(new RegisterSheet.Pair("examiner", examiner(entry, found)));
+        pairs.add(new RegisterSheet.Pair("signature or other mark", needed(found.signature())));
+        pairs.add(new RegisterSheet.Pair(
                 "result", found.result().key() + (found.whyFailed().isEmpty() ? "" : ": " + found.whyFailed())));
-        pairs.add(new Sheet.Pair("condition", found.condition()));
-        pairs.add(new Sheet.Pair("defects found", found.defects().isEmpty() ? "none recorded" : found.defects()));
-        pairs.add(new Sheet.Pair("remedial action", found.action().isEmpty() ? "none recorded" : found.action()));
-        pairs.add(new Sheet.Pair(
+        pairs.add(new RegisterSheet.Pair("condition", found.condition()));
+        pairs.add(
+                new RegisterSheet.Pair("defects found", found.defects().isEmpty() ? "none recorded" : found.defects()));
+        pairs.add(
+                new RegisterSheet.Pair("remedial action", found.action().isEmpty() ? "none recorded" : found.action()));
+        pairs.add(new RegisterSheet.Pair(
                 "filters and canister", when(!fact("filter-kind").equals("none"), found.filterCondition())));
-        pairs.add(new Sheet.Pair(
+        pairs.add(new RegisterSheet.Pair(
                 "battery", when(supply.equals("powered") || supply.equals("?"), found.batteryCondition())));
-        pairs.add(new Sheet.Pair(
+        pairs.add(new RegisterSheet.Pair(
                 "cylinder pressure, bar", when(supply.equals("scba"), number(found.cylinderPressure()))));
-        pairs.add(new Sheet.Pair(
+        pairs.add(new RegisterSheet.Pair(
                 "full cylinder by its manufacturer, bar", when(supply.equals("scba"), number(full(found)))));
-        pairs.add(new Sheet.Pair("flow, L/min", when(blown, number(found.flow()))));
-        pairs.add(new Sheet.Pair("manufacturer's minimum flow, L/min", when(blown, number(minimum(found)))));
-        pairs.add(new Sheet.Pair("methods", found.methods().isEmpty() ? "none recorded" : found.methods()));
-        pairs.add(new Sheet.Pair("entry", String.valueOf(entry.sequence())));
+        pairs.add(new RegisterSheet.Pair("flow, L/min", when(blown, number(found.flow()))));
+        pairs.add(new RegisterSheet.Pair("manufacturer's minimum flow, L/min", when(blown, number(minimum(found)))));
+        pairs.add(new RegisterSheet.Pair("methods", found.methods().isEmpty() ? "none recorded" : found.methods()));
+        pairs.add(new RegisterSheet.Pair("entry", String.valueOf(entry.sequence())));
         return pairs;
     }
 
@@ -181,7 +185,7 @@ public final class ExaminationRecord implements Paper {
                 .toList();
     }
 
-    private static String examiner(Entry entry, Examination found) {
+    private static String examiner(LogEntry entry, Examination found) {
         return Stream.of(entry.by(), found.designation(), found.examinerEmployer())
                 .filter(w -> !w.isEmpty())
                 .collect(Collectors.joining(", "));

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.model.Duty;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Details;
-import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.Entry;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Store;
 
 /** What every printed record draws from the store and cites in the same way. */
@@ -16,10 +16,10 @@ final class KeptEntries {
     private KeptEntries() {}
 
     /** The entries of an item that no later one took the place of, newest first. */
-    static List<Entry> holding(Store store, String item, Predicate<Details> wanted) {
+    static List<LogEntry> holding(Store store, String item, Predicate<Details> wanted) {
         List<Long> superseded = store.superseded(item);
-        List<Entry> held = new ArrayList<>();
-        for (Entry entry : store.entriesOf(item)) {
+        List<LogEntry> held = new ArrayList<>();
+        for (LogEntry entry : store.entriesOf(item)) {
             if (!superseded.contains(entry.sequence())
                     && entry.effective().filter(wanted).isPresent()) {
                 held.add(0, entry);
@@ -29,14 +29,15 @@ final class KeptEntries {
     }
 
     /** Which duties order the record, and for how long it is kept. */
-    static List<Sheet.Block> orderedBy(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
+    static List<RegisterSheet.Block> orderedBy(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
         return duties.isEmpty()
                 ? List.of()
-                : List.of(new Sheet.Heading(speech.say("What orders this record")), points(duties, sure, speech));
+                : List.of(
+                        new RegisterSheet.Heading(speech.say("What orders this record")), points(duties, sure, speech));
     }
 
-    static Sheet.Points points(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
-        return new Sheet.Points(
+    static RegisterSheet.Points points(List<Duty> duties, Predicate<Duty> sure, Speech speech) {
+        return new RegisterSheet.Points(
                 duties.stream().map(d -> point(d, sure.test(d), speech)).toList());
     }
 

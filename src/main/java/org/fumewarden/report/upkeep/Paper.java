@@ -2,8 +2,8 @@ package org.fumewarden.report.upkeep;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.fumewarden.model.Duty;
 import org.fumewarden.report.html.Speech;
-import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 

@@ -10,10 +10,10 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Frequency;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
-import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.Frequency;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.ItemKind;
 
@@ -105,58 +105,58 @@ public final class WrittenProgramme {
         return sheet().html();
     }
 
-    private Sheet sheet() {
-        List<Sheet.Block> blocks = new ArrayList<>();
-        blocks.add(new Sheet.Paragraph(speech.say(
+    private RegisterSheet sheet() {
+        List<RegisterSheet.Block> blocks = new ArrayList<>();
+        blocks.add(new RegisterSheet.Paragraph(speech.say(
                 "Draft made from the register and the rules in force on {0}. Edit it to the site, then sign it. It becomes a programme only when a named person answers for it.",
                 speech.day(on))));
         String blank = speech.say("TO BE WRITTEN IN");
-        blocks.add(new Sheet.Pairs(List.of(
-                new Sheet.Pair(
+        blocks.add(new RegisterSheet.Pairs(List.of(
+                new RegisterSheet.Pair(
                         speech.say("employer"), site.map(Item.Site::employer).orElse(blank)),
-                new Sheet.Pair(
+                new RegisterSheet.Pair(
                         speech.say("address"), site.map(Item.Site::address).orElse(blank)),
-                new Sheet.Pair(
+                new RegisterSheet.Pair(
                         speech.say("programme administrator"),
                         site.map(Item.Site::administrator)
                                 .filter(a -> !a.isEmpty())
                                 .orElse(blank)),
-                new Sheet.Pair(speech.say("country whose rules apply"), speech.told(book.code())))));
+                new RegisterSheet.Pair(speech.say("country whose rules apply"), speech.told(book.code())))));
         elements(blocks);
         Map<Chapter, List<Duty>> duties =
                 book.duties().stream().collect(Collectors.groupingBy(Chapter::of, TreeMap::new, Collectors.toList()));
         for (Chapter chapter : Chapter.values()) {
-            blocks.add(new Sheet.Heading((chapter.ordinal() + 1) + ". " + speech.say(chapter.title)));
+            blocks.add(new RegisterSheet.Heading((chapter.ordinal() + 1) + ". " + speech.say(chapter.title)));
             chapter(chapter, duties.getOrDefault(chapter, List.of()), blocks);
         }
-        blocks.add(new Sheet.Heading(
+        blocks.add(new RegisterSheet.Heading(
                 Chapter.values().length + 1 + ". " + speech.say("Records and how long they are kept")));
-        blocks.add(new Sheet.Table(
+        blocks.add(new RegisterSheet.Table(
                 said("record", "keep", "clause"),
                 book.duties().stream()
                         .filter(Duty::recorded)
                         .map(d -> List.of(
                                 StringUtils.capitalize(terms().deed(
                                                 d.doneBy(),
-                                                List.of(d.appliesTo().get(0).key()))),
+                                                List.of(d.appliesTo().get(0)))),
                                 terms().keep(d.keep().text()),
                                 DueSheet.clause(d, speech)))
                         .distinct()
                         .toList()));
-        blocks.add(new Sheet.Paragraph(speech.say(Closing.WORDS)));
-        blocks.add(new Sheet.Signatures(said("Employer", "Programme administrator"), speech.say("Date")));
-        return new Sheet(
+        blocks.add(new RegisterSheet.Paragraph(speech.say(Closing.WORDS)));
+        blocks.add(new RegisterSheet.Signatures(said("Employer", "Programme administrator"), speech.say("Date")));
+        return new RegisterSheet(
                 speech.say("Respirator programme"), blocks, speech.words().language());
     }
 
-    private void chapter(Chapter chapter, List<Duty> duties, List<Sheet.Block> blocks) {
+    private void chapter(Chapter chapter, List<Duty> duties, List<RegisterSheet.Block> blocks) {
         if (chapter == Chapter.SELECTION) {
             selection(blocks);
         } else if (duties.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(
+            blocks.add(new RegisterSheet.Paragraph(
                     speech.say("This code has no duty on this point in our tables. Write down what the site does.")));
         } else {
-            blocks.add(new Sheet.Table(
+            blocks.add(new RegisterSheet.Table(
                     said("what", "when", "who", "clause"),
                     duties.stream()
                             .map(d -> List.of(
@@ -164,48 +164,49 @@ public final class WrittenProgramme {
                             .toList()));
         }
         if (chapter == Chapter.FIT) {
-            blocks.add(new Sheet.Table(said("wearer", "name", "team", "masks"), wearers()));
+            blocks.add(new RegisterSheet.Table(said("wearer", "name", "team", "masks"), wearers()));
         }
         if (chapter == Chapter.USE) {
-            blocks.add(new Sheet.Points(book.catalogue("alarm-action").stream()
+            blocks.add(new RegisterSheet.Points(book.catalogue("alarm-action").stream()
                     .map(t -> speech.told(t.name()))
                     .toList()));
         }
         if (chapter == Chapter.CARE) {
-            blocks.add(new Sheet.Table(said("number", "kind", "description"), kept()));
+            blocks.add(new RegisterSheet.Table(said("number", "kind", "description"), kept()));
         }
     }
 
-    private void selection(List<Sheet.Block> blocks) {
+    private void selection(List<RegisterSheet.Block> blocks) {
         if (advice.isEmpty()) {
-            blocks.add(new Sheet.Paragraph(speech.say(
+            blocks.add(new RegisterSheet.Paragraph(speech.say(
                     "No advice was put in. Describe each task and add what was advised, with its clauses.")));
         }
         for (TaskAdvice task : advice) {
-            blocks.add(
-                    new Sheet.Paragraph(speech.say("Task: {0} (rules of {1})", task.title(), speech.day(task.on()))));
-            task.warning().ifPresent(w -> blocks.add(new Sheet.Warning(speech.say(w))));
-            blocks.add(
-                    new Sheet.Points(task.sentences().stream().map(speech::told).toList()));
+            blocks.add(new RegisterSheet.Paragraph(
+                    speech.say("Task: {0} (rules of {1})", task.title(), speech.day(task.on()))));
+            task.warning().ifPresent(w -> blocks.add(new RegisterSheet.Warning(speech.say(w))));
+            blocks.add(new RegisterSheet.Points(
+                    task.sentences().stream().map(speech::told).toList()));
         }
     }
 
     /** What the duty that orders a programme says must be in it, to be ticked once it is written for this site. */
-    private void elements(List<Sheet.Block> blocks) {
+    private void elements(List<RegisterSheet.Block> blocks) {
         List<Duty> ordering = book.duties().stream()
                 .filter(d -> d.doneBy().equals("programme"))
                 .toList();
-        blocks.add(new Sheet.Heading(speech.say("What the programme must contain")));
+        blocks.add(new RegisterSheet.Heading(speech.say("What the programme must contain")));
         if (ordering.isEmpty()) {
             blocks.add(
-                    new Sheet.Paragraph(
+                    new RegisterSheet.Paragraph(
                             speech.say(
                                     "As far as our tables go, this code orders no document of this name. This one puts in writing how the site carries out the duties that apply.")));
         }
         for (Duty duty : ordering) {
-            blocks.add(new Sheet.Paragraph(speech.told(duty.what()) + " [" + DueSheet.clause(duty, speech) + "]. "
-                    + speech.say("Tick each point once the procedure below is written for this workplace:")));
-            blocks.add(new Sheet.Ticks(duty.fields().stream().map(speech::told).toList()));
+            blocks.add(new RegisterSheet.Paragraph(speech.told(duty.what()) + " [" + DueSheet.clause(duty, speech)
+                    + "]. " + speech.say("Tick each point once the procedure below is written for this workplace:")));
+            blocks.add(new RegisterSheet.Ticks(
+                    duty.fields().stream().map(speech::told).toList()));
         }
     }
 

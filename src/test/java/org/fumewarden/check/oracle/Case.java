@@ -123,7 +123,7 @@ record Case(Tables tables, Task task) {
         return tables.all(DeviceClass.class).stream()
                 .flatMap(d -> advice.respirators().stream()
                         .filter(r -> r.deviceClass().equals(d.id()))
-                        .filter(r -> Set.of("suitable", "recommended").contains(r.verdict()))
+                        .filter(r -> r.verdict().offered())
                         .map(r -> new Offered(d, r)))
                 .toList();
     }

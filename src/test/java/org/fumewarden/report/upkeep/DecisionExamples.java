@@ -13,11 +13,11 @@ import java.time.Period;
 import java.util.List;
 import java.util.Map;
 import org.fumewarden.duties.Judging;
+import org.fumewarden.model.Duty;
 import org.fumewarden.upkeep.Days;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.DueStatus;
-import org.fumewarden.upkeep.Duty;
 import org.fumewarden.upkeep.Examination;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
@@ -169,7 +169,7 @@ final class DecisionExamples {
                 List.of("true"));
         Duty watch = duty("us", "us-air-co-oil");
         assertTrue(watch.surelyUnder(oiled));
-        assertTrue(watch.clause().contains("(i)(7)") && watch.what().contains("monitor often enough"));
+        assertTrue(watch.citation().clause().contains("(i)(7)") && watch.what().contains("monitor often enough"));
         assertTrue(duty("us", "us-air-co-dry").ruledOutBy(oiled));
     }
 

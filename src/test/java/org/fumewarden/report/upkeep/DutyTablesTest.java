@@ -6,24 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
-import org.fumewarden.model.Citation;
-import org.fumewarden.model.Confidence;
-import org.fumewarden.model.DutyCondition;
-import org.fumewarden.model.RowRef;
-import org.fumewarden.upkeep.Duty;
-import org.fumewarden.upkeep.Force;
-import org.fumewarden.upkeep.Frequency;
-import org.fumewarden.upkeep.Keep;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.model.Duty;
+import org.fumewarden.model.Force;
+import org.fumewarden.model.Frequency;
+import org.fumewarden.model.Keep;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,54 +37,13 @@ class DutyTablesTest {
         return rows;
     }
 
-    private static List<Path> tables() throws IOException {
-        try (Stream<Path> files = Files.walk(RULES)) {
-            return files.filter(f -> f.endsWith("tables/duties.yaml")).sorted().toList();
-        }
-    }
-
-    @SuppressWarnings("unchecked")
-    private static Duty duty(Map<String, Object> row) {
-        RowRef ref = new RowRef(
-                "duties",
-                (String) row.get("id"),
-                new Citation(
-                        (String) row.get("source"),
-                        (String) row.get("clause"),
-                        "-",
-                        Arrays.stream(Confidence.values())
-                                .filter(c -> c.key().equals(row.get("confidence")))
-                                .findFirst()
-                                .orElseThrow()));
-        List<DutyCondition> when = ((List<Map<String, Object>>) row.get("when"))
-                .stream()
-                        .map(c -> new DutyCondition(ref, ref.key(), (String) c.get("fact"), (List<String>) c.get("is")))
-                        .toList();
-        return Duty.of(
-                new org.fumewarden.model.Duty(
-                        ref,
-                        ref.key(),
-                        (String) row.get("do"),
-                        (String) row.get("freq"),
-                        (String) row.getOrDefault("period", "none"),
-                        (String) row.get("anchor"),
-                        (String) row.get("who"),
-                        (List<String>) row.get("applies-to"),
-                        (String) row.get("done-by"),
-                        (Boolean) row.get("record"),
-                        (List<String>) row.getOrDefault("fields", List.of()),
-                        (String) row.getOrDefault("keep", "not stated"),
-                        (String) row.get("force")),
-                when);
-    }
-
-    private static Map<String, Duty> all() throws IOException {
+    private static Map<String, Duty> all() {
         Map<String, Duty> duties = new HashMap<>();
-        for (Path table : tables()) {
-            for (Map<String, Object> row : rows(table)) {
-                Duty duty = duty(row);
-                assertEquals(null, duties.put(duty.id(), duty), duty.id() + " stands twice");
-            }
+        for (String code : RuleFolder.shipped().codes()) {
+            CodeBook.read(RuleFolder.shipped(), code).rows(LocalDate.of(2026, 3, 2)).stream()
+                    .filter(Duty.class::isInstance)
+                    .map(Duty.class::cast)
+                    .forEach(d -> duties.put(d.id(), d));
         }
         return duties;
     }
@@ -150,7 +106,7 @@ class DutyTablesTest {
         assertEquals(Frequency.MAX_INTERVAL, duty.frequency());
         assertEquals(Optional.of(period), duty.period().map(Period::toString));
         assertEquals(force, duty.force());
-        assertEquals(Keep.parse(keep), duty.keep());
+        assertEquals(Keep.parse(keep), Optional.of(duty.keep()));
     }
 
     @Test

@@ -32,9 +32,9 @@ import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
-import org.fumewarden.upkeep.Entry;
 import org.fumewarden.upkeep.Forms;
 import org.fumewarden.upkeep.Item;
+import org.fumewarden.upkeep.LogEntry;
 import org.fumewarden.upkeep.Owing;
 import org.fumewarden.upkeep.Store;
 import org.junit.jupiter.api.AfterEach;
@@ -115,7 +115,7 @@ class SheetsTest {
         return unit;
     }
 
-    private Entry examine(String id, String by, Optional<BigDecimal> flow) {
+    private LogEntry examine(String id, String by, Optional<BigDecimal> flow) {
         Map<String, String> values = new HashMap<>(Map.of(
                 "result", "passed", "condition", "sound", "filter-condition", "clean", "battery-condition", "good"));
         values.put("signature", by);
@@ -204,12 +204,12 @@ class SheetsTest {
     @Test
     void aRecordAsksForTheFlowOfPoweredUnitsOnly() {
         Item.Unit blown = unit("U-1", "blower", "powered");
-        Entry without = examine("U-1", "Sanna Teller", Optional.empty());
+        LogEntry without = examine("U-1", "Sanna Teller", Optional.empty());
         assertEquals(
                 List.of("flow, L/min"),
                 ExaminationRecord.of(store, blown, book.duties(), TODAY).gaps(without));
         Item.Unit lungs = unit("U-2", "half mask set", "unpowered");
-        Entry alone = examine("U-2", "Sanna Teller", Optional.empty());
+        LogEntry alone = examine("U-2", "Sanna Teller", Optional.empty());
         assertEquals(
                 List.of(),
                 ExaminationRecord.of(store, lungs, book.duties(), TODAY).gaps(alone));

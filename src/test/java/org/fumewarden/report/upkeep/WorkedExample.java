@@ -8,7 +8,7 @@ import java.util.List;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.duties.DutyBook;
-import org.fumewarden.upkeep.Duty;
+import org.fumewarden.model.Duty;
 import org.junit.jupiter.api.function.Executable;
 
 /**

@@ -10,11 +10,11 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** Puts one right answer among plausible wrong ones, in an order that a seed decides. */
-final class Choices {
+final class Distractors {
     /** So many answers fit the number keys and one look. */
     static final int COUNT = 4;
 
-    private Choices() {}
+    private Distractors() {}
 
     /**
      * The choices of a question.
@@ -23,19 +23,19 @@ final class Choices {
      * @param says id to words
      * @param isRight marks an id as the question would
      */
-    static List<Item.Choice> of(
+    static List<RoundItem.Choice> of(
             String right, List<String> wrong, Random random, Function<String, String> says, Predicate<String> isRight) {
         if (!isRight.test(right)) {
             throw new IllegalStateException("the right answer is marked wrong: " + right);
         }
-        List<Item.Choice> choices = new ArrayList<>();
+        List<RoundItem.Choice> choices = new ArrayList<>();
         Set<String> shown = new LinkedHashSet<>();
-        choices.add(new Item.Choice(right, says.apply(right)));
+        choices.add(new RoundItem.Choice(right, says.apply(right)));
         shown.add(Plain.line(says.apply(right)));
         for (String candidate : wrong) {
             String words = says.apply(candidate);
             if (choices.size() < COUNT && !isRight.test(candidate) && shown.add(Plain.line(words))) {
-                choices.add(new Item.Choice(candidate, words));
+                choices.add(new RoundItem.Choice(candidate, words));
             }
         }
         Collections.shuffle(choices, random);

@@ -13,8 +13,8 @@ import java.util.Optional;
  * @param recorded moment at which it was written down
  * @param by the person who did it
  */
-public record Entry(long sequence, String item, LocalDate on, Instant recorded, String by, Details details) {
-    public Entry {
+public record LogEntry(long sequence, String item, LocalDate on, Instant recorded, String by, Details details) {
+    public LogEntry {
         Given.needed("item", item);
         Given.present("on", on);
         Given.present("recorded", recorded);

@@ -1,8 +1,8 @@
-package org.fumewarden.upkeep;
+package org.fumewarden.model;
 
 import java.time.DateTimeException;
 import java.time.Period;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -29,41 +29,34 @@ public record Keep(String text, Kind kind, List<Leg> legs) {
     private static final Pattern LEG = Pattern.compile("([a-z ]+?) \\+ (P[0-9YMWD]+)");
 
     public Keep {
-        text = Given.needed("keep", text);
-        legs = Given.list(legs);
+        legs = List.copyOf(legs);
     }
 
     /**
-     * Reads a rule.
+     * Reads a rule; nothing when it is none.
      *
      * @param text "record made + P5Y", "later of record made + P40Y and employment end + P20Y", "until next record", "while
      *     current" or "not stated"
      */
-    public static Keep parse(String text) {
+    public static Optional<Keep> parse(String text) {
         String rule = text.strip();
-        switch (rule) {
-            case "until next record":
-                return new Keep(rule, Kind.UNTIL_NEXT, List.of());
-            case "while current":
-                return new Keep(rule, Kind.WHILE_CURRENT, List.of());
-            case "not stated":
-                return new Keep(rule, Kind.NOT_STATED, List.of());
-            default:
-                return new Keep(rule, Kind.FOR_PERIOD, legs(rule));
-        }
-    }
-
-    private static List<Leg> legs(String rule) {
-        String body = rule.startsWith("later of ") ? rule.substring("later of ".length()) : rule;
-        List<Leg> legs = new ArrayList<>();
-        for (String part : body.split(" and ")) {
-            leg(part).ifPresentOrElse(legs::add, () -> {
-                throw StoreException.refused(
-                        "keep cannot be \"" + rule + "\".",
-                        "\"record made + P5Y\", \"later of ... and ...\", \"until next record\", \"while current\" or \"not stated\".");
-            });
-        }
-        return legs;
+        return switch (rule) {
+            case "until next record" -> Optional.of(new Keep(rule, Kind.UNTIL_NEXT, List.of()));
+            case "while current" -> Optional.of(new Keep(rule, Kind.WHILE_CURRENT, List.of()));
+            case "not stated" -> Optional.of(new Keep(rule, Kind.NOT_STATED, List.of()));
+            default -> {
+                List<Optional<Leg>> legs = Arrays.stream(
+                                rule.replaceFirst("^later of ", "").split(" and "))
+                        .map(Keep::leg)
+                        .toList();
+                yield legs.stream().allMatch(Optional::isPresent)
+                        ? Optional.of(new Keep(
+                                rule,
+                                Kind.FOR_PERIOD,
+                                legs.stream().map(Optional::get).toList()))
+                        : Optional.empty();
+            }
+        };
     }
 
     private static Optional<Leg> leg(String part) {

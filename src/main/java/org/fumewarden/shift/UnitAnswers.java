@@ -16,10 +16,10 @@ import org.fumewarden.model.Measure;
 import org.fumewarden.task.Task;
 
 /** What a task file says about the unit in use. */
-final class Given {
+final class UnitAnswers {
     private final Task task;
 
-    Given(Task task) {
+    UnitAnswers(Task task) {
         this.task = task;
     }
 

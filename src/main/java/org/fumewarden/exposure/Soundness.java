@@ -1,7 +1,7 @@
 package org.fumewarden.exposure;
 
 /** What is to be said about a result beside its number. */
-public enum Status {
+public enum Soundness {
     /** Computed, nothing to add. */
     SOUND,
     /** Fewer samples than the statistic needs. */

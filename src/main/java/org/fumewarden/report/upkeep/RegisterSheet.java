@@ -16,10 +16,10 @@ import org.fumewarden.report.sheet.TextForm;
  *
  * @param language tag of its language
  */
-record Sheet(String title, List<Block> blocks, String language) {
+record RegisterSheet(String title, List<Block> blocks, String language) {
     private static final int WIDEST = 4;
 
-    Sheet {
+    RegisterSheet {
         blocks = List.copyOf(blocks);
     }
 
@@ -73,8 +73,8 @@ record Sheet(String title, List<Block> blocks, String language) {
     }
 
     String text() {
-        List<Block> narrow = blocks.stream().map(Sheet::narrow).toList();
-        return TextForm.write(new Sheet(title, narrow, language).whole());
+        List<Block> narrow = blocks.stream().map(RegisterSheet::narrow).toList();
+        return TextForm.write(new RegisterSheet(title, narrow, language).whole());
     }
 
     /** A table that is too wide for lines of text: a point for each row, with the names of its columns. */

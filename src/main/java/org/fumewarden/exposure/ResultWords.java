@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Words that several results share. */
-final class Sentences {
+final class ResultWords {
     static final String ALL_EQUAL =
             "All samples are equal, so their spread is unknown and no test can pass. Check whether they were rounded or copied.";
     private static final MathContext CERTAIN = new MathContext(9, RoundingMode.HALF_UP);
@@ -13,7 +13,7 @@ final class Sentences {
     private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
     private static final int TYPED = 4;
 
-    private Sentences() {}
+    private ResultWords() {}
 
     /** As it was typed; a calculated number to two digits, rounded up, for reading only. Whole numbers stay whole. */
     static String number(double value) {

@@ -24,7 +24,7 @@ import org.fumewarden.model.Threshold;
 import org.fumewarden.model.Unit;
 
 /** The rows in force as the arithmetic of exposure asks for them. */
-public final class Figures {
+public final class ExposureTables {
     /** Digits of a reckoned level; rounded up, so that it is never understated. */
     private static final MathContext LEVEL = new MathContext(12, RoundingMode.CEILING);
 
@@ -32,7 +32,7 @@ public final class Figures {
 
     private final Map<String, Set<Unit>> units = new HashMap<>();
 
-    public Figures(List<Row> rows) {
+    public ExposureTables(List<Row> rows) {
         for (Row row : rows) {
             this.rows.computeIfAbsent(row.getClass(), kind -> new ArrayList<>()).add(row);
         }

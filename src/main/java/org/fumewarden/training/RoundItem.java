@@ -14,7 +14,7 @@ import java.util.function.UnaryOperator;
  * @param hint one sentence that helps without telling
  * @param marker marks an answer in free words or the id of a choice
  */
-public record Item(
+public record RoundItem(
         String kind, String ask, List<Choice> choices, Reads reads, String hint, Function<String, Mark> marker) {
 
     /** What people may answer with. */
@@ -30,7 +30,7 @@ public record Item(
     /** Longest answer that is read. */
     public static final int LONGEST = 300;
 
-    public Item {
+    public RoundItem {
         choices = List.copyOf(choices);
     }
 
@@ -59,8 +59,8 @@ public record Item(
     }
 
     /** The same question, whose marks cite a clause as {@code told} has it. */
-    Item citing(UnaryOperator<Mark> told) {
-        return new Item(kind, ask, choices, reads, hint, answer -> told.apply(marker.apply(answer)));
+    RoundItem citing(UnaryOperator<Mark> told) {
+        return new RoundItem(kind, ask, choices, reads, hint, answer -> told.apply(marker.apply(answer)));
     }
 
     /** The right choice. */
