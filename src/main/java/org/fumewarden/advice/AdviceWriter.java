@@ -201,13 +201,12 @@ final class AdviceWriter {
                 return "How does a competent person judge " + book.vocabulary().name(parts[1])
                         + ", for which this code has no limit?";
             }
-            String time = parts[2].replaceFirst("^limit-", "");
-            String averaging =
-                    Keyed.find(Averaging.class, time).map(Averaging::words).orElse(time);
-            if (!time.equals(parts[2])) {
+            if (parts[2].equals("limit")) {
                 return "Which limit does this country set for "
-                        + book.vocabulary().name(parts[1]) + ", " + averaging + "? Its list is not included here.";
+                        + book.vocabulary().name(parts[1]) + "? Its list is not included here.";
             }
+            String averaging =
+                    Keyed.find(Averaging.class, parts[2]).map(Averaging::words).orElse(parts[2]);
             return "What is the level of " + book.vocabulary().name(parts[1]) + ", " + averaging + "?";
         }
         return book.vocabulary().name(id);
