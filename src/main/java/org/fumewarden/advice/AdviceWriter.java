@@ -7,12 +7,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
@@ -102,18 +100,12 @@ final class AdviceWriter {
      * gets a limit for the agent and averaging time of one.
      */
     private Optional<LocalDate> valuesUntil() {
-        Map<String, LocalDate> ends = book.ends(task.on());
-        Map<String, LocalDate> begins = book.begins(task.on());
-        return ends.isEmpty() && begins.isEmpty()
-                ? Optional.empty()
-                : trail.steps().stream()
-                        .flatMap(step -> step.premises().stream())
-                        .filter(premise -> premise.kind().equals("row"))
-                        .map(Premise::address)
-                        .flatMap(row -> Stream.of(ends.get(row), begins.get(StringUtils.substringAfter(row, "#"))))
-                        .filter(Objects::nonNull)
-                        .min(Comparator.naturalOrder())
-                        .map(day -> day.minusDays(1));
+        Set<String> read = trail.steps().stream()
+                .flatMap(step -> step.premises().stream())
+                .filter(premise -> premise.kind().equals("row"))
+                .map(Premise::address)
+                .collect(Collectors.toSet());
+        return book.change(task.on(), read).map(day -> day.minusDays(1));
     }
 
     private RequiredFactor requiredFactor() {

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.exposure.Appraisal;
+import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Governing;
-import org.fumewarden.exposure.Outcome;
 import org.fumewarden.exposure.Sample;
 import org.fumewarden.exposure.Screening;
 import org.fumewarden.exposure.Statistic;
@@ -35,7 +35,7 @@ final class SampleAssessment {
                 group.desired(),
                 group.nonDetects(),
                 RoomEstimate.prior(group, task, figures));
-        Outcome<Appraisal> found = Appraisal.of(group.samples(), question);
+        Computed<Appraisal> found = Appraisal.of(group.samples(), question);
         if (found.value().isEmpty()) {
             List<Input> open = List.of(Assessor.open(group), Assessor.note(group, found.status(), found.sentence()));
             return new Assessment(group, limit, open, Optional.empty(), Optional.empty());

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Period;
 import org.fumewarden.exposure.ShortTerm;
 import org.fumewarden.exposure.Soundness;
@@ -35,7 +35,7 @@ final class ShiftAssessment {
         double covered = shift.periods().stream().mapToDouble(Period::minutes).sum();
         OptionalDouble told = amount(task, "shift");
         double exposed = told.orElse(Math.max(covered, TimeWeightedAverage.EIGHT_HOURS));
-        Outcome<Double> average =
+        Computed<Double> average =
                 TimeWeightedAverage.ofShift(shift.periods(), exposed, shift.rest(), TimeWeightedAverage.EIGHT_HOURS);
         double level = average.value()
                 .orElseThrow(() -> new InputException(new Problem(
@@ -82,8 +82,8 @@ final class ShiftAssessment {
                 .findFirst();
         List<Input> found = new ArrayList<>();
         for (Period period : shift.periods()) {
-            Outcome<Double> shortTerm = limit.isEmpty()
-                    ? Outcome.of(0.0)
+            Computed<Double> shortTerm = limit.isEmpty()
+                    ? Computed.of(0.0)
                     : ShortTerm.fromSample(
                             period.concentration(), period.minutes(), ShortTerm.QUARTER_HOUR, limit.getAsDouble());
             if (shortTerm.status() == Soundness.INFERRED_EXCEEDANCE) {

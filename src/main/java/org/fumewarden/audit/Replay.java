@@ -32,12 +32,25 @@ public final class Replay {
         return Canonical.text(kept.toString()).equals(Canonical.text(now.toString()));
     }
 
-    /** True when advice of the first format has the same answer from the same steps; how it spelled premises is left out. */
+    /**
+     * True when advice of an older format says the same: all of it in format 2, with nothing besides; in format 1 the answer
+     * and its steps, for how that spelled premises is left out.
+     */
     public boolean sameInOldForm() {
-        return kept.path("format").asText().equals(AdviceTree.SPELLED_OUT)
+        String format = kept.path("format").asText();
+        if (format.equals(AdviceTree.BY_REFERENCE)) {
+            return sameRevision() && AdviceTree.readWhole(kept) && whole(kept).equals(whole(now));
+        }
+        return format.equals(AdviceTree.SPELLED_OUT)
                 && sameRevision()
                 && Canonical.text(answer(kept).toString())
                         .equals(Canonical.text(answer(now).toString()));
+    }
+
+    private static String whole(JsonNode advice) {
+        ObjectNode whole = AdviceTree.opened(advice).deepCopy();
+        whole.remove("format");
+        return Canonical.text(whole.toString());
     }
 
     private static JsonNode answer(JsonNode advice) {

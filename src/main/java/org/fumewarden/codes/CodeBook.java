@@ -2,17 +2,20 @@ package org.fumewarden.codes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Row;
+import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Term;
 
 /** The tables that hold under one code: the shared ones, its own and those it borrows. */
@@ -22,8 +25,7 @@ public final class CodeBook {
     private final RuleFolder rules;
     private final CodeCard card;
     private final List<TableFile> tables;
-    private final List<DatedRow> ending;
-    private final List<DatedRow> beginning;
+    private final List<DatedRow> changing;
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
     private final String revision;
@@ -41,13 +43,10 @@ public final class CodeBook {
         this.card = card;
         this.folders = folders;
         this.tables = tables;
-        this.ending = tables.stream()
+        this.changing = tables.stream()
                 .flatMap(t -> t.rows().stream())
-                .filter(r -> r.until().isBefore(CodeSummary.NEVER))
-                .toList();
-        this.beginning = tables.stream()
-                .flatMap(t -> t.rows().stream())
-                .filter(r -> r.row() instanceof Limit && r.from().isAfter(LocalDate.EPOCH))
+                .filter(r -> r.until().isBefore(CodeSummary.NEVER)
+                        || r.row() instanceof Limit && r.from().isAfter(LocalDate.EPOCH))
                 .toList();
         this.vocabulary = vocabulary;
         this.documents = documents;
@@ -265,20 +264,24 @@ public final class CodeBook {
         return new CodeBook(rules, card, folders, tables, spoken, documents, revision);
     }
 
-    /** First days no longer in force of the rows that are in force on a day and end, by address. */
-    public Map<String, LocalDate> ends(LocalDate day) {
-        Map<String, LocalDate> ends = new LinkedHashMap<>();
-        ending.stream()
-                .filter(r -> r.inForce(day))
-                .forEach(r -> ends.put(r.row().ref().address(), r.until()));
-        return ends;
-    }
-
-    /** The days after this one on which a limit of some list begins, by the key of its row: agent and averaging time. */
-    public Map<String, LocalDate> begins(LocalDate day) {
-        return beginning.stream()
-                .filter(r -> r.from().isAfter(day))
-                .collect(Collectors.toMap(r -> r.row().ref().key(), DatedRow::from, (a, b) -> a.isBefore(b) ? a : b));
+    /**
+     * The first day after this one on which a row that was read ends, or on which some list gets a limit for the agent and
+     * averaging time of one.
+     *
+     * @param read addresses of rows
+     */
+    public Optional<LocalDate> change(LocalDate day, Set<String> read) {
+        return changing.stream()
+                .flatMap(r -> {
+                    RowRef ref = r.row().ref();
+                    boolean ends =
+                            r.inForce(day) && r.until().isBefore(CodeSummary.NEVER) && read.contains(ref.address());
+                    boolean begins = r.row() instanceof Limit
+                            && r.from().isAfter(day)
+                            && read.stream().anyMatch(a -> a.endsWith("#" + ref.key()));
+                    return ends ? Stream.of(r.until()) : begins ? Stream.of(r.from()) : Stream.empty();
+                })
+                .min(Comparator.naturalOrder());
     }
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.fumewarden.model.Act;
 import org.fumewarden.model.Agent;
-import org.fumewarden.model.Anchor;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Band;
@@ -17,13 +16,9 @@ import org.fumewarden.model.BreathingRate;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DeviceClass;
-import org.fumewarden.model.Duty;
-import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Emitter;
 import org.fumewarden.model.EyeShade;
 import org.fumewarden.model.FilterMatch;
-import org.fumewarden.model.Force;
-import org.fumewarden.model.Frequency;
 import org.fumewarden.model.Lever;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
@@ -33,7 +28,6 @@ import org.fumewarden.model.PublishedHigh;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
-import org.fumewarden.model.Subject;
 import org.fumewarden.model.Term;
 import org.fumewarden.model.Threshold;
 
@@ -47,7 +41,7 @@ enum RowKind {
     CLAUSES("clauses", RowKind::clause),
     DANGER_LEVELS("danger-levels", RowKind::danger),
     EQUIPMENT("equipment", RowKind::equipment),
-    DUTIES("duties", RowKind::duty),
+    DUTIES("duties", DutyReader::read),
     EMITTERS("emitters", RowKind::emitter),
     FILTERS("filters", RowKind::filter),
     LEVERS("levers", RowKind::lever),
@@ -148,36 +142,6 @@ enum RowKind {
                 row.text("gas"),
                 row.text("escape", "none"),
                 row.number("order").intValue()));
-    }
-
-    private static List<Row> duty(RowReader row) {
-        String id = row.text("id");
-        List<DutyCondition> conditions = new ArrayList<>();
-        for (Located when : row.items("when")) {
-            RowReader condition = new RowReader(when, "duty", row.ref(id).citation());
-            String circumstance = condition.text("fact");
-            RowRef place = row.ref(id + "/" + conditions.size());
-            conditions.add(new DutyCondition(place, id, circumstance, condition.words("is")));
-            condition.finish();
-        }
-        List<Row> rows = new ArrayList<>();
-        rows.add(new Duty(
-                row.ref(id),
-                id,
-                row.text("do"),
-                row.one("freq", Frequency.class),
-                row.period("period"),
-                row.one("anchor", Anchor.class),
-                row.text("who"),
-                row.some("applies-to", Subject.class),
-                row.text("done-by"),
-                row.text("record", "false").startsWith("true"),
-                row.words("fields"),
-                row.keep("keep"),
-                row.one("force", Force.class),
-                conditions));
-        rows.addAll(conditions);
-        return rows;
     }
 
     private static List<Row> emitter(RowReader row) {

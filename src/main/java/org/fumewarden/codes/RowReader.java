@@ -1,9 +1,7 @@
 package org.fumewarden.codes;
 
 import java.math.BigDecimal;
-import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.Period;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +12,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
-import org.fumewarden.model.Keep;
 import org.fumewarden.model.Keyed;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Unit;
@@ -194,32 +191,9 @@ final class RowReader {
         return place.oneOf(new LinkedHashSet<>(Keyed.keys(type))).flatMap(key -> Keyed.find(type, key));
     }
 
-    /** A longest interval above zero; nothing when the cell is left out or says none. */
-    Optional<Period> period(String cell) {
-        String text = text(cell, "none");
-        try {
-            Optional<Period> period = text.equals("none") ? Optional.empty() : Optional.of(Period.parse(text));
-            if (period.filter(p -> p.isNegative() || p.isZero()).isEmpty()) {
-                return period;
-            }
-        } catch (DateTimeException e) {
-            // Said below, as for a period that is not above zero.
-        }
-        cells.get(cell).complain("cannot be \"" + Located.shown(text) + "\".", "write P1M, P3M, P1Y, ... or none.");
-        return Optional.empty();
-    }
-
-    /** How long a record is kept; not stated when the cell is left out. */
-    Keep keep(String cell) {
-        String text = text(cell, "not stated");
-        return Keep.parse(text).orElseGet(() -> {
-            cells.get(cell)
-                    .complain(
-                            "cannot be \"" + Located.shown(text) + "\".",
-                            "write \"record made + P5Y\", \"later of ... and ...\", \"until next record\","
-                                    + " \"while current\" or \"not stated\".");
-            return Keep.parse("not stated").orElseThrow();
-        });
+    /** Complains about what a cell says. */
+    void refuse(String cell, String text, String remedy) {
+        cells.get(cell).complain("cannot be \"" + Located.shown(text) + "\".", remedy);
     }
 
     Optional<LocalDate> from() {

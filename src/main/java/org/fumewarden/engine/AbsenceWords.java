@@ -12,6 +12,7 @@ import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.trail.Premise;
+import org.fumewarden.trail.Sentence;
 
 /** Words and addresses for what a rule found missing. */
 final class AbsenceWords {
@@ -48,7 +49,7 @@ final class AbsenceWords {
         return new Premise(
                 "absent",
                 absence.missing().stream().map(this::address).collect(Collectors.joining("+")),
-                words(absence, subject),
+                Sentence.plain(words(absence, subject)),
                 Optional.empty());
     }
 

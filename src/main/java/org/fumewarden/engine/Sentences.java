@@ -1,11 +1,13 @@
 package org.fumewarden.engine;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
@@ -19,6 +21,7 @@ import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.model.Unit;
 import org.fumewarden.trail.Premise;
+import org.fumewarden.trail.Sentence;
 
 /** Words for facts: fills the sentence of a rule and describes premises. */
 final class Sentences {
@@ -47,31 +50,36 @@ final class Sentences {
     }
 
     /** The sentence of a rule, filled. */
-    String fill(SpokenRule rule, Conclusion conclusion, Map<String, Object> bindings) {
+    Sentence fill(SpokenRule rule, Conclusion conclusion, Map<String, Object> bindings) {
         return fill(own.getOrDefault(rule.card().id(), rule.sentence()), conclusion, bindings);
     }
 
     /** Fills {name} from the conclusion's parts or else the rule's bindings, and {binding.part} from a bound fact. */
-    String fill(Template template, Conclusion conclusion, Map<String, Object> bindings) {
-        StringBuilder filled = new StringBuilder(text(template, conclusion, bindings));
-        if (!filled.isEmpty()) {
-            filled.setCharAt(0, Character.toUpperCase(filled.charAt(0)));
+    Sentence fill(Template template, Conclusion conclusion, Map<String, Object> bindings) {
+        Sentence said = said(template, conclusion, bindings);
+        List<String> fixed = new ArrayList<>(said.fixed());
+        List<String> filled = new ArrayList<>(said.filled());
+        if (!fixed.get(0).isEmpty()) {
+            fixed.set(0, StringUtils.capitalize(fixed.get(0)));
+        } else if (!filled.isEmpty()) {
+            filled.set(0, StringUtils.capitalize(filled.get(0)));
         }
-        return filled.toString();
+        return new Sentence(fixed, filled);
     }
 
-    private String text(Template template, Fact fact, Map<String, Object> bindings) {
-        StringBuilder filled = new StringBuilder();
+    private Sentence said(Template template, Fact fact, Map<String, Object> bindings) {
+        List<String> fixed = new ArrayList<>(template.pieces().size());
+        List<String> filled = new ArrayList<>(template.pieces().size());
         for (Template.Piece piece : template.pieces()) {
-            filled.append(piece.before());
+            fixed.add(piece.before());
             if (!piece.name().isEmpty()) {
                 Object value = value(piece, fact, bindings);
                 boolean told = (piece.part().isEmpty() ? fact : bindings.get(piece.name())) instanceof Measure;
                 String place = told && value instanceof BigDecimal number ? asTold(number) : words(value);
-                filled.append(words.getOrDefault(place, place));
+                filled.add(words.getOrDefault(place, place));
             }
         }
-        return filled.toString();
+        return new Sentence(fixed, filled);
     }
 
     /** A figure that a person told stands as it was told, so that it never reads like the border it missed. */
@@ -131,11 +139,13 @@ final class Sentences {
     }
 
     /** A fact in words, without its address. */
-    String describe(Fact fact) {
+    Sentence describe(Fact fact) {
         String kind = AbsenceWords.kebab(fact.getClass().getSimpleName());
         Template template = spoken.computeIfAbsent(
                 fact.getClass(), type -> Template.of(vocabulary.names().getOrDefault("fact-" + kind, "")));
-        return (template.names().isEmpty() ? parts(kind, fact) : text(template, fact, Map.of())) + provenance(fact);
+        Sentence said = template.names().isEmpty() ? Sentence.plain(parts(kind, fact)) : said(template, fact, Map.of());
+        String provenance = provenance(fact);
+        return provenance.isEmpty() ? said : said.and(provenance);
     }
 
     private String parts(String kind, Fact fact) {

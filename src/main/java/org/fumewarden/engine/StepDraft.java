@@ -4,6 +4,7 @@ import java.util.List;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.trail.Finding;
 import org.fumewarden.trail.Premise;
+import org.fumewarden.trail.Sentence;
 
 /**
  * A firing in words that has no number yet, for the numbers of earlier steps differ between tasks.
@@ -17,7 +18,7 @@ record StepDraft(
         RuleCard card, Finding finding, Held held, String sortedAs, List<Premise> given, List<Earlier> concluded) {
 
     /** An earlier conclusion with its words. */
-    record Earlier(Held conclusion, String words) {}
+    record Earlier(Held conclusion, Sentence words) {}
 
     Conclusion conclusion() {
         return finding.conclusion();

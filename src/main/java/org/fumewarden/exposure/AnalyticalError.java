@@ -37,15 +37,15 @@ public final class AnalyticalError {
      *
      * @param error sampling and analytical error as a share, such as 0.23
      */
-    public static Outcome<Band> single(double result, double limit, double error) {
+    public static Computed<Band> single(double result, double limit, double error) {
         if (!(error >= 0) || !Double.isFinite(error)) {
-            return Outcome.none(Soundness.INVALID_VALUE, "The error is " + error + ". Write 0.23 for 23 %.");
+            return Computed.none(Soundness.INVALID_VALUE, "The error is " + error + ". Write 0.23 for 23 %.");
         }
         return Ratios.of(result, limit).map(y -> new Band(y, Math.max(0, y - error), y + error));
     }
 
     /** Samples one after the other, all with the same error, which partly cancels. */
-    public static Outcome<Band> consecutive(List<Period> samples, double limit, double error) {
+    public static Computed<Band> consecutive(List<Period> samples, double limit, double error) {
         double minutes = samples.stream().mapToDouble(Period::minutes).sum();
         return TimeWeightedAverage.of(samples, minutes)
                 .then(mean -> single(mean, limit, error))

@@ -20,9 +20,9 @@ public record Appraisal(
         List<Estimate> estimates,
         Governing governing,
         Compliance.Verdict verdict,
-        Outcome<LognormalFit> fit,
-        Outcome<ShapiroWilk> shape,
-        Outcome<WorkerVariance> workers) {
+        Computed<LognormalFit> fit,
+        Computed<ShapiroWilk> shape,
+        Computed<WorkerVariance> workers) {
     private static final double UNLIKELY = 0.05;
     private static final int POWER_FROM = 6;
     private static final double SHORTEST_SHARE = 0.25;
@@ -60,22 +60,22 @@ public record Appraisal(
     }
 
     /** Appraises the samples; refuses values and limits that cannot be. */
-    public static Outcome<Appraisal> of(List<Sample> samples, Question question) {
+    public static Computed<Appraisal> of(List<Sample> samples, Question question) {
         if (!SampleSet.isConcentration(question.limit())) {
-            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(question.limit()));
+            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(question.limit()));
         }
         return SampleSet.of(samples).map(set -> of(set, question));
     }
 
     private static Appraisal of(SampleSet set, Question question) {
-        Outcome<LognormalFit> fit = LognormalFits.of(set, question.nonDetects());
+        Computed<LognormalFit> fit = LognormalFits.of(set, question.nonDetects());
         List<Estimate> estimates = Arrays.stream(Statistic.values())
                 .map(s -> s == Statistic.HIGHEST_SAMPLE
                         ? Estimate.highest(set)
                         : Estimate.of(s, set, fit, question.prior()))
                 .toList();
-        Outcome<ShapiroWilk> shape = ShapiroWilk.ofLogs(set);
-        Outcome<WorkerVariance> workers = WorkerVariance.of(set);
+        Computed<ShapiroWilk> shape = ShapiroWilk.ofLogs(set);
+        Computed<WorkerVariance> workers = WorkerVariance.of(set);
         Governing plain = Governing.of(set, fit, question);
         List<Governing.Caution> cautions = new ArrayList<>(plain.cautions());
         cautions.addAll(ofMethod(set, question));
@@ -98,7 +98,7 @@ public record Appraisal(
                 : List.of();
     }
 
-    private static List<Governing.Caution> ofShape(SampleSet set, Outcome<ShapiroWilk> shape) {
+    private static List<Governing.Caution> ofShape(SampleSet set, Computed<ShapiroWilk> shape) {
         return shape.value()
                 .filter(test -> set.size() >= POWER_FROM && test.probability() < UNLIKELY)
                 .map(test -> List.of(new Governing.Caution(
@@ -109,7 +109,7 @@ public record Appraisal(
                 .orElse(List.of());
     }
 
-    private static List<Governing.Caution> ofWorkers(Outcome<WorkerVariance> workers) {
+    private static List<Governing.Caution> ofWorkers(Computed<WorkerVariance> workers) {
         return workers.value()
                 .filter(WorkerVariance::individualTestNeeded)
                 .map(found -> List.of(new Governing.Caution(

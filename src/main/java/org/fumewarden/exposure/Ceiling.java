@@ -12,10 +12,10 @@ public final class Ceiling {
     private Ceiling() {}
 
     /** The highest concentration in the periods. */
-    public static Outcome<Double> highest(List<Period> periods) {
+    public static Computed<Double> highest(List<Period> periods) {
         return TimeWeightedAverage.fault(periods, 1)
-                .map(fault -> Outcome.<Double>none(Soundness.INVALID_VALUE, fault))
-                .orElseGet(() -> Outcome.finite(periods.stream()
+                .map(fault -> Computed.<Double>none(Soundness.INVALID_VALUE, fault))
+                .orElseGet(() -> Computed.finite(periods.stream()
                         .mapToDouble(Period::concentration)
                         .max()
                         .orElse(0)));

@@ -15,12 +15,12 @@ record CensoredLikelihood(double meanLog, double sdLog, double varianceEta, doub
     private static final int MOST_STEPS = 200;
     private static final double SETTLED = 1e-10;
 
-    static Outcome<CensoredLikelihood> of(SampleSet set) {
+    static Computed<CensoredLikelihood> of(SampleSet set) {
         double[] logs = set.logs();
         boolean[] found = set.flags();
         Moments start = Moments.of(logs);
         if (start.deviation() < LognormalFit.NO_SPREAD) {
-            return Outcome.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
+            return Computed.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         // Standardised values keep the two unknowns near one.
         double[] scaled = new double[logs.length];
@@ -37,10 +37,10 @@ record CensoredLikelihood(double meanLog, double sdLog, double varianceEta, doub
             eta += moveEta;
             theta += moveTheta;
             if (Math.max(Math.abs(moveEta), Math.abs(moveTheta)) < SETTLED * theta) {
-                return Outcome.of(unscaled(Point.at(scaled, found, eta, theta), eta, theta, start));
+                return Computed.of(unscaled(Point.at(scaled, found, eta, theta), eta, theta, start));
             }
         }
-        return Outcome.none(
+        return Computed.none(
                 Soundness.OUT_OF_RANGE,
                 "The likelihood has no maximum that can be found. Use regression on order statistics.");
     }

@@ -108,9 +108,9 @@ public final class Compliance {
     }
 
     /** The numbers of the upper tolerance test, for a fit of 6 or more samples. */
-    public static Outcome<Tolerance> tolerance(LognormalFit fit, double limit) {
+    public static Computed<Tolerance> tolerance(LognormalFit fit, double limit) {
         if (fit.samples() < TOLERANCE_FROM) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.TOO_FEW,
                     "The upper tolerance test needs 6 or more samples; there are " + fit.samples() + ". Take more.");
         }
@@ -126,7 +126,7 @@ public final class Compliance {
         if (set.highestDetectionLimit() >= limit) {
             return new Verdict(Decision.NO_DECISION, Soundness.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
         }
-        Outcome<Tolerance> found = fit(set).then(fit -> tolerance(fit, limit));
+        Computed<Tolerance> found = fit(set).then(fit -> tolerance(fit, limit));
         if (found instanceof Value<Tolerance> value) {
             return shaped(set, judged(value));
         }
@@ -137,7 +137,7 @@ public final class Compliance {
      * The fit of the standard: complete samples by mean and deviation of the logarithms, otherwise a straight line through
      * the detected ones on log-probability axes, and the tolerance factor counts all samples (Annex H, from memory).
      */
-    static Outcome<LognormalFit> fit(SampleSet set) {
+    static Computed<LognormalFit> fit(SampleSet set) {
         return LognormalFits.of(set, NonDetects.REGRESSION_ON_ORDER)
                 .map(f -> new LognormalFit(f.meanLog(), f.sdLog(), f.samples(), f.samples(), f.method()));
     }

@@ -18,8 +18,8 @@ public record Estimate(Statistic statistic, Optional<Double> value, Soundness st
         return new Estimate(Statistic.HIGHEST_SAMPLE, Optional.of(set.highest()), Soundness.SOUND, sentence);
     }
 
-    static Estimate of(Statistic statistic, SampleSet set, Outcome<LognormalFit> fitted, Optional<Prior> prior) {
-        Outcome<Double> outcome = statistic.of(set, fitted, prior);
+    static Estimate of(Statistic statistic, SampleSet set, Computed<LognormalFit> fitted, Optional<Prior> prior) {
+        Computed<Double> outcome = statistic.of(set, fitted, prior);
         if (outcome instanceof Value<Double> value) {
             String warning = value.sentence().isEmpty() ? "" : " " + value.sentence();
             return new Estimate(

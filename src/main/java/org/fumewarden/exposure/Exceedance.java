@@ -20,13 +20,13 @@ public record Exceedance(double share, double lower, double upper) {
      *
      * @param confidence one-sided, such as 0.95
      */
-    public static Outcome<Exceedance> of(SampleSet set, double limit, double confidence) {
+    public static Computed<Exceedance> of(SampleSet set, double limit, double confidence) {
         if (!(confidence > 0.5 && confidence < 1)) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.INVALID_VALUE,
                     "The confidence " + confidence + " must lie between 0.5 and 1. Write 0.95 for 95 %.");
         }
-        Outcome<LognormalFit> fitted = LognormalFits.of(set);
+        Computed<LognormalFit> fitted = LognormalFits.of(set);
         return fitted.then(fit -> fit.distance(limit)
                 .then(k -> set.complete()
                         ? exact(set.size(), k, confidence)
@@ -38,24 +38,24 @@ public record Exceedance(double share, double lower, double upper) {
      *
      * <p>1 - (1 - confidence)^(1/n), elementary; 6 samples bound it at 39 % with 95 % confidence.
      */
-    public static Outcome<Double> aboveHighest(int samples, double confidence) {
+    public static Computed<Double> aboveHighest(int samples, double confidence) {
         if (samples < 1 || !ToleranceFactor.isShare(confidence)) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.TOO_FEW, "A bound needs a sample and a confidence between 0 and 1. Write 0.95.");
         }
-        return Outcome.finite(-Math.expm1(Math.log1p(-confidence) / samples));
+        return Computed.finite(-Math.expm1(Math.log1p(-confidence) / samples));
     }
 
-    private static Outcome<Exceedance> exact(int n, double k, double confidence) {
+    private static Computed<Exceedance> exact(int n, double k, double confidence) {
         NoncentralT distribution = new NoncentralT(n - 1);
         double root = Math.sqrt(n);
         OptionalDouble low = solve(distribution, k, root, confidence);
         OptionalDouble high = solve(distribution, k, root, 1 - confidence);
         if (low.isEmpty() || high.isEmpty()) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.OUT_OF_RANGE, "The share above the limit is too small or too large to bound.");
         }
-        return Outcome.of(new Exceedance(
+        return Computed.of(new Exceedance(
                 StandardNormal.above(k),
                 StandardNormal.above(high.getAsDouble()),
                 StandardNormal.above(low.getAsDouble())));
@@ -65,7 +65,7 @@ public record Exceedance(double share, double lower, double upper) {
         return Roots.ofIncreasing(z -> share - distribution.below(k * root, z * root), k, 1);
     }
 
-    private static Outcome<Exceedance> byInformation(SampleSet set, double k, double logLimit, double confidence) {
+    private static Computed<Exceedance> byInformation(SampleSet set, double k, double logLimit, double confidence) {
         return CensoredLikelihood.of(set).map(fit -> {
             double t = TDistribution.of(set.detected() - 1.0).inverseCumulativeProbability(confidence);
             double half = t * fit.errorOfDistance(logLimit);

@@ -61,7 +61,7 @@ public record Governing(
                                 + "). Check the samples, the unit and the description of the work."));
     }
 
-    static Governing of(SampleSet set, Outcome<LognormalFit> fitted, Appraisal.Question question) {
+    static Governing of(SampleSet set, Computed<LognormalFit> fitted, Appraisal.Question question) {
         double limit = question.limit();
         List<Caution> cautions = new ArrayList<>();
         boolean more = set.size() < FewSamples.ENOUGH;
@@ -94,7 +94,7 @@ public record Governing(
         Statistic chosen = Statistic.HIGHEST_SAMPLE;
         double value = set.highest();
         for (Statistic statistic : candidates) {
-            Outcome<Double> found = statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread), question.prior());
+            Computed<Double> found = statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread), question.prior());
             if (found.value().isEmpty() && found.status() != Soundness.NOT_NEEDED && set.size() >= FIT_FROM) {
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }

@@ -27,9 +27,9 @@ public final class KaplanMeier {
     }
 
     /** The estimate; needs one detected sample. */
-    public static Outcome<KaplanMeier> of(SampleSet set) {
+    public static Computed<KaplanMeier> of(SampleSet set) {
         if (set.detected() == 0) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.ALL_CENSORED,
                     "No sample was detected, so there is no distribution. Sample longer or with a finer method.");
         }
@@ -53,7 +53,7 @@ public final class KaplanMeier {
             steps.add(0, new Step(value, below, upTo));
             upTo = below;
         }
-        return Outcome.of(new KaplanMeier(steps, steps.get(0).below() == 0));
+        return Computed.of(new KaplanMeier(steps, steps.get(0).below() == 0));
     }
 
     /** The steps, lowest first. */
@@ -62,15 +62,15 @@ public final class KaplanMeier {
     }
 
     /** The smallest detected value up to which at least the given share of exposures lies. */
-    public Outcome<Double> percentile(double share) {
+    public Computed<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Outcome.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Computed.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
         if (share <= steps.get(0).below()) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.TOO_CENSORED, "This percentile lies among the non-detects. Ask for a higher one.");
         }
-        return Outcome.of(steps.stream()
+        return Computed.of(steps.stream()
                 .filter(s -> s.upTo() >= share - 1e-12)
                 .findFirst()
                 .orElseThrow()
@@ -78,13 +78,13 @@ public final class KaplanMeier {
     }
 
     /** The mean; non-detects below the lowest result count as that result, which a warning says. */
-    public Outcome<Double> mean() {
+    public Computed<Double> mean() {
         double sum = 0;
         for (Step step : steps) {
             sum += step.concentration() * (step.upTo() - step.below());
         }
         if (lowestDetected) {
-            return Outcome.finite(sum);
+            return Computed.finite(sum);
         }
         double floor = steps.get(0).concentration();
         return new Value<>(

@@ -18,30 +18,30 @@ final class LandMean {
     private LandMean() {}
 
     /** The upper limit of the mean, in the unit of the samples. */
-    static Outcome<Double> upper(int n, double meanLog, double sdLog, double confidence) {
+    static Computed<Double> upper(int n, double meanLog, double sdLog, double confidence) {
         return limit(n, meanLog, sdLog, 1 - confidence);
     }
 
     /** Land's factor H: ln(limit) = mean + s^2/2 + H s / sqrt(n-1). */
-    static Outcome<Double> factor(int n, double sdLog, double confidence) {
+    static Computed<Double> factor(int n, double sdLog, double confidence) {
         return upper(n, 0, sdLog, confidence)
-                .then(limit -> Outcome.finite((Math.log(limit) - sdLog * sdLog / 2) * Math.sqrt(n - 1.0) / sdLog));
+                .then(limit -> Computed.finite((Math.log(limit) - sdLog * sdLog / 2) * Math.sqrt(n - 1.0) / sdLog));
     }
 
-    private static Outcome<Double> limit(int n, double meanLog, double sdLog, double tail) {
+    private static Computed<Double> limit(int n, double meanLog, double sdLog, double tail) {
         if (n < 3) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.TOO_FEW, "Limits of the mean need 3 or more samples; there are " + n + ". Take more.");
         }
         if (!ToleranceFactor.isShare(tail)) {
-            return Outcome.none(Soundness.INVALID_VALUE, "A confidence must lie between 0 and 1. Write 0.95.");
+            return Computed.none(Soundness.INVALID_VALUE, "A confidence must lie between 0 and 1. Write 0.95.");
         }
         if (sdLog < LognormalFit.NO_SPREAD) {
-            return Outcome.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
+            return Computed.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         DoubleUnaryOperator excess = shift -> tail - below(n, shift, sdLog);
         OptionalDouble shift = Roots.ofIncreasing(excess, 0, sdLog);
-        return Outcome.finite(Math.exp(meanLog + shift.orElse(Double.NaN)));
+        return Computed.finite(Math.exp(meanLog + shift.orElse(Double.NaN)));
     }
 
     /** P(U <= observed u) when ln(mean) lies {@code shift} above the mean of the logarithms. */

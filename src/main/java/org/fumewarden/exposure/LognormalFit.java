@@ -37,30 +37,30 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
     }
 
     /** The value below which the given share of exposures lies, without any confidence. */
-    public Outcome<Double> percentile(double share) {
+    public Computed<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Outcome.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Computed.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
-        return spread().then(s -> Outcome.finite(Math.exp(meanLog + StandardNormal.quantile(share) * s)));
+        return spread().then(s -> Computed.finite(Math.exp(meanLog + StandardNormal.quantile(share) * s)));
     }
 
     /** The upper tolerance limit: with this confidence above the given share of exposures. */
-    public Outcome<Double> tolerance(double coverage, double confidence) {
+    public Computed<Double> tolerance(double coverage, double confidence) {
         return spread().then(s -> ToleranceFactor.of(evidence, coverage, confidence)
-                .then(k -> Outcome.finite(Math.exp(meanLog + k * s))));
+                .then(k -> Computed.finite(Math.exp(meanLog + k * s))));
     }
 
     /** The logarithm of the limit, in standard deviations above the mean. */
-    public Outcome<Double> distance(double limit) {
+    public Computed<Double> distance(double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
-        return spread().then(s -> Outcome.finite((Math.log(limit) - meanLog) / s));
+        return spread().then(s -> Computed.finite((Math.log(limit) - meanLog) / s));
     }
 
     /** Upper confidence limit of the arithmetic mean after Land, with a warning where it runs away. */
-    public Outcome<Double> meanUpper(double confidence) {
-        Outcome<Double> upper = LandMean.upper(evidence, meanLog, sdLog, confidence);
+    public Computed<Double> meanUpper(double confidence) {
+        Computed<Double> upper = LandMean.upper(evidence, meanLog, sdLog, confidence);
         if (evidence >= STABLE_FROM && geometricDeviation() < STABLE_UP_TO_GSD) {
             return upper;
         }
@@ -77,15 +77,15 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
         return new LognormalFit(meanLog, Math.max(sdLog, Math.log(SMALLEST_GSD)), samples, evidence, method);
     }
 
-    private Outcome<Double> spread() {
+    private Computed<Double> spread() {
         if (sdLog < NO_SPREAD) {
-            return Outcome.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
+            return Computed.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
-        return Outcome.of(sdLog);
+        return Computed.of(sdLog);
     }
 
     /** The fit with the warning that its spread deserves. */
-    Outcome<LognormalFit> judged() {
+    Computed<LognormalFit> judged() {
         if (sdLog < NO_SPREAD) {
             return new Value<>(this, Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
@@ -104,6 +104,6 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
                     "A geometric standard deviation of " + spread
                             + " says that these samples are not one group. Split them by task or place.");
         }
-        return Outcome.of(this);
+        return Computed.of(this);
     }
 }

@@ -8,7 +8,7 @@ import java.util.function.Function;
  *
  * @param sentence what was found and what would help
  */
-public record NoValue<T>(Soundness status, String sentence) implements Outcome<T> {
+public record NoValue<T>(Soundness status, String sentence) implements Computed<T> {
     public NoValue {
         if (status == null || status == Soundness.SOUND || sentence == null || sentence.isBlank()) {
             throw new IllegalArgumentException("A missing value needs a status and a sentence.");
@@ -21,12 +21,12 @@ public record NoValue<T>(Soundness status, String sentence) implements Outcome<T
     }
 
     @Override
-    public <R> Outcome<R> map(Function<? super T, ? extends R> function) {
+    public <R> Computed<R> map(Function<? super T, ? extends R> function) {
         return new NoValue<>(status, sentence);
     }
 
     @Override
-    public <R> Outcome<R> then(Function<? super T, Outcome<R>> function) {
+    public <R> Computed<R> then(Function<? super T, Computed<R>> function) {
         return new NoValue<>(status, sentence);
     }
 }

@@ -91,7 +91,7 @@ public final class NumericsSelfCheck {
         for (double value : ReferenceNumbers.MANGANESE) {
             samples.add(value > 0 ? Sample.found(value) : Sample.below(-value));
         }
-        Outcome<LognormalFit> fit = SampleSet.of(samples).then(LognormalFits::of);
+        Computed<LognormalFit> fit = SampleSet.of(samples).then(LognormalFits::of);
         Errors errors = new Errors();
         errors.add(ReferenceNumbers.MANGANESE_FIT[0], () -> number(fit.map(LognormalFit::meanLog)));
         errors.add(ReferenceNumbers.MANGANESE_FIT[1], () -> number(fit.map(LognormalFit::sdLog)));
@@ -102,7 +102,7 @@ public final class NumericsSelfCheck {
         Errors errors = new Errors();
         double[][] sets = {ReferenceNumbers.AIR, ReferenceNumbers.CHROMIUM};
         for (int i = 0; i < sets.length; i++) {
-            Outcome<SampleSet> set = SampleSet.found(sets[i]);
+            Computed<SampleSet> set = SampleSet.found(sets[i]);
             errors.add(
                     ReferenceNumbers.SHAPIRO[i],
                     () -> number(set.then(ShapiroWilk::ofLogs).map(ShapiroWilk::statistic)));
@@ -129,7 +129,7 @@ public final class NumericsSelfCheck {
         lines.add(errors.line("rooms", 2e-8, "scipy 1.17.1, DOP853"));
     }
 
-    private static double number(Outcome<Double> outcome) {
+    private static double number(Computed<Double> outcome) {
         return outcome.value().orElse(Double.MAX_VALUE);
     }
 

@@ -10,15 +10,15 @@ public final class Ratios {
     private Ratios() {}
 
     /** Concentration over limit; a limit of zero is refused and never an infinite ratio. */
-    public static Outcome<Double> of(double concentration, double limit) {
+    public static Computed<Double> of(double concentration, double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Soundness.INVALID_LIMIT, limitSentence(limit));
+            return Computed.none(Soundness.INVALID_LIMIT, limitSentence(limit));
         }
         if (!(concentration >= 0) || !Double.isFinite(concentration)) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.INVALID_VALUE, "The concentration is " + concentration + ". Check the signs.");
         }
-        return Outcome.finite(concentration / limit);
+        return Computed.finite(concentration / limit);
     }
 
     static String limitSentence(double limit) {

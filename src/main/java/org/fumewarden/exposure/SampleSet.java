@@ -12,30 +12,30 @@ public final class SampleSet {
     }
 
     /** Checks the samples; zero, negative and non-numeric results are refused. */
-    public static Outcome<SampleSet> of(List<Sample> samples) {
+    public static Computed<SampleSet> of(List<Sample> samples) {
         if (samples.isEmpty()) {
-            return Outcome.none(Soundness.TOO_FEW, "There is no sample. Enter at least one result.");
+            return Computed.none(Soundness.TOO_FEW, "There is no sample. Enter at least one result.");
         }
         for (int i = 0; i < samples.size(); i++) {
             double found = samples.get(i).concentration();
             if (!isConcentration(found)) {
-                return Outcome.none(
+                return Computed.none(
                         Soundness.INVALID_VALUE,
                         "Sample " + (i + 1) + " is " + found
                                 + ". Enter \"nothing found\" as below its detection limit.");
             }
             double minutes = samples.get(i).minutes().orElse(1);
             if (!isConcentration(minutes)) {
-                return Outcome.none(
+                return Computed.none(
                         Soundness.INVALID_VALUE,
                         "Sample " + (i + 1) + " ran for " + minutes + " minutes. Leave the time out.");
             }
         }
-        return Outcome.of(new SampleSet(samples));
+        return Computed.of(new SampleSet(samples));
     }
 
     /** Results that were all detected. */
-    public static Outcome<SampleSet> found(double... concentrations) {
+    public static Computed<SampleSet> found(double... concentrations) {
         return of(Arrays.stream(concentrations).mapToObj(Sample::found).toList());
     }
 

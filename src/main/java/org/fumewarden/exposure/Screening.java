@@ -47,27 +47,27 @@ public record Screening(
     }
 
     /** The concentration with the given share of shifts below it. */
-    public Outcome<Double> percentile(double share) {
+    public Computed<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Outcome.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Computed.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
         double own = Math.exp(medianLog + StandardNormal.quantile(share) * deviation());
-        return Outcome.finite(bounded(own, w -> w.percentile(share)));
+        return Computed.finite(bounded(own, w -> w.percentile(share)));
     }
 
-    private double bounded(double own, Function<Screening, Outcome<Double>> statistic) {
+    private double bounded(double own, Function<Screening, Computed<Double>> statistic) {
         return whole.flatMap(w -> statistic.apply(w).value())
                 .map(w -> Math.min(w, own))
                 .orElse(own);
     }
 
     /** The mean. */
-    public Outcome<Double> mean() {
-        return Outcome.finite(bounded(Math.exp(medianLog + deviation() * deviation() / 2), Screening::mean));
+    public Computed<Double> mean() {
+        return Computed.finite(bounded(Math.exp(medianLog + deviation() * deviation() / 2), Screening::mean));
     }
 
     /** The value that counts against a limit: the 95th percentile, and never below the floor. */
-    public Outcome<Double> governing() {
+    public Computed<Double> governing() {
         return percentile(Compliance.COVERAGE).map(p -> bounded(Math.max(p, atLeast.orElse(0)), Screening::governing));
     }
 

@@ -20,21 +20,21 @@ public final class ShiftAdjustment {
      * <p>With a limit of 50 ug/m3 this is the rule 400 / h. Source: 29 CFR 1910.1025(c)(2) and 1926.62(c)(2). The action
      * level is not reduced.
      */
-    public static Outcome<Double> equalDose(double limit, double hoursPerDay) {
+    public static Computed<Double> equalDose(double limit, double hoursPerDay) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         return factor(DAY / hoursPerDay, hoursPerDay, HOURS_IN_DAY).map(f -> limit * f);
     }
 
     /** The daily factor (8/h)(24-h)/16, at most 1. Source: Brief and Scala 1975. Advisory. */
-    public static Outcome<Double> daily(double hoursPerDay) {
+    public static Computed<Double> daily(double hoursPerDay) {
         return factor(
                 DAY / hoursPerDay * (HOURS_IN_DAY - hoursPerDay) / (HOURS_IN_DAY - DAY), hoursPerDay, HOURS_IN_DAY);
     }
 
     /** The weekly factor (40/h)(168-h)/128, at most 1. Source: Brief and Scala 1975, from memory. Advisory. */
-    public static Outcome<Double> weekly(double hoursPerWeek) {
+    public static Computed<Double> weekly(double hoursPerWeek) {
         return factor(
                 WEEK / hoursPerWeek * (HOURS_IN_WEEK - hoursPerWeek) / (HOURS_IN_WEEK - WEEK),
                 hoursPerWeek,
@@ -42,16 +42,16 @@ public final class ShiftAdjustment {
     }
 
     /** The smaller of the daily and the weekly factor. */
-    public static Outcome<Double> stricter(double hoursPerDay, double hoursPerWeek) {
+    public static Computed<Double> stricter(double hoursPerDay, double hoursPerWeek) {
         return daily(hoursPerDay).then(day -> weekly(hoursPerWeek).map(week -> Math.min(day, week)));
     }
 
-    private static Outcome<Double> factor(double raw, double hours, double whole) {
+    private static Computed<Double> factor(double raw, double hours, double whole) {
         if (!SampleSet.isConcentration(hours) || hours >= whole) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.INVALID_VALUE,
                     hours + " hours do not fit into " + whole + ". Write the length of the day.");
         }
-        return Outcome.finite(Math.min(1, raw));
+        return Computed.finite(Math.min(1, raw));
     }
 }

@@ -17,10 +17,10 @@ public final class ShortTerm {
     private ShortTerm() {}
 
     /** The highest average over any window; time outside the periods counts as unexposed. */
-    public static Outcome<Double> highest(List<Period> periods, double windowMinutes) {
+    public static Computed<Double> highest(List<Period> periods, double windowMinutes) {
         Optional<String> fault = TimeWeightedAverage.fault(periods, windowMinutes);
         if (fault.isPresent()) {
-            return Outcome.none(Soundness.INVALID_VALUE, fault.get());
+            return Computed.none(Soundness.INVALID_VALUE, fault.get());
         }
         double[] edges = edges(periods);
         double highest = 0;
@@ -29,7 +29,7 @@ public final class ShortTerm {
             highest = Math.max(highest, dose(periods, edges, edge, edge + windowMinutes));
             highest = Math.max(highest, dose(periods, edges, edge - windowMinutes, edge));
         }
-        return Outcome.finite(highest / windowMinutes);
+        return Computed.finite(highest / windowMinutes);
     }
 
     /**
@@ -37,23 +37,23 @@ public final class ShortTerm {
      *
      * <p>It gives no short-term value; but a mean above the limit proves that some window lay above it.
      */
-    public static Outcome<Double> fromSample(double mean, double sampleMinutes, double windowMinutes, double limit) {
+    public static Computed<Double> fromSample(double mean, double sampleMinutes, double windowMinutes, double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         Optional<String> fault = TimeWeightedAverage.fault(List.of(new Period(mean, sampleMinutes)), windowMinutes);
         if (fault.isPresent()) {
-            return Outcome.none(Soundness.INVALID_VALUE, fault.get());
+            return Computed.none(Soundness.INVALID_VALUE, fault.get());
         }
         if (sampleMinutes <= windowMinutes) {
-            return Outcome.finite(mean * sampleMinutes / windowMinutes);
+            return Computed.finite(mean * sampleMinutes / windowMinutes);
         }
         return mean > limit
-                ? Outcome.none(
+                ? Computed.none(
                         Soundness.INFERRED_EXCEEDANCE,
                         "A mean of " + mean + " over " + sampleMinutes + " min gives no " + windowMinutes
                                 + " min value, yet some window must have been above the limit of " + limit + ".")
-                : Outcome.none(
+                : Computed.none(
                         Soundness.TOO_FEW,
                         "A sample of " + sampleMinutes + " min gives no " + windowMinutes
                                 + " min value. Sample the worst " + windowMinutes + " minutes.");

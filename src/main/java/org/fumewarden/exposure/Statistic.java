@@ -31,13 +31,13 @@ public enum Statistic {
     }
 
     /** The statistic of samples and their fit. */
-    Outcome<Double> of(SampleSet set, Outcome<LognormalFit> fitted, Optional<Prior> prior) {
+    Computed<Double> of(SampleSet set, Computed<LognormalFit> fitted, Optional<Prior> prior) {
         return switch (this) {
-            case HIGHEST_SAMPLE -> Outcome.of(set.highest());
+            case HIGHEST_SAMPLE -> Computed.of(set.highest());
             case ASSUMED_SPREAD -> FewSamples.bound(set, fitted);
             case POSTERIOR ->
                 prior.map(p -> FewSamples.faded(set, fitted, Posterior.bound(p, set)))
-                        .orElseGet(() -> Outcome.none(
+                        .orElseGet(() -> Computed.none(
                                 Soundness.NOT_NEEDED, "No published study is held for this agent, process and place."));
             case PERCENTILE_95 -> fitted.then(fit -> fit.percentile(Compliance.COVERAGE));
             case UPPER_TOLERANCE_70 ->

@@ -26,12 +26,12 @@ public final class TimeWeightedAverage {
     }
 
     /** The average of periods that cover all exposure of the day. */
-    public static Outcome<Double> of(List<Period> periods, double referenceMinutes) {
+    public static Computed<Double> of(List<Period> periods, double referenceMinutes) {
         Optional<String> fault = fault(periods, referenceMinutes);
         if (fault.isPresent()) {
-            return Outcome.none(Soundness.INVALID_VALUE, fault.get());
+            return Computed.none(Soundness.INVALID_VALUE, fault.get());
         }
-        return Outcome.finite(dose(periods) / referenceMinutes);
+        return Computed.finite(dose(periods) / referenceMinutes);
     }
 
     /**
@@ -39,15 +39,15 @@ public final class TimeWeightedAverage {
      *
      * @param exposedMinutes length of the shift, at least the sampled time
      */
-    public static Outcome<Double> ofShift(
+    public static Computed<Double> ofShift(
             List<Period> sampled, double exposedMinutes, Unsampled rest, double referenceMinutes) {
         Optional<String> fault = fault(sampled, referenceMinutes);
         if (fault.isPresent()) {
-            return Outcome.none(Soundness.INVALID_VALUE, fault.get());
+            return Computed.none(Soundness.INVALID_VALUE, fault.get());
         }
         double covered = sampled.stream().mapToDouble(Period::minutes).sum();
         if (!(exposedMinutes >= covered) || !Double.isFinite(exposedMinutes)) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.INVALID_VALUE,
                     "The stretches last " + Math.round(covered) + " minutes in all, more than the "
                             + Math.round(exposedMinutes) + " minutes of the shift. Correct the length of the shift.");
@@ -62,7 +62,7 @@ public final class TimeWeightedAverage {
                     case AS_SAMPLED -> dose(sampled) / covered;
                     case AS_UNEXPOSED -> 0;
                 };
-        return Outcome.finite((dose(sampled) + concentration * (exposedMinutes - covered)) / referenceMinutes);
+        return Computed.finite((dose(sampled) + concentration * (exposedMinutes - covered)) / referenceMinutes);
     }
 
     private static double dose(List<Period> periods) {

@@ -26,20 +26,20 @@ public final class ToleranceFactor {
      * @param coverage share of the population, 0 to 1 without the ends
      * @param confidence probability, 0 to 1 without the ends; below 0.5 gives the factor of a lower confidence limit
      */
-    public static Outcome<Double> of(int n, double coverage, double confidence) {
+    public static Computed<Double> of(int n, double coverage, double confidence) {
         if (n < 2) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.TOO_FEW, "A tolerance limit needs 2 or more samples; there are " + n + ". Take more.");
         }
         if (!isShare(coverage) || !isShare(confidence)) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.INVALID_VALUE,
                     "Coverage " + coverage + " and confidence " + confidence
                             + " must lie between 0 and 1. Write 0.95 for 95 %.");
         }
         List<Number> key = List.of(n, coverage, confidence);
         Double known = KNOWN.get(key);
-        Outcome<Double> factor = known == null ? solve(n, coverage, confidence) : Outcome.of(known);
+        Computed<Double> factor = known == null ? solve(n, coverage, confidence) : Computed.of(known);
         if (KNOWN.size() < REMEMBERED) {
             factor.value().ifPresent(k -> KNOWN.put(key, k));
         }
@@ -47,12 +47,12 @@ public final class ToleranceFactor {
     }
 
     /** The factor, reckoned anew. */
-    static Outcome<Double> solve(int n, double coverage, double confidence) {
+    static Computed<Double> solve(int n, double coverage, double confidence) {
         NoncentralT distribution = new NoncentralT(n - 1);
         double root = Math.sqrt(n);
         double z = StandardNormal.quantile(coverage);
         OptionalDouble k = Roots.ofIncreasing(x -> distribution.below(x * root, z * root) - confidence, z, 1);
-        return Outcome.finite(k.orElse(Double.NaN));
+        return Computed.finite(k.orElse(Double.NaN));
     }
 
     static boolean isShare(double value) {

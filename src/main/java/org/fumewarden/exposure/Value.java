@@ -10,7 +10,7 @@ import java.util.function.Function;
  * @param status sound, or the warning that goes with the value
  * @param sentence the warning in words, empty when sound
  */
-public record Value<T>(T result, Soundness status, String sentence) implements Outcome<T> {
+public record Value<T>(T result, Soundness status, String sentence) implements Computed<T> {
     public Value {
         if (result == null || status == null || sentence == null) {
             throw new IllegalArgumentException("A value needs a result, a status and a sentence.");
@@ -26,23 +26,23 @@ public record Value<T>(T result, Soundness status, String sentence) implements O
     }
 
     @Override
-    public <R> Outcome<R> map(Function<? super T, ? extends R> function) {
+    public <R> Computed<R> map(Function<? super T, ? extends R> function) {
         return then(value -> wrap(function.apply(value)));
     }
 
     @Override
-    public <R> Outcome<R> then(Function<? super T, Outcome<R>> function) {
-        Outcome<R> next = function.apply(result);
+    public <R> Computed<R> then(Function<? super T, Computed<R>> function) {
+        Computed<R> next = function.apply(result);
         if (status != Soundness.SOUND && next instanceof Value<R> value && value.status() == Soundness.SOUND) {
             return new Value<>(value.result(), status, sentence);
         }
         return next;
     }
 
-    private static <R> Outcome<R> wrap(R mapped) {
+    private static <R> Computed<R> wrap(R mapped) {
         if (mapped instanceof Double number && !Double.isFinite(number)) {
-            return Outcome.finite(number).map(any -> mapped);
+            return Computed.finite(number).map(any -> mapped);
         }
-        return Outcome.of(mapped);
+        return Computed.of(mapped);
     }
 }

@@ -13,13 +13,13 @@ public final class Wearing {
      * @param factor protection factor while worn, 1 or more
      * @param wornShare share of the exposed time, 0 to 1
      */
-    public static Outcome<Double> effectiveFactor(double factor, double wornShare) {
+    public static Computed<Double> effectiveFactor(double factor, double wornShare) {
         if (!(factor >= 1) || !Double.isFinite(factor) || !(wornShare >= 0 && wornShare <= 1)) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.INVALID_VALUE,
                     "A factor of " + factor + " worn for " + wornShare
                             + " of the time is not possible. Write 0.95 for 95 %.");
         }
-        return Outcome.finite(1 / ((1 - wornShare) + wornShare / factor));
+        return Computed.finite(1 / ((1 - wornShare) + wornShare / factor));
     }
 }

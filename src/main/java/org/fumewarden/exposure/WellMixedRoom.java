@@ -36,21 +36,21 @@ public record WellMixedRoom(double generation, double airflow, double volume, do
     }
 
     /** The concentration after a time, from the given start. */
-    public Outcome<Double> after(double time, double start) {
+    public Computed<Double> after(double time, double start) {
         return timed(time, start, Phi.zeroth(removal() * time), Phi.first(removal() * time));
     }
 
     /** The average over a time, from the given start. */
-    public Outcome<Double> average(double time, double start) {
+    public Computed<Double> average(double time, double start) {
         return timed(time, start, Phi.first(removal() * time), Phi.second(removal() * time));
     }
 
-    private Outcome<Double> timed(double time, double start, double ofStart, double ofSource) {
+    private Computed<Double> timed(double time, double start, double ofStart, double ofSource) {
         if (!(time >= 0) || !Double.isFinite(time) || !(start >= 0) || !Double.isFinite(start)) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.INVALID_VALUE,
                     "A time of " + time + " from " + start + " is not possible. Check the sign.");
         }
-        return Outcome.finite(start * ofStart + source() * time * ofSource);
+        return Computed.finite(start * ofStart + source() * time * ofSource);
     }
 }

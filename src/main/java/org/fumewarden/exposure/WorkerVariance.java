@@ -28,13 +28,13 @@ public record WorkerVariance(
     public record Individual(double distance, double probability) {}
 
     /** The variances of samples that name their workers; needs 2 workers, one of them with 2 samples. */
-    public static Outcome<WorkerVariance> of(SampleSet set) {
+    public static Computed<WorkerVariance> of(SampleSet set) {
         if (!set.complete()) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.TOO_CENSORED, "Spread between workers needs all samples detected. Leave it out.");
         }
         if (set.samples().stream().anyMatch(s -> s.worker().isEmpty())) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.TOO_FEW, "Spread between workers needs the worker of each sample. Name them.");
         }
         Map<String, List<Sample>> byWorker = set.samples().stream()
@@ -47,10 +47,10 @@ public record WorkerVariance(
         return analysis(groups, set.size());
     }
 
-    private static Outcome<WorkerVariance> analysis(List<double[]> groups, int n) {
+    private static Computed<WorkerVariance> analysis(List<double[]> groups, int n) {
         int workers = groups.size();
         if (workers < 2 || n <= workers) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.TOO_FEW,
                     "Spread between workers needs 2 workers and more samples than workers; there are " + workers
                             + " workers and " + n + " samples. Repeat samples on the same workers.");
@@ -68,7 +68,7 @@ public record WorkerVariance(
         double perWorker = (n - squares / n) / (workers - 1);
         double meanBetween = between / (workers - 1);
         double meanWithin = within / (n - workers);
-        return Outcome.of(new WorkerVariance(
+        return Computed.of(new WorkerVariance(
                 grand, meanBetween, meanWithin, Math.max(0, (meanBetween - meanWithin) / perWorker), meanWithin));
     }
 
@@ -84,16 +84,16 @@ public record WorkerVariance(
     }
 
     /** The individual test against a limit. */
-    public Outcome<Individual> individual(double limit) {
+    public Computed<Individual> individual(double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Outcome.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         if (Math.sqrt(between) < LognormalFit.NO_SPREAD) {
-            return Outcome.none(
+            return Computed.none(
                     Soundness.DEGENERATE_VARIANCE, "The workers do not differ, so the test of the group stands alone.");
         }
         double z = StandardNormal.quantile(COVERAGE);
         double distance = (Math.log(limit) - (meanLog + z * Math.sqrt(within))) / Math.sqrt(between);
-        return Outcome.finite(distance).map(h -> new Individual(h, StandardNormal.above(h)));
+        return Computed.finite(distance).map(h -> new Individual(h, StandardNormal.above(h)));
     }
 }

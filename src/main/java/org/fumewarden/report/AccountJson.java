@@ -22,16 +22,16 @@ final class AccountJson {
             Account account = line.account();
             json.writeStartObject();
             json.writeStringField("agent", account.agent());
-            json.writeStringField("name", line.name());
             json.writeStringField("averaging", account.averaging());
             json.writeStringField("kind", account.kind().key());
             number("level", account.level(), json);
             number("against", account.against(), json);
-            json.writeStringField("unit", account.unit());
+            if (!account.unit().isEmpty()) {
+                json.writeStringField("unit", account.unit());
+            }
             number("factor", account.factor(), json);
             json.writeStringField("by", account.by());
             json.writeStringField("held-against", line.heldAgainst());
-            json.writeStringField("confidence", line.reason().confidence().key());
             json.writeStringField("step", line.reason().step());
             json.writeEndObject();
         }

@@ -31,7 +31,7 @@ import org.fumewarden.model.Keyed;
 /** The advice as JSON: stable names, stable order, one format number. */
 public final class AdviceJson {
     /** Name and number of the format; the number grows when a name changes its meaning. */
-    public static final String FORMAT = "fumewarden-advice/2";
+    public static final String FORMAT = "fumewarden-advice/3";
 
     private static final int EXPECTED = 1 << 14;
     /** The records of which a name differs. */
@@ -103,23 +103,25 @@ public final class AdviceJson {
     /** Writes the advice as the next value. */
     public static void write(Advice advice, JsonGenerator json) throws IOException {
         json.writeStartObject();
+        Names names = Names.of(advice);
+        Clauses clauses = new Clauses(advice.trail().steps());
         head(FORMAT, advice, json);
         value("required-factor", advice.requiredFactor(), json);
         AccountJson.write(advice, json);
-        value("respirators", advice.respirators(), json);
+        RespiratorJson.write(advice, json);
         if (advice.unit().isPresent()) {
             value("unit", advice.unit().get(), json);
         }
-        StepJson.reasons("interim", advice.interim(), json);
-        StepJson.reasons("by-choice", advice.byChoice(), json);
-        StepJson.reasons("stops", advice.stops(), json);
-        StepJson.reasons("controls-first", advice.controlsFirst(), json);
-        StepJson.reasons("hazards", advice.hazards(), json);
-        StepJson.reasons("filters", advice.filters(), json);
-        value("checks", advice.checks(), json);
-        StepJson.reasons("cautions", advice.cautions(), json);
+        TrailJson.reasons("interim", advice.interim(), json);
+        TrailJson.reasons("by-choice", advice.byChoice(), json);
+        TrailJson.reasons("stops", advice.stops(), json);
+        TrailJson.reasons("controls-first", advice.controlsFirst(), json);
+        TrailJson.reasons("hazards", advice.hazards(), json);
+        TrailJson.reasons("filters", advice.filters(), json);
+        CheckJson.write(advice, clauses, json);
+        TrailJson.reasons("cautions", advice.cautions(), json);
         value("questions", advice.questions(), json);
-        StepJson.reasons("conflicts", advice.conflicts(), json);
+        TrailJson.reasons("conflicts", advice.conflicts(), json);
         value("compare-before-signing", advice.compareBeforeSigning(), json);
         // Left out where no register was asked, so that advice kept before there was one replays byte for byte.
         if (!advice.register().isEmpty()) {
@@ -128,7 +130,8 @@ public final class AdviceJson {
         value("codes", List.of(advice.codeUsed()), json);
         json.writeStringField("revision", advice.revision());
         json.writeStringField("decides", Advice.CLOSING);
-        new StepJson(advice.trail().steps(), json).write();
+        value("names", names.all(), json);
+        new TrailJson(advice.trail().steps(), names, clauses, json).write();
         json.writeEndObject();
     }
 

@@ -59,8 +59,7 @@ public final class AdviceReader {
         } catch (DateTimeException | IllegalArgumentException | NoSuchElementException e) {
             throw problem(file, "holds advice in which something is not what it should be.");
         }
-        throw problem(
-                file, "holds no advice in the format " + AdviceJson.FORMAT + " or " + AdviceTree.SPELLED_OUT + ".");
+        throw problem(file, "holds no advice in the format " + AdviceJson.FORMAT + ", nor in one before it.");
     }
 
     private static InputException problem(Path file, String message) {

@@ -18,7 +18,7 @@ import org.fumewarden.assessment.RoomEstimate;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.exposure.Appraisal;
-import org.fumewarden.exposure.Outcome;
+import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Prior;
 import org.fumewarden.exposure.ShiftAdjustment;
 import org.fumewarden.model.Account;
@@ -213,9 +213,9 @@ public final class ExposureSheet {
 
     private String adjusted(Limit limit, double hours, OptionalDouble week) {
         double plain = limit.value().doubleValue();
-        Outcome<Double> dose = ShiftAdjustment.equalDose(plain, hours);
-        Outcome<Double> daily = ShiftAdjustment.daily(hours).map(f -> plain * f);
-        Outcome<Double> stricter = ShiftAdjustment.stricter(hours, week.orElse(USUAL_WEEK) / MINUTES)
+        Computed<Double> dose = ShiftAdjustment.equalDose(plain, hours);
+        Computed<Double> daily = ShiftAdjustment.daily(hours).map(f -> plain * f);
+        Computed<Double> stricter = ShiftAdjustment.stricter(hours, week.orElse(USUAL_WEEK) / MINUTES)
                 .map(f -> plain * f);
         String unit = " " + limit.unit().symbol();
         return "- " + vocabulary.name(limit.agent()) + ": limit " + Page.number(plain) + unit

@@ -9,13 +9,13 @@ import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.exposure.Appraisal;
+import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Estimate;
 import org.fumewarden.exposure.Exceedance;
 import org.fumewarden.exposure.KaplanMeier;
 import org.fumewarden.exposure.LognormalFit;
 import org.fumewarden.exposure.NonDetects;
 import org.fumewarden.exposure.OrderRegression;
-import org.fumewarden.exposure.Outcome;
 import org.fumewarden.exposure.Posterior;
 import org.fumewarden.exposure.Prior;
 import org.fumewarden.exposure.SampleSet;
@@ -128,7 +128,7 @@ final class SampleSection {
     }
 
     private String fit() {
-        Outcome<LognormalFit> fit = appraisal.fit();
+        Computed<LognormalFit> fit = appraisal.fit();
         return fit.value()
                 .map(f -> "geometric mean " + Page.number(f.geometricMean()) + " " + unit()
                         + ", geometric standard deviation " + Page.number(f.geometricDeviation()) + ", " + f.method()
@@ -137,7 +137,7 @@ final class SampleSection {
     }
 
     private String shape() {
-        Outcome<ShapiroWilk> shape = appraisal.shape();
+        Computed<ShapiroWilk> shape = appraisal.shape();
         return shape.value()
                 .map(s -> "Shapiro-Wilk W " + Page.statistic(s.statistic()) + ", p " + Page.statistic(s.probability())
                         + ". With few samples the test finds only gross misfit. " + shape.sentence())
@@ -148,7 +148,7 @@ final class SampleSection {
         if (limit.isEmpty()) {
             return;
         }
-        Outcome<Exceedance> found =
+        Computed<Exceedance> found =
                 SampleSet.of(group.samples()).then(set -> Exceedance.of(set, limit.getAsDouble(), CONFIDENCE));
         page.paragraph("Share above the limit: "
                 + found.value()
@@ -167,23 +167,23 @@ final class SampleSection {
 
     /** What the non-detects leave of the distribution when no curve is put through it. */
     private String productLimit() {
-        Outcome<KaplanMeier> found = SampleSet.of(group.samples()).then(KaplanMeier::of);
+        Computed<KaplanMeier> found = SampleSet.of(group.samples()).then(KaplanMeier::of);
         if (found.value().isEmpty()) {
             return "none. " + found.sentence();
         }
         KaplanMeier estimate = found.value().get();
-        Outcome<Double> mean = estimate.mean();
-        Outcome<Double> percentile = estimate.percentile(PERCENTILE);
+        Computed<Double> mean = estimate.mean();
+        Computed<Double> percentile = estimate.percentile(PERCENTILE);
         return "mean " + shown(mean) + ", 95th percentile " + shown(percentile) + ". "
                 + String.join(" ", mean.sentence(), percentile.sentence()).strip();
     }
 
-    private String shown(Outcome<Double> found) {
+    private String shown(Computed<Double> found) {
         return found.value().map(v -> Page.number(v) + " " + unit()).orElse("none");
     }
 
     private String workers() {
-        Outcome<WorkerVariance> workers = appraisal.workers();
+        Computed<WorkerVariance> workers = appraisal.workers();
         return workers.value()
                 .map(w -> "variance of the logarithms between workers " + Page.number(w.between()) + ", within "
                         + Page.number(w.within())
@@ -198,7 +198,7 @@ final class SampleSection {
         if (limit.isEmpty()) {
             return "";
         }
-        Outcome<WorkerVariance.Individual> found = variance.individual(limit.getAsDouble());
+        Computed<WorkerVariance.Individual> found = variance.individual(limit.getAsDouble());
         return found.value()
                 .map(i -> "A worker has more than 5 % of days above the limit with a probability of "
                         + Page.percent(i.probability()) + ". ")

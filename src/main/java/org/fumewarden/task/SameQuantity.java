@@ -3,11 +3,13 @@ package org.fumewarden.task;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fumewarden.codes.Numbers;
 
 /**
@@ -23,163 +25,89 @@ final class SameQuantity {
      * @param note when it holds, or empty
      */
     private record Foreign(String unit, BigDecimal factor, BigDecimal offset, String note) {
-        static Foreign of(String unit, String factor) {
-            return new Foreign(unit, new BigDecimal(factor), BigDecimal.ZERO, "");
+        static Foreign of(String[] row) {
+            return new Foreign(
+                    row[1],
+                    new BigDecimal(row[2]),
+                    row.length > 4 ? new BigDecimal(row[4]) : BigDecimal.ZERO,
+                    row.length > 5 ? " " + row[5] : "");
         }
     }
 
-    private static final Foreign PERCENT =
-            new Foreign("ppm", new BigDecimal("10000"), BigDecimal.ZERO, " when the percentage is by volume");
+    /**
+     * Definitions of units: the international foot, pound and inch, the atmosphere of pressure in pascal, the kelvin. Kind, unit,
+     * factor, how people write it; then what is added before, and when it holds.
+     */
+    private static final String UNITS = """
+            concentration | mg/m3 | 1000 | g/m3, mg/l, mg/dm3
+            concentration | mg/m3 | 1000000 | kg/m3, mg/cm3, g/l
+            concentration | ug/m3 | 0.001 | ng/m3
+            concentration | mg/m3 | 1 | ug/l, mg/m^3, mg m-3, mg/cbm
+            concentration | ug/m3 | 1 | ng/l, ug m-3, mcg/m3
+            concentration | ppm | 1 | ml/m3, cm3/m3
+            concentration | ppm | 10000 | %, percent, vol%, vol.%, % vol | 0 | when the percentage is by volume
+            percent | % | 1 | percent, Prozent, Vol.-%, vol%, vol.%, % vol
+            percent | % | 0.0001 | ppm
+            length | m | 0.01 | cm
+            length | m | 1 | metres, meters
+            length | ft | 1 | feet
+            length | mm | 25.4 | in, inches
+            volume | m3 | 1 | cbm, m^3
+            volume | l | 1 | L, litres
+            volume | ft3 | 1 | cu ft
+            flow | l/min | 60 | l/s
+            flow | L/min | 60 | L/s
+            flow | l/min | 0.0166666666666666667 | l/h
+            flow | l/min | 1000 | m3/min
+            flow | l/min | 60000 | m3/s
+            flow | l/min | 1 | lpm
+            flow | L/min | 1 | LPM
+            flow | cfm | 1 | CFM
+            mass-flow | kg/h | 0.001 | g/h
+            mass-flow | g/min | 60 | g/s
+            mass-flow | kg/h | 60 | kg/min
+            duration | h | 1 | Std, Std., std, Stunden, Stunde, hours, hour, hrs, hr
+            duration | min | 1 | Minuten, Minute, Min, Min., min., minutes, minute, mins
+            duration | s | 1 | seconds, sec
+            temperature | C | 1 | \u00b0C
+            temperature | C | 0.555555555555555556 | F, \u00b0F, degF | -32
+            temperature | C | 1 | K | -273.15
+            mass | kg | 1000 | t
+            mass | mg | 0.001 | ug
+            mass | g | 453.59237 | lb
+            mass | g | 28.349523125 | oz
+            pressure | kPa | 100 | bar
+            pressure | kPa | 1000 | MPa
+            pressure | Pa | 101325 | atm
+            pressure | Pa | 6894.757293168 | psi
+            energy | kJ | 0.001 | J
+            energy | kJ | 1000 | MJ
+            area | cm2 | 0.01 | mm2
+            area | cm2 | 6.4516 | in2
+            area | cm2 | 929.0304 | ft2
+            density | g/L | 1 | g/l
+            density | g/cm3 | 1 | kg/l, g/ml
+            age | years | 1 | Jahre, Jahr, y, yr, yrs
+            age | months | 1 | Monate, Monat
+            current | A | 0.001 | mA
+            current | A | 1000 | kA
+            current | A | 1 | amps
+            """;
 
-    /** Definitions of units: the international foot, pound and inch, the atmosphere of pressure in pascal, the kelvin. */
-    private static final Map<String, Map<String, Foreign>> FOREIGN = Map.ofEntries(
-            Map.entry(
-                    "concentration",
-                    Map.ofEntries(
-                            entry("g/m3", "mg/m3", "1000"),
-                            entry("kg/m3", "mg/m3", "1000000"),
-                            entry("ng/m3", "ug/m3", "0.001"),
-                            entry("mg/l", "mg/m3", "1000"),
-                            entry("mg/dm3", "mg/m3", "1000"),
-                            entry("mg/cm3", "mg/m3", "1000000"),
-                            entry("g/l", "mg/m3", "1000000"),
-                            entry("ug/l", "mg/m3", "1"),
-                            entry("ng/l", "ug/m3", "1"),
-                            entry("mg/m^3", "mg/m3", "1"),
-                            entry("mg m-3", "mg/m3", "1"),
-                            entry("ug m-3", "ug/m3", "1"),
-                            entry("mcg/m3", "ug/m3", "1"),
-                            entry("mg/cbm", "mg/m3", "1"),
-                            entry("ml/m3", "ppm", "1"),
-                            entry("cm3/m3", "ppm", "1"),
-                            Map.entry("%", PERCENT),
-                            Map.entry("percent", PERCENT),
-                            Map.entry("vol%", PERCENT),
-                            Map.entry("vol.%", PERCENT),
-                            Map.entry("% vol", PERCENT))),
-            Map.entry(
-                    "percent",
-                    Map.ofEntries(
-                            entry("percent", "%", "1"),
-                            entry("Prozent", "%", "1"),
-                            entry("Vol.-%", "%", "1"),
-                            entry("vol%", "%", "1"),
-                            entry("vol.%", "%", "1"),
-                            entry("% vol", "%", "1"),
-                            entry("ppm", "%", "0.0001"))),
-            Map.entry(
-                    "length",
-                    Map.ofEntries(
-                            entry("cm", "m", "0.01"),
-                            entry("metres", "m", "1"),
-                            entry("meters", "m", "1"),
-                            entry("feet", "ft", "1"),
-                            entry("in", "mm", "25.4"),
-                            entry("inches", "mm", "25.4"))),
-            Map.entry(
-                    "volume",
-                    Map.ofEntries(
-                            entry("cbm", "m3", "1"),
-                            entry("m^3", "m3", "1"),
-                            entry("L", "l", "1"),
-                            entry("litres", "l", "1"),
-                            entry("cu ft", "ft3", "1"))),
-            Map.entry(
-                    "flow",
-                    Map.ofEntries(
-                            entry("l/s", "l/min", "60"),
-                            entry("L/s", "L/min", "60"),
-                            entry("l/h", "l/min", "0.0166666666666666667"),
-                            entry("m3/min", "l/min", "1000"),
-                            entry("m3/s", "l/min", "60000"),
-                            entry("lpm", "l/min", "1"),
-                            entry("LPM", "L/min", "1"),
-                            entry("CFM", "cfm", "1"))),
-            Map.entry(
-                    "mass-flow",
-                    Map.ofEntries(
-                            entry("g/h", "kg/h", "0.001"), entry("g/s", "g/min", "60"), entry("kg/min", "kg/h", "60"))),
-            Map.entry(
-                    "duration",
-                    Map.ofEntries(
-                            entry("Std", "h", "1"),
-                            entry("Std.", "h", "1"),
-                            entry("std", "h", "1"),
-                            entry("Stunden", "h", "1"),
-                            entry("Stunde", "h", "1"),
-                            entry("Minuten", "min", "1"),
-                            entry("Minute", "min", "1"),
-                            entry("Min", "min", "1"),
-                            entry("Min.", "min", "1"),
-                            entry("min.", "min", "1"),
-                            entry("hours", "h", "1"),
-                            entry("hour", "h", "1"),
-                            entry("hrs", "h", "1"),
-                            entry("hr", "h", "1"),
-                            entry("minutes", "min", "1"),
-                            entry("minute", "min", "1"),
-                            entry("mins", "min", "1"),
-                            entry("seconds", "s", "1"),
-                            entry("sec", "s", "1"))),
-            Map.entry(
-                    "temperature",
-                    Map.of(
-                            "\u00b0C", Foreign.of("C", "1"),
-                            "F", fahrenheit(),
-                            "\u00b0F", fahrenheit(),
-                            "degF", fahrenheit(),
-                            "K", new Foreign("C", BigDecimal.ONE, new BigDecimal("-273.15"), ""))),
-            Map.entry(
-                    "mass",
-                    Map.ofEntries(
-                            entry("t", "kg", "1000"),
-                            entry("ug", "mg", "0.001"),
-                            entry("lb", "g", "453.59237"),
-                            entry("oz", "g", "28.349523125"))),
-            Map.entry(
-                    "pressure",
-                    Map.ofEntries(
-                            entry("bar", "kPa", "100"),
-                            entry("MPa", "kPa", "1000"),
-                            entry("atm", "Pa", "101325"),
-                            entry("psi", "Pa", "6894.757293168"))),
-            Map.entry("energy", Map.ofEntries(entry("J", "kJ", "0.001"), entry("MJ", "kJ", "1000"))),
-            Map.entry(
-                    "area",
-                    Map.ofEntries(
-                            entry("mm2", "cm2", "0.01"),
-                            entry("in2", "cm2", "6.4516"),
-                            entry("ft2", "cm2", "929.0304"))),
-            Map.entry(
-                    "density",
-                    Map.ofEntries(entry("g/l", "g/L", "1"), entry("kg/l", "g/cm3", "1"), entry("g/ml", "g/cm3", "1"))),
-            Map.entry(
-                    "age",
-                    Map.ofEntries(
-                            entry("Jahre", "years", "1"),
-                            entry("Jahr", "years", "1"),
-                            entry("Monate", "months", "1"),
-                            entry("Monat", "months", "1"),
-                            entry("y", "years", "1"),
-                            entry("yr", "years", "1"),
-                            entry("yrs", "years", "1"))),
-            Map.entry(
-                    "current",
-                    Map.ofEntries(entry("mA", "A", "0.001"), entry("kA", "A", "1000"), entry("amps", "A", "1"))));
+    private static final Map<String, Map<String, Foreign>> FOREIGN = UNITS.lines()
+            .map(line -> line.split(" \\| "))
+            .collect(Collectors.groupingBy(
+                    row -> row[0],
+                    Collectors.flatMapping(
+                            row -> Arrays.stream(row[3].split(", "))
+                                    .map(foreign -> Map.entry(foreign, Foreign.of(row))),
+                            Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue))));
 
     /** Signs with a raised figure or a Greek letter, as people without them on the keyboard write them. */
     private static final Set<String> SIGNS =
             Set.of("mg/m3", "ug/m3", "m3", "ft3", "m3/h", "cm2", "m2", "g/cm3", "kg/m3");
 
     private SameQuantity() {}
-
-    private static Map.Entry<String, Foreign> entry(String foreign, String unit, String factor) {
-        return Map.entry(foreign, Foreign.of(unit, factor));
-    }
-
-    private static Foreign fahrenheit() {
-        return new Foreign("C", new BigDecimal("0.555555555555555556"), new BigDecimal("-32"), "");
-    }
 
     /** The remedy for a unit that is not read: the same quantity in one that is, or those that are, without a number. */
     static String inKnownUnit(String kind, String number, String unit, Collection<String> known) {

@@ -8,15 +8,20 @@ import org.fumewarden.model.Citation;
  *
  * @param kind {@code absent}, {@code input}, {@code row} or {@code step}
  * @param address path in the task file, address of the table row, number of the earlier step, or of what was not found
- * @param words what it says
+ * @param sentence what it says
  * @param citation where a table row comes from
  */
-public record Premise(String kind, String address, String words, Optional<Citation> citation)
+public record Premise(String kind, String address, Sentence sentence, Optional<Citation> citation)
         implements Comparable<Premise> {
+    /** What it says in words. */
+    public String words() {
+        return sentence.text();
+    }
+
     @Override
     public int compareTo(Premise other) {
         int byKind = kind.compareTo(other.kind);
         int byAddress = address.compareTo(other.address);
-        return byKind != 0 ? byKind : byAddress != 0 ? byAddress : words.compareTo(other.words);
+        return byKind != 0 ? byKind : byAddress != 0 ? byAddress : words().compareTo(other.words());
     }
 }

@@ -60,7 +60,7 @@ public final class HandsOn {
                         Nearest.remedy(kind, kinds()))));
         Round round = new HandsOn(device, terms, words, new Random(seed))
                 .round(book.card().name());
-        return round.citing(new Clauses(book.card().id(), words));
+        return round.citing(new ClauseCitations(book.card().id(), words));
     }
 
     /** The kinds of device that have a sequence of checks, the powered hood first. */

@@ -19,7 +19,7 @@ public record Round(String title, String story, List<String> facts, String code,
         items = List.copyOf(items);
     }
 
-    Round citing(Clauses clauses) {
+    Round citing(ClauseCitations clauses) {
         return new Round(
                 title,
                 story,

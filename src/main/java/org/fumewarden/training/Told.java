@@ -48,8 +48,8 @@ record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Wor
                 s -> new Advisor(base.speaking(base.book().tongue(s.language()), words.names())));
     }
 
-    Clauses clauses() {
-        return new Clauses(said.codeUsed().id(), words);
+    ClauseCitations clauses() {
+        return new ClauseCitations(said.codeUsed().id(), words);
     }
 
     /** The same task with changes. */

@@ -48,6 +48,29 @@ public sealed interface Item {
         return Optional.empty();
     }
 
+    /** A thing with a description. */
+    sealed interface Described extends Item permits Part, Plant, AirSupply {
+        String description();
+
+        @Override
+        default String label() {
+            return description();
+        }
+    }
+
+    /** A thing that is made and fitted, from which days periods may count. */
+    sealed interface Part extends Described permits Unit, Mask, Battery {
+        Optional<LocalDate> manufactured();
+
+        Optional<LocalDate> firstFitted();
+
+        /** The manufacture date counts unless the first fitting is documented: BGR/GUV-R 190 (2011) section 3.3.2. */
+        @Override
+        default Optional<LocalDate> anchored(Anchor anchor) {
+            return Given.dayOfPart(anchor, manufactured(), firstFitted());
+        }
+    }
+
     /**
      * A person who wears respirators.
      *
@@ -103,7 +126,7 @@ public sealed interface Item {
             Optional<LocalDate> manufactured,
             Optional<LocalDate> firstFitted,
             Map<String, List<String>> facts)
-            implements Item {
+            implements Part {
         public Unit {
             id = Given.needed("id", id);
             description = Given.needed("description", description);
@@ -114,16 +137,6 @@ public sealed interface Item {
             manufactured = Given.maybe(manufactured);
             firstFitted = Given.maybe(firstFitted);
             facts = Given.facts(facts);
-        }
-
-        @Override
-        public String label() {
-            return description;
-        }
-
-        @Override
-        public Optional<LocalDate> anchored(Anchor anchor) {
-            return Given.dayOfPart(anchor, manufactured, firstFitted);
         }
     }
 
@@ -142,7 +155,7 @@ public sealed interface Item {
             Optional<LocalDate> manufactured,
             Optional<LocalDate> firstFitted,
             Map<String, List<String>> facts)
-            implements Item {
+            implements Part {
         public Mask {
             id = Given.needed("id", id);
             description = Given.optional("description", description);
@@ -157,11 +170,6 @@ public sealed interface Item {
         @Override
         public String label() {
             return description.isEmpty() ? model : description;
-        }
-
-        @Override
-        public Optional<LocalDate> anchored(Anchor anchor) {
-            return Given.dayOfPart(anchor, manufactured, firstFitted);
         }
     }
 
@@ -206,7 +214,7 @@ public sealed interface Item {
             Optional<LocalDate> firstFitted,
             Optional<String> unit,
             Map<String, List<String>> facts)
-            implements Item {
+            implements Part {
         public Battery {
             id = Given.needed("id", id);
             description = Given.needed("description", description);
@@ -214,16 +222,6 @@ public sealed interface Item {
             firstFitted = Given.maybe(firstFitted);
             unit = Given.text("unit", unit);
             facts = Given.facts(facts);
-        }
-
-        @Override
-        public String label() {
-            return description;
-        }
-
-        @Override
-        public Optional<LocalDate> anchored(Anchor anchor) {
-            return Given.dayOfPart(anchor, manufactured, firstFitted);
         }
     }
 
@@ -235,7 +233,7 @@ public sealed interface Item {
             String process,
             String substances,
             Map<String, List<String>> facts)
-            implements Item {
+            implements Described {
         public Plant {
             id = Given.needed("id", id);
             description = Given.needed("description", description);
@@ -244,25 +242,16 @@ public sealed interface Item {
             substances = Given.optional("substances", substances);
             facts = Given.facts(facts);
         }
-
-        @Override
-        public String label() {
-            return description;
-        }
     }
 
     /** A compressor, cylinder bank or other source of breathing air. */
-    record AirSupply(String id, String description, String place, Map<String, List<String>> facts) implements Item {
+    record AirSupply(String id, String description, String place, Map<String, List<String>> facts)
+            implements Described {
         public AirSupply {
             id = Given.needed("id", id);
             description = Given.needed("description", description);
             place = Given.optional("place", place);
             facts = Given.facts(facts);
-        }
-
-        @Override
-        public String label() {
-            return description;
         }
     }
 

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -51,6 +53,15 @@ final class HouseRulesTest {
             }
         }
         assertEquals("", String.join("\n", found), "at most " + WALL + " lines a file");
+    }
+
+    @Test
+    void noNameLivesInTwoPackages() throws IOException {
+        Map<String, List<Path>> homes = javaFiles().stream()
+                .filter(f -> !f.endsWith("package-info.java"))
+                .collect(Collectors.groupingBy(f -> f.getFileName().toString()));
+        homes.values().removeIf(files -> files.size() == 1);
+        assertEquals(Map.of(), homes, "a reader who meets a name knows what it means");
     }
 
     private static List<Path> javaFiles() throws IOException {

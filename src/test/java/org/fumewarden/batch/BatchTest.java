@@ -119,7 +119,7 @@ final class BatchTest {
                     .addObject()
                     .<ObjectNode>set("class", respirator.get("class"))
                     .<ObjectNode>set("verdict", respirator.get("verdict"))
-                    .set("filter", respirator.get("filter"));
+                    .put("filter", respirator.path("filter").asText());
         }
         ArrayNode checks = said.putArray("checks");
         advice.get("checks").forEach(c -> checks.add(brief ? c : c.get("id")));

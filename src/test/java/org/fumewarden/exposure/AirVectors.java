@@ -9,7 +9,7 @@ import java.util.Map;
 final class AirVectors {
     private AirVectors() {}
 
-    static <T> T need(Outcome<T> outcome) {
+    static <T> T need(Computed<T> outcome) {
         return outcome.value().orElseThrow(() -> new AssertionError(outcome.status() + ": " + outcome.sentence()));
     }
 
@@ -24,7 +24,7 @@ final class AirVectors {
 
     static Map<String, Object> shortTerm(Vector v) {
         if (v.has("sample_min")) {
-            Outcome<Double> result = ShortTerm.fromSample(
+            Computed<Double> result = ShortTerm.fromSample(
                     v.number("mean"), v.number("sample_min"), ShortTerm.QUARTER_HOUR, v.number("limit15"));
             return Map.of(
                     "stel15",

@@ -67,8 +67,8 @@ class DegenerateInputTest {
     @TestFactory
     Stream<DynamicTest> noDegenerateSamplesEverPass() {
         return cases().map(c -> DynamicTest.dynamicTest(c.name(), () -> {
-            Outcome<SampleSet> set = SampleSet.of(c.samples());
-            Outcome<LognormalFit> fit = set.then(LognormalFits::of);
+            Computed<SampleSet> set = SampleSet.of(c.samples());
+            Computed<LognormalFit> fit = set.then(LognormalFits::of);
             assertEquals(c.fit(), fit.status());
             assertTrue(fit.status() == Soundness.SOUND || fit.sentence().contains("."), "a sentence");
             set.value().ifPresent(samples -> {
@@ -101,7 +101,7 @@ class DegenerateInputTest {
     @Test
     void equalDetectedSamplesWithNonDetectsBelowGiveAStatusNotACrash() {
         for (NonDetects method : NonDetects.values()) {
-            Outcome<LognormalFit> fit = SampleSet.of(both(below(2, 0.1), found(0.3, 0.3, 0.3, 0.3)))
+            Computed<LognormalFit> fit = SampleSet.of(both(below(2, 0.1), found(0.3, 0.3, 0.3, 0.3)))
                     .then(set -> LognormalFits.of(set, method));
             fit.value().ifPresent(f -> assertTrue(Double.isFinite(f.sdLog())));
             assertTrue(fit.value().isPresent() || !fit.sentence().isBlank());
@@ -184,12 +184,12 @@ class DegenerateInputTest {
     void anOutcomeNeverHoldsNoNumberAndKeepsItsWarning() {
         assertThrows(IllegalArgumentException.class, () -> new Value<>(Double.NaN, Soundness.SOUND, ""));
         assertThrows(IllegalArgumentException.class, () -> new NoValue<Double>(Soundness.SOUND, "x"));
-        assertEquals(Soundness.OUT_OF_RANGE, Outcome.of(1.0).map(x -> x / 0).status());
-        Outcome<Double> warned = new Value<>(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x * 2);
+        assertEquals(Soundness.OUT_OF_RANGE, Computed.of(1.0).map(x -> x / 0).status());
+        Computed<Double> warned = new Value<>(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x * 2);
         assertEquals(Soundness.WARN_UNSTABLE, warned.status());
         assertEquals(4.0, need(warned));
         assertEquals(
                 Soundness.TOO_FEW,
-                Outcome.<Double>none(Soundness.TOO_FEW, "few").map(x -> x).status());
+                Computed.<Double>none(Soundness.TOO_FEW, "few").map(x -> x).status());
     }
 }

@@ -317,7 +317,7 @@ class EdgesTest {
 
     @Test
     void valueThatLeavesTheNumbersKeepsNoWarning() {
-        Outcome<Double> warned = new Value<>(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x / 0);
+        Computed<Double> warned = new Value<>(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x / 0);
         assertEquals(Soundness.OUT_OF_RANGE, warned.status());
         assertTrue(warned.value().isEmpty());
     }

@@ -150,9 +150,9 @@ class ExposurePropertiesTest {
             for (double value : air(8 + random.nextInt(8))) {
                 samples.add(random.nextInt(4) == 0 ? Sample.below(value) : Sample.found(value));
             }
-            Outcome<LognormalFit> before = SampleSet.of(samples).then(LognormalFits::of);
+            Computed<LognormalFit> before = SampleSet.of(samples).then(LognormalFits::of);
             java.util.Collections.shuffle(samples, random);
-            Outcome<LognormalFit> after = SampleSet.of(samples).then(LognormalFits::of);
+            Computed<LognormalFit> after = SampleSet.of(samples).then(LognormalFits::of);
             assertEquals(before.status(), after.status());
             if (before.value().isPresent()) {
                 assertEquals(need(before).meanLog(), need(after).meanLog(), 1e-9);
@@ -214,7 +214,7 @@ class ExposurePropertiesTest {
                 samples.add(random.nextInt(3) == 0 ? Sample.below(value) : Sample.found(value));
             }
             double limit = random.nextInt(8) == 0 ? odd[random.nextInt(odd.length)] : 1;
-            Outcome<Appraisal> outcome = Appraisal.of(samples, Appraisal.Question.against(limit));
+            Computed<Appraisal> outcome = Appraisal.of(samples, Appraisal.Question.against(limit));
             if (outcome.value().isEmpty()) {
                 assertFalse(outcome.sentence().isBlank());
                 continue;

@@ -39,7 +39,7 @@ final class ProductLimitTest {
     /** 4 x 3/15 + 2 x 4/15 + 1 x 4/15 + 1 x 4/15 for those below the lowest result. */
     @Test
     void meanCountsTheUndetectedAtTheLowestResult() {
-        Outcome<Double> mean = FIVE.mean();
+        Computed<Double> mean = FIVE.mean();
         assertEquals(28 / 15.0, mean.value().orElseThrow(), 1e-12);
         assertEquals(Soundness.TOO_CENSORED, mean.status());
         assertEquals(
@@ -49,7 +49,7 @@ final class ProductLimitTest {
 
     @Test
     void meanOfDetectedSamplesIsTheirMean() {
-        Outcome<Double> mean =
+        Computed<Double> mean =
                 of(Sample.found(1), Sample.found(2), Sample.found(4)).mean();
         assertEquals(7 / 3.0, mean.value().orElseThrow(), 1e-12);
         assertEquals(Soundness.SOUND, mean.status());

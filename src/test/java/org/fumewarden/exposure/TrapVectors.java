@@ -16,7 +16,7 @@ final class TrapVectors {
     }
 
     private static Map<String, Object> ratio(Vector v) {
-        Outcome<Double> ratio = Ratios.of(v.number("conc"), v.number("oel"));
+        Computed<Double> ratio = Ratios.of(v.number("conc"), v.number("oel"));
         Map<String, Object> found = new HashMap<>();
         found.put("status", ratio.status());
         found.put("hr", ratio.value().orElse(-1.0));
@@ -25,8 +25,8 @@ final class TrapVectors {
     }
 
     private static Map<String, Object> samples(Vector v) {
-        Outcome<LognormalFit> fit = v.samples().then(LognormalFits::of);
-        Outcome<Compliance.Tolerance> test = fit.then(f -> Compliance.tolerance(f, v.number("oelv")));
+        Computed<LognormalFit> fit = v.samples().then(LognormalFits::of);
+        Computed<Compliance.Tolerance> test = fit.then(f -> Compliance.tolerance(f, v.number("oelv")));
         Map<String, Object> found = new HashMap<>();
         found.put("status", fit.status());
         found.put("gm", fit.value().map(LognormalFit::geometricMean));

@@ -68,7 +68,7 @@ record Vector(String id, String topic, JsonNode inputs, JsonNode expected, JsonN
     }
 
     /** The samples of "data", or of "x" with its detection flags. */
-    Outcome<SampleSet> samples() {
+    Computed<SampleSet> samples() {
         if (has("data")) {
             return SampleSet.found(numbers("data"));
         }

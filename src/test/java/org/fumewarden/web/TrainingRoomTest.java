@@ -72,6 +72,7 @@ class TrainingRoomTest extends OnThePage {
     }
 
     @Test
+    @Tag("ci")
     void onePersonWithAPhoneAnswersStopsAndGoesOn() {
         open(390, 844, "gas");
         browser.find("#begin-round").click();

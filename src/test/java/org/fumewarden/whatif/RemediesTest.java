@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.Extent;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Suitability;
@@ -57,7 +58,7 @@ class RemediesTest {
                 Map.entry("atmosphere.eye-irritation", "true"));
         java.util.Random random = new java.util.Random(20260302);
         int checked = 0;
-        for (int task = 0; task < 6; task++) {
+        for (int task = 0; task < Extent.of(3, 3, 24); task++) {
             Map<String, String> changes = new java.util.HashMap<>();
             obstacles.stream().filter(o -> random.nextBoolean()).forEach(o -> changes.put(o.getKey(), o.getValue()));
             Remedies remedies = new Remedies(Benches.of(Benches.BRACKETS, changes));

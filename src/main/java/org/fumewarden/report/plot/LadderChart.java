@@ -1,13 +1,11 @@
 package org.fumewarden.report.plot;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
-import org.apache.commons.text.StringEscapeUtils;
 
 /** A ladder: for each class a bar over the values at which it still serves. */
 public final class LadderChart {
@@ -15,6 +13,7 @@ public final class LadderChart {
     private static final int LEFT = 260;
     private static final int WIDTH = 600;
     private static final int ROW = 22;
+    private static final String INK = "#1d2b23";
 
     private LadderChart() {}
 
@@ -43,43 +42,25 @@ public final class LadderChart {
 
     /** The chart as an accessible SVG: bars carry their range as text, colour is never the only sign. */
     public static String svg(String axis, List<Point> points) {
-        List<String> names = new ArrayList<>(classes(points));
+        List<String> names = List.copyOf(classes(points));
         int height = 60 + ROW * Math.max(1, names.size());
-        StringBuilder svg = new StringBuilder();
-        svg.append(String.format(
-                Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 %d %d\""
-                        + " font-family=\"sans-serif\" font-size=\"12\">%n",
-                LEFT + WIDTH + 20,
-                height));
-        svg.append("<title>Suitable classes, against ").append(escape(axis)).append("</title>\n<desc>");
-        for (String name : names) {
-            svg.append(escape(name))
-                    .append(" serves ")
-                    .append(escape(ranges(name, points)))
-                    .append(". ");
-        }
-        svg.append("</desc>\n");
+        SvgCanvas canvas = new SvgCanvas(LEFT + WIDTH + 20, height, INK);
         for (int row = 0; row < names.size(); row++) {
-            bars(svg, names.get(row), row, points);
+            bars(canvas, names.get(row), row, points);
         }
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%d\" y=\"%d\">%s</text><text x=\"%d\" y=\"%d\" text-anchor=\"end\">%s</text>%n",
-                LEFT,
-                height - 24,
-                points.get(0).value().toPlainString(),
-                LEFT + WIDTH,
-                height - 24,
-                points.get(points.size() - 1).value().toPlainString()));
-        svg.append(String.format(
-                Locale.ROOT, "<text x=\"%d\" y=\"%d\">%s</text>%n</svg>%n", LEFT, height - 6, escape(axis)));
-        return svg.toString().replace("\r\n", "\n");
+        Point last = points.get(points.size() - 1);
+        canvas.text(LEFT, height - 24, "start", INK, points.get(0).value().toPlainString());
+        canvas.text(LEFT + WIDTH, height - 24, "end", INK, last.value().toPlainString());
+        canvas.text(LEFT, height - 6, "start", INK, axis);
+        String description = names.stream()
+                .map(name -> name + " serves " + ranges(name, points) + ". ")
+                .collect(Collectors.joining());
+        return canvas.svg("Suitable classes, against " + axis, description);
     }
 
-    private static void bars(StringBuilder svg, String name, int row, List<Point> points) {
+    private static void bars(SvgCanvas canvas, String name, int row, List<Point> points) {
         int y = 10 + ROW * row;
-        svg.append(String.format(Locale.ROOT, "<text x=\"4\" y=\"%d\">%s</text>%n", y + 14, escape(name)));
+        canvas.text(4, y + 14, "start", INK, name);
         double step = (double) WIDTH / points.size();
         int start = -1;
         for (int i = 0; i <= points.size(); i++) {
@@ -87,14 +68,7 @@ public final class LadderChart {
             if (serves && start < 0) {
                 start = i;
             } else if (!serves && start >= 0) {
-                svg.append(String.format(
-                        Locale.ROOT,
-                        "<rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\" fill=\"#4a6b57\""
-                                + " stroke=\"#1d2b23\"/>%n",
-                        LEFT + start * step,
-                        y + 3,
-                        (i - start) * step,
-                        ROW - 8));
+                canvas.rect(LEFT + start * step, y + 3, (i - start) * step, ROW - 8, "#4a6b57");
                 start = -1;
             }
         }
@@ -116,9 +90,5 @@ public final class LadderChart {
         Set<String> names = new LinkedHashSet<>();
         points.forEach(p -> names.addAll(p.serving()));
         return names;
-    }
-
-    private static String escape(String text) {
-        return StringEscapeUtils.escapeXml10(text);
     }
 }

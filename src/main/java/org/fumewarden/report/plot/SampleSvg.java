@@ -1,8 +1,6 @@
 package org.fumewarden.report.plot;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
-import org.apache.commons.text.StringEscapeUtils;
 import org.fumewarden.exposure.StandardNormal;
 import org.fumewarden.report.plot.SamplePlot.Mark;
 
@@ -23,7 +21,7 @@ final class SampleSvg {
 
     private final SamplePlot plot;
     private final PlotScale scale;
-    private final StringBuilder out = new StringBuilder();
+    private final SvgCanvas canvas = new SvgCanvas(LEFT + WIDTH + RIGHT, TOP + HEIGHT + BOTTOM, INK);
 
     private SampleSvg(SamplePlot plot) {
         this.plot = plot;
@@ -35,11 +33,6 @@ final class SampleSvg {
     }
 
     private String draw() {
-        add(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 %d %d\""
-                        + " font-family=\"sans-serif\" font-size=\"12\" fill=\"%s\">\n",
-                LEFT + WIDTH + RIGHT, TOP + HEIGHT + BOTTOM, INK);
-        add("<title>%s</title>\n<desc>%s</desc>\n", escape(plot.title()), escape(plot.description()));
         axes();
         plot.fit().ifPresent(fit -> curve(fit, INK, ""));
         plot.expected().forEach(e -> curve(e.line(), TOLERANCE, e.dash()));
@@ -48,40 +41,36 @@ final class SampleSvg {
         level(OptionalDouble.of(plot.limit()), "limit", LIMIT, "8 4", over ? BELOW : ABOVE);
         level(plot.tolerance(), "tolerance limit", TOLERANCE, "2 3", over ? ABOVE : BELOW);
         plot.marks().forEach(this::mark);
-        add("</svg>\n");
-        return out.toString();
+        return canvas.svg(plot.title(), plot.description());
     }
 
     private void axes() {
-        add(
-                "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"none\" stroke=\"%s\"/>\n",
-                LEFT, TOP, WIDTH, HEIGHT, INK);
+        canvas.rect(LEFT, TOP, WIDTH, HEIGHT, "none");
         for (double share : PlotScale.SHARES) {
             double x = x(share);
-            line(x, TOP, x, TOP + HEIGHT, GRID, "");
-            add(
-                    "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%s</text>\n",
-                    x, TOP + HEIGHT + 16, PlotScale.percent(share));
+            canvas.line(x, TOP, x, TOP + HEIGHT, GRID, "");
+            canvas.text(x, TOP + HEIGHT + 16, "middle", INK, PlotScale.percent(share));
         }
         for (double tick : scale.ticks()) {
             double y = y(tick);
-            line(LEFT, y, LEFT + WIDTH, y, GRID, "");
-            add("<text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s</text>\n", LEFT - 6, y + 4, PlotScale.number(tick));
+            canvas.line(LEFT, y, LEFT + WIDTH, y, GRID, "");
+            canvas.text(LEFT - 6, y + 4, "end", INK, PlotScale.number(tick));
         }
-        add(
-                "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">share of exposures below, %%</text>\n",
-                LEFT + WIDTH / 2, TOP + HEIGHT + 36);
-        add(
-                "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">filled circle: detected; open triangle: below"
-                        + " detection limit</text>\n",
-                LEFT + WIDTH / 2, TOP + HEIGHT + 54);
+        double middle = LEFT + WIDTH / 2.0;
+        canvas.text(middle, TOP + HEIGHT + 36, "middle", INK, "share of exposures below, %");
+        canvas.text(
+                middle,
+                TOP + HEIGHT + 54,
+                "middle",
+                INK,
+                "filled circle: detected; open triangle: below detection limit");
         for (int i = 0; i < plot.expected().size(); i++) {
             SamplePlot.Expected each = plot.expected().get(i);
             double y = TOP + 14 + 16.0 * i;
-            line(LEFT + 8, y - 4, LEFT + 38, y - 4, TOLERANCE, each.dash());
-            add("<text x=\"%d\" y=\"%.1f\" fill=\"%s\">%s</text>\n", LEFT + 44, y, TOLERANCE, escape(each.name()));
+            canvas.line(LEFT + 8, y - 4, LEFT + 38, y - 4, TOLERANCE, each.dash());
+            canvas.text(LEFT + 44, y, "start", TOLERANCE, each.name());
         }
-        add("<text x=\"4\" y=\"%d\">%s</text>\n", TOP - 6, escape(plot.unit()));
+        canvas.text(4, TOP - 6, "start", INK, plot.unit());
     }
 
     private void curve(SamplePlot.Line fit, String colour, String dash) {
@@ -92,7 +81,7 @@ final class SampleSvg {
             to = Math.min(to, (Math.log(scale.high()) - fit.meanLog()) / fit.sdLog());
         }
         if (from < to) {
-            line(
+            canvas.line(
                     x(StandardNormal.below(from)),
                     y(fit.at(from)),
                     x(StandardNormal.below(to)),
@@ -107,10 +96,9 @@ final class SampleSvg {
             return;
         }
         double y = y(value.getAsDouble());
-        line(LEFT, y, LEFT + WIDTH, y, colour, dash);
-        add(
-                "<text x=\"%d\" y=\"%.1f\" fill=\"%s\">%s %s</text>\n",
-                LEFT + WIDTH + 6, y + shift, colour, name, PlotScale.number(value.getAsDouble()));
+        canvas.line(LEFT, y, LEFT + WIDTH, y, colour, dash);
+        String words = name + " " + PlotScale.number(value.getAsDouble());
+        canvas.text(LEFT + WIDTH + 6, y + shift, "start", colour, words);
     }
 
     private void mark(Mark mark) {
@@ -118,20 +106,10 @@ final class SampleSvg {
         double y = y(mark.concentration());
         String words = (mark.detected() ? "" : "below ") + PlotScale.number(mark.concentration()) + " " + plot.unit();
         if (mark.detected()) {
-            add(
-                    "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"%s\"><title>%s</title></circle>\n",
-                    x, y, INK, escape(words));
+            canvas.circle(x, y, words);
         } else {
-            add(
-                    "<path d=\"M%.1f %.1f l-5 -8 h10 z\" fill=\"none\" stroke=\"%s\"><title>%s</title></path>\n",
-                    x, y, INK, escape(words));
+            canvas.path(x, y, " l-5 -8 h10 z", words);
         }
-    }
-
-    private void line(double x1, double y1, double x2, double y2, String colour, String dash) {
-        add(
-                "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\"%s/>\n",
-                x1, y1, x2, y2, colour, dash.isEmpty() ? "" : " stroke-width=\"2\" stroke-dasharray=\"" + dash + "\"");
     }
 
     private double x(double share) {
@@ -140,13 +118,5 @@ final class SampleSvg {
 
     private double y(double concentration) {
         return TOP + HEIGHT * (1 - scale.up(concentration));
-    }
-
-    private void add(String format, Object... values) {
-        out.append(String.format(Locale.ROOT, format, values));
-    }
-
-    private static String escape(String text) {
-        return StringEscapeUtils.escapeXml10(text);
     }
 }

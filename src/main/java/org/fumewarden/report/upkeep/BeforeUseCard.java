@@ -37,16 +37,6 @@ public final class BeforeUseCard implements Paper {
         return new BeforeUseCard(unit, state, book, late);
     }
 
-    @Override
-    public String text(Speech speech) {
-        return sheet(speech).text();
-    }
-
-    @Override
-    public String html(Speech speech) {
-        return sheet(speech).html();
-    }
-
     /** One row for each check, with room for the outcome. */
     @Override
     public String csv() {
@@ -84,7 +74,8 @@ public final class BeforeUseCard implements Paper {
         return checks;
     }
 
-    private RegisterSheet sheet(Speech speech) {
+    @Override
+    public RegisterSheet sheet(Speech speech) {
         List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
             blocks.add(new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));

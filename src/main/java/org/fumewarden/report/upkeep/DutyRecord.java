@@ -174,16 +174,6 @@ public final class DutyRecord implements Paper {
                 .toList();
     }
 
-    @Override
-    public String text(Speech speech) {
-        return sheet(speech).text();
-    }
-
-    @Override
-    public String html(Speech speech) {
-        return sheet(speech).html();
-    }
-
     /** One row for each field of each record. */
     @Override
     public String csv() {
@@ -208,7 +198,8 @@ public final class DutyRecord implements Paper {
         return CsvSheet.write(List.of("item", "done-by", "entry", "date", "field", "value"), rows);
     }
 
-    private RegisterSheet sheet(Speech speech) {
+    @Override
+    public RegisterSheet sheet(Speech speech) {
         List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
             blocks.add(new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));

@@ -86,16 +86,6 @@ public final class ExaminationRecord implements Paper {
         return List.copyOf(examinations);
     }
 
-    @Override
-    public String text(Speech speech) {
-        return sheet(speech).text();
-    }
-
-    @Override
-    public String html(Speech speech) {
-        return sheet(speech).html();
-    }
-
     /** One row for each examination. */
     @Override
     public String csv() {
@@ -110,7 +100,8 @@ public final class ExaminationRecord implements Paper {
         return CsvSheet.write(columns, rows.isEmpty() ? List.of(List.of(item.id(), "never examined")) : rows);
     }
 
-    private RegisterSheet sheet(Speech speech) {
+    @Override
+    public RegisterSheet sheet(Speech speech) {
         List<RegisterSheet.Block> blocks = new ArrayList<>();
         if (!state.inService()) {
             blocks.add(new RegisterSheet.Warning(speech.say("DO NOT USE.") + " " + speech.told(state.because())));

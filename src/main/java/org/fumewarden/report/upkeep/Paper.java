@@ -21,9 +21,15 @@ public sealed interface Paper permits BeforeUseCard, DutyRecord, ExaminationReco
                 : DutyRecord.of(store, item, duties, day);
     }
 
-    String text(Speech speech);
+    RegisterSheet sheet(Speech speech);
 
-    String html(Speech speech);
+    default String text(Speech speech) {
+        return sheet(speech).text();
+    }
+
+    default String html(Speech speech) {
+        return sheet(speech).html();
+    }
 
     String csv();
 

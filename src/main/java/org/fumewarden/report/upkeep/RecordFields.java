@@ -1,9 +1,11 @@
 package org.fumewarden.report.upkeep;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Where the log and the register hold what a duty asks a record to say.
@@ -14,64 +16,55 @@ import java.util.Set;
 final class RecordFields {
     static final String GAP = "NOT RECORDED";
 
-    private static final Map<String, List<String>> SOURCES = Map.ofEntries(
-            Map.entry("employer name and address", List.of("site.employer", "site.address")),
-            Map.entry("employer", List.of("site.employer")),
-            Map.entry("wearer", List.of("item.id", "item.name")),
-            Map.entry("employee name or id", List.of("item.id", "item.name")),
-            Map.entry("names", List.of("item.name")),
-            Map.entry("id and location of the extraction system", List.of("item.id", "item.place")),
-            Map.entry("process", List.of("item.process")),
-            Map.entry("substances", List.of("item.substances")),
-            Map.entry("compressor id", List.of("item.id")),
-            Map.entry("place", List.of("place")),
-            Map.entry("places", List.of("place")),
-            Map.entry("date", List.of("entry.on")),
-            Map.entry("dates", List.of("entry.on")),
-            Map.entry("when", List.of("entry.on")),
-            Map.entry("last exam date", List.of("entry.before")),
-            Map.entry("tester", List.of("entry.by")),
-            Map.entry("examiner", List.of("entry.by")),
-            Map.entry("sampler and analyst", List.of("entry.by", "laboratory")),
-            Map.entry(
-                    "examiner name-designation-employer-signature",
-                    List.of("entry.by", "designation", "examiner-employer", "signature")),
-            Map.entry("operating conditions", List.of("operating-conditions")),
-            Map.entry("intended performance and whether met", List.of("intended-performance", "performance-met")),
-            Map.entry("HSE-approved particulars", List.of("particulars")),
-            Map.entry("exposure history", List.of("exposure-history")),
-            Map.entry("make", List.of("model")),
-            Map.entry("model", List.of("model")),
-            Map.entry("style", List.of("model")),
-            Map.entry("size", List.of("model")),
-            Map.entry("make-model-size", List.of("model")),
-            Map.entry("make-model-size-material", List.of("model")),
-            Map.entry("method", List.of("method")),
-            Map.entry("test type", List.of("method")),
-            Map.entry("methods", List.of("methods")),
-            Map.entry("procedure and duration", List.of("methods")),
-            Map.entry("exercises", List.of("exercises")),
-            Map.entry("result", List.of("result")),
-            Map.entry("results", List.of("result", "others")),
-            Map.entry("pass/fail", List.of("result")),
-            Map.entry("QLFT: pass or fail", List.of("result")),
-            Map.entry("QNFT: fit factor + strip chart or other recording", List.of("fit-factor", "recording")),
-            Map.entry("equipment serial", List.of("test-equipment")),
-            Map.entry("O2", List.of("oxygen")),
-            Map.entry("CO", List.of("carbon-monoxide")),
-            Map.entry("CO2", List.of("carbon-dioxide")),
-            Map.entry("oil", List.of("oil")),
-            Map.entry("water or dew point", List.of("water")),
-            Map.entry("odour", List.of("odour")),
-            Map.entry("able to use", List.of("result")),
-            Map.entry("conclusions on fitness", List.of("result", "limits")),
-            Map.entry("limits", List.of("limits")),
-            Map.entry("follow-up needed", List.of("follow-up")),
-            Map.entry("copy given to employee", List.of("copy-given")),
-            Map.entry("content", List.of("content")),
-            Map.entry("signature", List.of("signature")),
-            Map.entry("repairs needed", List.of("action")),
-            Map.entry("laboratory", List.of("laboratory")));
+    /** Sources, then the words of tables that mean them. */
+    private static final String WORDS = """
+            site.employer, site.address | employer name and address
+            site.employer | employer
+            item.id, item.name | wearer; employee name or id
+            item.name | names
+            item.id, item.place | id and location of the extraction system
+            item.process | process
+            item.substances | substances
+            item.id | compressor id
+            place | place; places
+            entry.on | date; dates; when
+            entry.before | last exam date
+            entry.by | tester; examiner
+            entry.by, laboratory | sampler and analyst
+            entry.by, designation, examiner-employer, signature | examiner name-designation-employer-signature
+            operating-conditions | operating conditions
+            intended-performance, performance-met | intended performance and whether met
+            particulars | HSE-approved particulars
+            exposure-history | exposure history
+            model | make; model; style; size; make-model-size; make-model-size-material
+            method | method; test type
+            methods | methods; procedure and duration
+            exercises | exercises
+            result | result; pass/fail; QLFT: pass or fail; able to use
+            result, others | results
+            fit-factor, recording | QNFT: fit factor + strip chart or other recording
+            test-equipment | equipment serial
+            oxygen | O2
+            carbon-monoxide | CO
+            carbon-dioxide | CO2
+            oil | oil
+            water | water or dew point
+            odour | odour
+            result, limits | conclusions on fitness
+            limits | limits
+            follow-up | follow-up needed
+            copy-given | copy given to employee
+            content | content
+            signature | signature
+            action | repairs needed
+            laboratory | laboratory
+            """;
+
+    private static final Map<String, List<String>> SOURCES = WORDS.lines()
+            .map(line -> line.split(" \\| "))
+            .flatMap(row ->
+                    Arrays.stream(row[1].split("; ")).map(words -> Map.entry(words, List.of(row[0].split(", ")))))
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
 
     /** A field that either of two sources answers: the finer one first. */
     private static final Map<String, List<String>> EITHER =

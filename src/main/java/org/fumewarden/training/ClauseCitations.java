@@ -8,11 +8,11 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.report.html.Words;
 
 /** Where a sentence stands, for a room under one code: its own clause where there is one, and a foreign document by the name of its country. */
-final class Clauses {
+final class ClauseCitations {
     private final String code;
     private final Words words;
 
-    Clauses(String code, Words words) {
+    ClauseCitations(String code, Words words) {
         this.code = code;
         this.words = words;
     }

@@ -8,15 +8,15 @@ import java.util.function.Function;
  *
  * @param <T> what was to be computed
  */
-public sealed interface Outcome<T> permits Value, NoValue {
+public sealed interface Computed<T> permits Value, NoValue {
 
     /** A sound value. */
-    static <T> Outcome<T> of(T value) {
+    static <T> Computed<T> of(T value) {
         return new Value<>(value, Soundness.SOUND, "");
     }
 
     /** A number, or a plain refusal when the arithmetic left the range of numbers. */
-    static Outcome<Double> finite(double value) {
+    static Computed<Double> finite(double value) {
         return Double.isFinite(value)
                 ? of(value)
                 : new NoValue<>(
@@ -25,7 +25,7 @@ public sealed interface Outcome<T> permits Value, NoValue {
     }
 
     /** No value, with its reason. */
-    static <T> Outcome<T> none(Soundness status, String sentence) {
+    static <T> Computed<T> none(Soundness status, String sentence) {
         return new NoValue<>(status, sentence);
     }
 
@@ -39,8 +39,8 @@ public sealed interface Outcome<T> permits Value, NoValue {
     Optional<T> value();
 
     /** Applies a function to the value and keeps the status. */
-    <R> Outcome<R> map(Function<? super T, ? extends R> function);
+    <R> Computed<R> map(Function<? super T, ? extends R> function);
 
     /** Chains a computation that may itself have no value; a warning is kept unless the next brings its own. */
-    <R> Outcome<R> then(Function<? super T, Outcome<R>> function);
+    <R> Computed<R> then(Function<? super T, Computed<R>> function);
 }

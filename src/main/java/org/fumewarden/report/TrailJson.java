@@ -1,0 +1,241 @@
+package org.fumewarden.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.model.Citation;
+import org.fumewarden.trail.Premise;
+import org.fumewarden.trail.Sentence;
+import org.fumewarden.trail.Step;
+
+/**
+ * The trail as JSON, by reference: each clause and each fact stands once, each step names the facts and steps it rests on.
+ * Facts of one table and steps of one rule stand together under the form of what they say.
+ */
+final class TrailJson {
+    /** What stands for the subject of a step in what is the same for all steps of a kind. */
+    static final String SUBJECT = "{subject}";
+
+    private static final String ANY = Matcher.quoteReplacement(SUBJECT);
+
+    private static final List<String> OF = List.of("of");
+
+    private final JsonGenerator json;
+    private final Names names;
+    private final List<Step> steps;
+    private final Clauses clauses;
+    private final Map<Place, Map<String, Premise>> groups = new LinkedHashMap<>();
+    private final Map<Premise, String> ids = new HashMap<>();
+
+    /** Facts of one kind and table, said in one form. */
+    private record Place(String kind, String table, List<String> form) {}
+
+    TrailJson(List<Step> steps, Names names, Clauses clauses, JsonGenerator json) {
+        this.steps = steps;
+        this.names = names;
+        this.clauses = clauses;
+        this.json = json;
+    }
+
+    /** The numbers of the steps behind reasons. */
+    static void reasons(String name, List<Reason> reasons, JsonGenerator json) throws IOException {
+        AdviceJson.texts(name, reasons.stream().map(Reason::step).toList(), json);
+    }
+
+    void write() throws IOException {
+        for (Step step : steps) {
+            step.premises().stream().filter(p -> !p.kind().equals("step")).forEach(p -> fact(p, step));
+        }
+        json.writeObjectFieldStart("trail");
+        clauses.write(json);
+        json.writeArrayFieldStart("facts");
+        for (Map.Entry<Place, Map<String, Premise>> group : groups.entrySet()) {
+            facts(group.getKey(), group.getValue());
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("steps");
+        for (List<Step> group : byRule()) {
+            steps(group);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    /** Steps of one rule and clause follow one another in a trail. */
+    private List<List<Step>> byRule() {
+        List<List<Step>> rules = new ArrayList<>();
+        Step last = null;
+        for (Step step : steps) {
+            if (last == null
+                    || !last.rule().equals(step.rule())
+                    || !last.citation().equals(step.citation())) {
+                rules.add(new ArrayList<>());
+            }
+            rules.get(rules.size() - 1).add(step);
+            last = step;
+        }
+        return rules;
+    }
+
+    private void fact(Premise premise, Step step) {
+        Premise fact = general(premise, step);
+        if (ids.containsKey(fact)) {
+            return;
+        }
+        String id = "f" + (ids.size() + 1);
+        ids.put(fact, id);
+        Place place = new Place(
+                fact.kind(),
+                table(fact),
+                fact.kind().equals("row") ? fact.sentence().fixed() : List.of());
+        groups.computeIfAbsent(place, p -> new LinkedHashMap<>()).put(id, fact);
+    }
+
+    private static String table(Premise fact) {
+        return fact.kind().equals("row")
+                ? fact.address().substring(0, fact.address().indexOf('#'))
+                : "";
+    }
+
+    /** What a step found missing, or a name it looked up, for all steps of which the same is said but for their subject. */
+    private Premise general(Premise premise, Step step) {
+        String subject = step.conclusion().subject();
+        String address = premise.address();
+        if (premise.kind().equals("absent")) {
+            String part = "/" + subject;
+            return address.contains(part)
+                    ? about(
+                            premise,
+                            address.replaceAll(Pattern.quote(part) + "(?=[/+]|$)", "/" + ANY),
+                            premise.sentence())
+                    : premise;
+        }
+        return address.endsWith("#" + subject) && premise.words().equals(names.of(subject))
+                ? about(premise, table(premise) + "#" + SUBJECT, Sentence.plain(SUBJECT))
+                : premise;
+    }
+
+    private static Premise about(Premise premise, String address, Sentence says) {
+        return new Premise(premise.kind(), address, says, premise.citation());
+    }
+
+    private void facts(Place place, Map<String, Premise> facts) throws IOException {
+        List<Premise> all = List.copyOf(facts.values());
+        List<String> at = all.stream()
+                .map(f -> place.table().isEmpty()
+                        ? f.address()
+                        : f.address().substring(place.table().length() + 1))
+                .toList();
+        Set<Optional<Citation>> cited = all.stream().map(Premise::citation).collect(Collectors.toSet());
+        List<String[]> parts = at.stream().map(a -> a.split("/", -1)).toList();
+        int shortest = parts.stream().mapToInt(p -> p.length).min().orElse(0);
+        Alike alike = Alike.of(
+                all.stream().map(Premise::sentence).toList(),
+                IntStream.rangeClosed(1, shortest).mapToObj(i -> "at" + i).toList(),
+                (i, word) -> names.of(parts.get(i)[Integer.parseInt(word.substring(2)) - 1]));
+        json.writeStartObject();
+        json.writeStringField("kind", place.kind());
+        if (!place.table().isEmpty()) {
+            json.writeStringField("table", place.table());
+        }
+        if (cited.size() == 1 && all.get(0).citation().isPresent()) {
+            json.writeStringField("by", clauses.id(all.get(0).citation().get()));
+        }
+        json.writeStringField("words", alike.form());
+        json.writeObjectFieldStart("facts");
+        int i = 0;
+        for (Map.Entry<String, Premise> fact : facts.entrySet()) {
+            List<String> rest = new ArrayList<>(alike.fillings().get(i));
+            if (cited.size() > 1) {
+                rest.add(0, clauses.id(fact.getValue().citation().orElseThrow()));
+            }
+            json.writeFieldName(fact.getKey());
+            told(at.get(i), rest);
+            i++;
+        }
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    private void steps(List<Step> rule) throws IOException {
+        Step first = rule.get(0);
+        List<Sentence> said = rule.stream().map(s -> s.finding().sentence()).toList();
+        Alike alike = Alike.of(
+                said, OF, (i, word) -> names.of(rule.get(i).conclusion().subject()));
+        List<Set<String>> from = rule.stream().map(this::from).toList();
+        Set<String> common = new LinkedHashSet<>(from.get(0));
+        from.forEach(common::retainAll);
+        if (rule.size() == 1) {
+            common.clear();
+        }
+        json.writeStartObject();
+        json.writeStringField("rule", first.rule());
+        json.writeStringField("by", clauses.id(first.citation()));
+        json.writeStringField("says", alike.form());
+        if (!common.isEmpty()) {
+            json.writeStringField("from", String.join(" ", common));
+        }
+        json.writeObjectFieldStart("steps");
+        for (int i = 0; i < rule.size(); i++) {
+            Set<String> own = from.get(i);
+            own.removeAll(common);
+            step(rule.get(i), own, alike.fillings().get(i));
+        }
+        json.writeEndObject();
+        lifted(rule);
+        json.writeEndObject();
+    }
+
+    /** What a step is of and rests on, and what fills the places of its sentence. */
+    private void step(Step step, Set<String> from, List<String> fillings) throws IOException {
+        String subject = step.conclusion().subject();
+        String told = from.isEmpty() ? subject : subject + " " + String.join(" ", from);
+        json.writeFieldName(step.id());
+        told(told, fillings);
+    }
+
+    /** A text alone, or with what fills the places. */
+    private void told(String text, List<String> fillings) throws IOException {
+        if (fillings.isEmpty()) {
+            json.writeString(text);
+            return;
+        }
+        json.writeStartArray();
+        json.writeString(text);
+        for (String filling : fillings) {
+            json.writeString(filling);
+        }
+        json.writeEndArray();
+    }
+
+    private Set<String> from(Step step) {
+        return step.premises().stream()
+                .map(p -> p.kind().equals("step") ? p.address() : ids.get(general(p, step)))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private void lifted(List<Step> rule) throws IOException {
+        if (rule.stream().allMatch(Step::stands)) {
+            return;
+        }
+        json.writeObjectFieldStart("overridden-by");
+        for (Step step : rule) {
+            if (step.overriddenBy().isPresent()) {
+                json.writeStringField(step.id(), step.overriddenBy().get());
+            }
+        }
+        json.writeEndObject();
+    }
+}
