@@ -199,7 +199,7 @@ final class AdviceWriter {
             }
             String averaging =
                     Keyed.find(Averaging.class, parts[2]).map(Averaging::words).orElse(parts[2]);
-            return "What is the level of " + book.vocabulary().name(parts[1]) + ", " + averaging + "?";
+            return "How high is the exposure to " + book.vocabulary().name(parts[1]) + ", " + averaging + "?";
         }
         return book.vocabulary().name(id);
     }

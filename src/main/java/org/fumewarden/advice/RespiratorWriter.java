@@ -120,7 +120,7 @@ final class RespiratorWriter {
     /** The marks that the filter must bear, where the code words them; else the class of the device. */
     private String particle(DeviceClass device) {
         String key = device.pressure().equals("powered") ? "powered-" + marks : marks;
-        return known.getOrDefault(key, book.vocabulary().name(device.particle()));
+        return book.vocabulary().name(known.containsKey(key) ? key : device.particle());
     }
 
     private static List<String> types(List<FilterNeed> needs, Predicate<String> wanted) {

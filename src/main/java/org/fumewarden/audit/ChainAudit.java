@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.fumewarden.audit.Audit.Outcome;
 import org.fumewarden.codes.Hidden;
+import org.fumewarden.model.Count;
 
 /** What can be proved of a whole chain: its order, every signature, every review, and each piece of advice replayed. */
 public final class ChainAudit {
@@ -46,8 +47,8 @@ public final class ChainAudit {
         }
         List<KeptAdvice> entries = chain.entries();
         String last = entries.get(entries.size() - 1).hash();
-        lines.add("Unbroken: " + entries.size()
-                + (entries.size() == 1 ? " entry" : " entries, each follows the one before") + ". Last hash " + last
+        lines.add("Unbroken: " + Count.of(entries.size(), "entry")
+                + (entries.size() == 1 ? "" : ", each follows the one before") + ". Last hash " + last
                 + ": note it elsewhere, since a cut-off end leaves no trace here.");
         chain.firstFromTheFuture(now).ifPresent(this::fault);
         signatures();

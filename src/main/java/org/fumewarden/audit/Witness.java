@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.model.Count;
 
 /**
  * A list of the last hashes that a chain had, each line signed, meant to lie in another place than the chain. Who cuts the
@@ -120,7 +121,8 @@ public final class Witness {
         }
         int number = Integer.parseInt(parts[0]);
         if (number > entries.size()) {
-            return Optional.of("saw " + number + " entries, and " + entries.size() + " are left: the end was cut off");
+            return Optional.of("saw " + Count.of(number, "entry") + ", and only " + entries.size()
+                    + (entries.size() == 1 ? " is" : " are") + " left: the end was cut off");
         }
         return entries.get(number - 1).hash().equals(parts[1])
                 ? Optional.empty()

@@ -21,6 +21,7 @@ import org.fumewarden.batch.ResultFiles;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.model.Count;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.BriefJson;
 import picocli.CommandLine.Command;
@@ -144,10 +145,10 @@ final class BatchCommand implements Callable<Integer> {
     private void tell(long advised, long rejected, long stale) {
         PrintWriter err = spec.commandLine().getErr();
         if (stale > 0) {
-            err.println(stale + " lines were changed since the last run, in " + input + " or in " + out
-                    + ". Their tasks are decided anew, and both files are written again.");
+            err.println(Count.of(stale, "line") + (stale == 1 ? " was" : " were") + " changed since the last run, in "
+                    + input + " or in " + out + ". Their tasks are decided anew, and both files are written again.");
         } else if (advised + rejected > 0) {
-            err.println("Going on after " + (advised + rejected) + " tasks.");
+            err.println("Going on after " + Count.of(advised + rejected, "task") + ".");
         }
     }
 
@@ -192,7 +193,7 @@ final class BatchCommand implements Callable<Integer> {
         long refused = tally.all() - tally.of(Fate.ADVISED);
         spec.commandLine()
                 .getErr()
-                .println("Advised on " + tally.of(Fate.ADVISED) + " tasks, rejected " + refused + "."
+                .println("Advised on " + Count.of(tally.of(Fate.ADVISED), "task") + ", rejected " + refused + "."
                         + (refused > 0 ? where : ""));
     }
 
@@ -209,7 +210,7 @@ final class BatchCommand implements Callable<Integer> {
             if (now - shown[0] >= PROGRESS_NANOS) {
                 shown[0] = now;
                 long rate = Math.round(tally.all() * 1e9 / (now - began));
-                terminal.print("\r" + tally.all() + " tasks, " + rate + " a second, "
+                terminal.print("\r" + Count.of(tally.all(), "task") + ", " + rate + " a second, "
                         + (tally.all() - tally.of(Fate.ADVISED)) + " rejected \r");
             }
         };

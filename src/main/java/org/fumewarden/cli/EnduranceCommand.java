@@ -22,6 +22,8 @@ import org.fumewarden.model.Row;
 import org.fumewarden.register.InUse;
 import org.fumewarden.report.ShiftPlots;
 import org.fumewarden.report.ShiftText;
+import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.shift.ShiftReckoner;
 import org.fumewarden.shift.ShiftSheet;
 import org.fumewarden.shift.ShiftTables;
@@ -69,6 +71,9 @@ final class EnduranceCommand implements Callable<Integer> {
     @Mixin
     private TaskOptions options;
 
+    @Mixin
+    private LanguageOption language;
+
     @Spec
     private CommandSpec spec;
 
@@ -76,6 +81,7 @@ final class EnduranceCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Words words = language.words();
         Bench bench = options.bench(file);
         if (store != null) {
             bench = InUse.with(bench, this::register);
@@ -89,7 +95,12 @@ final class EnduranceCommand implements Callable<Integer> {
                 .collect(Collectors.toSet());
         List<Row> rows = advisor.base().rowsOn(task.on());
         ShiftSheet sheet = new ShiftReckoner(task, rows, ShiftTables.of(rows), demanded).reckon();
-        spec.commandLine().getOut().print(ShiftText.write(sheet, advice));
+        spec.commandLine()
+                .getOut()
+                .print(ShiftText.write(
+                        sheet,
+                        said(advisor, task, advice, words),
+                        Speech.of(words, advisor.base().book().vocabulary())));
         spec.commandLine().getOut().flush();
         if (folder != null) {
             draw(sheet);
@@ -98,6 +109,13 @@ final class EnduranceCommand implements Callable<Integer> {
         return sheet.settled() && usable && !damaged && advice.status() == Status.COMPLETE
                 ? ExitCodes.COMPLETE
                 : ExitCodes.NOT_SETTLED;
+    }
+
+    private static Advice said(Advisor advisor, Task task, Advice advice, Words words) {
+        return words.ofRuleBase()
+                ? advice
+                : new Advisor(advisor.base().speaking(advisor.base().book().tongue(words.language()), words.names()))
+                        .advise(task);
     }
 
     private Store register() {

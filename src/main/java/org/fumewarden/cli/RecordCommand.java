@@ -100,8 +100,9 @@ final class RecordCommand implements Callable<Integer> {
 
     private int programme(Store open, DutyBook book, LocalDate day, Speech speech) {
         String id = StoreOption.code(code, open);
+        Speech named = Speech.of(speech.words(), RuleBase.shipped(id).book().vocabulary());
         List<TaskAdvice> advice = tasks.stream()
-                .map(t -> TaskAdvice.of(advised(t, id, day, speech.words())))
+                .map(t -> TaskAdvice.of(advised(t, id, day, speech.words()), named))
                 .toList();
         WrittenProgramme programme = new WrittenProgramme(open.items(), book, advice, day, speech);
         switch (format) {

@@ -15,6 +15,7 @@ import java.util.concurrent.Callable;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.model.Count;
 import org.fumewarden.upkeep.Backup;
 import org.fumewarden.upkeep.Head;
 import org.fumewarden.upkeep.Item;
@@ -65,7 +66,7 @@ final class StoreCommand implements Callable<Integer> {
             Verification found = StoreCheck.verify(store.file(), head(expect));
             if (found.intact()) {
                 store.out()
-                        .println("Intact: " + found.head().entries() + " entries.\nSeal "
+                        .println("Intact: " + Count.of(found.head().entries(), "entry") + ".\nSeal "
                                 + found.head().word());
                 found.doubts().forEach(d -> store.out().println("Look at " + d));
                 store.out()
@@ -100,7 +101,9 @@ final class StoreCommand implements Callable<Integer> {
                     text.flush();
                 });
             }
-            store.out().println(head[0].entries() + " entries written to " + file + ".\nSeal " + head[0].word());
+            store.out()
+                    .println(
+                            Count.of(head[0].entries(), "entry") + " written to " + file + ".\nSeal " + head[0].word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -120,7 +123,7 @@ final class StoreCommand implements Callable<Integer> {
     int backup(@Mixin StoreOption store, @Parameters(paramLabel = "FILE") Path file) throws Exception {
         return store.guarded(() -> {
             Head head = Backup.write(store.file(), file);
-            store.out().println(head.entries() + " entries copied to " + file + ".\nSeal " + head.word());
+            store.out().println(Count.of(head.entries(), "entry") + " copied to " + file + ".\nSeal " + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -132,7 +135,9 @@ final class StoreCommand implements Callable<Integer> {
     int restore(@Mixin StoreOption store, @Parameters(paramLabel = "BACKUP") Path file) throws Exception {
         return store.guarded(() -> {
             Head head = Backup.restore(file, store.file());
-            store.out().println(head.entries() + " entries restored to " + store.file() + ".\nSeal " + head.word());
+            store.out()
+                    .println(Count.of(head.entries(), "entry") + " restored to " + store.file() + ".\nSeal "
+                            + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -150,7 +155,7 @@ final class StoreCommand implements Callable<Integer> {
                     return JsonLines.merge(open, in);
                 }
             });
-            store.out().println("The store now has " + head.entries() + " entries.\nSeal " + head.word());
+            store.out().println("The store now has " + Count.of(head.entries(), "entry") + ".\nSeal " + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -188,7 +193,7 @@ final class StoreCommand implements Callable<Integer> {
                     return salvaged ? JsonLines.importSalvaged(open, in) : JsonLines.importInto(open, in);
                 }
             });
-            store.out().println(head.entries() + " entries read.\nSeal " + head.word());
+            store.out().println(Count.of(head.entries(), "entry") + " read.\nSeal " + head.word());
             return ExitCodes.COMPLETE;
         });
     }
@@ -214,7 +219,7 @@ final class StoreCommand implements Callable<Integer> {
             }
             target.write(lines.toString().getBytes(StandardCharsets.UTF_8));
             store.out()
-                    .println(report.saved() + " entries saved to " + file + "; the highest number is "
+                    .println(Count.of(report.saved(), "entry") + " saved to " + file + "; the highest number is "
                             + report.highest() + ".");
             store.out().println(report.lost().isEmpty() ? "No gap among them." : "Lost: " + report.lost() + ".");
             if (!report.whole()) {

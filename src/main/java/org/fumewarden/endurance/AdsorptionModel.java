@@ -111,9 +111,9 @@ public final class AdsorptionModel {
         }
         String says = String.format(
                 Locale.ROOT,
-                "Adsorption model for %s: %s ppm at %s L/min through %s g of carbon at %s C until %s %% comes through,"
-                        + " divided by %s for the model's worst error.",
-                vapour.id(),
+                "Model for %s: %s ppm at %s L/min through %s g of carbon at %s C, until %s %% comes through."
+                        + " The time is divided by %s for the model's worst error.",
+                vapour.name(),
                 WrittenNumbers.plain(ppm),
                 WrittenNumbers.plain(use.flow().litresPerMinute()),
                 WrittenNumbers.plain(bed.carbon()),
@@ -147,7 +147,7 @@ public final class AdsorptionModel {
         if (!(vapour.boilingPoint() > range.lowestBoilingPoint())) {
             return refuse(
                     Refusal.LOW_BOILER,
-                    vapour.id() + " boils at " + WrittenNumbers.plain(vapour.boilingPoint()) + " C, not above "
+                    vapour.name() + " boils at " + WrittenNumbers.plain(vapour.boilingPoint()) + " C, not above "
                             + WrittenNumbers.plain(range.lowestBoilingPoint())
                             + " C.",
                     "Use an AX filter by its group, or supplied air.");
@@ -155,7 +155,7 @@ public final class AdsorptionModel {
         if (!vapour.modelHolds()) {
             return refuse(
                     Refusal.MODEL_DOES_NOT_HOLD,
-                    "Measurements with " + vapour.id() + " were far shorter than the model.",
+                    "Measurements with " + vapour.name() + " were far shorter than the model.",
                     "Use supplied air.");
         }
         return Optional.empty();

@@ -58,14 +58,14 @@ public final class AirflowCheck {
         List<String> remarks = new ArrayList<>();
         remarks.add("More air never raises the protection factor.");
         work.atMostMinutes()
-                .ifPresent(minutes -> remarks.add("No one keeps up " + work.id() + " work longer than "
-                        + WrittenNumbers.plain(minutes) + " min."));
+                .ifPresent(minutes -> remarks.add("No one keeps up " + work.id().replace('-', ' ')
+                        + " work longer than " + WrittenNumbers.plain(minutes) + " min."));
         return Reckoning.of(new AirflowVerdict(adequacy, supply, peak, words(adequacy, supply, peak, work)), remarks);
     }
 
     private static String words(AirflowVerdict.Adequacy adequacy, double supply, double peak, WorkRate work) {
         String figures = WrittenNumbers.plain(supply) + " L/min supplied, peaks of about " + (long) Math.ceil(peak)
-                + " L/min at " + work.id() + " work.";
+                + " L/min at " + work.id().replace('-', ' ') + " work.";
         return switch (adequacy) {
             case COVERS_PEAKS -> "The supply covers the breathing: " + figures;
             case PEAKS_ABOVE_SUPPLY ->

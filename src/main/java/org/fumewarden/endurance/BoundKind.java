@@ -13,7 +13,7 @@ public enum BoundKind {
     /** A use time fixed for the filter type, such as the group times of low boilers. */
     FIXED_USE_TIME("fixed use time", true),
     /** A cap that a code sets on top of any method. */
-    CODE_CAP("cap set by a code", false),
+    CODE_CAP("longest use that the code allows", false),
     /** The date on the filter, or the time since it was opened. */
     SHELF_LIFE("shelf life", false);
 

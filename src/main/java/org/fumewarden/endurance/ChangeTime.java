@@ -18,8 +18,9 @@ public record ChangeTime(long minutes, TimeBound basis, List<TimeBound> others, 
 
     /** The data relied on and the basis for relying on them, as a change schedule must state. */
     public String basisSentence() {
-        return "Change after " + minutes
-                + " min of use at the latest, sooner on any smell, taste or irritation. Basis: "
-                + basis.kind().words() + ", the shortest of " + (others.size() + 1) + " bounds. " + basis.says();
+        return "Change after " + WrittenNumbers.clock(minutes)
+                + " of use at the latest, sooner on any smell, taste or irritation. Basis: "
+                + basis.kind().words()
+                + (others.isEmpty() ? ". " : ", the shortest of " + (others.size() + 1) + " times. ") + basis.says();
     }
 }

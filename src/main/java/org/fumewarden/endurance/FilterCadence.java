@@ -69,15 +69,15 @@ public record FilterCadence(
                 .orElse(0L);
         return Reckoning.of(
                 new FilterCadence(pre, main, perShift, words(pre, main, perShift)),
-                List.of("Pressure growth is modelled; no published curve for welding fume was found. The warning"
-                        + " of the unit takes precedence."));
+                List.of("The rise in pressure is modelled, because no published curve for welding fume was found."
+                        + " The unit's own warning takes precedence."));
     }
 
     private static String words(Optional<Double> pre, double main, long perShift) {
-        String mainWords = "Particle filter: replace at the clogged-filter warning, by the model after about "
+        String mainWords = "Replace the particle filter at the clogged-filter warning, by the model after about "
                 + WrittenNumbers.about(main) + " of wear.";
-        return pre.map(minutes -> "Pre-filter: replace every " + WrittenNumbers.about(minutes) + " of wear, " + perShift
-                                + " in a shift. ")
+        return pre.map(minutes -> "Replace the pre-filter after every " + WrittenNumbers.about(minutes) + " of wear: "
+                                + perShift + " in a shift. ")
                         .orElse("")
                 + mainWords + " Never clean, tap or blow out a filter.";
     }

@@ -16,7 +16,7 @@ public record HeldLike(boolean shown, double share, boolean warmAirCounted, doub
 
     /** The agent is the test gas itself and is bound by reaction, so that little gas is held as firmly as much. */
     public static HeldLike testGasBoundByReaction() {
-        return new HeldLike(true, 1, false, 0, "the agent is the test gas of this type and is bound by reaction");
+        return new HeldLike(true, 1, false, 0, "it is the test gas of this type and is bound by reaction");
     }
 
     /** Nobody has shown it. */

@@ -84,10 +84,11 @@ public record MeasuredBreakthrough(
     }
 
     private String says(GasUse use) {
-        return WrittenNumbers.plain(minutes) + " min measured at " + WrittenNumbers.plain(ppm) + " ppm and "
+        return "It came through after " + WrittenNumbers.plain(minutes) + " min at " + WrittenNumbers.plain(ppm)
+                + " ppm and "
                 + WrittenNumbers.plain(litresPerMinute) + " L/min (" + document + ")"
                 + (use.ppm() > ppm
                         ? ", shortened in inverse proportion to " + WrittenNumbers.plain(use.ppm()) + " ppm here."
-                        : "; the use is no harder in concentration, so the time is taken as it stands.");
+                        : ". The concentration here is no higher, so the time is taken as it stands.");
     }
 }

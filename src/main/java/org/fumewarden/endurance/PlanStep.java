@@ -18,7 +18,7 @@ public record PlanStep(long clockMinute, Action action, boolean inBreak) {
         /** Fit a new filter set. */
         CHANGE_FILTER("fit a new filter set"),
         /** Nothing is left to go on with. */
-        STOP("stop work, no charged pack or filter is left");
+        STOP("stop work. No charged pack or filter is left");
 
         private final String words;
 
@@ -30,6 +30,6 @@ public record PlanStep(long clockMinute, Action action, boolean inBreak) {
     /** The step in words. */
     public String words() {
         return "At " + WrittenNumbers.clock(clockMinute)
-                + (inBreak ? ", in the break: " : ", leave the hazardous area first: ") + action.words + ".";
+                + (inBreak ? ", in the break: " : ", leave the hazardous area and ") + action.words + ".";
     }
 }

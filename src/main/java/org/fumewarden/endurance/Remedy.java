@@ -28,6 +28,6 @@ public record Remedy(int morePacks, int moreFilters, boolean startFull, boolean 
         if (moreFilters > 0) {
             parts.add("carry " + moreFilters + " more filter " + (moreFilters == 1 ? "set" : "sets"));
         }
-        return String.join(", and ", parts);
+        return String.join(", ", parts);
     }
 }

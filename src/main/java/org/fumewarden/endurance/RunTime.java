@@ -36,11 +36,11 @@ public record RunTime(Span minutes, End end, Basis basis) {
 
     /** The range in words, rounded down. */
     public String words() {
-        long low = WrittenNumbers.minutesDown(minutes.low());
-        long high = WrittenNumbers.minutesDown(minutes.high());
-        String range = low + " to " + high + " min, likely " + WrittenNumbers.minutesDown(minutes.likely()) + " min, ";
-        return (low == high ? low + " min, " : range)
-                + (end == End.RESERVE ? "until the pack is at its reserve" : "until the flow is at its minimum")
-                + (basis == Basis.MODELLED ? " (modelled)" : " (own curve)");
+        String low = WrittenNumbers.clock(WrittenNumbers.minutesDown(minutes.low()));
+        String high = WrittenNumbers.clock(WrittenNumbers.minutesDown(minutes.high()));
+        String likely = WrittenNumbers.clock(WrittenNumbers.minutesDown(minutes.likely()));
+        return (end == End.RESERVE ? "Until the pack is down to its reserve" : "Until the flow falls to its minimum")
+                + (low.equals(high) ? ": " + low : ": " + low + " to " + high + ", likely " + likely)
+                + (basis == Basis.MODELLED ? " (modelled)." : " (by your own curve).");
     }
 }

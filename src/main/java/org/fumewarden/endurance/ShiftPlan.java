@@ -84,16 +84,21 @@ public record ShiftPlan(
         List<String> words = new ArrayList<>();
         words.add(verdict());
         steps.forEach(step -> words.add(step.words()));
-        words.add("Carry: charged spare packs " + packsToCarry + ", new filter sets " + filtersToCarry
-                + ", pre-filters " + preFilters + ", and the flow indicator. Check the flow after every change.");
+        words.add("Carry: the flow indicator" + more(packsToCarry, "charged spare pack")
+                + more(filtersToCarry, "new filter set") + more(preFilters, "pre-filter")
+                + ". Check the flow after every change.");
         words.add("A low-flow or low-battery alarm overrides any plan: leave the hazardous area at once.");
         return List.copyOf(words);
+    }
+
+    private static String more(long number, String what) {
+        return number == 0 ? "" : ", " + number + " " + what + (number == 1 ? "" : "s");
     }
 
     private String verdict() {
         return lasts
                 ? "Lasts the shift with what is at hand."
-                : "DOES NOT LAST THE SHIFT: " + shortByMinutes + " min of wear short. "
+                : "DOES NOT LAST THE SHIFT: " + WrittenNumbers.clock(shortByMinutes) + " of wear too short. "
                         + remedy.map(change -> "Smallest change: " + change.words() + ".")
                                 .orElse("No number of packs or filter sets makes it last: shorten the work, lower the"
                                         + " dust, or use supplied air.");

@@ -40,4 +40,9 @@ public record TestCapacity(
     public double millilitresOfVapour() {
         return ppm * PARTS * flow * minutes * MILLILITRES_PER_LITRE;
     }
+
+    /** The test gas as people write it. */
+    String gasName() {
+        return gas.replace('-', ' ').replace("sulfur", "sulphur");
+    }
 }

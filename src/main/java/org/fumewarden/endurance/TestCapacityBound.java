@@ -44,7 +44,7 @@ public final class TestCapacityBound {
         if (!held.shown() || !(minutes > 0)) {
             return Reckoning.refuse(
                     Refusal.HOLDING_NOT_SHOWN,
-                    "Nothing shows that " + test.mark() + " holds this agent as well as " + test.gas() + ".",
+                    "Nothing shows that " + test.mark() + " holds this agent as well as " + test.gasName() + ".",
                     "Ask the manufacturer for it.");
         }
         boolean withinFlow = use.flow().litresPerMinute() <= test.flow();
@@ -56,10 +56,10 @@ public final class TestCapacityBound {
     private static String says(TestCapacity test, GasUse use, HeldLike held) {
         return String.format(
                 Locale.ROOT,
-                "Test of %s: %s ppm of %s at %s L/min for %s min; here %s ppm at %s L/min; %s.",
+                "Test of %s: %s ppm of %s at %s L/min for %s min. Here: %s ppm at %s L/min (%s).",
                 test.mark(),
                 WrittenNumbers.plain(test.ppm()),
-                test.gas(),
+                test.gasName(),
                 WrittenNumbers.plain(test.flow()),
                 WrittenNumbers.plain(test.minutes()),
                 WrittenNumbers.plain(use.ppm()),
@@ -70,7 +70,7 @@ public final class TestCapacityBound {
     private static String overFlow(TestCapacity test, GasUse use) {
         return "The filter was tested at " + WrittenNumbers.plain(test.flow()) + " L/min and meets "
                 + WrittenNumbers.plain(use.flow().litresPerMinute())
-                + " L/min, where its bed is used less fully: this time may not stand alone. Ask the manufacturer for a"
+                + " L/min, where its bed is used less fully. Do not rely on this time alone. Ask the manufacturer for a"
                 + " test at the flow of this unit.";
     }
 

@@ -42,4 +42,9 @@ public record Vapour(
         double square = refractiveIndex * refractiveIndex;
         return (square - 1) / (square + 2) * molarMass / density;
     }
+
+    /** The vapour as people write it. */
+    String name() {
+        return id.replace('-', ' ');
+    }
 }

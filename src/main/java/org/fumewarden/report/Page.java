@@ -3,6 +3,11 @@ package org.fumewarden.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.apache.commons.text.WordUtils;
 import org.fumewarden.model.Figures;
@@ -11,13 +16,17 @@ import org.fumewarden.report.html.Speech;
 /** A page of plain text under way. */
 final class Page {
     private static final int WIDTH = 88;
+    private static final Pattern SENTENCES = Pattern.compile("(?<=[.?!]) +(?=\\p{Lu})");
     private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_UP);
     private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
     private static final MathContext CERTAIN = new MathContext(9, RoundingMode.HALF_UP);
     private static final MathContext DOWN = new MathContext(2, RoundingMode.FLOOR);
     private static final double NEARLY_ALL = 99;
+    /** A share that no set of samples can tell from none. */
+    private static final double TINY = 0.0001;
 
     private final StringBuilder out = new StringBuilder();
+    private final Set<String> said = new HashSet<>();
     private final Speech speech;
 
     Page(Speech speech) {
@@ -30,7 +39,9 @@ final class Page {
         line(StringUtils.repeat('=', Math.min(WIDTH, text.length())));
     }
 
+    /** Opens a section. Within one no sentence is said twice. */
     void head(String english) {
+        said.clear();
         String text = speech.told(english);
         line("");
         line(text);
@@ -38,7 +49,13 @@ final class Page {
     }
 
     void paragraph(String english) {
-        String text = speech.told(english);
+        String told = speech.told(english);
+        String text = Arrays.stream(SENTENCES.split(told))
+                .filter(s -> said.add(s) || s.startsWith("- "))
+                .collect(Collectors.joining(" "));
+        if (text.isEmpty()) {
+            return;
+        }
         String wrapped = WordUtils.wrap(text.strip(), WIDTH - 4, "\n", false);
         String hang = text.startsWith("- ") ? "    " : "  ";
         out.append("  ").append(wrapped.replace("\n", "\n" + hang)).append('\n');
@@ -73,6 +90,12 @@ final class Page {
 
     static String percent(double share) {
         BigDecimal exact = BigDecimal.valueOf(100 * share);
+        if (share > 0 && share < TINY) {
+            return "less than 0.01 %";
+        }
+        if (share < 1 && share > 1 - TINY) {
+            return "more than 99.99 %";
+        }
         return plain(exact.round(100 * share > NEARLY_ALL ? THREE : TWO)) + " %";
     }
 

@@ -22,6 +22,7 @@ import org.fumewarden.exposure.SampleSet;
 import org.fumewarden.exposure.ShapiroWilk;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.exposure.WorkerVariance;
+import org.fumewarden.model.Count;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
 import org.fumewarden.report.plot.SamplePlot;
@@ -61,7 +62,7 @@ final class SampleSection {
 
     void write(Page page, Assessment assessment) {
         long detected = group.samples().stream().filter(s -> s.detected()).count();
-        page.paragraph(group.samples().size() + " samples, " + detected + " detected"
+        page.paragraph(Count.of(group.samples().size(), "sample") + ", " + detected + " detected"
                 + (detected < group.samples().size()
                         ? "; non-detects by " + group.nonDetects().words()
                         : "")

@@ -3,6 +3,7 @@ package org.fumewarden.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.apache.commons.text.WordUtils;
 import org.fumewarden.advice.Advice;
@@ -18,6 +19,7 @@ import org.fumewarden.endurance.Refused;
 import org.fumewarden.endurance.ShadeAdvice;
 import org.fumewarden.endurance.ShiftPlan;
 import org.fumewarden.endurance.TimeBound;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.plot.BreakthroughPlot;
 import org.fumewarden.report.plot.EndurancePlot;
 import org.fumewarden.shift.GasLife;
@@ -29,17 +31,19 @@ public final class ShiftText {
 
     private final StringBuilder out = new StringBuilder();
 
-    private static final double DAY = 1440;
+    private final Speech speech;
 
-    private ShiftText() {}
+    private ShiftText(Speech speech) {
+        this.speech = speech;
+    }
 
     /**
      * Writes the sheet.
      *
      * @param advice on the same task, whose verdict stands above everything here
      */
-    public static String write(ShiftSheet sheet, Advice advice) {
-        ShiftText text = new ShiftText();
+    public static String write(ShiftSheet sheet, Advice advice, Speech speech) {
+        ShiftText text = new ShiftText(speech);
         text.line(advice.title());
         text.line(StringUtils.repeat('=', Math.min(WIDTH, advice.title().length())));
         if (advice.unit().filter(UnitInHand::barred).isPresent()) {
@@ -53,7 +57,7 @@ public final class ShiftText {
         text.section("Air flow", words(sheet.air(), verdict -> verdict.says()));
         sheet.gases().forEach(text::gas);
         text.section("Dust on the filters", dust(sheet));
-        text.section("Run time of the fitted pack", words(sheet.run(), run -> run.words() + "."));
+        text.section("Run time of the fitted pack", words(sheet.run(), run -> run.words()));
         text.section("Eyes", List.of(eyes(sheet.eyes())));
         text.section("Calculated on the safe side", sheet.remarks());
         text.plots(sheet);
@@ -100,25 +104,19 @@ public final class ShiftText {
         time.value().ifPresent(found -> {
             lines.add(found.basisSentence());
             for (TimeBound other : found.others()) {
-                lines.add(
-                        "Longer bound, " + other.kind().words() + ": " + length(other.minutes()) + ". " + other.says());
+                lines.add(other.besideShorter());
             }
-            found.declined().forEach(refused -> lines.add("Declined: " + refused.sentence()));
+            found.declined().forEach(refused -> lines.add("Not used: " + refused.sentence()));
         });
         lines.addAll(gas.remarks());
         section("Gas filter for " + gas.name() + (gas.filter().isEmpty() ? "" : ", " + gas.filter()), lines);
     }
 
-    /** Rounded down; past a day in whole days, since a bound that long is no plan for a shift. */
-    private static String length(double minutes) {
-        return minutes < DAY ? (long) Math.floor(minutes) + " min" : (long) Math.floor(minutes / DAY) + " days of 24 h";
-    }
-
     private static List<String> dust(ShiftSheet sheet) {
         List<String> lines = new ArrayList<>(words(
                 sheet.dust(),
-                milligrams -> Math.round(milligrams) + " mg on the filter set over the wear of the shift,"
-                        + " by the flow of the blower."));
+                milligrams -> "Over the shift " + Math.round(milligrams)
+                        + " mg of dust land on the filter set, calculated from the flow of the blower."));
         lines.addAll(words(sheet.cadence(), FilterCadence::says));
         return lines.stream().distinct().toList();
     }
@@ -130,15 +128,20 @@ public final class ShiftText {
     private void plots(ShiftSheet sheet) {
         if (!sheet.curves().isEmpty() && sheet.wearHours().isPresent()) {
             line("");
-            out.append(EndurancePlot.text(sheet.curves(), sheet.wearHours().getAsDouble()));
+            out.append(told(EndurancePlot.text(sheet.curves(), sheet.wearHours().getAsDouble())));
         }
         for (GasLife gas : sheet.gases()) {
             breakthrough(gas).ifPresent(minutes -> {
                 line("");
-                out.append(BreakthroughPlot.text(
-                        gas.name(), gas.curve(), minutes, gas.allowedShare().orElseThrow()));
+                out.append(told(BreakthroughPlot.text(
+                        gas.name(), gas.curve(), minutes, gas.allowedShare().orElseThrow())));
             });
         }
+    }
+
+    /** A drawing in characters, line by line. */
+    private String told(String drawing) {
+        return drawing.lines().map(line -> speech.told(line) + "\n").collect(Collectors.joining());
     }
 
     /** Change minutes of a gas whose breakthrough can be drawn. */
@@ -165,13 +168,13 @@ public final class ShiftText {
             return;
         }
         line("");
-        line(heading);
+        line(speech.told(heading));
         lines.forEach(each -> wrap("- ", each));
     }
 
     private void wrap(String start, String words) {
         String indent = StringUtils.repeat(' ', start.length());
-        line(start + WordUtils.wrap(words, WIDTH - start.length(), "\n" + indent, false));
+        line(start + WordUtils.wrap(speech.told(words), WIDTH - start.length(), "\n" + indent, false));
     }
 
     private void line(String words) {

@@ -85,7 +85,7 @@ final class Battery {
         }
         return given.<RunTime>missing("The run time", needed.toArray(String[]::new))
                 .orElseGet(() -> {
-                    remarks.add("The curve is taken as measured on this pack as old as it is now.");
+                    remarks.add("The curve is assumed to be measured on this pack at its present age.");
                     Reckoning<Span> cold =
                             tables.cold().share(given.number("temperature").getAsDouble());
                     return cold instanceof Refused<Span> refused

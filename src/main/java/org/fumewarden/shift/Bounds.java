@@ -47,7 +47,7 @@ final class Bounds {
                                         "A filter against nitrous gases is single-use, and only the manufacturer can state its service life.",
                                         "Use supplied" + " air.")));
             case HG ->
-                bounds.add(cap("mercury", "longest use of a filter for mercury").bound());
+                bounds.add(cap("mercury", "Longest use of a filter for mercury").bound());
             default -> {
                 bounds.add(testCapacity(agent, fitted, use));
                 if (type == GasType.A) {
@@ -58,7 +58,7 @@ final class Bounds {
         if (type != GasType.NO) {
             measured(agent, use).ifPresent(bounds::add);
         }
-        bounds.add(cap("one-shift", "one shift").bound());
+        bounds.add(cap("one-shift", "One shift").bound());
         shelfLife().ifPresent(bounds::add);
         return bounds;
     }

@@ -1,5 +1,6 @@
 package org.fumewarden.shift;
 
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.endurance.BadFigure;
@@ -30,7 +31,8 @@ record FigureRow(Figure figure) {
 
     /** Source and clause, for a sentence. */
     String document() {
-        return figure.ref().citation().source() + " " + figure.ref().citation().clause();
+        return figure.ref().citation().source().toUpperCase(Locale.ROOT) + ", "
+                + figure.ref().citation().clause();
     }
 
     /** Says that the row cannot be used. */

@@ -64,12 +64,13 @@ final class GasFilters {
         List<String> remarks = new ArrayList<>();
         for (Agent agent : air.gases()) {
             if (passes(agent)) {
-                remarks.add("No filter here holds " + agent.name() + ": the change times of others say nothing of it."
+                remarks.add("No filter here protects against " + agent.name()
+                        + ", and the change times of the others do not cover it."
                         + " Keep it below its limit, watched by a direct-reading instrument, or use supplied air.");
             } else if (!needed(agent)) {
-                remarks.add("No gas filter is calculated for " + agent.name()
-                        + ", which is at or below its lowest limit; it still counts as"
-                        + " another gas beside one that is above.");
+                remarks.add(
+                        "No gas filter is calculated for " + agent.name() + ", which is at or below its lowest limit."
+                                + " It still counts as another gas beside one that is above its limit.");
             }
         }
         return remarks;
@@ -102,8 +103,8 @@ final class GasFilters {
                     agent,
                     fitted.written(),
                     Refusal.NOT_HELD,
-                    "The filter marked " + fitted.written() + " does not hold " + agent.name() + ", which needs type "
-                            + match.get().type() + ".",
+                    "The filter marked " + fitted.written() + " does not protect against " + agent.name()
+                            + ", which needs type " + match.get().type() + ".",
                     "Fit a filter of that type.");
         }
         return use(agent, otherGases)
@@ -200,7 +201,7 @@ final class GasFilters {
                 ? Reckoning.of(FilterFlow.ofBlower(given.number("measured-flow").getAsDouble(), filters))
                 : Reckoning.refuse(
                         Refusal.NOT_GIVEN,
-                        "The air that goes through the filter is not known: not given is kit.measured-flow.",
+                        "The air that goes through the filter is unknown: kit.measured-flow is not given.",
                         "Add it, or kit.blower: false for a mask without blower.");
     }
 

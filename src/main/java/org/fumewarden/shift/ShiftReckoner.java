@@ -89,15 +89,14 @@ public final class ShiftReckoner {
         if (given.word("blower").filter("false"::equals).isPresent()) {
             return Reckoning.refuse(
                     Refusal.NOT_GIVEN,
-                    "The unit has no blower, so there is neither flow nor battery to plan with. Change any filters by the"
-                            + " times below.",
-                    "Follow the advice on this task.");
+                    "The unit has no blower, so there is neither flow nor battery to plan with.",
+                    "Change any filters by the times below, and follow the advice on this task.");
         }
         if (given.word("work-rate").isEmpty()) {
             remarks.add("task.work-rate is not given: very hard work is assumed.");
         }
         if (given.number("altitude").isEmpty()) {
-            remarks.add("atmosphere.altitude is not given: sea level is assumed; higher up the wearer needs more air.");
+            remarks.add("atmosphere.altitude is not given: sea level is assumed. Higher up the wearer needs more air.");
         }
         thinAir();
         BreathDemand demand = Breathing.demand(given, tables);
@@ -113,17 +112,18 @@ public final class ShiftReckoner {
     private void thinAir() {
         long more = Math.round((Breathing.demand(given, tables).factor() - 1) * PERCENT);
         if (more >= 1) {
-            remarks.add("At this height the wearer needs " + more + " % more air, and that is assumed. What the thinner"
-                    + " air does to the blower is not: no source was found. Check the flow where the work is done.");
+            remarks.add(
+                    "At this height the wearer needs " + more + " % more air. That is allowed for. What thin"
+                            + " air does to the blower is not, because no source was found. Check the flow where the work is done.");
         }
     }
 
     private void oilMist() {
         if (given.word("oil-mist").filter("false"::equals).isEmpty()) {
-            remarks.add((given.yes("oil-mist") ? "Oil mist" : "It is not known whether there is oil mist")
-                    + ": how oil loads the filter is not calculated, and a loaded filter lets more of it through without"
+            remarks.add((given.yes("oil-mist") ? "There is oil mist" : "Unknown: whether there is oil mist")
+                    + ". How oil loads the filter is not calculated. A loaded filter lets more of it through without"
                     + " getting harder to breathe through (J. Aerosol Sci. 23 (1992) 723-735, abstract). Change the"
-                    + " particle filter at a written time, not by the cadence above.");
+                    + " particle filter at a written time, not by the time above.");
         }
     }
 

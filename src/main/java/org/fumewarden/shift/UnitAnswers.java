@@ -70,10 +70,8 @@ final class UnitAnswers {
                 ? Optional.empty()
                 : Optional.of(Reckoning.refuse(
                         Refusal.NOT_GIVEN,
-                        what + " cannot be calculated: not given "
-                                + (absent.size() == 1 ? "is " : "are ") + String.join(", ", absent)
-                                + ".",
-                        "Add what is missing to the task file."));
+                        what + " cannot be calculated.",
+                        "Add to the task file: " + String.join(", ", absent) + "."));
     }
 
     /** A record of given figures; what it refuses is a fault of the file. */

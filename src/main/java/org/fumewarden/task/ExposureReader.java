@@ -177,9 +177,9 @@ final class ExposureReader {
                     .findFirst()
                     .ifPresent(e -> cells.get(high.averaging().key())
                             .complain(
-                                    "is below the " + e.averaging().words()
-                                            + " of the same agent: a highest value cannot be.",
-                                    "check which of the two was written in the wrong place."));
+                                    "is lower than the " + e.averaging().words()
+                                            + " of the same agent. A highest value cannot be lower than an average.",
+                                    "check whether the two values were swapped."));
         }
     }
 

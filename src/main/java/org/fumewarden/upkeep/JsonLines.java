@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.fumewarden.model.Count;
 
 /** Export and import of a whole store as JSON Lines: one line for the head, one for each entry. */
 public final class JsonLines {
@@ -85,7 +86,8 @@ public final class JsonLines {
         }
         if (!Head.of(entries, running).equals(declared)) {
             throw StoreException.refused(
-                    "the export holds " + entries + " entries but its first line promises " + declared.entries() + ".",
+                    "the export has " + Count.of(entries, "entry") + ", but its first line promises "
+                            + declared.entries() + ".",
                     "the file was cut off; export again.");
         }
     }

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fumewarden.model.Count;
 
 /** Checks every entry against the chain, and the file against itself. */
 public final class StoreCheck {
@@ -81,7 +82,8 @@ public final class StoreCheck {
         }
         expected.filter(h -> h.entries() > check.read)
                 .ifPresent(h -> check.found(
-                        check.read + 1, "is missing: " + h.entries() + " entries were there when the seal was noted."));
+                        check.read + 1,
+                        "is missing: " + Count.of(h.entries(), "entry") + " stood there when the seal was noted."));
         return check.verification();
     }
 

@@ -3,6 +3,7 @@ package org.fumewarden.web;
 import java.util.List;
 import org.fumewarden.report.html.Markup;
 import org.fumewarden.report.html.QrCode;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.upkeep.Item;
 
 /** Labels to print and stick on: the id in large letters, and as a QR code that holds the id and nothing else. */
@@ -21,12 +22,13 @@ final class Labels {
 
     private Labels() {}
 
-    static String html(List<Item> items) {
+    static String html(List<Item> items, Words words) {
         Markup out = new Markup();
-        out.own("<!DOCTYPE html>\n<html lang=\"en\">\n<head><meta charset=\"utf-8\"><title>Labels</title>\n<style>"
+        out.own("<!DOCTYPE html>\n<html lang=\"" + words.language() + "\">\n<head><meta charset=\"utf-8\"><title>"
+                + words.say("ui.labels.title") + "</title>\n<style>"
                 + STYLE + "</style></head>\n");
         out.element("body", () -> {
-            out.words("h1", "", "Labels to print: " + items.size());
+            out.words("h1", "", words.say("ui.labels.count", items.size()));
             out.element(
                     "ul",
                     () -> items.forEach(item -> out.element("li", () -> {

@@ -3,6 +3,7 @@ package org.fumewarden.web;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
@@ -19,24 +20,26 @@ import org.fumewarden.upkeep.Store;
 /** What the page prints or keeps as a file of the register: records, cards, lists, labels and a calendar. */
 final class Papers {
     private final UpkeepDesk desk;
-    private final Map<String, Function<String, Reply>> kinds;
+    private final Map<String, BiFunction<String, Words, Reply>> kinds;
 
     Papers(UpkeepDesk desk) {
         this.desk = desk;
         this.kinds = Map.of(
-                "examination", id -> shown(store -> record(store, id)),
-                "card", id -> shown(store -> card(store, id).html(speech(store))),
-                "due", id -> shown(store -> DueSheet.html(desk.report(store, ""), desk.book(store), speech(store))),
-                "labels", id -> shown(store -> Labels.html(labelled(store, id))),
-                "calendar", id -> calendar());
+                "examination", (id, words) -> shown(store -> record(store, id, words)),
+                "card", (id, words) -> shown(store -> card(store, id).html(speech(store, words))),
+                "due",
+                        (id, words) -> shown(
+                                store -> DueSheet.html(desk.report(store, ""), desk.book(store), speech(store, words))),
+                "labels", (id, words) -> shown(store -> Labels.html(labelled(store, id), words)),
+                "calendar", (id, words) -> calendar(words));
     }
 
     boolean has(String kind) {
         return kinds.containsKey(kind);
     }
 
-    Reply write(String kind, String id) {
-        return kinds.get(kind).apply(id);
+    Reply write(String kind, String id, Words words) {
+        return kinds.get(kind).apply(id, words);
     }
 
     private Reply shown(Function<Store, String> write) {
@@ -44,7 +47,7 @@ final class Papers {
     }
 
     /** The record of a person holds what is the doctor's; it is not for a page that others look at. */
-    private String record(Store store, String id) {
+    private String record(Store store, String id, Words words) {
         Item item = UpkeepDesk.item(store, id);
         if (item instanceof Item.Wearer) {
             throw new InputException(new Problem(
@@ -55,7 +58,7 @@ final class Papers {
                     "the command record."));
         }
         return Paper.record(store, item, desk.book(store).duties(), desk.shop().today())
-                .html(speech(store));
+                .html(speech(store, words));
     }
 
     private BeforeUseCard card(Store store, String id) {
@@ -70,20 +73,20 @@ final class Papers {
                 new Problem("register", 0, id, "is a " + item.kind().key() + ", not a unit.", "choose a unit."));
     }
 
-    private Speech speech(Store store) {
-        return Speech.of(Words.in(Words.LANGUAGES.get(0)), desk.book(store).wording());
+    private Speech speech(Store store, Words words) {
+        return Speech.of(words, desk.book(store).wording());
     }
 
     private static List<Item> labelled(Store store, String id) {
         return id.isEmpty() ? store.items() : List.of(UpkeepDesk.item(store, id));
     }
 
-    private Reply calendar() {
+    private Reply calendar(Words words) {
         String text = desk.shop()
                 .read(store -> DutyCalendar.write(
                         desk.report(store, "P1Y"),
                         desk.book(store),
-                        speech(store),
+                        speech(store, words),
                         desk.shop().clock().instant()));
         return Reply.file("fumewarden-due.ics", "text/calendar; charset=utf-8", text);
     }

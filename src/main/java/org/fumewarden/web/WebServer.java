@@ -14,6 +14,7 @@ import java.net.URI;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -21,6 +22,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.report.html.Words;
 
 /** The server of the local page. It listens on the loopback address only and keeps nothing. */
 public final class WebServer implements AutoCloseable {
@@ -32,6 +34,7 @@ public final class WebServer implements AutoCloseable {
 
     private static final String PAPER = "/paper/";
     private static final String ITEM = "item=";
+    private static final String LANGUAGE = "language=";
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private final HttpServer server;
@@ -131,19 +134,27 @@ public final class WebServer implements AutoCloseable {
         return decide(answerer.get(), body);
     }
 
-    /** A paper that the browser opens to print or keep: paper/card?item=U-014. */
+    /** A paper that the browser opens to print or keep: paper/card?item=U-014&language=de. */
     private Optional<Reply> paper(String path, String query) {
         String sheet = path.startsWith(PAPER) ? path.substring(PAPER.length()) : "";
         if (!papers.has(sheet)) {
             return Optional.empty();
         }
-        String item = query != null && query.startsWith(ITEM) ? query.substring(ITEM.length()) : "";
         try {
-            String id = URLDecoder.decode(item, StandardCharsets.UTF_8);
-            return Optional.of(limited(() -> papers.write(sheet, id)));
+            String id = asked(query, ITEM);
+            Words words = Words.in(asked(query, LANGUAGE));
+            return Optional.of(limited(() -> papers.write(sheet, id, words)));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
+    }
+
+    private static String asked(String query, String name) {
+        return Arrays.stream(query == null ? new String[0] : query.split("&"))
+                .filter(part -> part.startsWith(name))
+                .map(part -> URLDecoder.decode(part.substring(name.length()), StandardCharsets.UTF_8))
+                .findFirst()
+                .orElse("");
     }
 
     private Reply decide(Desk.Answerer answerer, byte[] body) {

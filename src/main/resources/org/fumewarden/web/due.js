@@ -16,7 +16,7 @@ export function deedWords(deed) {
 
 /** A link to a paper that opens in a tab of its own, or to a file. */
 export function paperLink(sheet, id, words, file) {
-  return el('a', { href: `paper/${sheet}${id === undefined ? '' : `?item=${encodeURIComponent(id)}`}`, ...(file ? { download: file } : { target: '_blank', rel: 'noopener' }) },
+  return el('a', { href: `paper/${sheet}?${new URLSearchParams({ ...(id !== undefined && { item: id }), language: document.documentElement.lang })}`, ...(file ? { download: file } : { target: '_blank', rel: 'noopener' }) },
     words, !file && el('span', { className: 'unseen' }, ` ${say('ui.newtab')}`));
 }
 

@@ -36,8 +36,8 @@ final class EnduranceCommandTest {
         assertEquals(0, run.exit(), run.err());
         assertTrue(line(run, 2).startsWith("Lasts the shift"), run.out());
         assertAll(
-                () -> has(run, "117 mg on the filter set"),
-                () -> has(run, "360 min, until the pack is at its reserve (own curve)"),
+                () -> has(run, "117 mg of dust land on the filter set"),
+                () -> has(run, "Until the pack is down to its reserve: 6 h (by your own curve)."),
                 () -> has(run, "The supply covers the breathing: 190 L/min"),
                 () -> has(run, "320 Pa 6 h"),
                 () -> ends(run));
@@ -49,7 +49,7 @@ final class EnduranceCommandTest {
     void aShiftThatDoesNotLastNamesTheSmallestChangeFirst() {
         CommandRun run = CommandRun.of("endurance", TOO_LONG);
         assertEquals(3, run.exit(), run.err());
-        assertTrue(line(run, 2).startsWith("DOES NOT LAST THE SHIFT: 120 min of wear short."), run.out());
+        assertTrue(line(run, 2).startsWith("DOES NOT LAST THE SHIFT: 2 h of wear too short."), run.out());
         has(run, "Smallest change: carry 1 more charged pack.");
         ends(run);
         assertEquals(
@@ -63,7 +63,7 @@ final class EnduranceCommandTest {
         CommandRun run = CommandRun.of("endurance", SOLVENT);
         assertEquals(3, run.exit(), run.err());
         assertTrue(line(run, 2).startsWith("NO PLAN FOR THE SHIFT"), run.out());
-        has(run, "not given is atmosphere.humidity");
+        has(run, "The change time cannot be calculated. Add to the task file: atmosphere.humidity.");
         ends(run);
     }
 
@@ -80,7 +80,7 @@ final class EnduranceCommandTest {
     void theMakersTimeCarriesAChangeTimeAndIsNeverStretched() {
         CommandRun run = CommandRun.of("endurance", MAKER);
         assertEquals(0, run.exit(), run.err());
-        has(run, "Change after 240 min of use at the latest");
+        has(run, "Change after 4 h of use at the latest");
         has(run, "Basis: measured breakthrough");
         CommandRun harder = CommandRun.of("endurance", MAKER, "--set", "kit.measured-flow=201 L/min");
         assertEquals(3, harder.exit(), harder.err());
@@ -115,9 +115,9 @@ final class EnduranceCommandTest {
     @Test
     void aGasFilterHasItsChangeTimeWithItsBasis() {
         CommandRun run = ammonia("500 ppm");
-        has(run, "Change after 136 min of use at the latest");
-        has(run, "Basis: test capacity, the shortest of 2 bounds.");
-        has(run, "Longer bound, cap set by a code: 480 min.");
+        has(run, "Change after 2 h 16 min of use at the latest");
+        has(run, "Basis: test capacity, the shortest of 2 times.");
+        has(run, "A longer time (longest use that the code allows): 8 h. One shift (GUV-R-190, ");
         ends(run);
     }
 
@@ -145,7 +145,7 @@ final class EnduranceCommandTest {
                 "--set",
                 "kit.carbon-area=80 cm2");
         assertAll(
-                () -> has(run, "Adsorption model for toluene: 100 ppm at 95 L/min through 200 g"),
+                () -> has(run, "Model for toluene: 100 ppm at 95 L/min through 200 g"),
                 () -> has(run, "The rule of thumb may only be used together with another method."),
                 () -> has(run, "Breakthrough of toluene"),
                 () -> ends(run));
@@ -157,7 +157,7 @@ final class EnduranceCommandTest {
         CommandRun run = CommandRun.of("endurance", SOLVENT, "--set", "exposures.2.agent=carbon-monoxide");
         has(run, "No filter protects against carbon monoxide. Use supplied air.");
         CommandRun other = CommandRun.of("endurance", SOLVENT, "--set", "kit.filter-mark=K1-P3");
-        has(other, "The filter marked K1-P3 does not hold toluene, which needs type A1.");
+        has(other, "The filter marked K1-P3 does not protect against toluene, which needs type A1.");
     }
 
     @ParameterizedTest

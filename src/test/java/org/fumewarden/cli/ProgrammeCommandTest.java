@@ -84,7 +84,7 @@ class ProgrammeCommandTest {
 
     @Test
     void adviceOfACompleteTaskIsSettledAndCitesItsClauses() {
-        TaskAdvice advice = TaskAdvice.of(advised(Map.of()));
+        TaskAdvice advice = TaskAdvice.of(advised(Map.of()), org.fumewarden.report.html.Speech.ENGLISH);
         assertTrue(advice.settled());
         assertTrue(advice.sentences().stream().anyMatch(s -> s.startsWith("Wear: ")));
         assertTrue(
@@ -98,7 +98,7 @@ class ProgrammeCommandTest {
     void adviceThatStopsTheWorkIsPrintedAsAWarning() {
         Advice stopped = advised(Map.of("atmosphere.immediately-dangerous", "true"));
         assertTrue(stopped.status() != Status.COMPLETE, stopped.status().toString());
-        TaskAdvice advice = TaskAdvice.of(stopped);
+        TaskAdvice advice = TaskAdvice.of(stopped, org.fumewarden.report.html.Speech.ENGLISH);
         assertFalse(advice.settled());
         assertFalse(advice.warning().orElseThrow().isEmpty());
     }

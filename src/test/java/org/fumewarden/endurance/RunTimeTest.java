@@ -178,8 +178,8 @@ class RunTimeTest {
 
     @ParameterizedTest(name = "{0}, {1}, {2} ending by {3}, {4}: {5}")
     @CsvSource({
-        "59.9, 80, 90.5, RESERVE, MODELLED, '59 to 90 min, likely 80 min, until the pack is at its reserve (modelled)'",
-        "60, 60, 60.9, MINIMUM_FLOW, OWN_CURVE, '60 min, until the flow is at its minimum (own curve)'"
+        "59.9, 80, 90.5, RESERVE, MODELLED, 'Until the pack is down to its reserve: 59 min to 1 h 30 min, likely 1 h 20 min (modelled).'",
+        "60, 60, 60.9, MINIMUM_FLOW, OWN_CURVE, 'Until the flow falls to its minimum: 1 h (by your own curve).'"
     })
     void runTimeIsPutInWords(
             double low, double likely, double high, RunTime.End end, RunTime.Basis basis, String words) {

@@ -30,7 +30,7 @@ class ShiftPlanTest {
         assertEquals(150, plan.shortByMinutes(), "450 min of wear, 300 of run");
         assertEquals(new Remedy(1, 0, false, false), plan.remedy().orElseThrow());
         assertEquals(
-                "DOES NOT LAST THE SHIFT: 150 min of wear short. Smallest change: carry 1 more charged pack.",
+                "DOES NOT LAST THE SHIFT: 2 h 30 min of wear too short. Smallest change: carry 1 more charged pack.",
                 plan.words(1).get(0));
     }
 
@@ -77,7 +77,7 @@ class ShiftPlanTest {
         ShiftPlan plan = plan(needs(100, 100, 4, NEVER, 0, false, 0));
         assertTrue(plan.lasts());
         assertTrue(plan.steps().stream().anyMatch(step -> !step.inBreak()));
-        assertTrue(plan.words(0).stream().anyMatch(words -> words.contains("leave the hazardous area first")));
+        assertTrue(plan.words(0).stream().anyMatch(words -> words.contains("leave the hazardous area and")));
     }
 
     @Test
@@ -214,7 +214,7 @@ class ShiftPlanTest {
     void onlyWhatTheShiftNeedsIsCarried() {
         ShiftPlan plan = plan(stretches(100, 300, 300, 3, 300, 2));
         assertEquals(
-                "Carry: charged spare packs 1, new filter sets 1, pre-filters 2, and the flow indicator. Check the flow"
+                "Carry: the flow indicator, 1 charged spare pack, 1 new filter set, 2 pre-filters. Check the flow"
                         + " after every change.",
                 plan.words(2).get(3));
     }
@@ -229,14 +229,14 @@ class ShiftPlanTest {
         assertEquals("carry 2 more filter sets", plan.remedy().orElseThrow().words());
         assertEquals("carry 1 more filter set", new Remedy(0, 1, false, false).words());
         assertEquals(
-                "charge the fitted pack fully before the shift, and quick charge the pack in the breaks, and carry 2 more"
+                "charge the fitted pack fully before the shift, quick charge the pack in the breaks, carry 2 more"
                         + " charged packs",
                 new Remedy(2, 0, true, true).words());
         ShiftPlan more = plan(needs(300, 300, 0, 200, 0, false, 0));
         assertEquals(new Remedy(1, 2, false, false), more.remedy().orElseThrow());
         assertEquals(1, more.packsToCarry());
         assertEquals(
-                "DOES NOT LAST THE SHIFT: 250 min of wear short. Smallest change: carry 1 more charged pack, and carry 2"
+                "DOES NOT LAST THE SHIFT: 4 h 10 min of wear too short. Smallest change: carry 1 more charged pack, carry 2"
                         + " more filter sets.",
                 more.words(0).get(0));
     }

@@ -20,6 +20,7 @@ import java.util.Optional;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.report.upkeep.DutyRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -158,7 +159,8 @@ class UpkeepDeskTest {
         desk.log(json("{'kind':'examination','item':'X-01','on':'2026-03-02','by':'S','values':{'result':'passed',"
                 + "'condition':'sound','performance-met':'yes'}}"));
         for (String id : List.of("X-01")) {
-            String page = new String(new Papers(desk).write("examination", id).body(), StandardCharsets.UTF_8);
+            String page = new String(
+                    new Papers(desk).write("examination", id, Words.in("en")).body(), StandardCharsets.UTF_8);
             String sheet = yard.read(store -> DutyRecord.of(
                             store,
                             store.item(id).orElseThrow(),
@@ -167,7 +169,8 @@ class UpkeepDeskTest {
                     .html(Speech.ENGLISH));
             assertEquals(sheet, page);
         }
-        String plant = new String(new Papers(desk).write("examination", "X-01").body(), StandardCharsets.UTF_8);
+        String plant = new String(
+                new Papers(desk).write("examination", "X-01", Words.in("en")).body(), StandardCharsets.UTF_8);
         assertTrue(plant.contains("intended performance NOT RECORDED; met: yes"), plant);
         assertTrue(plant.contains("operating conditions"), plant);
     }
@@ -185,7 +188,7 @@ class UpkeepDeskTest {
         for (String secret : List.of("asthma", "heart", "lead 2019")) {
             assertFalse(shown.contains(secret), shown);
         }
-        assertThrows(InputException.class, () -> new Papers(desk).write("examination", "W-07"));
+        assertThrows(InputException.class, () -> new Papers(desk).write("examination", "W-07", Words.in("en")));
     }
 
     private static String check(String item, String on, String points, String more) {
@@ -267,6 +270,22 @@ class UpkeepDeskTest {
             HttpResponse<String> labels = get(server, "/paper/labels", "none");
             assertTrue(labels.body().contains("U-014") && labels.body().contains("<svg"));
             assertFalse(labels.body().contains("<img"));
+        }
+    }
+
+    @Test
+    void papersAreInTheLanguageOfThePage() throws Exception {
+        try (WebServer server = WebServer.start(0, LIBRARY, Optional.of(yard), Duration.ofSeconds(30))) {
+            for (String sheet : List.of("examination?item=U-015&", "card?item=U-015&", "due?", "labels?")) {
+                String page =
+                        get(server, "/paper/" + sheet + "language=de", "none").body();
+                assertTrue(page.contains("lang=\"de\""), sheet);
+                String words =
+                        page.replaceAll("(?s)<(style|title)>.*?</\\1>", "").replaceAll("<[^>]*>", "\n");
+                assertEquals(
+                        "",
+                        org.fumewarden.language.GermanLines.faults(sheet, words, List.of("blower unit", "as found")));
+            }
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fumewarden.model.Count;
 import org.fumewarden.model.Figures;
 
 /**
@@ -96,7 +97,7 @@ public record SamplePlot(
                 ? " The upper tolerance limit is " + Figures.shown(tolerance.getAsDouble()) + " " + unit + ", "
                         + (tolerance.getAsDouble() > limit ? "above" : "not above") + " the limit."
                 : " There is no upper tolerance limit.";
-        return marks.size() + " samples, " + found + " detected, the highest "
+        return Count.of(marks.size(), "sample") + ", " + found + " detected, the highest "
                 + Figures.shown(highest) + " " + unit + "; limit " + Figures.shown(limit) + " " + unit + ". "
                 + above + fitted + bound
                 + expected.stream().map(e -> e.words(unit)).collect(java.util.stream.Collectors.joining());

@@ -111,7 +111,8 @@ public final class DutyCalendar {
                 + owing.label() + ")")));
         todo.add(new Due<>(owing.due().orElse(report.on())));
         todo.add(new Description(clean(description(owing, speech))));
-        todo.add(new Categories(owing.kind().key()));
+        todo.add(new Categories(
+                clean(speech.named("kind." + owing.kind().key(), owing.kind().key()))));
         todo.add(new Priority(URGENTLY.contains(owing.status()) ? URGENT : ORDINARY));
         todo.add(new Status(Status.VALUE_NEEDS_ACTION));
         todo.add(alarm(owing, speech));

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.duties.FitMode;
 import org.fumewarden.model.Duty;
@@ -44,8 +43,6 @@ public final class DutyRecord implements Paper {
             List<String> fields,
             List<LogEntry> entries,
             List<Owing> late) {}
-
-    private static final Pattern KEY = Pattern.compile("[a-z ]+(-[a-z ]+)+");
 
     private final Item item;
     private final UnitState state;
@@ -222,7 +219,9 @@ public final class DutyRecord implements Paper {
                 blocks.add(new RegisterSheet.Heading(speech.say(
                         "{0} of {1} (entry {2})", words(deed, speech), speech.day(entry.on()), entry.sequence())));
                 blocks.add(new RegisterSheet.Pairs(pairs(deed, i).stream()
-                        .map(p -> new RegisterSheet.Pair(field(p.name(), speech), speech.valued(p.value())))
+                        .map(p -> new RegisterSheet.Pair(
+                                RecordFields.named(p.name(), speech),
+                                p.name().equals("reason") ? speech.told(p.value()) : speech.valued(p.value())))
                         .toList()));
             }
             blocks.addAll(KeptEntries.orderedBy(deed.duties(), deed.sure()::contains, speech));
@@ -238,12 +237,6 @@ public final class DutyRecord implements Paper {
                 speech.say("Records: {0}, {1}", item.id(), item.label()),
                 blocks,
                 speech.words().language());
-    }
-
-    /** A field of a record; a key of several words is told as those words. */
-    private static String field(String name, Speech speech) {
-        String said = speech.say(name);
-        return KEY.matcher(said).matches() ? said.replace("-", ", ") : said;
     }
 
     private List<ItemKind> kind() {

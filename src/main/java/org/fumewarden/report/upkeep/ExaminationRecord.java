@@ -118,7 +118,9 @@ public final class ExaminationRecord implements Paper {
             blocks.add(new RegisterSheet.Heading(
                     speech.say("Examination of {0} (entry {1})", speech.day(entry.on()), entry.sequence())));
             blocks.add(new RegisterSheet.Pairs(fields(entry).stream()
-                    .map(p -> new RegisterSheet.Pair(speech.say(p.name()), speech.valued(p.value())))
+                    .map(p -> new RegisterSheet.Pair(
+                            speech.say(p.name()),
+                            p.name().equals("result") ? speech.told(p.value()) : speech.valued(p.value())))
                     .toList()));
         }
         blocks.addAll(KeptEntries.orderedBy(duties, d -> d.surelyUnder(facts), speech));

@@ -5,7 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.report.html.Speech;
 
 /**
  * Where the log and the register hold what a duty asks a record to say.
@@ -15,6 +18,7 @@ import java.util.stream.Collectors;
  */
 final class RecordFields {
     static final String GAP = "NOT RECORDED";
+    private static final Pattern KEY = Pattern.compile("[a-z ]+(-[a-z ]+)+");
 
     /** Sources, then the words of tables that mean them. */
     private static final String WORDS = """
@@ -123,5 +127,13 @@ final class RecordFields {
             return (source.equals("performance-met") ? "met: " : "") + (value.equals("true") ? "yes" : "no");
         }
         return value.isEmpty() ? "" : value + UNITS.getOrDefault(source, "");
+    }
+
+    /** A field of a record: in the words of the form, else a list of fields as that list. */
+    static String named(String name, Speech speech) {
+        String said = KEY.matcher(name).matches()
+                ? StringUtils.uncapitalize(speech.words().sayOr("entry." + name, speech.say(name)))
+                : speech.say(name);
+        return KEY.matcher(said).matches() ? said.replace("-", ", ") : said;
     }
 }

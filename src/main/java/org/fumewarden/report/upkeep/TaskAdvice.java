@@ -3,10 +3,12 @@ package org.fumewarden.report.upkeep;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
+import org.fumewarden.report.html.Speech;
 
 /**
  * Advice for one task of the site, in sentences that carry their clauses.
@@ -19,23 +21,27 @@ public record TaskAdvice(String title, LocalDate on, Optional<String> warning, L
     }
 
     /** What the advice orders: the answer, the work to do before any respirator, the filters, what is open, the cautions. */
-    public static TaskAdvice of(Advice advice) {
+    public static TaskAdvice of(Advice advice, Speech speech) {
         List<String> sentences = new ArrayList<>();
-        advice.stops().forEach(r -> sentences.add(cited(r)));
-        advice.register().forEach(n -> sentences.add(n.says() + " [register, " + n.about() + "]"));
-        advice.conflicts().forEach(r -> sentences.add(cited(r)));
-        advice.questions().forEach(q -> sentences.add("Open: " + q.ask()));
-        advice.controlsFirst().forEach(r -> sentences.add(cited(r)));
-        advice.requiredFactor().reasons().forEach(r -> sentences.add(cited(r)));
+        advice.stops().forEach(r -> sentences.add(cited(r, speech)));
+        advice.register()
+                .forEach(n ->
+                        sentences.add(speech.told(n.says()) + " [" + speech.say("register") + ", " + n.about() + "]"));
+        advice.conflicts().forEach(r -> sentences.add(cited(r, speech)));
+        advice.questions()
+                .forEach(q ->
+                        sentences.add(speech.told("Open: " + speech.words().sayOr("ask." + q.question(), q.ask()))));
+        advice.controlsFirst().forEach(r -> sentences.add(cited(r, speech)));
+        advice.requiredFactor().reasons().forEach(r -> sentences.add(cited(r, speech)));
         advice.recommended().ifPresent(r -> {
             String factor = r.factor()
                     .map(f -> ", assigned protection factor " + f.toPlainString())
                     .orElse("");
-            sentences.add("Wear: " + r.name() + factor + ", filter: " + r.filter() + ".");
-            Stream.concat(r.reasons().stream(), r.conditions().stream()).forEach(c -> sentences.add(cited(c)));
+            sentences.add(speech.told("Wear: " + r.name() + factor + ", filter: " + r.filter() + "."));
+            Stream.concat(r.reasons().stream(), r.conditions().stream()).forEach(c -> sentences.add(cited(c, speech)));
         });
-        advice.filters().forEach(r -> sentences.add(cited(r)));
-        advice.cautions().forEach(r -> sentences.add(cited(r)));
+        advice.filters().forEach(r -> sentences.add(cited(r, speech)));
+        advice.cautions().forEach(r -> sentences.add(cited(r, speech)));
         return new TaskAdvice(
                 advice.title(),
                 advice.on(),
@@ -58,10 +64,13 @@ public record TaskAdvice(String title, LocalDate on, Optional<String> warning, L
         return warning.isEmpty();
     }
 
-    private static String cited(Reason reason) {
-        return reason.says()
-                + (reason.source().equals("practice")
-                        ? " [common practice]"
-                        : " [" + reason.source() + " " + reason.clause() + "]");
+    private static String cited(Reason reason, Speech speech) {
+        return speech.told(reason.says())
+                + (reason.source().equals("practice") || reason.source().equals("fumewarden")
+                        ? " ["
+                                + speech.say(
+                                        reason.source().equals("practice") ? "common practice" : "our own definition")
+                                + "]"
+                        : " [" + reason.source().toUpperCase(Locale.ROOT) + ", " + speech.cited(reason.clause()) + "]");
     }
 }

@@ -185,8 +185,7 @@ public final class WrittenProgramme {
             blocks.add(new RegisterSheet.Paragraph(
                     speech.say("Task: {0} (rules of {1})", task.title(), speech.day(task.on()))));
             task.warning().ifPresent(w -> blocks.add(new RegisterSheet.Warning(speech.say(w))));
-            blocks.add(new RegisterSheet.Points(
-                    task.sentences().stream().map(speech::told).toList()));
+            blocks.add(new RegisterSheet.Points(task.sentences()));
         }
     }
 

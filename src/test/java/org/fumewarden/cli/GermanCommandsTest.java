@@ -1,0 +1,160 @@
+package org.fumewarden.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.fumewarden.language.GermanLines;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the commands print in German has no English word of the program in it. Common practice of plain language, no source. */
+class GermanCommandsTest {
+    private static final List<String> CODES = List.of("gb", "de", "us", "au");
+    /** What the people of the register and of the tours typed. */
+    private static final List<String> TYPED = List.of(
+            "Tarn Haven Yard",
+            "blower unit",
+            "airline set",
+            "full mask",
+            "hose cut",
+            "invented data sheet, line 3",
+            "lens shade guide",
+            "regs 33 to 43",
+            "biological exposure indices of New Zealand",
+            "A. Hygienist of the yard",
+            "shielding gas with 2 percent carbon dioxide in a large hall",
+            "Stainless brackets on a bench, no extraction");
+
+    @TempDir
+    Path folder;
+
+    static Stream<Path> tours() throws IOException {
+        return Files.list(Path.of("scenarios/tours"))
+                .filter(f -> f.toString().endsWith(".yaml"))
+                .sorted();
+    }
+
+    /** Citations keep the words of the law, and tables are read in the test of the sheet. The wrapped lines are joined: a sentence is judged as a whole. */
+    @ParameterizedTest
+    @MethodSource("tours")
+    void enduranceIsGerman(Path tour) {
+        for (String code : CODES) {
+            CommandRun run = CommandRun.of("endurance", tour.toString(), "--code", code, "--language", "de");
+            String body = run.out().substring(run.out().indexOf("=\n") + 2).replace("\n  ", " ");
+            assertTrue(body.contains("Volumenstrom"), run.err());
+            assertEquals("", GermanLines.faults(code + " " + tour.getFileName(), body, TYPED));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"gb", "de", "us", "au", "nz"})
+    void thePapersOfTheRegisterAreGerman(String code) {
+        String store = folder.resolve(code + ".db").toString();
+        for (List<String> words : List.of(
+                List.of("register", "site", "id=YARD", "employer=Tarn Haven Yard", "address=1 Quay", "code=" + code),
+                List.of(
+                        "register",
+                        "unit",
+                        "id=U-014",
+                        "description=blower unit",
+                        "minimum-flow=160.5",
+                        "air-delivery=powered",
+                        "face-seal=loose",
+                        "use-mode=routine",
+                        "disposable=false"),
+                List.of(
+                        "register",
+                        "unit",
+                        "id=U-015",
+                        "description=airline set",
+                        "air-delivery=airline",
+                        "face-seal=loose",
+                        "use-mode=routine",
+                        "disposable=false"),
+                List.of("register", "mask", "id=M-1", "model=full mask", "face-seal=tight"),
+                List.of("register", "wearer", "id=W-1", "name=Sanna Grey", "masks=M-1"),
+                List.of("register", "plant", "id=P-1", "description=arm 1"),
+                List.of("register", "air-supply", "id=A-1", "description=A", "air-source=compressor-fixed"),
+                List.of(
+                        "entry",
+                        "examination",
+                        "item=U-014",
+                        "on=2026-03-02",
+                        "by=Sanna Teller",
+                        "result=passed",
+                        "condition=sound",
+                        "flow=171"),
+                List.of(
+                        "entry",
+                        "fit-test",
+                        "item=W-1",
+                        "on=2026-03-03",
+                        "by=X",
+                        "result=passed",
+                        "model=full mask",
+                        "method=quantitative"),
+                List.of(
+                        "entry",
+                        "before-use-check",
+                        "item=U-014",
+                        "on=2026-03-03",
+                        "by=Sanna Teller",
+                        "result=failed",
+                        "remarks=hose cut",
+                        "flow=150"))) {
+            run(store, words);
+        }
+        List<List<String>> papers = new ArrayList<>(List.of(
+                List.of("due", "--on", "2026-11-01"),
+                List.of("calendar", "--on", "2026-11-01"),
+                List.of("record", "U-014"),
+                List.of("record", "U-014", "--sheet", "card"),
+                List.of("record", "U-015", "--sheet", "card"),
+                List.of("record", "W-1"),
+                List.of("record", "P-1"),
+                List.of("record", "A-1"),
+                List.of(
+                        "record",
+                        "--sheet",
+                        "programme",
+                        "--on",
+                        "2026-11-01",
+                        "--task",
+                        "scenarios/tours/stainless-brackets.yaml")));
+        for (List<String> paper : papers) {
+            List<String> words = new ArrayList<>(paper);
+            words.addAll(List.of("--language", "de", "--code", code));
+            String out = run(store, words)
+                    .out()
+                    .replace("\r\n ", "")
+                    .replaceAll("(?m)^.*\\S {3,}\\S.*$", "")
+                    .replaceAll("\n +", " ")
+                    .replaceAll("\\[[^\\]]*\\]", "")
+                    .replaceAll("(Regs 2016 )?(regs? )?[0-9, ]*(to|and) [0-9]*|of New Zealand.*?2026", "");
+            assertTrue(out.length() > 100, paper.toString());
+            assertEquals("", GermanLines.faults(code + " " + paper, out, TYPED));
+        }
+    }
+
+    @Test
+    void aLanguageThatNobodySpeaksIsRefusedInASentence() {
+        CommandRun run = CommandRun.of("endurance", "scenarios/tours/gouging.yaml", "--language", "fr");
+        assertEquals(ExitCodes.BAD_INPUT, run.exit());
+        assertTrue(run.err().contains("Write en or de."), run.err());
+    }
+
+    private static CommandRun run(String store, List<String> words) {
+        List<String> all = new ArrayList<>(words);
+        all.addAll(List.of("--store", store));
+        return CommandRun.of(all.toArray(String[]::new));
+    }
+}
