@@ -46,5 +46,5 @@ if exist "%ARCHIVE%" set "SHARE="-XX:SharedArchiveFile=%ARCHIVE%""
 :start
 set "KEPT="
 if defined LOCALAPPDATA set KEPT="-Dfumewarden.cache=%LOCALAPPDATA%\fumewarden"
-"%JAVA%" %SHAPE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr %SHARE% %KEPT% %FUMEWARDEN_JAVA_OPTIONS% -cp "%HOME_DIR%\lib\*" %MAIN% %*
+"%JAVA%" %SHAPE% -Xshare:auto -Xlog:disable -Xlog:all=error:stderr %SHARE% %KEPT% "-Dfumewarden.share=%HOME_DIR%\share" %FUMEWARDEN_JAVA_OPTIONS% -cp "%HOME_DIR%\lib\*" %MAIN% %*
 exit /b %ERRORLEVEL%

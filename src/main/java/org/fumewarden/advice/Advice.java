@@ -89,6 +89,6 @@ public record Advice(
 
     /** Until when the values hold, when that is within a year of the day of the task. */
     public Optional<LocalDate> endsSoon() {
-        return codeUsed.valuesUntil().filter(last -> last.isBefore(on.plusYears(1)));
+        return codeUsed.valuesUntil().filter(last -> !last.isAfter(on.plusYears(1)));
     }
 }

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Document;
@@ -32,6 +34,8 @@ import org.fumewarden.model.Member;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
+import org.fumewarden.model.Ruling;
+import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
 import org.fumewarden.model.Threshold;
 import org.fumewarden.trail.Premise;
@@ -51,12 +55,18 @@ final class BeforeSigning {
             Member.class);
     private static final int[] STEPS = {1, 2, 5};
 
+    /** As many classes as a sheet names that clears none. */
+    private static final int NAMED = 2;
+
     private final ExposureTables figures;
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
     private final Trail trail;
     private final RequiredFactor required;
     private final List<Respirator> offered;
+
+    /** True when some class is recommended; otherwise the statement is that none is, and what it rests on is looked at. */
+    private final boolean cleared;
 
     /** Steps by id. */
     private final Map<String, Step> steps = new HashMap<>();
@@ -71,7 +81,26 @@ final class BeforeSigning {
         this.documents = book.documents();
         this.trail = trail;
         this.required = required;
-        this.offered = respirators.stream().filter(r -> r.verdict().offered()).toList();
+        this.cleared = respirators.stream().anyMatch(r -> r.verdict() == Suitability.RECOMMENDED);
+        this.offered = cleared
+                ? respirators.stream().filter(r -> r.verdict().offered()).toList()
+                : named(respirators);
+    }
+
+    /** The classes that a sheet names which clears none: what is worn if entry cannot be avoided, or may do once all is answered. */
+    private List<Respirator> named(List<Respirator> respirators) {
+        Set<String> provisional = trail.all(Ruling.class).stream()
+                .filter(r -> r.topic().equals("provisional"))
+                .map(Ruling::value)
+                .collect(Collectors.toSet());
+        Suitability worn = respirators.stream().anyMatch(r -> r.verdict() == Suitability.SUITABLE)
+                ? Suitability.SUITABLE
+                : Suitability.UNDECIDED;
+        return Stream.concat(
+                        respirators.stream().filter(r -> r.verdict() == worn).limit(NAMED),
+                        respirators.stream().filter(r -> provisional.contains(r.deviceClass())))
+                .distinct()
+                .toList();
     }
 
     List<ToCompare> write() {
@@ -101,6 +130,7 @@ final class BeforeSigning {
     /** The factor of a class that is offered beside the recommended one matters where the next lower factor would not do. */
     private boolean turns(Row row) {
         return !(row instanceof AssignedFactor factor)
+                || !cleared
                 || offered.stream()
                         .anyMatch(r -> r.verdict() == Suitability.RECOMMENDED
                                 && r.deviceClass().equals(factor.deviceClass()))
@@ -123,6 +153,9 @@ final class BeforeSigning {
         trail.concluding(Gate.class).forEach(open::add);
         trail.concluding(Stop.class).forEach(open::add);
         trail.concluding(FilterNeed.class).forEach(open::add);
+        if (!cleared) {
+            trail.concluding(Standing.class).forEach(open::add);
+        }
         trail.concluding(FactorInForce.class)
                 .filter(s -> classes.contains(s.conclusion().subject()))
                 .forEach(open::add);

@@ -18,13 +18,19 @@ import org.fumewarden.model.Row;
 
 /** Silence of a table is never mild: each agent has a figure on each list, or a row that says that there is none. */
 final class EveryAgent {
-    static final Set<String> LISTS = Set.of("limits", "limits-not-held", "danger-levels");
+    static final Set<String> LISTS = Set.of(
+            NoneListed.LIMITS, NoneListed.OF_MEMBERS, NoneListed.NOT_HELD, "limits-of-that-day", "danger-levels");
 
     private EveryAgent() {}
 
     static List<Problem> check(CodeBook book) {
         List<Problem> problems = new ArrayList<>();
-        problems.addAll(list(book, Limit.class, Limit::agent, "limit", Set.of("limits", "limits-not-held")));
+        problems.addAll(list(
+                book,
+                Limit.class,
+                Limit::agent,
+                "limit",
+                Set.of(NoneListed.LIMITS, NoneListed.OF_MEMBERS, NoneListed.NOT_HELD)));
         problems.addAll(list(book, DangerLevel.class, DangerLevel::agent, "danger level", Set.of("danger-levels")));
         return problems;
     }

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.InputException;
@@ -56,7 +55,6 @@ final class Lint {
                     .collect(Collectors.toCollection(TreeSet::new));
             problems.addAll(TableLint.check(book, ids, sources));
         }
-        problems.addAll(Affirmations.voided(folder, books));
         return List.copyOf(problems);
     }
 
@@ -79,6 +77,13 @@ final class Lint {
 
     private static Set<String> parts(List<WrittenRule> rules) {
         return rules.stream().map(WrittenRule::folder).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** What keeps a code from being read at all. */
+    static Set<Problem> unread(RuleFolder folder) {
+        Set<Problem> problems = new LinkedHashSet<>();
+        books(folder, problems);
+        return problems;
     }
 
     private static List<CodeBook> books(RuleFolder folder, Set<Problem> problems) {

@@ -1,12 +1,14 @@
 package org.fumewarden.check;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
@@ -33,41 +35,77 @@ public final class RuleBaseCheck {
     private RuleBaseCheck() {}
 
     /**
-     * Checks everything in a scope.
+     * Checks everything in a scope. A table that cannot be read is the cause of whatever else would be found: nothing is run then.
      *
      * @param whole the rule base as text
      * @param bases gives the compiled rule base of a code
      * @param scenarios folder of scenarios
-     * @param sources the list of documents
+     * @param sources the list of documents; that among the rules when not given
+     * @param today no table can have been compared after it
      * @throws InputException when the code or the rule of the scope is not there
      */
     public static Report run(
-            CheckScope scope, RuleFolder whole, Function<String, RuleBase> bases, Path scenarios, Path sources) {
+            CheckScope scope,
+            RuleFolder whole,
+            Function<String, RuleBase> bases,
+            Path scenarios,
+            Optional<Path> sources,
+            LocalDate today) {
         RuleFolder folder = scope.of(whole);
+        List<Path> files = new ArrayList<>();
         Set<Problem> problems = new LinkedHashSet<>();
-        Stream.of(lint(folder, sources), TypedValues.check(folder), names(folder))
-                .flatMap(List::stream)
-                .filter(scope::concerns)
-                .forEach(problems::add);
-        problems.addAll(Placeholders.in(folder, folder.folders()));
-        List<String> counts = new ArrayList<>();
-        List<ScenarioRun> runs = List.of();
         try {
-            List<Path> files = scope.scenarios(scenarios, folder);
-            files.forEach(file -> problems.addAll(
-                    Placeholders.in(file.toString(), YamlFiles.text(file.toString(), YamlFiles.bytes(file)))));
-            runs = files.stream().map(new ScenarioRunner(bases)::run).toList();
+            files.addAll(scope.scenarios(scenarios, folder));
         } catch (InputException e) {
             problems.addAll(e.problems());
         }
-        runs.forEach(run -> problems.addAll(run.problems()));
+        Set<Problem> unread = Lint.unread(folder);
+        if (!unread.isEmpty()) {
+            return notRun(unread, folder, files.size());
+        }
+        List<Problem> looked = new ArrayList<>(Lint.check(folder, sources(folder, sources, problems)));
+        looked.addAll(Affirmations.voided(whole, folder));
+        looked.addAll(DaysToCome.in(folder, today));
+        looked.addAll(TypedValues.check(folder));
+        looked.addAll(names(folder));
+        looked.stream().filter(scope::concerns).forEach(problems::add);
+        problems.addAll(Placeholders.in(folder, folder.folders()));
+        files.forEach(file -> problems.addAll(
+                Placeholders.in(file.toString(), YamlFiles.text(file.toString(), YamlFiles.bytes(file)))));
+        ScenarioRuns runs = ScenarioRuns.of(files, folder, bases);
+        if (!runs.unusable().isEmpty()) {
+            problems.addAll(runs.unusable());
+            return notRun(problems, folder, runs.lost());
+        }
+        runs.runs().forEach(run -> problems.addAll(run.problems()));
         Coverage coverage =
-                Coverage.of(rules(folder).stream().filter(scope::covers).toList(), runs);
+                Coverage.of(rules(folder).stream().filter(scope::covers).toList(), runs.runs());
         problems.addAll(coverage.problems());
-        DutyReach.problems(folder, runs).stream().filter(scope::owns).forEach(problems::add);
-        counts.add("scenarios " + runs.size() + " run");
-        counts.add(coverage.counts());
+        DutyReach.problems(folder, runs.runs()).stream().filter(scope::owns).forEach(problems::add);
+        List<String> counts = new ArrayList<>(List.of("scenarios " + runs.runs().size() + " run", coverage.counts()));
+        counts.addAll(TypedValues.replaced(folder));
         return new Report(List.copyOf(problems), counts);
+    }
+
+    private static Report notRun(Set<Problem> causes, RuleFolder folder, int scenarios) {
+        Set<Problem> problems = new LinkedHashSet<>(causes);
+        problems.add(new Problem(
+                folder.origin(),
+                0,
+                "",
+                "leaves " + scenarios + (scenarios == 1 ? " scenario" : " scenarios")
+                        + " that could not be run because of it.",
+                "mend what is named above, then check again."));
+        return new Report(List.copyOf(problems), List.of("scenarios 0 run of " + scenarios));
+    }
+
+    private static SourceList sources(RuleFolder folder, Optional<Path> file, Set<Problem> problems) {
+        try {
+            return file.map(SourceList::read).orElseGet(() -> SourceList.of(folder));
+        } catch (InputException e) {
+            problems.addAll(e.problems());
+            return SourceList.of(RuleFolder.shipped());
+        }
     }
 
     /** Only of rules that ship: whoever adds a code of their own cannot add names to the program. */
@@ -81,7 +119,9 @@ public final class RuleBaseCheck {
     /** Checks only the text of rules and tables. */
     public static List<Problem> lint(RuleFolder folder, Path sources) {
         try {
-            return Lint.check(folder, SourceList.read(sources));
+            List<Problem> problems = new ArrayList<>(Lint.check(folder, SourceList.read(sources)));
+            problems.addAll(Affirmations.voided(folder, folder));
+            return List.copyOf(problems);
         } catch (InputException e) {
             return e.problems();
         }

@@ -9,10 +9,12 @@ import java.util.TreeSet;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.YamlFiles;
 
 /** The documents that rules and tables may cite. */
-record SourceList(Path file, Set<String> ids, List<Problem> problems) {
+record SourceList(String file, Set<String> ids, List<Problem> problems) {
+    private static final String LIST = "shared/sources.yaml";
     private static final Set<String> CELLS = Set.of("id", "title", "edition", "issuer", "read", "url", "note");
     private static final List<String> REQUIRED = List.of("id", "title", "edition", "issuer", "read");
 
@@ -22,7 +24,16 @@ record SourceList(Path file, Set<String> ids, List<Problem> problems) {
      * @throws org.fumewarden.codes.InputException when there is no such file
      */
     static SourceList read(Path file) {
-        Located root = YamlFiles.read(file);
+        return read(file.toString(), YamlFiles.read(file));
+    }
+
+    /** The list that stands among the rules; without one there, that of the program. */
+    static SourceList of(RuleFolder rules) {
+        RuleFolder folder = rules.names(LIST, "").isEmpty() ? RuleFolder.shipped() : rules;
+        return read(folder.origin() + "/" + LIST, folder.located(LIST));
+    }
+
+    private static SourceList read(String file, Located root) {
         List<Located> items = new ArrayList<>();
         if (root.isList()) {
             items.addAll(root.items());

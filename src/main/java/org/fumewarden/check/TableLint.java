@@ -19,6 +19,7 @@ import org.fumewarden.codes.TableFile;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.Confidence;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Duty;
@@ -124,9 +125,24 @@ final class TableLint {
         }
     }
 
+    /** Two documents that agree are two names; one reviewer's check is a name as well. */
+    private void secondCopy(TableFile table, DatedRow dated) {
+        if (dated.row().ref().citation().confidence() == Confidence.CROSS_CHECKED
+                && dated.also().isEmpty()
+                && dated.affirmations().isEmpty()) {
+            say(
+                    table,
+                    dated.line(),
+                    "confidence",
+                    "is cross-checked without the second document.",
+                    "name it, also: [DOCUMENT], or say read where one was seen and memory where none was.");
+        }
+    }
+
     private void row(TableFile table, DatedRow dated) {
         Row row = dated.row();
         int line = dated.line();
+        secondCopy(table, dated);
         if (row instanceof Limit limit) {
             known(table, line, "agent", limit.agent(), agents);
         } else if (row instanceof DangerLevel danger) {

@@ -39,6 +39,9 @@ public final class TypedValues {
             "emission",
             "endurance",
             "intervals");
+    /** What a value is of and how well it is known: held as it stood, since no second document was typed for it. */
+    private static final String HELD = "held";
+
     private static final String RULES = "rules";
     private static final String WITHDRAWN = "withdrawn";
 
@@ -50,20 +53,24 @@ public final class TypedValues {
     }
 
     private final Map<String, Typed> values = new LinkedHashMap<>();
+    private final Map<String, Typed> words = new LinkedHashMap<>();
 
     /** The values that ship with the program. */
     TypedValues() {
-        for (String file : FILES) {
-            try (Reader in = new InputStreamReader(
-                    TypedValues.class.getResourceAsStream("typed-apart/" + file + ".csv"), StandardCharsets.UTF_8)) {
-                for (Typed typed : read(in)) {
-                    if (values.put(typed.key(), typed) != null) {
-                        throw new IllegalStateException(file + ".csv holds " + typed.key() + " twice");
-                    }
+        FILES.forEach(file -> shipped(file, values));
+        shipped(HELD, words);
+    }
+
+    private static void shipped(String file, Map<String, Typed> into) {
+        try (Reader in = new InputStreamReader(
+                TypedValues.class.getResourceAsStream("typed-apart/" + file + ".csv"), StandardCharsets.UTF_8)) {
+            for (Typed typed : read(in)) {
+                if (into.put(typed.key(), typed) != null) {
+                    throw new IllegalStateException(file + ".csv holds " + typed.key() + " twice");
                 }
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
             }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -87,14 +94,21 @@ public final class TypedValues {
         return values;
     }
 
+    Map<String, Typed> words() {
+        return words;
+    }
+
     /** What differs between a rule base and what was typed: changed and lost values, values nobody typed, lost rules. */
     public static List<Problem> check(RuleFolder folder) {
         TypedValues typed = new TypedValues();
         List<Problem> problems = typed.own(folder);
         Map<String, WrittenCell> cells = new LinkedHashMap<>();
         WrittenCell.all(folder).forEach(cell -> cells.put(cell.key(), cell));
+        WrittenCell.words(folder).forEach(cell -> cells.put(cell.key(), cell));
         Set<String> tables = cells.values().stream().map(WrittenCell::table).collect(Collectors.toSet());
-        for (Typed value : typed.values.values()) {
+        Map<String, Typed> all = new LinkedHashMap<>(typed.words);
+        all.putAll(typed.values);
+        for (Typed value : all.values()) {
             WrittenCell cell = cells.get(value.key());
             if (cell == null) {
                 if (tables.contains(value.table())) {
@@ -121,6 +135,7 @@ public final class TypedValues {
                 .map(TypedValues::once)
                 .forEach(problems::add);
         problems.addAll(typed.lostRules(folder));
+        problems.addAll(EditedCells.of(folder, all.keySet()));
         return problems;
     }
 
@@ -133,6 +148,21 @@ public final class TypedValues {
                 "add a line " + cell.table() + "," + cell.row() + "," + cell.cell() + ",VALUE,DOCUMENT to "
                         + RuleFolder.TYPED
                         + " beside the rules, or for rules that ship to src/main/resources/org/fumewarden/check/typed-apart.");
+    }
+
+    /** What an organisation typed beside its rules in place of a value that ships with the program, one line for each. */
+    static List<String> replaced(RuleFolder folder) {
+        Map<String, Typed> shipped = new TypedValues().values;
+        TypedValues both = new TypedValues();
+        both.own(folder);
+        return both.values.values().stream()
+                .filter(own -> shipped.containsKey(own.key()))
+                .filter(own -> !same(shipped.get(own.key()).value(), own.value()))
+                .map(own -> "replaced " + own.key() + " is " + own.value() + " by " + RuleFolder.TYPED + " ("
+                        + own.source()
+                        + "); the program holds " + shipped.get(own.key()).value() + " ("
+                        + shipped.get(own.key()).source() + ")")
+                .toList();
     }
 
     private List<Problem> own(RuleFolder folder) {

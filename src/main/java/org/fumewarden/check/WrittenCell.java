@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -18,6 +19,8 @@ import org.fumewarden.codes.RuleFolder;
 record WrittenCell(String file, int line, String table, String kind, String row, String cell, String value) {
     private static final Set<String> NO_KEY = Set.of(
             "note",
+            "reason",
+            "beside",
             "clause",
             "confidence",
             "source",
@@ -31,6 +34,10 @@ record WrittenCell(String file, int line, String table, String kind, String row,
             "text",
             "do",
             "until");
+    private static final Set<String> HELD = Set.of("fraction", "basis", "confidence", "edition");
+    private static final Set<String> HELD_KINDS = Set.of("limits", "benchmarks", "danger-levels", "factors");
+    private static final Set<String> FREE = Set.of("note", "until", "checked-on");
+    private static final String HEAD = "head";
     private static final String FROM = "from";
     private static final Set<String> ALWAYS_TYPED = Set.of("limits", "danger-levels");
     private static final Set<String> INTERVALS = Set.of("period", "keep");
@@ -47,21 +54,61 @@ record WrittenCell(String file, int line, String table, String kind, String row,
 
     /** True for what nobody may mistype unseen: a limit, a dangerous level, an interval of time. */
     boolean isTypedTwice() {
-        return INTERVALS.contains(cell) || number() && ALWAYS_TYPED.contains(kind);
+        return INTERVALS.contains(cell) || number() && !HELD.contains(cell) && ALWAYS_TYPED.contains(kind);
     }
 
     /** Every number, unit and interval of the tables. */
     static List<WrittenCell> all(RuleFolder folder) {
+        return cells(folder, WrittenCell::words, WrittenCell::value);
+    }
+
+    /** What a value is of and how well it is known, where a slip could hurt. */
+    static List<WrittenCell> words(RuleFolder folder) {
+        return cells(
+                        folder,
+                        WrittenCell::words,
+                        (name, cell) -> HELD.contains(name) ? Optional.of(plain(cell)) : Optional.empty())
+                .stream()
+                .filter(cell -> HELD_KINDS.contains(cell.kind()))
+                .toList();
+    }
+
+    /** Every cell of every row and head, but for remarks and the days that an editor sets. */
+    static List<WrittenCell> every(RuleFolder folder) {
+        return cells(
+                folder,
+                WrittenCell::name,
+                (name, cell) -> FREE.contains(name) ? Optional.empty() : Optional.of(plain(cell)));
+    }
+
+    private static List<WrittenCell> cells(
+            RuleFolder folder, Function<Located, String> naming, BiFunction<String, Located, Optional<String>> value) {
         List<WrittenCell> cells = new ArrayList<>();
         for (String file : folder.names("", ".yaml")) {
             if (file.contains("/tables/")) {
-                of(folder.located(file), cells);
+                of(folder.located(file), naming, value, cells);
             }
         }
         return cells;
     }
 
-    private static void of(Located root, List<WrittenCell> cells) {
+    /** A cell as text, however it is written. */
+    private static String plain(Located cell) {
+        if (cell.isList()) {
+            return cell.items().stream().map(WrittenCell::plain).collect(Collectors.joining(", "));
+        }
+        return cell.isMap()
+                ? cell.entries().entrySet().stream()
+                        .map(e -> e.getKey() + " " + plain(e.getValue()))
+                        .collect(Collectors.joining(", "))
+                : cell.isNull() ? "" : cell.text();
+    }
+
+    private static void of(
+            Located root,
+            Function<Located, String> naming,
+            BiFunction<String, Located, Optional<String>> value,
+            List<WrittenCell> cells) {
         Map<String, Located> head = root.entries();
         List<Located> rows = Optional.ofNullable(head.get("rows"))
                 .filter(Located::isList)
@@ -70,7 +117,12 @@ record WrittenCell(String file, int line, String table, String kind, String row,
         if (!head.containsKey("id") || !head.containsKey("kind")) {
             return;
         }
-        List<String> words = rows.stream().map(WrittenCell::words).toList();
+        head.forEach((name, cell) -> {
+            if (!name.equals("rows")) {
+                value.apply(name, cell).ifPresent(found -> add(root, head, root.line(), HEAD, name, found, cells));
+            }
+        });
+        List<String> words = rows.stream().map(naming).toList();
         Map<String, Long> often =
                 words.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         Map<String, Integer> seen = new HashMap<>();
@@ -79,18 +131,23 @@ record WrittenCell(String file, int line, String table, String kind, String row,
             Map<String, Located> entries = row.isMap() ? row.entries() : Map.of();
             int number = seen.merge(words.get(i), 1, Integer::sum);
             String key = (often.get(words.get(i)) > 1 ? words.get(i) + " #" + number : words.get(i)).strip();
-            entries.forEach((name, cell) -> value(name, cell)
-                    .ifPresent(value -> cells.add(new WrittenCell(
-                            root.file(),
-                            row.line(),
-                            head.get("id").text(),
-                            head.get("kind").text(),
-                            INTERVALS.contains(name) && entries.containsKey("id")
-                                    ? entries.get("id").text()
-                                    : key,
-                            name,
-                            value))));
+            String id = entries.containsKey("id") ? entries.get("id").text() : key;
+            entries.forEach((name, cell) -> value.apply(name, cell)
+                    .ifPresent(found ->
+                            add(root, head, row.line(), INTERVALS.contains(name) ? id : key, name, found, cells)));
         }
+    }
+
+    private static void add(
+            Located root,
+            Map<String, Located> head,
+            int line,
+            String row,
+            String cell,
+            String value,
+            List<WrittenCell> cells) {
+        cells.add(new WrittenCell(
+                root.file(), line, head.get("id").text(), head.get("kind").text(), row, cell, value));
     }
 
     private static Optional<String> value(String name, Located cell) {
@@ -112,6 +169,17 @@ record WrittenCell(String file, int line, String table, String kind, String row,
 
     private static boolean plainNumber(Located cell) {
         return !cell.quoted() && !cell.isNull() && NUMBER.matcher(cell.text()).matches();
+    }
+
+    /** The id of a row with its first day; its words where it has no id. */
+    private static String name(Located row) {
+        Map<String, Located> entries = row.isMap() ? row.entries() : Map.of();
+        return entries.containsKey("id")
+                ? entries.get("id").text()
+                        + (entries.containsKey(FROM)
+                                ? " " + FROM + " " + entries.get(FROM).text()
+                                : "")
+                : words(row);
     }
 
     private static String words(Located row) {

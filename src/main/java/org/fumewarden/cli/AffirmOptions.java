@@ -13,7 +13,9 @@ final class AffirmOptions {
             names = "--affirm",
             required = true,
             paramLabel = "ROW",
-            description = "Row that was compared with its document, for example gb-limits#cadmium/twa.")
+            description =
+                    "Row that was compared with its document, for example gb-limits#cadmium/twa; a row that begins on a day to "
+                            + "come with that day, such as \"eu-limits-carcinogens#cadmium/twa from 2027-07-11\".")
     private String row;
 
     @Option(names = "--by", required = true, paramLabel = "NAME", description = "Who compared it.")

@@ -33,6 +33,8 @@ import picocli.CommandLine.Spec;
 final class CheckCommand implements Callable<Integer> {
     private static final Path PAGE = Path.of("docs/rules.md");
     private static final long LARGEST_PAGE = 10_000_000;
+    private static final String SCENARIOS = "scenarios";
+    private static final String SHARE = "fumewarden.share";
 
     @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
     private Path rules;
@@ -40,15 +42,14 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--scenarios",
             paramLabel = "DIR",
-            defaultValue = "scenarios",
-            description = "Folder of scenarios, or one scenario; ${DEFAULT-VALUE} when not given.")
+            description =
+                    "Folder of scenarios, or one scenario; when not given, scenarios where there is one, else those of the package.")
     private Path scenarios;
 
     @Option(
             names = "--sources",
             paramLabel = "FILE",
-            defaultValue = "rules/shared/sources.yaml",
-            description = "List of documents that may be cited; ${DEFAULT-VALUE} when not given.")
+            description = "List of documents that may be cited; shared/sources.yaml among the rules when not given.")
     private Path sources;
 
     @Option(names = "--code", paramLabel = "ID", description = "Only what decides under one code, such as gb.")
@@ -83,6 +84,13 @@ final class CheckCommand implements Callable<Integer> {
                         "write it anew: fumewarden rules --markdown > " + PAGE + "."));
     }
 
+    /** Those named, those here, or those that the package carries; the launcher says where it lies. */
+    private Path stories() {
+        String share = System.getProperty(SHARE);
+        Path here = Path.of(SCENARIOS);
+        return scenarios != null ? scenarios : share == null || Files.exists(here) ? here : Path.of(share, SCENARIOS);
+    }
+
     @Override
     public Integer call() {
         RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
@@ -90,7 +98,8 @@ final class CheckCommand implements Callable<Integer> {
         Function<String, RuleBase> bases = code ->
                 known.computeIfAbsent(code, c -> rules == null ? RuleBase.shipped(c) : RuleBase.compiled(folder, c));
         CheckScope scope = new CheckScope(Optional.ofNullable(code), Optional.ofNullable(rule));
-        RuleBaseCheck.Report report = RuleBaseCheck.run(scope, folder, bases, scenarios, sources);
+        RuleBaseCheck.Report report =
+                RuleBaseCheck.run(scope, folder, bases, stories(), Optional.ofNullable(sources), LocalDate.now());
         List<Problem> problems = new ArrayList<>(report.problems());
         if (problems.isEmpty() && scope.equals(CheckScope.ALL) && Files.exists(PAGE)) {
             page(RuleSheet.markdown(new Catalogue(folder.codes(), bases))).ifPresent(problems::add);
@@ -98,7 +107,7 @@ final class CheckCommand implements Callable<Integer> {
         problems.forEach(p -> spec.commandLine().getOut().println(p.text()));
         if (survey) {
             new Survey(folder, bases, LocalDate.now())
-                    .lines(scenarios)
+                    .lines(stories())
                     .forEach(spec.commandLine().getOut()::println);
         }
         report.counts().forEach(spec.commandLine().getOut()::println);

@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Row;
 
 /** What people of an organisation compared with documents, kept in a file beside the rules, which an update leaves alone. */
@@ -79,12 +80,27 @@ public final class Affirmations {
                         .toList();
     }
 
-    /** The entries that no row answers: the value is another now, or the row is gone. */
-    public static List<Problem> voided(RuleFolder folder, List<CodeBook> books) {
+    /**
+     * The entries that no row answers: the value is another now, or the row is gone.
+     *
+     * @param whole every folder of the rule base: an entry may speak of a row that is not looked at now
+     * @param looked the folders that are looked at; an entry of a table elsewhere is none of their business
+     */
+    public static List<Problem> voided(RuleFolder whole, RuleFolder looked) {
+        List<Entry> entries = beside(whole).entries;
+        if (entries.isEmpty()) {
+            return List.of();
+        }
+        List<Row> all = rows(whole);
+        Set<String> elsewhere = all.stream().map(r -> r.ref().table()).collect(Collectors.toCollection(TreeSet::new));
+        rows(looked).forEach(r -> elsewhere.remove(r.ref().table()));
         List<Problem> problems = new ArrayList<>();
-        for (Entry entry : beside(folder).entries) {
+        for (Entry entry : entries) {
             Affirmation says = entry.says();
-            List<Row> rows = rows(books)
+            if (elsewhere.contains(StringUtils.substringBefore(says.row(), "#"))) {
+                continue;
+            }
+            List<Row> rows = all.stream()
                     .filter(r -> r.ref().address().equals(says.row()))
                     .toList();
             if (rows.stream().noneMatch(r -> CellHash.of(r).equals(says.value()))) {
@@ -98,7 +114,7 @@ public final class Affirmations {
                         rows.isEmpty()
                                 ? Nearest.remedy(
                                         says.row(),
-                                        rows(books)
+                                        all.stream()
                                                 .map(r -> r.ref().address())
                                                 .collect(TreeSet::new, Set::add, Set::addAll))
                                 : "compare the value with its document again, then rules --affirm " + says.row()
@@ -108,10 +124,12 @@ public final class Affirmations {
         return problems;
     }
 
-    private static Stream<Row> rows(List<CodeBook> books) {
-        return books.stream()
-                .flatMap(b -> b.tables().stream())
-                .flatMap(t -> t.rows().stream())
-                .map(DatedRow::row);
+    /** The rows of every table that can be read; what cannot is named elsewhere. */
+    private static List<Row> rows(RuleFolder folder) {
+        return folder.names("", ".yaml").stream()
+                .filter(name -> name.contains("/tables/"))
+                .flatMap(name -> new TableReader(name, folder.located(name)).read().rows().stream())
+                .map(DatedRow::row)
+                .toList();
     }
 }

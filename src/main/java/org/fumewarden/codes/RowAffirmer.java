@@ -9,11 +9,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Row;
 
 /** Writes somebody's comparison of a row with its document into the file beside the rules, and changes no table. */
 public final class RowAffirmer {
+    /** Between the address of a row and the day on which it begins, where another edition of it is in force now. */
+    private static final String FROM = " from ";
+
     private static final String HEAD =
             "# Values of the rules beside this file that people of this house compared with their"
                     + " documents.\n# Each holds for the value it was made for; fumewarden check names those that are void.\naffirmations:\n";
@@ -36,7 +41,8 @@ public final class RowAffirmer {
     /**
      * Records that somebody compared a row with a document.
      *
-     * @param address of the row as printed, for example {@code gb-limits#cadmium/twa}; the part before a slash means all rows below it
+     * @param address of the row as printed, for example {@code gb-limits#cadmium/twa}; the part before a slash means all rows below
+     *     it; {@code from 2029-01-01} after it means the row that begins on that day, which may lie ahead
      * @throws InputException when there is no such row, or the check cannot be written down as it is
      */
     public Written affirm(String address, String by, LocalDate on, String document, String place) {
@@ -80,8 +86,17 @@ public final class RowAffirmer {
         }
     }
 
-    /** The rows at or below an address; of several editions those in force on the day of the check. */
-    private List<DatedRow> find(String address, LocalDate on) {
+    /**
+     * The rows at or below an address; of several editions those that begin on the day named after {@code from}, else those in
+     * force on the day of the check.
+     */
+    private List<DatedRow> find(String asked, LocalDate on) {
+        String address = StringUtils.substringBefore(asked, FROM);
+        Predicate<DatedRow> edition = asked.contains(FROM)
+                ? r -> r.from()
+                        .toString()
+                        .equals(StringUtils.substringAfter(asked, FROM).strip())
+                : r -> true;
         RuleFolder base = RuleFolder.at(folder);
         Affirmations affirmations = Affirmations.beside(base);
         TreeSet<String> known = new TreeSet<>();
@@ -92,18 +107,17 @@ public final class RowAffirmer {
                 TableFile table = new TableReader(base.origin() + "/" + name, root, affirmations).read();
                 root.settle();
                 for (DatedRow row : table.rows()) {
-                    known.add(row.row().ref().address());
-                    if (below(address, row.row())) {
+                    known.add(row.row().ref().address() + (row.inForce(on) ? "" : FROM + row.from()));
+                    if (below(address, row.row()) && edition.test(row)) {
                         matches.add(row);
                     }
                 }
             }
         }
         List<DatedRow> day = matches.stream().filter(r -> r.inForce(on)).toList();
-        List<DatedRow> found = day.isEmpty() ? matches : day;
+        List<DatedRow> found = day.isEmpty() || asked.contains(FROM) ? matches : day;
         if (found.isEmpty()) {
-            throw problem(
-                    "--affirm", "names no row: \"" + Located.shown(address) + "\".", Nearest.remedy(address, known));
+            throw problem("--affirm", "names no row: \"" + Located.shown(asked) + "\".", Nearest.remedy(asked, known));
         }
         return found;
     }

@@ -18,9 +18,12 @@ import org.fumewarden.model.Unit;
 
 /** Reads the cells of one table row and complains about those that are missing or that nobody reads. */
 final class RowReader {
+    /** Where the milder of several values stands. */
+    private static final String BESIDE = "beside";
+
     /** Cells that a row of any kind may have. */
     private static final Set<String> COMMON =
-            Set.of("note", "from", "until", "clause", "confidence", "source", "also", "edition");
+            Set.of("note", "from", "until", "clause", "confidence", "source", "also", "edition", BESIDE);
 
     private final Located place;
     private final Map<String, Located> cells;
@@ -219,8 +222,11 @@ final class RowReader {
         String edition = text("edition", whole.edition());
         Citation own = new Citation(source, clause, edition, confidence);
         List<Affirmation> found = checks.getOrDefault(key, List.of());
-        List<String> beside =
-                candidates(cell).stream().skip(1).map(BigDecimal::toPlainString).toList();
+        String where = cells.containsKey(BESIDE) ? " (" + text(BESIDE) + ")" : "";
+        List<String> beside = candidates(cell).stream()
+                .skip(1)
+                .map(number -> number.toPlainString() + where)
+                .toList();
         if (key.isBlank()) {
             place.complain("has no word to be known by.", "name what the row is about.");
         }

@@ -24,6 +24,7 @@ final class TableReader {
             "edition",
             "unit",
             "confidence",
+            "also",
             "checked-on",
             "from",
             "until",
@@ -66,6 +67,8 @@ final class TableReader {
         head(head, "checked-on");
         LocalDate from = day(head, "from").orElse(ALWAYS);
         LocalDate until = day(head, "until").orElse(NEVER);
+        List<String> seconds =
+                Optional.ofNullable(head.get("also")).map(Located::words).orElse(List.of());
         List<DatedRow> rows = new ArrayList<>();
         List<Question> questions = new ArrayList<>();
         List<Located> items =
@@ -78,7 +81,7 @@ final class TableReader {
             if (kind.equals(QUESTIONS)) {
                 questions.add(question(item));
             } else {
-                parser.ifPresent(reading -> rows.addAll(row(item, id, reading, citation, from, until)));
+                parser.ifPresent(reading -> rows.addAll(row(item, id, reading, citation, from, until, seconds)));
             }
         }
         return new TableFile(file, id, kind, citation, checked, List.copyOf(rows), List.copyOf(questions));
@@ -100,14 +103,19 @@ final class TableReader {
         return kinds;
     }
 
-    /** The rows of one line; it holds on the days of its table but for those that it names itself. */
+    /**
+     * The rows of one line; it holds on the days of its table but for those that it names itself.
+     *
+     * @param seconds other documents in which the rows were seen that are known as well as their table
+     */
     private List<DatedRow> row(
             Located item,
             String table,
             Function<RowReader, List<Row>> kind,
             Citation citation,
             LocalDate first,
-            LocalDate end) {
+            LocalDate end,
+            List<String> seconds) {
         RowReader reader = new RowReader(item, table, citation);
         List<Row> read = kind.apply(reader);
         LocalDate from = reader.from().orElse(first);
@@ -115,7 +123,7 @@ final class TableReader {
         if (!until.isAfter(from)) {
             item.complain("ends on or before the day it begins.", "until is the first day no longer in force.");
         }
-        List<String> also = reader.also();
+        List<String> also = reader.has("confidence") || reader.has("also") ? reader.also() : seconds;
         reader.finish();
         Map<String, List<Affirmation>> checks = new HashMap<>();
         for (Row r : read) {

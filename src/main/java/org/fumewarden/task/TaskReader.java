@@ -98,12 +98,7 @@ public final class TaskReader {
         Map<String, Located> top = root.entries();
         String title =
                 Optional.ofNullable(top.get("title")).map(TaskReader::title).orElse("Task without a title");
-        LocalDate day = on.or(() -> Optional.ofNullable(top.get("on")).flatMap(Located::day))
-                .orElseGet(() -> {
-                    root.complain(
-                            "lacks \"on\", the day whose rules hold.", "add a line \"on: 2026-03-02\", or give --on.");
-                    return LocalDate.EPOCH;
-                });
+        LocalDate day = TaskDay.read(root, on);
         ExposureReader exposures = new ExposureReader(
                 vocabulary,
                 vocabulary

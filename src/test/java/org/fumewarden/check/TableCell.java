@@ -31,6 +31,8 @@ import org.yaml.snakeyaml.nodes.Tag;
 record TableCell(String file, String table, String kind, String row, String cell, String value, int line, int start) {
     private static final Set<String> NO_KEY = Set.of(
             "note",
+            "reason",
+            "beside",
             "clause",
             "confidence",
             "source",

@@ -7,11 +7,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** An officer's edit of a value, or the loss of a rule, is seen without the source tree. */
 final class TypedValuesTest {
@@ -89,5 +93,43 @@ final class TypedValuesTest {
         List<String> problems = problems();
         assertTrue(
                 problems.stream().noneMatch(p -> p.contains("tin") || p.contains("GB-NEED-010")), problems.toString());
+    }
+
+    @Test
+    void everyWordOfALimitIsHeld() {
+        Set<String> words = new TreeSet<>();
+        WrittenCell.words(RuleFolder.shipped()).forEach(cell -> words.add(cell.key()));
+        assertEquals(words, new TreeSet<>(new TypedValues().words().keySet()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "gb/tables/limits.yaml|respirable as Mn|inhalable as Mn|is inhalable as Mn, but respirable as Mn was typed from",
+                "gb/tables/limits.yaml|edition: \"4th ed. 2020\"|edition: \"5th ed. 2026\"|gb-limits / head / edition is 5th ed. 2026",
+                "shared/tables/danger-levels.yaml|basis: \"as Cr|basis: \"as V|basis is as V",
+                "gb/tables/factors.yaml|confidence: memory|confidence: read|head / confidence is read, but memory",
+                "gb/tables/duties.yaml|done-by: examination|done-by: inspection|done-by is inspection, but the program has examination",
+                "gb/tables/limits-none.yaml|thorium, argon|thorium|but the program has welding-fume, zinc-oxide",
+            })
+    void aSlipInAnyCellIsNamed(String file, String from, String to, String message) {
+        EditedRules.edit(rules, file, from, to);
+        named(message);
+    }
+
+    @Test
+    void whatAnOrganisationPutsInPlaceOfAShippedValueIsSaid() throws IOException {
+        EditedRules.edit(rules, LIMITS, "agent: tin, unit: mg/m3, twa: 2,", "agent: tin, unit: mg/m3, twa: 200,");
+        Files.writeString(
+                folder.resolve("typed-apart.csv"), "table,row,cell,value,source\ngb-limits,tin,twa,200,our list\n");
+        assertEquals(List.of(), problems());
+        List<String> replaced = TypedValues.replaced(RuleFolder.at(rules));
+        assertEquals(1, replaced.size(), replaced.toString());
+        assertTrue(
+                replaced.get(0)
+                        .startsWith(
+                                "replaced gb-limits / tin / twa is 200 by typed-apart.csv (our list); the program holds 2 ("),
+                replaced.get(0));
     }
 }

@@ -28,13 +28,13 @@ final class AffirmTest {
 
     @BeforeEach
     void copy() {
-        rules = EditedRules.copy(folder);
+        rules = EditedRules.copy(folder, "eu", "fi");
     }
 
     @Test
     void theCheckStandsBesideTheRulesAndNoTableChanges() throws IOException {
         String before = Files.readString(rules.resolve("gb/tables/limits.yaml"));
-        CommandRun run = affirm("gb-limits#molybdenum/twa", REVIEWER, "the list, \"4th\"", "2026-03-02");
+        CommandRun run = affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the list, \"4th\"", "2026-03-02");
         assertEquals(0, run.exit(), run.err());
         assertTrue(run.out().contains("was memory, counts as read now"), run.out());
         assertEquals(before, Files.readString(rules.resolve("gb/tables/limits.yaml")));
@@ -45,39 +45,57 @@ final class AffirmTest {
     @Test
     @Tag("ci")
     void theConfidencePageNamesWhoWhenAndAgainstWhat() {
-        affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
+        affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the list", "2026-03-02");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
         assertTrue(
                 page.out()
-                        .contains("gb-limits#molybdenum/twa read, affirmed by " + REVIEWER
+                        .contains("gb-limits#magnesium-oxide/twa read, affirmed by " + REVIEWER
                                 + " on 2026-03-02 against the list, Table 1"),
                 page.out());
-        assertTrue(page.out().contains("gb-limits#molybdenum/stel ("), page.out());
-        assertTrue(!page.out().contains("gb-limits#molybdenum/twa ("), page.out());
+        assertTrue(page.out().contains("gb-benchmarks#naphthalene/twa ("), page.out());
+        assertTrue(!page.out().contains("gb-limits#magnesium-oxide/twa ("), page.out());
     }
 
     @Test
     void aSecondDocumentMakesItCrossCheckedAndTheSameOneDoesNot() {
-        affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
-        CommandRun same = affirm("gb-limits#molybdenum/twa", "reviewer B of Tarn Haven", "The list ", "2026-03-03");
+        affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the list", "2026-03-02");
+        CommandRun same =
+                affirm("gb-limits#magnesium-oxide/twa", "reviewer B of Tarn Haven", "The list ", "2026-03-03");
         assertTrue(same.out().contains("was read, counts as read now"), same.out());
-        CommandRun other = affirm("gb-limits#molybdenum/twa", "reviewer B of Tarn Haven", "its table", "2026-03-03");
+        CommandRun other =
+                affirm("gb-limits#magnesium-oxide/twa", "reviewer B of Tarn Haven", "its table", "2026-03-03");
         assertTrue(other.out().contains("was read, counts as cross-checked now"), other.out());
     }
 
     @Test
     void anotherValueVoidsTheCheck() throws IOException {
-        affirm("gb-limits#molybdenum/twa", REVIEWER, "the list", "2026-03-02");
+        affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the list", "2026-03-02");
         EditedRules.edit(
                 rules,
                 "gb/tables/limits.yaml",
-                "molybdenum, unit: mg/m3, twa: 10,",
-                "molybdenum, unit: mg/m3, twa: 11,");
+                "magnesium-oxide, unit: mg/m3, twa: 4,",
+                "magnesium-oxide, unit: mg/m3, twa: 5,");
         CommandRun page = CommandRun.of("rules", "--confidence", "--rules", rules.toString());
-        assertTrue(page.out().contains("gb-limits#molybdenum/twa ("), page.out());
+        assertTrue(page.out().contains("gb-limits#magnesium-oxide/twa ("), page.out());
         assertTrue(RuleBaseCheck.lint(RuleFolder.at(rules), Path.of("rules/shared/sources.yaml")).stream()
                 .anyMatch(p ->
                         p.text().contains("it is void") && p.file().endsWith("affirmations.yaml") && p.line() > 0));
+    }
+
+    @Test
+    void aRowThatBeginsOnADayToComeIsAffirmedByThatDay() {
+        CommandRun run =
+                affirm("eu-limits-carcinogens#cadmium/twa from 2027-07-11", REVIEWER, "the directive", "2026-03-02");
+        assertEquals(0, run.exit(), run.err());
+        CodeBook book = CodeBook.read(RuleFolder.at(rules), "fi");
+        assertTrue(affirmed(book, java.time.LocalDate.of(2027, 7, 11)));
+        assertTrue(!affirmed(book, java.time.LocalDate.of(2027, 7, 10)));
+    }
+
+    private static boolean affirmed(CodeBook book, java.time.LocalDate day) {
+        return book.rows(day).stream()
+                .anyMatch(r -> r.ref().address().equals("eu-limits-carcinogens#cadmium/twa")
+                        && r.ref().affirmed().contains(REVIEWER));
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.fumewarden.model.Caution;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
@@ -81,8 +82,7 @@ record AirPart(Advice advice, Spoken spoken) {
 
     private void sentences(List<Line> lines) {
         Set<String> compared = agents(l -> byFigures(l.account()));
-        Set<String> without = without(true, compared);
-        Set<String> unsearched = without(false, compared);
+        Set<String> without = without(NoneListed.LIMITS, compared);
         Set<String> bounded = agents(l -> BOUNDED.contains(l.account().kind()));
         bounded.removeAll(without);
         bounded.removeAll(agents(this::matters));
@@ -99,7 +99,8 @@ record AirPart(Advice advice, Spoken spoken) {
         told("air.bounded", bounded, lines);
         told("air.minor", minor, lines);
         told("air.no-limit", without, lines);
-        told("air.not-held", unsearched, lines);
+        told("air.members", without(NoneListed.OF_MEMBERS, compared), lines);
+        told("air.not-held", without(NoneListed.NOT_HELD, compared), lines);
     }
 
     /** Agents of like effect that are not added up, since each has a standard of its own. */
@@ -111,9 +112,9 @@ record AirPart(Advice advice, Spoken spoken) {
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    private Set<String> without(boolean searched, Set<String> compared) {
+    private Set<String> without(String list, Set<String> compared) {
         return advice.trail().all(NoLimit.class).stream()
-                .filter(n -> n.searched() == searched)
+                .filter(n -> n.list().equals(list))
                 .map(NoLimit::agent)
                 .filter(a -> !compared.contains(a))
                 .collect(Collectors.toCollection(LinkedHashSet::new));

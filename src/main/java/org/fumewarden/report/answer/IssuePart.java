@@ -30,7 +30,7 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
         long disputed = advice.disputed();
         long unseen = advice.compareBeforeSigning().size() - disputed;
         String first = unseen == 0
-                ? spoken.say(advice.recommended().isPresent() ? "issue.known" : "issue.known.nothing")
+                ? spoken.say("issue.known")
                 : unseen == 1 ? spoken.say("issue.unknown.one") : spoken.say("issue.unknown", unseen);
         return disputed == 0 ? first : first + " " + spoken.say("issue.disputed", disputed);
     }

@@ -1,0 +1,92 @@
+package org.fumewarden.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
+
+/** Cells of rules that somebody keeps, beside those that ship: a slip in any cell is seen, whatever the cell says. */
+final class EditedCells {
+    private EditedCells() {}
+
+    /**
+     * What differs in rows that ship, and was typed by nobody.
+     *
+     * @param typed the cells that were typed, by key: they are compared with what was typed
+     */
+    static List<Problem> of(RuleFolder folder, Set<String> typed) {
+        if (folder.isShipped()) {
+            return List.of();
+        }
+        Map<String, WrittenCell> now = byKey(folder);
+        Map<String, WrittenCell> shipped = byKey(RuleFolder.shipped());
+        Set<String> rows = rows(now);
+        Set<String> tables = new LinkedHashSet<>();
+        now.values().forEach(cell -> tables.add(cell.table()));
+        Set<String> shippedRows = rows(shipped);
+        Set<String> gone = new LinkedHashSet<>();
+        List<Problem> problems = new ArrayList<>();
+        for (WrittenCell cell : shipped.values()) {
+            WrittenCell here = now.get(cell.key());
+            if (typed.contains(cell.key()) || !tables.contains(cell.table())) {
+                continue;
+            }
+            if (!rows.contains(row(cell))) {
+                if (gone.add(row(cell))) {
+                    problems.add(new Problem(
+                            folder.origin(), 0, row(cell), "is a row of the program that is gone.", remedy(cell)));
+                }
+            } else if (here == null) {
+                problems.add(new Problem(
+                        folder.origin(),
+                        0,
+                        cell.key(),
+                        "is gone; the program has " + cell.value() + ".",
+                        remedy(cell)));
+            } else if (!here.value().equals(cell.value())) {
+                problems.add(new Problem(
+                        here.file(),
+                        here.line(),
+                        cell.key(),
+                        "is " + here.value() + ", but the program has " + cell.value() + ".",
+                        remedy(cell)));
+            }
+        }
+        for (WrittenCell cell : now.values()) {
+            if (!shipped.containsKey(cell.key()) && !typed.contains(cell.key()) && shippedRows.contains(row(cell))) {
+                problems.add(new Problem(
+                        cell.file(),
+                        cell.line(),
+                        cell.key(),
+                        "is " + cell.value() + ", and the row of the program has no such cell.",
+                        remedy(cell)));
+            }
+        }
+        return problems;
+    }
+
+    private static Map<String, WrittenCell> byKey(RuleFolder folder) {
+        Map<String, WrittenCell> cells = new LinkedHashMap<>();
+        WrittenCell.every(folder).forEach(cell -> cells.put(cell.key(), cell));
+        return cells;
+    }
+
+    private static Set<String> rows(Map<String, WrittenCell> cells) {
+        Set<String> rows = new LinkedHashSet<>();
+        cells.values().forEach(cell -> rows.add(row(cell)));
+        return rows;
+    }
+
+    private static String row(WrittenCell cell) {
+        return cell.table() + " / " + cell.row();
+    }
+
+    private static String remedy(WrittenCell cell) {
+        return "restore it; where it is meant, type it a second time: a line " + cell.table() + "," + cell.row() + ","
+                + cell.cell() + ",VALUE,DOCUMENT in " + RuleFolder.TYPED + " beside the rules.";
+    }
+}

@@ -1,0 +1,80 @@
+package org.fumewarden.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.fumewarden.engine.RuleBase;
+import org.junit.jupiter.api.Test;
+
+/** What somebody should compare before signing, and until when the values are good. */
+final class BeforeSigningTest {
+    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
+    private static final String STAINLESS = """
+            title: Stainless brackets
+            code: %s
+            on: %s
+            task: {process: mag-solid-wire, base-metal: stainless-steel, coating: none, place: indoors, extraction: none}
+            atmosphere: {immediately-dangerous: %s}
+            exposures:
+              - {agent: %s, twa: 0.02 mg/m3}
+            """;
+
+    private static Advice advise(String code, String on, String dangerous, String agent) {
+        return Bench.ofText(
+                        "task",
+                        STAINLESS.formatted(code, on, dangerous, agent),
+                        id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))))
+                .advise();
+    }
+
+    private static List<String> rows(Advice advice) {
+        return advice.compareBeforeSigning().stream().map(ToCompare::row).toList();
+    }
+
+    @Test
+    void aSheetThatForbidsEntryListsTheFactorsOfWhatItNames() {
+        Advice advice = advise("gb", "2026-03-02", "true", "chromium-vi");
+        assertEquals(Status.DO_NOT_ENTER, advice.status());
+        assertTrue(
+                rows(advice).contains("gb-factors#self-contained-positive/any"),
+                rows(advice).toString());
+    }
+
+    @Test
+    void anOpenSheetListsTheLimitThatItWasReckonedWith() {
+        Advice advice = advise("gb", "2026-03-02", "unknown", "chromium-vi");
+        assertEquals(Status.INCOMPLETE, advice.status());
+        assertTrue(
+                rows(advice).contains("gb-limits#chromium-vi/twa"), rows(advice).toString());
+    }
+
+    /** The stricter value stands in the directive, the milder in the British list of 2020: each is named with its document. */
+    @Test
+    void theDocumentNamedIsTheOneThatHoldsTheValue() {
+        ToCompare chromium = advise("gb", "2026-03-02", "false", "chromium-vi").compareBeforeSigning().stream()
+                .filter(c -> c.row().equals("gb-limits#chromium-vi/twa"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(chromium.document().startsWith("Directive 2004/37/EC"), chromium.toString());
+        assertTrue(chromium.place().contains("17 January 2025"), chromium.toString());
+        assertTrue(
+                chromium.value().contains("0.005 mg/m3")
+                        && chromium.value().endsWith("another document gives 0.01 (EH40/2005 Table 1, 4th ed. 2020)"),
+                chromium.toString());
+    }
+
+    /** The European limit of cadmium changes on 11 July 2027 (Directive 2004/37/EC Annex III). */
+    @Test
+    void exactlyTwelveMonthsAreWithinTwelveMonths() {
+        assertEquals(
+                Optional.of(LocalDate.of(2027, 7, 10)),
+                advise("fi", "2026-07-10", "false", "cadmium").endsSoon());
+        assertEquals(
+                Optional.empty(), advise("fi", "2026-07-09", "false", "cadmium").endsSoon());
+    }
+}
