@@ -22,7 +22,6 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.register.InUse;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
@@ -30,7 +29,6 @@ import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.report.sheet.TextForm;
-import org.fumewarden.upkeep.Store;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -103,14 +101,8 @@ final class AdviseCommand implements Callable<Integer> {
     @Mixin
     private LanguageOption language;
 
-    @Option(
-            names = "--store",
-            paramLabel = "FILE",
-            description =
-                    "Register and log: a unit that the task names (kit.unit) is not for use when it is withdrawn or its"
-                            + " examination is overdue; of a wearer (wearer.id) the fit test in the mask worn (kit.mask, else in each), clearance and"
-                            + " training are taken, unless the file is stricter. The sheet says what the register said.")
-    private Path store;
+    @Mixin
+    private RegisterOption register;
 
     @Mixin
     private TaskOptions options;
@@ -118,17 +110,13 @@ final class AdviseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    private boolean damaged;
     private Optional<String> foreign = Optional.empty();
 
     @Override
     public Integer call() {
         language.words();
         admit();
-        Bench bench = options.bench(file);
-        if (store != null) {
-            bench = InUse.with(bench, this::register);
-        }
+        Bench bench = register.with(options.bench(file), spec.commandLine().getErr());
         Advice advice = bench.advise();
         foreign = options.foreign(bench.advisor(bench.code()).base().book());
         if (format == Format.json) {
@@ -136,7 +124,7 @@ final class AdviseCommand implements Callable<Integer> {
                     f -> spec.commandLine().getErr().println(language.words().say("sheet.foreign-rules", f)));
         }
         Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
-                .sparing(file, store, key)
+                .sparing(file, register.file(), key)
                 .admit());
         if (keep != null) {
             keep(bench, advice);
@@ -144,13 +132,9 @@ final class AdviseCommand implements Callable<Integer> {
         byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
         boolean usable = advice.unit().filter(UnitInHand::barred).isEmpty();
-        return advice.status() == Status.COMPLETE && usable && !damaged ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
-    }
-
-    private Store register() {
-        Store read = Store.read(store);
-        damaged = StoreOption.tell(read, spec.commandLine().getErr());
-        return read;
+        return advice.status() == Status.COMPLETE && usable && !register.damaged()
+                ? ExitCodes.COMPLETE
+                : ExitCodes.NOT_SETTLED;
     }
 
     /** What would go wrong with keeping, before anything is reckoned. */

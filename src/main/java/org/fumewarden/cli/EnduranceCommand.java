@@ -19,7 +19,6 @@ import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Demand;
 import org.fumewarden.model.Row;
-import org.fumewarden.register.InUse;
 import org.fumewarden.report.ShiftPlots;
 import org.fumewarden.report.ShiftText;
 import org.fumewarden.report.html.Speech;
@@ -28,7 +27,6 @@ import org.fumewarden.shift.ShiftReckoner;
 import org.fumewarden.shift.ShiftSheet;
 import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.Task;
-import org.fumewarden.upkeep.Store;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -61,12 +59,8 @@ final class EnduranceCommand implements Callable<Integer> {
     @Option(names = "--force", description = "Replaces what is there already under the same name.")
     private boolean force;
 
-    @Option(
-            names = "--store",
-            paramLabel = "FILE",
-            description =
-                    "Register and log: what they say of the unit and the wearer that the task names, as in advise.")
-    private Path store;
+    @Mixin
+    private RegisterOption register;
 
     @Mixin
     private TaskOptions options;
@@ -77,15 +71,10 @@ final class EnduranceCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    private boolean damaged;
-
     @Override
     public Integer call() {
         Words words = language.words();
-        Bench bench = options.bench(file);
-        if (store != null) {
-            bench = InUse.with(bench, this::register);
-        }
+        Bench bench = register.with(options.bench(file), spec.commandLine().getErr());
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
@@ -106,7 +95,7 @@ final class EnduranceCommand implements Callable<Integer> {
             draw(sheet);
         }
         boolean usable = advice.unit().filter(UnitInHand::barred).isEmpty();
-        return sheet.settled() && usable && !damaged && advice.status() == Status.COMPLETE
+        return sheet.settled() && usable && !register.damaged() && advice.status() == Status.COMPLETE
                 ? ExitCodes.COMPLETE
                 : ExitCodes.NOT_SETTLED;
     }
@@ -116,12 +105,6 @@ final class EnduranceCommand implements Callable<Integer> {
                 ? advice
                 : new Advisor(advisor.base().speaking(advisor.base().book().tongue(words.language()), words.names()))
                         .advise(task);
-    }
-
-    private Store register() {
-        Store read = Store.read(store);
-        damaged = StoreOption.tell(read, spec.commandLine().getErr());
-        return read;
     }
 
     private void draw(ShiftSheet sheet) {

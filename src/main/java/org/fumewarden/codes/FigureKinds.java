@@ -1,54 +1,23 @@
 package org.fumewarden.codes;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Figure;
 import org.fumewarden.model.Row;
 
 /** Kinds of table whose rows are read by arithmetic or by people and by no rule, with the cells of each. */
 final class FigureKinds {
     /** Units that tables of figures, thresholds and ranges use. */
-    static final Set<String> UNITS = Set.of(
-            "%",
-            "1/h",
-            "1/s",
-            "C",
-            "K",
-            "K/m",
-            "L/min",
-            "L/mol",
-            "Pa",
-            "W",
-            "as published",
-            "cal/mol/K",
-            "d",
-            "cm3/g",
-            "cycles",
-            "exercises",
-            "factor",
-            "ft/min",
-            "ft3/min",
-            "g/kg",
-            "h",
-            "m",
-            "m3",
-            "m3/min",
-            "mg/m3",
-            "mg/s",
-            "min",
-            "min cm3/mol",
-            "mm",
-            "mmHg",
-            "month",
-            "ppm",
-            "ratio",
-            "s/cm",
-            "share",
-            "times",
-            "times the limit");
+    static final Set<String> UNITS = Set.of("""
+            %; 1/h; 1/s; C; K; K/m; L/min; L/mol; Pa; W; as published; cal/mol/K; d; cm3/g; cycles; exercises;
+            factor; ft/min; ft3/min; g/kg; h; m; m3; m3/min; mg/m3; mg/s; min; min cm3/mol; mm; mmHg; month; ppm;
+            ratio; s/cm; share; times; times the limit
+            """.strip().split(";\\s"));
 
     /**
      * The cells of one kind.
@@ -64,74 +33,34 @@ final class FigureKinds {
             List<String> numbers,
             List<String> maybeNumbers,
             List<String> words,
-            List<String> maybeWords) {}
+            List<String> maybeWords) {
+        static Cells of(String[] kind) {
+            List<List<String>> cells = Arrays.stream(kind)
+                    .map(all -> List.of(StringUtils.split(all)))
+                    .toList();
+            return new Cells(cells.get(1), cells.get(2), cells.get(3), cells.get(4), cells.get(5));
+        }
+    }
 
-    private static final Cells VALUES =
-            new Cells(List.of("id"), List.of("value"), List.of(), List.of("id"), List.of("unit"));
-    private static final Cells TESTS = new Cells(
-            List.of("mark", "gas"),
-            List.of("ppm", "breakthrough-ppm", "minutes", "flow", "humidity", "temperature"),
-            List.of("molar-mass", "milligrams-per-litre"),
-            List.of("mark", "gas"),
-            List.of("agent"));
     private static final String SETS = "duty-vocabulary";
-    private static final Map<String, Cells> KINDS = Map.ofEntries(
-            Map.entry(
-                    "adsorbed-vapours",
-                    new Cells(
-                            List.of("id"),
-                            List.of("molar-mass", "density", "refractive-index", "boiling-point", "a", "b", "c"),
-                            List.of("at-22", "polarizability"),
-                            List.of("id", "cas"),
-                            List.of("model-holds"))),
-            Map.entry("adsorption-model", VALUES),
-            Map.entry(
-                    "blower-model",
-                    new Cells(
-                            List.of("id"),
-                            List.of("low", "likely", "high"),
-                            List.of(),
-                            List.of("id"),
-                            List.of("unit"))),
-            Map.entry("cartridge-tests", TESTS),
-            Map.entry(
-                    "filter-use-times",
-                    new Cells(List.of("id"), List.of(), List.of("minutes", "months"), List.of("id"), List.of())),
-            Map.entry(
-                    "gas-filter-classes",
-                    new Cells(
-                            List.of("type", "class"),
-                            List.of("class", "ppm"),
-                            List.of(),
-                            List.of("type"),
-                            List.of("colour"))),
-            Map.entry("gas-filter-tests", TESTS),
-            Map.entry(
-                    "low-boiler-times",
-                    new Cells(
-                            List.of("group", "ppm"),
-                            List.of("group", "ppm", "minutes"),
-                            List.of(),
-                            List.of(),
-                            List.of())),
-            Map.entry("pack-behaviour", VALUES),
-            Map.entry(
-                    "pack-cold",
-                    new Cells(
-                            List.of("temperature"),
-                            List.of("temperature", "low", "likely", "high"),
-                            List.of(),
-                            List.of(),
-                            List.of())),
-            Map.entry("service-life-rules", VALUES),
-            Map.entry(
-                    "work-rates",
-                    new Cells(
-                            List.of("id"),
-                            List.of("metabolic-rate", "oxygen", "minute-volume", "peak", "peak-speech"),
-                            List.of("at-most-minutes"),
-                            List.of("id"),
-                            List.of())));
+
+    /** Kind, then its cells in the order of {@link Cells}. */
+    private static final Map<String, Cells> KINDS = """
+            adsorbed-vapours | id | molar-mass density refractive-index boiling-point a b c | at-22 polarizability | id cas | model-holds
+            adsorption-model | id | value | | id | unit
+            blower-model | id | low likely high | | id | unit
+            cartridge-tests | mark gas | ppm breakthrough-ppm minutes flow humidity temperature | molar-mass milligrams-per-litre | mark gas | agent
+            filter-use-times | id | | minutes months | id |
+            gas-filter-classes | type class | class ppm | | type | colour
+            gas-filter-tests | mark gas | ppm breakthrough-ppm minutes flow humidity temperature | molar-mass milligrams-per-litre | mark gas | agent
+            low-boiler-times | group ppm | group ppm minutes | | |
+            pack-behaviour | id | value | | id | unit
+            pack-cold | temperature | temperature low likely high | | |
+            service-life-rules | id | value | | id | unit
+            work-rates | id | metabolic-rate oxygen minute-volume peak peak-speech | at-most-minutes | id |
+            """.lines()
+            .map(line -> line.split("\\|", -1))
+            .collect(Collectors.toMap(kind -> kind[0].strip(), kind -> Cells.of(kind)));
 
     private FigureKinds() {}
 

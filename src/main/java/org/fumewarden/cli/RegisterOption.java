@@ -1,0 +1,43 @@
+package org.fumewarden.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import org.fumewarden.advice.Bench;
+import org.fumewarden.register.InUse;
+import org.fumewarden.upkeep.Store;
+import picocli.CommandLine.Option;
+
+/** The register and log that tell what a task leaves out about the unit and the wearer. */
+final class RegisterOption {
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            description =
+                    "Register and log: a unit that the task names (kit.unit) is not for use when it is withdrawn or its"
+                            + " examination is overdue; of a wearer (wearer.id) the fit test in the mask worn (kit.mask, else in each), clearance and"
+                            + " training are taken, unless the file is stricter. The sheet says what the register said.")
+    private Path store;
+
+    private boolean damaged;
+
+    /** The file that was named, or null. */
+    Path file() {
+        return store;
+    }
+
+    /** The task with what the register says of it; a damage is told. */
+    Bench with(Bench bench, PrintWriter err) {
+        return store == null
+                ? bench
+                : InUse.with(bench, () -> {
+                    Store read = Store.read(store);
+                    damaged = StoreOption.tell(read, err);
+                    return read;
+                });
+    }
+
+    /** True when the register that was read is damaged. */
+    boolean damaged() {
+        return damaged;
+    }
+}
