@@ -43,7 +43,7 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example:", "  fumewarden audit kept/00000001.kept.json"},
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {
-            "0:everything that was checked holds",
+            "0:everything that was checked is in order",
             "2:wrong input",
             "3:something is damaged, differs, is unsigned, or cannot be replayed here"
         })

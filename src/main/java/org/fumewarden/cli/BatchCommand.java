@@ -51,7 +51,10 @@ final class BatchCommand implements Callable<Integer> {
     @Parameters(paramLabel = "INPUT", description = "File of lines, each a task as JSON, or folder of task files.")
     private Path input;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Writes advice there; to standard output without.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Writes the advice there; to standard output when not given.")
     private Path out;
 
     @Option(
@@ -65,24 +68,27 @@ final class BatchCommand implements Callable<Integer> {
             description = "Writes the answer and the rules behind it alone, no sentences and no trail.")
     private boolean brief;
 
-    @Option(names = "--resume", description = "Goes on where a run that was ended stopped; needs --out.")
+    @Option(names = "--resume", description = "Continues a run that was interrupted. It needs --out.")
     private boolean resume;
 
     @Option(
             names = "--force",
-            description = "Begins anew in the place of files that are there; never of the input or a register.")
+            description = "Replaces result files that are there already, but never the input or a register.")
     private boolean force;
 
     @Option(names = "--code", paramLabel = "ID", description = "Code that decides, whatever a task says.")
     private String code;
 
-    @Option(names = "--on", paramLabel = "DATE", description = "Day whose rules hold, such as 2026-03-02.")
+    @Option(names = "--on", paramLabel = "DATE", description = "Day whose rules apply, such as 2026-03-02.")
     private LocalDate on;
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules, which are compiled first.")
     private Path rules;
 
-    @Option(names = "--threads", paramLabel = "N", description = "Tasks decided at once; one a core when not given.")
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Number of tasks decided at once; one for each core when not given.")
     private Integer threads;
 
     @Spec

@@ -36,7 +36,7 @@ final class CheckCommand implements Callable<Integer> {
     private static final String SCENARIOS = "scenarios";
     private static final String SHARE = "fumewarden.share";
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules, which are compiled first.")
     private Path rules;
 
     @Option(

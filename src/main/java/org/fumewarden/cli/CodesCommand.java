@@ -36,7 +36,7 @@ final class CodesCommand implements Callable<Integer> {
     @Parameters(paramLabel = "ID", arity = "0..*", description = "Codes to list; all when none is given.")
     private List<String> ids = List.of();
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules, which are compiled first.")
     private Path rules;
 
     @Option(names = "--changes", description = "Also lists the days on which rows begin or end.")

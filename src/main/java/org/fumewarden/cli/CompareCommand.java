@@ -36,10 +36,14 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "Task file, YAML or JSON.")
     private Path file;
 
-    @Option(names = "--change", paramLabel = "PATH=VALUE", description = "One change; may be repeated.")
+    @Option(names = "--change", paramLabel = "PATH=VALUE", description = "One change to the task. It may be repeated.")
     private Map<String, String> changes = new LinkedHashMap<>();
 
-    @Option(names = "--codes", paramLabel = "A,B", split = ",", description = "Two or more codes to hold side by side.")
+    @Option(
+            names = "--codes",
+            paramLabel = "A,B",
+            split = ",",
+            description = "Two or more codes to compare side by side.")
     private List<String> codes = List.of();
 
     @Mixin

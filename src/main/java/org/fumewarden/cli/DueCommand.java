@@ -54,7 +54,7 @@ final class DueCommand implements Callable<Integer> {
         private static final Pattern SAID =
                 Pattern.compile("(\\d{1,6})\\s*(days?|weeks?|months?|years?)", Pattern.CASE_INSENSITIVE);
 
-        @Option(names = "--on", paramLabel = "DATE", description = "The day; today when not given.")
+        @Option(names = "--on", paramLabel = "DATE", description = "Day of the paper; today when not given.")
         private String on = "";
 
         @Option(
@@ -74,7 +74,7 @@ final class DueCommand implements Callable<Integer> {
         @Option(
                 names = "--fact",
                 paramLabel = "FACT=VALUE",
-                description = "A circumstance that holds for the whole site; may be repeated.")
+                description = "A circumstance of the whole site. It may be repeated.")
         private Map<String, String> facts = new LinkedHashMap<>();
 
         @Mixin

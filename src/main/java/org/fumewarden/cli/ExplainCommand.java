@@ -41,13 +41,16 @@ final class ExplainCommand implements Callable<Integer> {
         @Option(
                 names = "--why",
                 paramLabel = "ID",
-                description = "A step (s12), rule, class, agent, question, or required-factor.")
+                description = "What to explain: a step (s12), rule, class, agent, question, or required-factor.")
         private String why;
 
-        @Option(names = "--why-not", paramLabel = "CLASS", description = "A class of respirator.")
+        @Option(
+                names = "--why-not",
+                paramLabel = "CLASS",
+                description = "Class of respirator: names every reason against it.")
         private String whyNot;
 
-        @Option(names = "--ask-first", description = "Which open question, once answered, would settle most.")
+        @Option(names = "--ask-first", description = "Names the open question whose answer would settle most.")
         private boolean askFirst;
     }
 

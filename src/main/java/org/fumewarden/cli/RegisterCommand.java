@@ -43,7 +43,7 @@ import picocli.CommandLine.Parameters;
                     + " face-seal=loose use-mode=routine disposable=false"
         })
 final class RegisterCommand implements Callable<Integer> {
-    @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "What it is.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "Kind of item.")
     private String kind;
 
     @Parameters(index = "1..*", paramLabel = "FIELD=VALUE", description = "Its fields, and facts on which duties hang.")
@@ -58,7 +58,11 @@ final class RegisterCommand implements Callable<Integer> {
     @Option(names = "--list", description = "Lists the register instead.")
     private boolean list;
 
-    @Option(names = "--by", paramLabel = "NAME", description = "Who enters it.", defaultValue = "${sys:user.name}")
+    @Option(
+            names = "--by",
+            paramLabel = "NAME",
+            description = "Name of the person who enters it.",
+            defaultValue = "${sys:user.name}")
     private String by;
 
     @Mixin

@@ -53,17 +53,17 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--factor", paramLabel = "NUMBER", description = "The protection factor decided on.")
     private BigDecimal factor;
 
-    @Option(names = "--reason", required = true, paramLabel = "TEXT", description = "Why.")
+    @Option(names = "--reason", required = true, paramLabel = "TEXT", description = "Reason for the verdict.")
     private String reason;
 
-    @Option(names = "--by", required = true, paramLabel = "NAME", description = "Who.")
+    @Option(names = "--by", required = true, paramLabel = "NAME", description = "Name of the reviewer.")
     private String by;
 
     @Option(
             names = "--capacity",
             required = true,
             paramLabel = "TEXT",
-            description = "As what, such as safety officer.")
+            description = "Position of the reviewer, such as safety officer.")
     private String capacity;
 
     @Option(names = "--sign-with", paramLabel = "PEM", description = "Signs the entry with this Ed25519 private key.")

@@ -51,7 +51,7 @@ final class RulesCommand implements Callable<Integer> {
     @Option(names = "--markdown", description = "Writes the page docs/rules.md.")
     private boolean markdown;
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules, which are compiled first.")
     private Path rules;
 
     @Option(

@@ -41,7 +41,10 @@ final class ServeCommand implements Callable<Integer> {
             description = "Port of the loopback address, 0 for any free one; ${DEFAULT-VALUE} when not given.")
     private int port;
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled at the start.")
+    @Option(
+            names = "--rules",
+            paramLabel = "DIR",
+            description = "Folder of edited rules, which are compiled at the start.")
     private Path rules;
 
     @Option(

@@ -44,7 +44,7 @@ final class SweepCommand implements Callable<Integer> {
             names = "--vary",
             required = true,
             paramLabel = "PATH=FROM..TO UNIT",
-            description = "What varies, from where to where.")
+            description = "The value that varies, from where to where.")
     private String vary;
 
     @Option(

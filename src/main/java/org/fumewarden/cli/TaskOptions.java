@@ -22,10 +22,10 @@ final class TaskOptions {
             description = "Code that decides, whatever the file says, such as gb or us.")
     private String code;
 
-    @Option(names = "--on", paramLabel = "DATE", description = "Day whose rules hold, such as 2026-03-02.")
+    @Option(names = "--on", paramLabel = "DATE", description = "Day whose rules apply, such as 2026-03-02.")
     private LocalDate on;
 
-    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules; compiled now.")
+    @Option(names = "--rules", paramLabel = "DIR", description = "Folder of edited rules, which are compiled first.")
     private Path rules;
 
     @Option(

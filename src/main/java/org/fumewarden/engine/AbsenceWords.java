@@ -1,6 +1,7 @@
 package org.fumewarden.engine;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -112,14 +113,30 @@ final class AbsenceWords {
             return asked.isEmpty() ? "a question is open" : "open: " + asked;
         }
         if (!asked.isEmpty()) {
-            return asked + (values.isEmpty() ? " is told" : ": " + values);
+            return asked + (values.isEmpty() ? " is told" : ": " + yesOrNo(values));
         }
         if (!set.isEmpty()) {
             return (values.isEmpty() ? "something" : values) + " is among: " + set;
         }
         String kind = kind(any.kind());
         String article = "aeiou".indexOf(kind.charAt(0)) < 0 ? "a " : "an ";
-        return article + kind + (values.isEmpty() ? "" : ": " + values);
+        String own = parts(values, false, ", ");
+        String whose = parts(values, true, " and ");
+        return article
+                + kind
+                + (own.isEmpty() ? "" : ": " + own)
+                + (whose.isEmpty() ? "" : (own.isEmpty() ? "" : ",") + " whose " + whose);
+    }
+
+    private static String yesOrNo(String values) {
+        return values.equals("true") ? "yes" : values.equals("false") ? "no" : values;
+    }
+
+    /** The values that name what the fact is about, or those that say what a part of it is. */
+    private static String parts(String values, boolean told, String between) {
+        return Arrays.stream(values.split(", "))
+                .filter(v -> v.contains(" is ") == told)
+                .collect(Collectors.joining(between));
     }
 
     /** One condition with the part of the fact that it is about, unless the part is what the fact is called by. */
@@ -128,7 +145,7 @@ final class AbsenceWords {
         String said = condition(condition);
         return !compared.matches() || said.isEmpty() || NAMING.contains(compared.group(1))
                 ? said
-                : spaced(compared.group(1)) + " " + said;
+                : spaced(compared.group(1)) + (compared.group(2).equals(SAME) ? " is " : " ") + said;
     }
 
     private String kind(String type) {

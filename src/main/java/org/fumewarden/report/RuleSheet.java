@@ -66,7 +66,7 @@ public final class RuleSheet {
         boolean always = card.from().getYear() < FIRST_YEAR;
         boolean open = card.until().getYear() > LAST_YEAR;
         if (always && open) {
-            return "on every day";
+            return "always";
         }
         return (always ? "" : "from " + card.from())
                 + (always || open ? "" : " ")
@@ -144,6 +144,9 @@ public final class RuleSheet {
     }
 
     private static void block(StringBuilder sheet, String title, List<String> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
         sheet.append("  ").append(title).append(" (").append(lines.size()).append("):\n");
         lines.forEach(l -> sheet.append("    ").append(l).append('\n'));
     }
