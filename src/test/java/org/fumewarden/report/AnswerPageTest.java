@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,10 +22,13 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fumewarden.Extent;
+import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.check.Scenario;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.Settlement;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
@@ -42,6 +47,14 @@ final class AnswerPageTest {
     private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
     private static final Map<Path, Advice> ADVICE = new ConcurrentHashMap<>();
     private static final int LINES = 62;
+    /** A page full of agents in a language of long words. */
+    private static final int LINES_FULL = 69;
+
+    private static final int MANY = 7;
+    private static final int LEAST_STORIES = 5;
+    private static final Set<Settlement> BY_FIGURES =
+            Set.of(Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED);
+    private static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Pattern DURATION = Pattern.compile("\\bPT?\\d+[YMDHW]");
     private static final Pattern RULE = Pattern.compile("\\b[A-Z-]+-(CAUTION|EXCLUSION|NEED|MEASURE)-\\d");
 
@@ -86,6 +99,51 @@ final class AnswerPageTest {
 
     private static String withoutHashes(String page) {
         return page.replace("\r\n", "\n").replaceAll("Rules and tables \\w+, advice \\w+", "Rules and tables, advice");
+    }
+
+    /** The stories with the most agents in the air beside the tours. */
+    private static Stream<Path> full() throws IOException {
+        List<Path> stories = new ArrayList<>();
+        for (Path story : Scenario.files(Path.of("scenarios"))) {
+            if (Files.readString(story).split("agent:").length > MANY) {
+                stories.add(story);
+            }
+        }
+        assertTrue(stories.size() >= LEAST_STORIES, "stories: " + stories.size());
+        return Stream.concat(tours(), stories.stream());
+    }
+
+    /** Only what lies below a tenth of its limit may be counted, in whatever language. */
+    @ParameterizedTest
+    @MethodSource("full")
+    void whatIsAtOrAboveATenthOfItsLimitStandsOnThePage(Path story) {
+        Bench bench = bench(story);
+        Advice advice = ADVICE.computeIfAbsent(story, t -> bench.advise());
+        for (String language : List.of("en", "de")) {
+            Sheet sheet = AdviceSheet.of(bench, advice, Words.in(language), false);
+            assertTrue(TextForm.write(sheet).lines().count() <= LINES_FULL, story + " " + language);
+            Map<String, String> names =
+                    bench.advisor(bench.code()).base().book().vocabulary().names();
+            String air = sheet.page().stream()
+                    .filter(p -> p.key().equals("air"))
+                    .map(p -> p.lines().toString().toLowerCase(Locale.ROOT))
+                    .findFirst()
+                    .orElse("");
+            System.out.println(
+                    story + " " + language + " " + TextForm.write(sheet).lines().count());
+            assertFalse(air.contains("at or above a tenth") || air.contains("ab einem zehntel"), air);
+            for (AccountLine line : advice.accounts()) {
+                if (BY_FIGURES.contains(line.account().kind())
+                        && line.account()
+                                .factor()
+                                .filter(f -> f.compareTo(TENTH) >= 0)
+                                .isPresent()) {
+                    String name = line.account().agent();
+                    String said = Words.in(language).names().getOrDefault(name, names.getOrDefault(name, name));
+                    assertTrue(air.contains(said.toLowerCase(Locale.ROOT)), story + " " + language + " " + said + air);
+                }
+            }
+        }
     }
 
     private static List<Path> someTours() {

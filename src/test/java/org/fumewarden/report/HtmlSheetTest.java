@@ -96,7 +96,7 @@ class HtmlSheetTest {
                 "TH3 P",
                 "Set up extraction",
                 "Ratio",
-                "Monthly",
+                "For this air",
                 "The blower stops",
                 "Issued by",
                 Advice.CLOSING,

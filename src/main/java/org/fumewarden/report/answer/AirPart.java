@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -28,6 +30,7 @@ import org.fumewarden.report.sheet.Sign;
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
 record AirPart(Advice advice, Spoken spoken) {
     private static final String ASSUMED = "assumed";
+    private static final int RATIO = 4;
     private static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
     private static final Set<Settlement> BY_FIGURES = Set.of(
@@ -35,20 +38,65 @@ record AirPart(Advice advice, Spoken spoken) {
     private static final String APART = "like-effect-apart-";
 
     /** A row of the table with the hazard ratio by which it is ranked. */
-    private record Ranked(BigDecimal factor, List<String> cells) {}
+    private record Ranked(String agent, BigDecimal factor, List<String> cells) {}
 
     /** The part as it stands on the page. */
     Optional<Part> write() {
-        return part(advice.accounts().stream().filter(this::matters).toList());
+        return part(table(advice.accounts().stream().filter(this::matters).toList()), 0);
     }
 
-    /** The part with one row for each agent, that of its highest ratio, where the page lacks the room for all. */
-    Optional<Part> brief() {
+    /**
+     * The part with one row for each agent, that of its highest ratio, where the page lacks the room for all.
+     *
+     * @param dropped remarks that are left to the annex, from the end
+     */
+    Optional<Part> brief(int dropped) {
+        return part(table(highest()), dropped);
+    }
+
+    /**
+     * The part without remarks.
+     *
+     * @param inTable rows of the table, from the highest ratio down
+     * @param listed agents in one sentence below it; what is left then is counted
+     */
+    Optional<Part> listed(int inTable, int listed) {
+        List<Ranked> ranked = ranked(highest());
+        if (ranked.isEmpty()) {
+            return brief(remarks());
+        }
+        List<Line> lines = new ArrayList<>(rows(ranked.subList(0, Math.min(inTable, ranked.size()))));
+        List<String> rest = ranked.stream()
+                .skip(inTable)
+                .map(r -> r.agent() + " " + r.cells().get(RATIO))
+                .toList();
+        if (listed > 0) {
+            lines.add(new Line.Says(
+                    Sign.NONE,
+                    spoken.say("air.also", String.join("; ", rest.subList(0, Math.min(listed, rest.size()))))));
+        }
+        if (listed < rest.size()) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("air.at-or-above", rest.size() - listed, rest.get(listed))));
+        }
+        return part(lines, remarks());
+    }
+
+    /** How many rows the table has with one for each agent. */
+    int agents() {
+        return ranked(highest()).size();
+    }
+
+    /** How many sentences stand below the table. */
+    int remarks() {
+        return remarked().size();
+    }
+
+    private List<AccountLine> highest() {
         Set<String> met = new HashSet<>();
-        return part(advice.accounts().stream()
+        return advice.accounts().stream()
                 .filter(this::matters)
                 .filter(l -> met.add(l.account().agent()))
-                .toList());
+                .toList();
     }
 
     /** Every account that rests on figures, for the annex. */
@@ -57,30 +105,49 @@ record AirPart(Advice advice, Spoken spoken) {
                 advice.accounts().stream().filter(l -> byFigures(l.account())).toList());
     }
 
-    private Optional<Part> part(List<AccountLine> shown) {
-        List<Line> lines = new ArrayList<>(table(shown));
-        sentences(lines);
+    private Optional<Part> part(List<Line> table, int dropped) {
+        List<Line> lines = new ArrayList<>(table);
+        List<Map.Entry<String, Set<String>>> remarks = remarked();
+        int kept = remarks.size() - dropped;
+        remarks.subList(0, kept).forEach(r -> {
+            String names = r.getValue().stream().map(spoken::agent).collect(Collectors.joining("; "));
+            lines.add(new Line.Says(Sign.NONE, spoken.say(r.getKey(), names)));
+        });
+        if (dropped > 0) {
+            long agents = remarks.subList(kept, remarks.size()).stream()
+                    .flatMap(r -> r.getValue().stream())
+                    .distinct()
+                    .count();
+            lines.add(new Line.Says(Sign.NONE, spoken.say("page.more.air", agents)));
+        }
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("air", spoken.say("page.air"), lines));
     }
 
     private List<Line> table(List<AccountLine> shown) {
+        return rows(ranked(shown));
+    }
+
+    private List<Ranked> ranked(List<AccountLine> shown) {
         List<Ranked> ranked = new ArrayList<>(floors());
-        shown.forEach(l -> ranked.add(new Ranked(l.account().factor().orElse(BigDecimal.ZERO), row(l))));
+        shown.forEach(l -> ranked.add(new Ranked(
+                spoken.agent(l.account().agent()), l.account().factor().orElse(BigDecimal.ZERO), row(l))));
+        // What decides stands first, whatever the page has room for.
+        ranked.sort(Comparator.comparing(Ranked::factor).reversed());
+        return ranked;
+    }
+
+    private List<Line> rows(List<Ranked> ranked) {
         if (ranked.isEmpty()) {
             return List.of();
         }
-        // What decides stands first, whatever the page has room for.
-        List<List<String>> rows = ranked.stream()
-                .sorted(Comparator.comparing(Ranked::factor).reversed())
-                .map(Ranked::cells)
-                .toList();
         List<String> heads = List.of("agent", "averaging", "exposure", "limit", "ratio", "known").stream()
                 .map(h -> spoken.say("air." + h))
                 .toList();
-        return List.of(new Line.Table(heads, rows, List.of(2, 3, 4)));
+        return List.of(new Line.Table(heads, ranked.stream().map(Ranked::cells).toList(), List.of(2, 3, RATIO)));
     }
 
-    private void sentences(List<Line> lines) {
+    /** The agents that take no row, by what is said of them; what a reader must act on stands first. */
+    private List<Map.Entry<String, Set<String>>> remarked() {
         Set<String> compared = agents(l -> byFigures(l.account()));
         Set<String> without = without(NoneListed.LIMITS, compared);
         Set<String> bounded = agents(l -> BOUNDED.contains(l.account().kind()));
@@ -93,14 +160,17 @@ record AirPart(Advice advice, Spoken spoken) {
         small.removeAll(agents(this::matters));
         Set<String> judged = agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account()));
         List.of(small, judged, agents(l -> l.account().open())).forEach(bounded::removeAll);
-        told("air.apart", apart(), lines);
-        told("air.small", small, lines);
-        told("air.judged", judged, lines);
-        told("air.bounded", bounded, lines);
-        told("air.minor", minor, lines);
-        told("air.no-limit", without, lines);
-        told("air.members", without(NoneListed.OF_MEMBERS, compared), lines);
-        told("air.not-held", without(NoneListed.NOT_HELD, compared), lines);
+        Map<String, Set<String>> remarks = new LinkedHashMap<>();
+        remarks.put("air.apart", apart());
+        remarks.put("air.not-held", without(NoneListed.NOT_HELD, compared));
+        remarks.put("air.members", without(NoneListed.OF_MEMBERS, compared));
+        remarks.put("air.judged", judged);
+        remarks.put("air.no-limit", without);
+        remarks.put("air.small", small);
+        remarks.put("air.bounded", bounded);
+        remarks.put("air.minor", minor);
+        remarks.values().removeIf(Set::isEmpty);
+        return List.copyOf(remarks.entrySet());
     }
 
     /** Agents of like effect that are not added up, since each has a standard of its own. */
@@ -135,14 +205,6 @@ record AirPart(Advice advice, Spoken spoken) {
         return byFigures(line.account()) && line.account().factor().get().compareTo(TENTH) >= 0;
     }
 
-    /** Agents that take no row of their own, in one line. */
-    private void told(String key, Set<String> agents, List<Line> lines) {
-        if (!agents.isEmpty()) {
-            String names = agents.stream().map(spoken::agent).collect(Collectors.joining("; "));
-            lines.add(new Line.Says(Sign.NONE, spoken.say(key, names)));
-        }
-    }
-
     /** Least factors that hold whatever was measured, and sums of like effect. */
     private List<Ranked> floors() {
         return advice.trail()
@@ -150,7 +212,7 @@ record AirPart(Advice advice, Spoken spoken) {
                 .filter(s -> Set.of("floor", "mixture").contains(((Need) s.conclusion()).basis()))
                 .filter(s -> ((Need) s.conclusion()).above(TENTH))
                 .map(s -> (Need) s.conclusion())
-                .map(n -> new Ranked(n.value(), floor(n)))
+                .map(n -> new Ranked(spoken.agent(n.subject()), n.value(), floor(n)))
                 .distinct()
                 .toList();
     }

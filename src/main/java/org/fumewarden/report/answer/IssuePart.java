@@ -11,12 +11,17 @@ import org.fumewarden.report.sheet.Sign;
 record IssuePart(Advice advice, String number, Spoken spoken) {
     private static final int SHOWN = 12;
 
-    Part write() {
+    /**
+     * The part.
+     *
+     * @param shortly true where the page has no room for more
+     */
+    Part write(boolean shortly) {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line.Scan(
                 number + " " + advice.revision(),
                 spoken.say("issue.revision", advice.revision().substring(0, SHOWN), number.substring(0, SHOWN))));
-        lines.add(new Line.Says(Sign.NONE, known()));
+        lines.add(new Line.Says(Sign.NONE, shortly ? compare() : known()));
         lines.add(new Line.Says(Sign.NONE, spoken.say("issue.valid")));
         advice.endsSoon()
                 .ifPresent(last -> lines.add(new Line.Says(Sign.NONE, spoken.say("issue.until", spoken.day(last)))));
@@ -33,5 +38,10 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
                 ? spoken.say("issue.known")
                 : unseen == 1 ? spoken.say("issue.unknown.one") : spoken.say("issue.unknown", unseen);
         return disputed == 0 ? first : first + " " + spoken.say("issue.disputed", disputed);
+    }
+
+    private String compare() {
+        int values = advice.compareBeforeSigning().size();
+        return values == 0 ? known() : spoken.say("issue.compare", values, advice.disputed());
     }
 }

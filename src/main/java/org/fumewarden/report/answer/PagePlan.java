@@ -1,0 +1,153 @@
+package org.fumewarden.report.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Status;
+import org.fumewarden.model.Row;
+import org.fumewarden.report.sheet.Line;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sign;
+import org.fumewarden.report.sheet.TextForm;
+
+/**
+ * The parts of the page in their order, and what yields where it has no room for all. State, wear, acts, alarms and what is
+ * open are never cut. Of the rest, remarks on the air yield first, then duties, then what to compare is said shortly; the
+ * agents at or above a tenth of their limit stay, the last of them in one sentence where the table has no room.
+ */
+final class PagePlan {
+    /** Lines of text of the page, and what title, line below it, closing line and its gap take of them. */
+    private static final int LINES = 60;
+
+    private static final int FRAME = 5;
+
+    /** Further lines for a language with longer words; the paper holds them. */
+    private static final int LONGER_WORDS = 1;
+
+    /** Lines that the paper also holds, for rows of the table alone. */
+    private static final int FOR_ROWS = 4;
+
+    /** Lines that the duties get while remarks on the air can yield. */
+    private static final int LEAST = 5;
+
+    private final Advice advice;
+    private final String number;
+    private final List<Row> rows;
+    private final Spoken spoken;
+    private final Tone tone;
+
+    PagePlan(Advice advice, String number, List<Row> rows, Spoken spoken, Tone tone) {
+        this.advice = advice;
+        this.number = number;
+        this.rows = rows;
+        this.spoken = spoken;
+        this.tone = tone;
+    }
+
+    List<Part> parts() {
+        ActsPart acts = new ActsPart(advice, rows, spoken);
+        List<Part> first = new ArrayList<>();
+        first.add(tone.of(new StatePart(advice, spoken).write()));
+        first.add(tone.of(new WearPart(advice, spoken).write()));
+        acts.write(advice.status() == Status.DO_NOT_ENTER ? "stop" : "do-now", "do-now", Sign.ACT)
+                .map(tone::of)
+                .ifPresent(first::add);
+        List<Part> last = new ArrayList<>();
+        acts.write("leave", "leave", Sign.LEAVE).map(tone::of).ifPresent(last::add);
+        new OpenPart(advice, spoken).write().map(tone::of).ifPresent(last::add);
+        IssuePart issue = new IssuePart(advice, number, spoken);
+        last.add(tone.of(issue.write(false)));
+        int room = room(first, last);
+        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(tone::of);
+        int least = keepUp.map(p -> Math.min(height(p), Math.max(LEAST, height(without(p, size(p) - 1)))))
+                .orElse(0);
+        Optional<Part> air = air(room - least);
+        if (air.isPresent() && height(air.get()) > room - least) {
+            last.set(last.size() - 1, tone.of(issue.write(true)));
+            int duties = keepUp.map(p -> height(without(p, size(p)))).orElse(0);
+            room = room(first, last);
+            air = new AirPart(advice, spoken).listed(Integer.MAX_VALUE, 0).map(tone::of);
+            if (height(air.get()) > room - duties) {
+                room += FOR_ROWS;
+                air = fewer(room - duties);
+            }
+        }
+        int left = room - air.map(PagePlan::height).orElse(0);
+        List<Part> parts = new ArrayList<>(first);
+        air.ifPresent(parts::add);
+        keepUp.map(p -> cut(p, left)).ifPresent(parts::add);
+        parts.addAll(last);
+        return parts;
+    }
+
+    private int room(List<Part> first, List<Part> last) {
+        int lines = LINES + (spoken.words().ofRuleBase() ? 0 : LONGER_WORDS) - FRAME;
+        return lines
+                - Stream.concat(first.stream(), last.stream())
+                        .mapToInt(PagePlan::height)
+                        .sum();
+    }
+
+    private static int height(Part part) {
+        return TextForm.height(part);
+    }
+
+    /** What is in the air, with as much as fits: a row for each time, else for each agent, else fewer remarks. */
+    private Optional<Part> air(int room) {
+        AirPart told = new AirPart(advice, spoken);
+        Optional<Part> all = told.write().map(tone::of);
+        int remarks = told.remarks();
+        for (int dropped = 0;
+                dropped <= remarks && all.filter(p -> height(p) > room).isPresent();
+                dropped++) {
+            all = told.brief(dropped).map(tone::of);
+        }
+        return all;
+    }
+
+    /** The table with its last rows in one sentence, and at last with the last of those only counted. */
+    private Optional<Part> fewer(int room) {
+        AirPart told = new AirPart(advice, spoken);
+        int agents = told.agents();
+        Optional<Part> shown = Optional.empty();
+        for (int inTable = agents; inTable > 0; inTable--) {
+            shown = told.listed(inTable, agents - inTable).map(tone::of);
+            if (shown.filter(p -> height(p) > room).isEmpty()) {
+                return shown;
+            }
+        }
+        int most = room + FOR_ROWS;
+        for (int listed = agents - 1;
+                listed >= 0 && shown.filter(p -> height(p) > most).isPresent();
+                listed--) {
+            shown = told.listed(1, listed).map(tone::of);
+        }
+        return shown;
+    }
+
+    /** Drops lines from the end until the part fits; a line says how many. */
+    private Part cut(Part part, int room) {
+        Part shown = part;
+        for (int dropped = 1; height(shown) > room && dropped <= size(part); dropped++) {
+            shown = without(part, dropped);
+        }
+        return shown;
+    }
+
+    private static int size(Part part) {
+        return part.lines().size();
+    }
+
+    /** The duties without their last lines. */
+    private Part without(Part part, int dropped) {
+        List<Line> lines = new ArrayList<>(part.lines().subList(0, size(part) - dropped));
+        if (dropped > 0) {
+            String key = dropped < size(part) ? "page.more.keep-up" : "page.all.keep-up";
+            int counted = dropped < size(part) ? dropped : advice.checks().size();
+            lines.add(new Line.Says(Sign.NONE, spoken.say(key, counted)));
+        }
+        return new Part(part.key(), part.title(), lines);
+    }
+}
