@@ -35,7 +35,8 @@ final class TextSheetTest {
     @Test
     void whatNoFigureCountsStandsBesideTheFactor() {
         String said = sheet(SCENARIOS.resolve("us/SHARED-MEASURE-080-judged-not.yaml"));
-        assertTrue(said.contains("Single members of the group have limits. Find out which one it is: isocyanates"), said);
+        assertTrue(
+                said.contains("Single members of the group have limits. Find out which one it is: isocyanates"), said);
     }
 
     @Test
