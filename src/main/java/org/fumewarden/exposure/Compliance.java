@@ -41,15 +41,23 @@ public final class Compliance {
      */
     public record Verdict(Decision decision, Soundness status, String sentence) {
 
-        /** No pass stands beside a figure above the limit: the stricter of the two counts, and both are said. */
+        /** No pass stands beside a figure above the limit, and no open test alone: the stricter counts, and both are said. */
         Verdict beside(double figure, double limit) {
-            return decision == Decision.COMPLIANT && figure > limit
+            if (!(figure > limit)
+                    || !List.of(Decision.COMPLIANT, Decision.NO_DECISION).contains(decision)) {
+                return this;
+            }
+            return decision == Decision.COMPLIANT
                     ? new Verdict(
                             Decision.NO_DECISION,
                             Soundness.TOO_FEW,
                             sentence + " That alone would pass, yet the figure used here, " + ResultWords.number(figure)
                                     + ", is above the limit, and the stricter one counts. Take more samples.")
-                    : this;
+                    : new Verdict(
+                            decision,
+                            status,
+                            sentence + " Until the test decides, the figure used here counts: "
+                                    + ResultWords.number(figure) + ", above the limit. Take more samples.");
         }
     }
 
@@ -161,7 +169,10 @@ public final class Compliance {
         boolean doubtful = List.of(Soundness.WARN_GSD_TOO_SMALL, Soundness.WARN_GSD_TOO_LARGE)
                 .contains(found.status());
         return doubtful
-                ? new Verdict(Decision.NO_DECISION, found.status(), found.sentence())
+                ? new Verdict(
+                        Decision.NO_DECISION,
+                        found.status(),
+                        sentence + " By these numbers the test of EN 689 would pass. " + found.sentence())
                 : new Verdict(Decision.COMPLIANT, found.status(), sentence);
     }
 
