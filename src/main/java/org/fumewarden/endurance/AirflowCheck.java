@@ -26,7 +26,7 @@ public final class AirflowCheck {
             return Reckoning.refuse(
                     Soundness.BELOW_MINIMUM_FLOW,
                     "The flow has not been measured, so nothing shows that it reaches the minimum design flow.",
-                    "Always" + " measure it with the indicator of the unit before use.");
+                    "Always measure it with the indicator of the unit before use.");
         }
         double supply = measured.getAsDouble();
         Optional<Reckoning<AirflowVerdict>> bad = new Inputs()
@@ -62,7 +62,7 @@ public final class AirflowCheck {
         work.atMostMinutes()
                 .ifPresent(minutes -> remarks.add("No one keeps up " + work.id().replace('-', ' ')
                         + " work longer than " + WrittenNumbers.plain(minutes) + " min."));
-        return Reckoning.of(new AirflowVerdict(adequacy, supply, peak, words(adequacy, supply, peak, work)), remarks);
+        return Reckoning.of(new AirflowVerdict(adequacy, words(adequacy, supply, peak, work)), remarks);
     }
 
     private static String words(AirflowVerdict.Adequacy adequacy, double supply, double peak, WorkRate work) {
