@@ -64,7 +64,8 @@ final class TypedValuesTest {
                         .filter(l -> !l.contains("agent: ozone"))
                         .toList());
         Files.delete(rules.resolve("gb/need.drl"));
-        named("gb-limits / ozone is a row of the program that is gone (stel 0.2, stel-mg 0.4); it stood below this line");
+        named(
+                "gb-limits / ozone is a row of the program that is gone (stel 0.2, stel-mg 0.4); it stood below this line");
         assertEquals(
                 1,
                 problems().stream().filter(p -> p.contains("ozone")).count(),
