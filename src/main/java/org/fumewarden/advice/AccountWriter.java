@@ -69,6 +69,7 @@ final class AccountWriter {
     private String heldAgainst(Account account) {
         return switch (account.kind()) {
             case COMPARED, BENCHMARKED, ESTIMATED -> rows.getOrDefault(account.by(), "limit");
+            case ASSUMED -> rows.getOrDefault(account.by(), "limit") + ", assumed until it is measured";
             case JUDGED -> rows.containsKey(account.by()) ? "limit, by judgement" : "judgement of " + account.by();
             case FLOORED, BOUNDED -> "bounded by " + vocabulary.name(account.by());
             case OPEN -> "not settled";

@@ -193,6 +193,10 @@ final class AdviceWriter {
                 return "How does a competent person judge " + book.vocabulary().name(parts[1])
                         + ", for which this code has no limit?";
             }
+            if (parts[2].equals("limit")) {
+                return "Which limit does this country set for "
+                        + book.vocabulary().name(parts[1]) + "? Its list is not included here.";
+            }
             String averaging =
                     Keyed.find(Averaging.class, parts[2]).map(Averaging::words).orElse(parts[2]);
             return "How high is the exposure to " + book.vocabulary().name(parts[1]) + ", " + averaging + "?";

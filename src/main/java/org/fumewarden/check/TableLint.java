@@ -22,6 +22,7 @@ import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Duty;
 import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.Emitter;
 import org.fumewarden.model.EyeShade;
@@ -112,6 +113,8 @@ final class TableLint {
             words.add(filter.system());
         } else if (row instanceof EyeShade shade) {
             words.add(shade.table());
+        } else if (row instanceof Duty duty) {
+            words.add(duty.id());
         }
     }
 

@@ -7,7 +7,8 @@ import java.math.RoundingMode;
  * One exposure against one limit, both in the unit of the limit. Nothing is rounded.
  *
  * @param statistic how the level was obtained
- * @param basis {@code measured}, {@code benchmark}, {@code stated}, {@code estimated}, {@code judged} or {@code assumed}
+ * @param basis {@code measured}, {@code benchmark}, {@code stated}, {@code estimated}, {@code judged}, {@code assumed} or
+ *     {@code of-the-whole}
  */
 public record Ratio(
         String agent,
@@ -19,6 +20,9 @@ public record Ratio(
         String basis,
         String limitRow)
         implements Conclusion {
+    /** The basis of a part that counts at the level of the whole that holds it. */
+    public static final String OF_THE_WHOLE = "of-the-whole";
+
     private static final int LOWERED_DIGITS = 12;
 
     /** The ratio for a measured or estimated exposure. */
@@ -32,6 +36,11 @@ public record Ratio(
                 molarVolume,
                 "measured",
                 limit.ref().address());
+    }
+
+    /** The ratio that a shift average proves for a limit of shorter time: the highest part is at least the average. */
+    public static Ratio atLeast(Exposure shift, Limit shorter, Agent agent, Threshold molarVolume) {
+        return of(shift.as(shift.agent(), shorter.averaging()), shorter, agent, molarVolume);
     }
 
     private static Ratio of(
@@ -118,7 +127,16 @@ public record Ratio(
 
     /** The ratio of a part that nobody measured, taken at the level of the whole that holds it, against its benchmark. */
     public static Ratio ofPart(Exposure whole, Benchmark benchmark, Agent part, Threshold molarVolume) {
-        return benchmark(whole.as(part.id(), benchmark.averaging()), benchmark, part, molarVolume);
+        Ratio plain = benchmark(whole.as(part.id(), benchmark.averaging()), benchmark, part, molarVolume);
+        return new Ratio(
+                plain.agent,
+                plain.averaging,
+                plain.level,
+                plain.limit,
+                plain.unit,
+                plain.statistic,
+                OF_THE_WHOLE,
+                plain.limitRow);
     }
 
     /** The ratio against a limit that the officer states, in the unit of that limit. */
@@ -144,6 +162,7 @@ public record Ratio(
             case "benchmark" -> Settlement.BENCHMARKED;
             case "estimated" -> Settlement.ESTIMATED;
             case "judged" -> Settlement.JUDGED;
+            case "assumed", OF_THE_WHOLE -> Settlement.ASSUMED;
             default -> Settlement.COMPARED;
         };
     }

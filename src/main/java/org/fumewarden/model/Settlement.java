@@ -6,6 +6,8 @@ public enum Settlement implements Keyed {
     BENCHMARKED,
     ESTIMATED,
     JUDGED,
+    /** Nobody measured it: the level that the law, or the whole that holds the part, has people assume until somebody does. */
+    ASSUMED,
     FLOORED,
     BOUNDED,
     OPEN

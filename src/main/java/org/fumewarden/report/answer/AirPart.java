@@ -16,6 +16,7 @@ import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Account;
+import org.fumewarden.model.Caution;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
@@ -32,8 +33,9 @@ record AirPart(Advice advice, Spoken spoken) {
     private static final int RATIO = 4;
     private static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
-    private static final Set<Settlement> BY_FIGURES =
-            Set.of(Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED);
+    private static final Set<Settlement> BY_FIGURES = Set.of(
+            Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED, Settlement.ASSUMED);
+    private static final String APART = "like-effect-apart-";
 
     /** A row of the table with the hazard ratio by which it is ranked. */
     private record Ranked(String agent, BigDecimal factor, List<String> cells) {}
@@ -156,16 +158,28 @@ record AirPart(Advice advice, Spoken spoken) {
         bounded.removeAll(minor);
         Set<String> small = agents(l -> byFigures(l.account()) && !matters(l));
         small.removeAll(agents(this::matters));
+        Set<String> judged = agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account()));
+        List.of(small, judged, agents(l -> l.account().open())).forEach(bounded::removeAll);
         Map<String, Set<String>> remarks = new LinkedHashMap<>();
+        remarks.put("air.apart", apart());
         remarks.put("air.not-held", without(NoneListed.NOT_HELD, compared));
         remarks.put("air.members", without(NoneListed.OF_MEMBERS, compared));
-        remarks.put("air.judged", agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account())));
+        remarks.put("air.judged", judged);
         remarks.put("air.no-limit", without);
         remarks.put("air.small", small);
         remarks.put("air.bounded", bounded);
         remarks.put("air.minor", minor);
         remarks.values().removeIf(Set::isEmpty);
         return List.copyOf(remarks.entrySet());
+    }
+
+    /** Agents of like effect that are not added up, since each has a standard of its own. */
+    private Set<String> apart() {
+        return advice.trail().all(Caution.class).stream()
+                .map(Caution::topic)
+                .filter(t -> t.startsWith(APART))
+                .map(t -> t.substring(APART.length()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private Set<String> without(String list, Set<String> compared) {
@@ -243,7 +257,7 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** Where a level comes from that nobody measured as it stands; empty for the others. */
     private static String origin(Ratio ratio) {
-        if (ratio.basis().equals(ASSUMED) || ratio.basis().equals("stated")) {
+        if (Set.of(ASSUMED, Ratio.OF_THE_WHOLE, "stated").contains(ratio.basis())) {
             return ratio.basis();
         }
         if (ratio.statistic().startsWith(Statistic.POSTERIOR.words())) {

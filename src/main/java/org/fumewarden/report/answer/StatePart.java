@@ -50,7 +50,11 @@ record StatePart(Advice advice, Spoken spoken) {
         String key = advice.status().key();
         lines.add(new Line.State(
                 spoken.say("state." + key + ".word"),
-                spoken.say("state." + key, advice.questions().size())));
+                spoken.say(
+                        WearPart.ofTheTeam(advice).isEmpty() || advice.status() != Status.DO_NOT_ENTER
+                                ? "state." + key
+                                : "state.team",
+                        advice.questions().size())));
         why().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         told("told.of-job", TOLD, lines);
         told("told.of-wearer", OF_WEARER, lines);

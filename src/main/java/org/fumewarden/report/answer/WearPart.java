@@ -36,8 +36,17 @@ record WearPart(Advice advice, Spoken spoken) {
         return new Part("wear", spoken.say("page.wear"), lines);
     }
 
+    /** What is told of a rescue or of fire fighting, which have a plan of their own. */
+    static List<Reason> ofTheTeam(Advice advice) {
+        return advice.cautions().stream()
+                .filter(c -> c.subject().equals("rescue-plan"))
+                .toList();
+    }
+
     private void forWork(List<Line> lines) {
-        if (advice.status() == Status.DO_NOT_ENTER) {
+        List<Reason> team = ofTheTeam(advice);
+        team.forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
+        if (advice.status() == Status.DO_NOT_ENTER && team.isEmpty()) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out"), ""));
         }
         advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
@@ -84,18 +93,23 @@ record WearPart(Advice advice, Spoken spoken) {
 
     private void undecided(List<Line> lines) {
         List<Respirator> undecided = advice.with(Suitability.UNDECIDED);
-        if (!advice.byChoice().isEmpty()) {
+        if (advice.status() == Status.COMPLETE) {
             advice.byChoice().forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
             return;
         }
-        if (advice.status() != Status.DO_NOT_ENTER) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.nothing-cleared"), ""));
-        }
-        advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
         if (advice.status() == Status.DO_NOT_ENTER) {
-            names("wear.only-if", advice.with(Suitability.SUITABLE), lines);
+            names(
+                    ofTheTeam(advice).isEmpty() ? "wear.only-if" : "wear.takes",
+                    advice.with(Suitability.SUITABLE),
+                    lines);
+            return;
         }
-        names("wear.may-do", undecided, lines);
+        boolean noneSoFar = !advice.byChoice().isEmpty();
+        lines.add(new Line.Says(Sign.NONE, spoken.say(noneSoFar ? "wear.none-so-far" : "wear.nothing-cleared"), ""));
+        if (ofTheTeam(advice).isEmpty()) {
+            advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
+        }
+        names("wear.may-do", noneSoFar ? List.of() : undecided, lines);
     }
 
     private void names(String key, List<Respirator> respirators, List<Line> lines) {

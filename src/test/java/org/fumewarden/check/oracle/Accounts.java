@@ -86,13 +86,13 @@ record Accounts(Case facts, Levels levels, Floors floors) implements Family {
         boolean right =
                 switch (account.kind()) {
                     case COMPARED ->
-                        (stated || assumed(account))
-                                && facts.tables().all(Limit.class).stream().anyMatch(l -> speaks(l, account));
+                        stated && facts.tables().all(Limit.class).stream().anyMatch(l -> speaks(l, account));
                     case BENCHMARKED ->
                         stated
                                 && facts.tables().all(Benchmark.class).stream()
                                         .anyMatch(b -> speaks(b.asLimit(), account))
                                 && facts.tables().all(Limit.class).stream().noneMatch(l -> speaks(l, account));
+                    case ASSUMED -> !stated && (assumed(account) || ofTheWhole(account));
                     case JUDGED ->
                         !stated
                                 && facts.said(Judged.class).stream()
@@ -109,6 +109,13 @@ record Accounts(Case facts, Levels levels, Floors floors) implements Family {
     private boolean assumed(Account account) {
         return account.agent().equals("lead")
                 && facts.tables().all(Threshold.class).stream().anyMatch(t -> t.id().startsWith("assumed-lead-"));
+    }
+
+    /** A fraction that nobody measured, at the stated level of the fraction that holds it. */
+    private boolean ofTheWhole(Account account) {
+        return facts.said(Exposure.class).stream()
+                .filter(x -> facts.in("fraction-of-" + account.agent(), x.agent()))
+                .anyMatch(x -> x.level().compareTo(account.level().orElseThrow()) == 0);
     }
 
     private static boolean speaks(Limit limit, Account account) {
