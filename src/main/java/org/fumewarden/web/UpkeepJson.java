@@ -37,6 +37,7 @@ final class UpkeepJson {
             node.put("subject", u.subject().key());
             node.put("items", u.items());
             node.put("example", u.example());
+            u.ids().forEach(node.putArray("ids")::add);
             u.duties().forEach(node.putArray("duties")::add);
         });
     }
