@@ -39,7 +39,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example:",
-            "  fumewarden register unit id=U-014 description=\"blower unit\" minimum-flow=160 air-delivery=powered"
+            "  fumewarden register unit id=U-014 description=\"blower unit\" \\",
+            "    minimum-flow=160 air-delivery=powered"
                     + " face-seal=loose use-mode=routine disposable=false"
         })
 final class RegisterCommand implements Callable<Integer> {
@@ -122,7 +123,7 @@ final class RegisterCommand implements Callable<Integer> {
                         "register",
                         0,
                         "",
-                        "has neither fields nor a file.",
+                        "names neither a field nor a file.",
                         "register unit id=U-014 ..., or --file items.csv."));
     }
 

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Duty;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.upkeep.DueReport;
@@ -26,7 +27,7 @@ final class UpkeepJson {
 
     private UpkeepJson() {}
 
-    static void owed(ObjectNode root, DueReport report) {
+    static void owed(ObjectNode root, DueReport report, DutyBook book) {
         ArrayNode owings = root.putArray("owings");
         report.owings().forEach(o -> owings.add(owing(o)));
         report.doubts().forEach(root.putArray("doubts")::add);
@@ -39,6 +40,12 @@ final class UpkeepJson {
             node.put("example", u.example());
             u.ids().forEach(node.putArray("ids")::add);
             u.duties().forEach(node.putArray("duties")::add);
+            ArrayNode deeds = node.putArray("deeds");
+            book.duties().stream()
+                    .filter(d -> u.duties().contains(d.id()))
+                    .map(Duty::doneBy)
+                    .distinct()
+                    .forEach(deeds::add);
         });
     }
 

@@ -5,7 +5,7 @@ import { el, fresh, ruleWords } from './dom.js';
 import { state } from './state.js';
 import { has, say } from './words.js';
 import { whoLine } from './acts.js';
-import { board, ORDER, paperLink, SIGNS } from './due.js';
+import { board, deedWords, ORDER, paperLink, SIGNS } from './due.js';
 import { drawItem } from './item.js';
 import { registerBox } from './register.js';
 
@@ -53,7 +53,7 @@ function doubts(told) {
 function unsettled(told) {
   const fact = id => (has(`fact.${id}`) ? say(`fact.${id}`) : id.replaceAll('-', ' '));
   return told.unsettled.length === 0 ? null : el('details', { className: 'more' }, el('summary', {}, `${say('ui.upkeep.unsettled')} (${told.unsettled.length})`),
-    el('ul', {}, told.unsettled.map(u => el('li', {}, say('ui.upkeep.unsettled.one', fact(u.fact), u.items, u.example), el('span', { className: 'cite' }, ` ${u.duties.join(', ')}`)))));
+    el('ul', {}, told.unsettled.map(u => el('li', {}, say('ui.upkeep.unsettled.one', fact(u.fact), u.ids.join(', '), u.deeds.map(deedWords).join(', '))))));
 }
 
 function dueBox(told, open, redraw) {

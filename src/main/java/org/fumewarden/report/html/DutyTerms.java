@@ -9,6 +9,7 @@ import org.fumewarden.model.Keyed;
 
 /** What a duty asks, who does it, how often, and how long its record is kept, as people say it. */
 public record DutyTerms(Speech speech) {
+    private static final int WEEK = 7;
     private static final Pattern LEG = Pattern.compile("([a-z ]+?) \\+ P(\\d+)([YM])");
 
     /**
@@ -47,10 +48,12 @@ public record DutyTerms(Speech speech) {
 
     /** An interval. */
     public String every(Period period) {
-        String key =
-                period.getDays() > 0 ? "days" : period.getMonths() > 0 || period.getYears() == 0 ? "months" : "years";
+        String key = period.getDays() > 0 && period.getDays() % WEEK == 0
+                ? "weeks"
+                : period.getDays() > 0 ? "days" : period.getMonths() > 0 || period.getYears() == 0 ? "months" : "years";
         long count =
                 switch (key) {
+                    case "weeks" -> period.getDays() / WEEK;
                     case "days" -> period.getDays();
                     case "months" -> period.toTotalMonths();
                     default -> period.getYears();

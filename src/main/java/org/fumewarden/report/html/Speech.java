@@ -96,7 +96,12 @@ public final class Speech {
     public String cited(String place) {
         return words.ofRuleBase()
                 ? place
-                : phrases.fitting(place, UnaryOperator.identity()).orElse(place);
+                : phrases.fitting(place, UnaryOperator.identity()).orElseGet(() -> citedInParts(place));
+    }
+
+    private String citedInParts(String place) {
+        int cut = place.lastIndexOf(", ");
+        return cut < 0 ? place : cited(place.substring(0, cut)) + ", " + cited(place.substring(cut + 2));
     }
 
     /** A value of a record: words of the program are said, what a person wrote stays as it is. */
