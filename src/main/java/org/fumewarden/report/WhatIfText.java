@@ -36,15 +36,16 @@ public final class WhatIfText {
         }
         StringBuilder out = new StringBuilder();
         for (Difference difference : differences) {
-            out.append(difference.what().startsWith(DUTY) ? DUTY.strip() : difference.what()).append('\n');
+            out.append(difference.what().startsWith(DUTY) ? DUTY.strip() : difference.what())
+                    .append('\n');
             out.append("    from: ").append(shown(difference.before())).append('\n');
             out.append("    to:   ").append(shown(difference.after())).append('\n');
-            difference
-                    .ceased()
-                    .forEach(r -> out.append("      no longer: ").append(reason(r)).append('\n'));
-            difference
-                    .began()
-                    .forEach(r -> out.append("      now:       ").append(reason(r)).append('\n'));
+            difference.ceased().forEach(r -> out.append("      no longer: ")
+                    .append(reason(r))
+                    .append('\n'));
+            difference.began().forEach(r -> out.append("      now:       ")
+                    .append(reason(r))
+                    .append('\n'));
         }
         return out.toString();
     }
@@ -136,7 +137,8 @@ public final class WhatIfText {
         String opens = "may open " + -worth.least() + " more";
         return worth.most() <= 0
                 ? opens
-                : "would settle up to " + worth.most() + (worth.most() == 1 ? " open item, or " : " open items, or ") + opens;
+                : "would settle up to " + worth.most() + (worth.most() == 1 ? " open item, or " : " open items, or ")
+                        + opens;
     }
 
     /** The closing lines of every what-if output. */

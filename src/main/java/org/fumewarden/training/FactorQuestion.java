@@ -25,9 +25,6 @@ final class FactorQuestion {
     private static final String OF_THE_SUM = "one-substance-for-the-sum";
 
     /** A given factor meets a need within this share below it: people round. Our own choice. */
-    private static final String TOO_LOW = "number-too-low";
-
-    private static final String OF_THE_SUM = "one-substance-for-the-sum";
     private static final BigDecimal ROUNDING = new BigDecimal("1.05");
 
     private static final String STAY_OUT = "stay out";

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import org.fumewarden.duties.DutyBook;
-import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Duty;
 import org.fumewarden.report.upkeep.BeforeUseCard;
 import org.fumewarden.upkeep.DueReport;

@@ -3,6 +3,9 @@ package org.fumewarden.endurance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,7 +44,7 @@ class MeasuredBreakthroughTest {
             double ppm, double exit, double flow, double humidity, double warmth, boolean adsorbed) {
         Reckoning<TimeBound> outcome = TOLUENE.bound(use(ppm, exit, flow, humidity, warmth), adsorbed);
         Refused<TimeBound> refused = (Refused<TimeBound>) outcome;
-        assertEquals(Refusal.OUTSIDE_TABLE, refused.reason());
+        assertEquals(Soundness.OUTSIDE_TABLE, refused.status());
         assertTrue(refused.shortens().orElseThrow().minutes() <= 1018);
     }
 
@@ -82,8 +85,8 @@ class MeasuredBreakthroughTest {
     void measurementThatCannotBeIsRefused(double minutes, double ppm, double flow) {
         MeasuredBreakthrough line = new MeasuredBreakthrough(minutes, ppm, 5, flow, 0, 50, 22, "a sheet");
         assertEquals(
-                Refusal.BAD_NUMBER,
-                line.bound(use(10, 5, 20, 30, 10), true).refusal().orElseThrow());
+                Soundness.INVALID_VALUE,
+                line.bound(use(10, 5, 20, 30, 10), true).status());
     }
 
     private static double minutes(MeasuredBreakthrough line, GasUse use, boolean adsorbed) {
