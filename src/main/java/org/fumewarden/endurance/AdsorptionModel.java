@@ -111,7 +111,7 @@ public final class AdsorptionModel {
                     Soundness.BREAKS_THROUGH_AT_ONCE,
                     "The bed is too thin for " + WrittenNumbers.plain(use.flow().litresPerMinute())
                             + " L/min: vapour would come through from the first minute.",
-                    "Use a larger filter or less" + " flow per filter.");
+                    "Use a larger filter or less flow per filter.");
         }
         String says = String.format(
                 Locale.ROOT,

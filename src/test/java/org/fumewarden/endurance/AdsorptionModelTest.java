@@ -236,8 +236,8 @@ class AdsorptionModelTest {
     void sentencesGiveTheFiguresOfTheUse() {
         Reckoned<TimeBound> bound = (Reckoned<TimeBound>) at(1000, 50);
         assertEquals(
-                "Adsorption model for toluene: 1000 ppm at 53.3 L/min through 52 g of carbon at 22 C until 5 % comes"
-                        + " through, divided by 1.072 for the model's worst error.",
+                "Model for toluene: 1000 ppm at 53.3 L/min through 52 g of carbon at 22 C, until 5 % comes"
+                        + " through. The time is divided by 1.072 for the model's worst error.",
                 bound.result().says());
         Refused<TimeBound> refused = (Refused<TimeBound>) at(1000, 9);
         assertEquals(

@@ -77,7 +77,7 @@ class ChangeScheduleTest {
         assertEquals(BoundKind.RULE_OF_THUMB, time.basis().kind());
         assertEquals(80, time.minutes(), "480 min at 30 L/min, here 180 L/min");
         assertTrue(time.basisSentence().contains("rule of thumb"));
-        assertTrue(time.basisSentence().startsWith("Change after 80 min"));
+        assertTrue(time.basisSentence().startsWith("Change after 1 h 20 min"));
     }
 
     @Test
@@ -220,8 +220,8 @@ class ChangeScheduleTest {
         Reckoning<TimeBound> one = Reckoning.of(new TimeBound(BoundKind.MEASURED, 60, "A sheet.", true));
         Reckoning<TimeBound> two = Reckoning.of(new TimeBound(BoundKind.RULE_OF_THUMB, 100, "A thumb.", false));
         assertEquals(
-                "Change after 60 min of use at the latest, sooner on any smell, taste or irritation. Basis: measured"
-                        + " breakthrough, the shortest of 3 bounds. A sheet.",
+                "Change after 1 h of use at the latest, sooner on any smell, taste or irritation. Basis: measured"
+                        + " breakthrough, the shortest of 3 times. A sheet.",
                 ChangeSchedule.shortest(List.of(one, two, shift()))
                         .value()
                         .orElseThrow()

@@ -97,12 +97,13 @@ class DustAndPressureTest {
     @Test
     void cadenceIsPutInWords() {
         String main =
-                "Particle filter: replace at the clogged-filter warning, by the model after about 6 h 14 min of wear."
+                "Replace the particle filter at the clogged-filter warning, by the model after about 6 h 14 min of wear."
                         + " Never clean, tap or blow out a filter.";
         assertEquals(main, cadence(load(10, 0), Optional.empty()).says());
         // 40 % on the main filter: 202.1 / (0.36 * 0.6)
         assertEquals(
-                "Pre-filter: replace every 1 h 32 min of wear, 6 in a shift. " + main.replace("6 h 14 min", "15 h"),
+                "Replace the pre-filter after every 1 h 32 min of wear: 6 in a shift. "
+                        + main.replace("6 h 14 min", "15 h"),
                 cadence(load(10, 0.6), Optional.of(100.0)).says());
     }
 

@@ -71,12 +71,12 @@ class MeasuredBreakthroughTest {
 
     @ParameterizedTest(name = "{0} ppm: {1}")
     @CsvSource({
-        "50, '; the use is no harder in concentration, so the time is taken as it stands.'",
+        "50, '. The concentration here is no higher, so the time is taken as it stands.'",
         "100, ', shortened in inverse proportion to 100 ppm here.'"
     })
     void sentenceSaysWhetherTheTimeWasShortened(double ppm, String end) {
         TimeBound bound = TOLUENE.bound(use(ppm, 5, 53.3, 50, 22), true).value().orElseThrow();
-        assertEquals("1018 min measured at 50 ppm and 53.3 L/min (OSHA static table)" + end, bound.says());
+        assertEquals("It came through after 1018 min at 50 ppm and 53.3 L/min (OSHA static table)" + end, bound.says());
         assertTrue(bound.standsAlone());
     }
 

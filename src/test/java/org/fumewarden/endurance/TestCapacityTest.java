@@ -53,8 +53,8 @@ class TestCapacityTest {
                 HeldLike.testGasBoundByReaction(),
                 false);
         assertEquals(
-                "The filter was tested at 30 L/min and meets 180 L/min, where its bed is used less fully: this time may"
-                        + " not stand alone. Ask the manufacturer for a test at the flow of this unit.",
+                "The filter was tested at 30 L/min and meets 180 L/min, where its bed is used less fully. Do not rely"
+                        + " on this time alone. Ask the manufacturer for a test at the flow of this unit.",
                 bound.remarks().get(0));
     }
 

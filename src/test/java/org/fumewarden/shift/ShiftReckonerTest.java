@@ -189,7 +189,7 @@ final class ShiftReckonerTest {
         assertEquals(1, timed("toluene", "carbon-monoxide").size());
         assertEquals(0, timed("toluene", "xylene").size());
         assertTrue(reckon(vapours("toluene", "carbon-monoxide"), Set.of("toluene"), Map.of()).remarks().stream()
-                .anyMatch(r -> r.startsWith("No filter here holds carbon monoxide")));
+                .anyMatch(r -> r.startsWith("No filter here protects against carbon monoxide")));
     }
 
     private static List<ChangeTime> timed(String... agents) {
