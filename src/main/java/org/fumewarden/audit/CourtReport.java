@@ -155,7 +155,7 @@ public final class CourtReport {
             out.words(
                     "p",
                     "",
-                    "Every value that decides this answer was compared with its text, and no document differs.");
+                    "Every value that decides this answer was checked against the printed law, and no document differs.");
             return;
         }
         out.words(

@@ -17,8 +17,13 @@ final class Arguments {
         String command = fault.getCommandLine().getCommandSpec().qualifiedName();
         if (fault instanceof MissingParameterException missing
                 && !missing.getMissing().isEmpty()) {
-            return command + " needs "
-                    + missing.getMissing().stream().map(Arguments::name).collect(Collectors.joining(" and ")) + ".";
+            boolean either = missing.getMissing().stream()
+                    .allMatch(a -> a.group() != null && a.group().exclusive());
+            return command + " needs " + (either ? "one of " : "")
+                    + missing.getMissing().stream()
+                            .map(Arguments::name)
+                            .collect(Collectors.joining(either ? ", " : " and "))
+                    + ".";
         }
         if (fault instanceof OverwrittenOptionException && fault.getArgSpec() instanceof OptionSpec option) {
             return option.longestName() + " is given twice. Keep one of the two.";
@@ -34,7 +39,7 @@ final class Arguments {
 
     private static String name(ArgSpec argument) {
         return argument instanceof OptionSpec option
-                ? option.longestName() + " " + option.paramLabel()
+                ? option.longestName() + (option.arity().max() == 0 ? "" : " " + option.paramLabel())
                 : argument.paramLabel();
     }
 

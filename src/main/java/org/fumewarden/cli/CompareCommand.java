@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example:",
-            "  fumewarden compare scenarios/tours/stainless-brackets.yaml --change task.extraction=verified"
+            "  fumewarden compare scenarios/tours/stainless-brackets.yaml \\",
+            "    --change task.extraction=verified"
         })
 final class CompareCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "Task file, YAML or JSON.")
@@ -75,7 +76,7 @@ final class CompareCommand implements Callable<Integer> {
                         file.toString(),
                         0,
                         "variants",
-                        "keeps no variants, and no change is given.",
+                        "are missing, and no change is given.",
                         "add --change task.extraction=verified, or --codes with two codes."));
             }
         }

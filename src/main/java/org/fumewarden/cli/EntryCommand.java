@@ -36,7 +36,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example:",
-            "  fumewarden entry examination item=U-014 on=2026-03-02 by=\"Sanna Teller\" result=passed condition=sound flow=171"
+            "  fumewarden entry examination item=U-014 on=2026-03-02 by=\"Sanna Teller\" \\",
+            "    result=passed condition=sound flow=171"
         })
 final class EntryCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "What was done.")
@@ -133,7 +134,7 @@ final class EntryCommand implements Callable<Integer> {
                         "entry",
                         0,
                         "",
-                        "has neither fields nor a file.",
+                        "names neither a field nor a file.",
                         "write entry examination item=U-014 ..., or --file entries.csv."));
     }
 

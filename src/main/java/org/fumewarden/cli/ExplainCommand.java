@@ -112,7 +112,8 @@ final class ExplainCommand implements Callable<Integer> {
                                 advice.respirators().stream()
                                         .map(Respirator::deviceClass)
                                         .toList()))));
-        out.println(respirator.name() + ": " + respirator.verdict().key());
+        out.println(
+                respirator.name() + ": " + WhatIfText.shown(respirator.verdict().key()));
         respirator.reasons().forEach(r -> out.println("  - " + WhatIfText.reason(r)));
         if (respirator.verdict().offered()) {
             return;
@@ -137,8 +138,7 @@ final class ExplainCommand implements Callable<Integer> {
     private void remedies(Remedies remedies, boolean undecided, PrintWriter out) {
         List<List<Lever>> sets = remedies.forClass(asked.whyNot);
         if (!sets.isEmpty()) {
-            out.println(
-                    "It would be suitable with (each set was decided by the engine, and no smaller part of it is enough):");
+            out.println("It would be suitable with any one of these sets of changes. No part of a set is enough:");
             sets.forEach(set -> out.println("  - " + words(set)));
             return;
         }
@@ -158,8 +158,6 @@ final class ExplainCommand implements Callable<Integer> {
     }
 
     private static String words(List<Lever> set) {
-        return set.stream()
-                .map(l -> l.says() + " (" + l.path() + "=" + l.value() + ")")
-                .collect(Collectors.joining("; and "));
+        return set.stream().map(Lever::says).collect(Collectors.joining("; and "));
     }
 }

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Nearest;
 import org.fumewarden.upkeep.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -123,7 +124,7 @@ public final class Main implements Callable<Integer> {
                         .map(u -> unknown(u.getUnmatched().get(0), line))
                         .orElseGet(() -> Arguments.told(fault)));
         List<String> near = unmatched
-                .map(CommandLine.UnmatchedArgumentException::getSuggestions)
+                .map(u -> Nearest.to(u.getUnmatched().get(0), u.getSuggestions()))
                 .orElse(List.of());
         String help = "See " + line.getCommandSpec().qualifiedName() + " --help.";
         line.getErr().println((near.isEmpty() ? "" : "Did you mean " + String.join(" or ", near) + "? ") + help);

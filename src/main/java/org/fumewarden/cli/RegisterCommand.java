@@ -39,8 +39,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example:",
-            "  fumewarden register unit id=U-014 description=\"blower unit\" minimum-flow=160 air-delivery=powered"
-                    + " face-seal=loose use-mode=routine disposable=false"
+            "  fumewarden register unit id=U-014 description=\"blower unit\" \\",
+            "    minimum-flow=160 air-delivery=powered" + " face-seal=loose use-mode=routine disposable=false"
         })
 final class RegisterCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "Kind of item.")
@@ -122,7 +122,7 @@ final class RegisterCommand implements Callable<Integer> {
                         "register",
                         0,
                         "",
-                        "has neither fields nor a file.",
+                        "names neither a field nor a file.",
                         "register unit id=U-014 ..., or --file items.csv."));
     }
 

@@ -34,7 +34,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example:",
             "  fumewarden rules SHARED-NEED-010",
-            "  fumewarden rules --affirm gb-limits#cadmium/twa --by \"reviewer A\" --document \"EH40, 4th ed.\" --place \"Table 1\" --rules rules"
+            "  fumewarden rules --affirm gb-limits#cadmium/twa --by \"reviewer A\" \\",
+            "    --document \"EH40, 4th ed.\" --place \"Table 1\" --rules rules"
         })
 final class RulesCommand implements Callable<Integer> {
     private static final Path SCENARIOS = Path.of("scenarios");

@@ -32,7 +32,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example:",
-            "  fumewarden sweep scenarios/tours/stainless-brackets.yaml --vary exposures.manganese-respirable.twa=0.01..5mg/m3"
+            "  fumewarden sweep scenarios/tours/stainless-brackets.yaml \\",
+            "    --vary exposures.manganese-respirable.twa=0.01..5mg/m3"
         })
 final class SweepCommand implements Callable<Integer> {
     private static final Pattern RANGE = Pattern.compile("([^=]+)=([0-9.eE+-]+?)\\.\\.([0-9.eE+-]+)\\s*(.*)");

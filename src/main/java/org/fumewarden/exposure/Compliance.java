@@ -160,9 +160,10 @@ public final class Compliance {
 
     private static Verdict judged(Reckoned<Tolerance> found) {
         Tolerance numbers = found.result();
-        String sentence = "The limit lies " + ResultWords.number(numbers.distance())
-                + " standard deviations above the mean of the logarithms; " + ResultWords.number(numbers.required())
-                + " are required.";
+        boolean below = numbers.distance() < 0;
+        String sentence = "The limit lies " + ResultWords.number(Math.abs(numbers.distance()))
+                + " standard deviations " + (below ? "below" : "above") + " the mean of the logarithms; "
+                + ResultWords.number(numbers.required()) + (below ? " above it are required." : " are required.");
         if (!numbers.compliant()) {
             return new Verdict(Decision.NON_COMPLIANT, found.status(), sentence);
         }

@@ -178,7 +178,7 @@ public final class CodesText {
     }
 
     private static String words(Respirator respirator) {
-        return respirator.name() + ": " + respirator.verdict().key()
+        return respirator.name() + ": " + WhatIfText.shown(respirator.verdict().key())
                 + respirator
                         .factor()
                         .map(f -> ", factor " + f.stripTrailingZeros().toPlainString())

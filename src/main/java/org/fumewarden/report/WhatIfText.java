@@ -14,7 +14,20 @@ import org.fumewarden.whatif.Sweep;
 
 /** What-if results as plain text. */
 public final class WhatIfText {
+    private static final String DUTY = "duty ";
+
     private WhatIfText() {}
+
+    /** A state or verdict as people say it; anything else as it stands. */
+    public static String shown(String value) {
+        return switch (StringUtils.substringBefore(value, ",")) {
+            case "complete" -> "answered";
+            case "incomplete" -> "not settled";
+            case "do-not-enter" -> "stop";
+            case "barred" -> "ruled out" + value.substring("barred".length());
+            default -> value;
+        };
+    }
 
     /** Differences side by side, each with the rules that ceased and began to hold. */
     public static String differences(List<Difference> differences) {
@@ -23,15 +36,16 @@ public final class WhatIfText {
         }
         StringBuilder out = new StringBuilder();
         for (Difference difference : differences) {
-            out.append(difference.what()).append('\n');
-            out.append("    from: ").append(difference.before()).append('\n');
-            out.append("    to:   ").append(difference.after()).append('\n');
-            difference
-                    .ceased()
-                    .forEach(r -> out.append("      ceased: ").append(reason(r)).append('\n'));
-            difference
-                    .began()
-                    .forEach(r -> out.append("      began:  ").append(reason(r)).append('\n'));
+            out.append(difference.what().startsWith(DUTY) ? DUTY.strip() : difference.what())
+                    .append('\n');
+            out.append("    from: ").append(shown(difference.before())).append('\n');
+            out.append("    to:   ").append(shown(difference.after())).append('\n');
+            difference.ceased().forEach(r -> out.append("      no longer: ")
+                    .append(reason(r))
+                    .append('\n'));
+            difference.began().forEach(r -> out.append("      now:       ")
+                    .append(reason(r))
+                    .append('\n'));
         }
         return out.toString();
     }
@@ -121,7 +135,10 @@ public final class WhatIfText {
                     + (worth.most() == 1 ? " open item" : " open items");
         }
         String opens = "may open " + -worth.least() + " more";
-        return worth.most() <= 0 ? opens : "would settle up to " + worth.most() + " open items, or " + opens;
+        return worth.most() <= 0
+                ? opens
+                : "would settle up to " + worth.most() + (worth.most() == 1 ? " open item, or " : " open items, or ")
+                        + opens;
     }
 
     /** The closing lines of every what-if output. */

@@ -21,6 +21,9 @@ import org.fumewarden.trail.Step;
 
 /** Which protection factor is the least that is enough. */
 final class FactorQuestion {
+    private static final String TOO_LOW = "number-too-low";
+    private static final String OF_THE_SUM = "one-substance-for-the-sum";
+
     /** A given factor meets a need within this share below it: people round. Our own choice. */
     private static final BigDecimal ROUNDING = new BigDecimal("1.05");
 
@@ -135,7 +138,7 @@ final class FactorQuestion {
                                 ? told.stop()
                                 : told.said().requiredFactor().reasons().stream()
                                         .findFirst());
-        return mistake.equals("number-too-low")
+        return mistake.equals(TOO_LOW)
                 ? measured(given)
                         .map(s -> mark.because(
                                 s.says(),
@@ -162,7 +165,13 @@ final class FactorQuestion {
                 .filter(m -> given.multiply(ROUNDING).compareTo(m.getValue()) < 0)
                 .map(Map.Entry::getKey)
                 .findFirst()
+                .map(m -> m.equals(TOO_LOW) && theSumDecides() ? "number-too-low-for-the-sum" : m)
                 .orElse("forgets-the-floor");
+    }
+
+    private boolean theSumDecides() {
+        Map<String, BigDecimal> needs = misreadings();
+        return needs.get(OF_THE_SUM).compareTo(needs.get("average-for-peak")) > 0;
     }
 
     /** Mistake to the need that whoever makes it does not meet, each at least as high as the one before: average, peak, sum. */
@@ -170,12 +179,12 @@ final class FactorQuestion {
         List<Ratio> ratios = told.said().trail().all(Ratio.class);
         Map<String, BigDecimal> needs = new LinkedHashMap<>();
         needs.put(
-                "number-too-low",
+                TOO_LOW,
                 most(ratios.stream().filter(r -> r.averaging() == Averaging.TWA).map(r -> Need.of(r)
                         .value())));
         needs.put("average-for-peak", most(ratios.stream().map(r -> Need.of(r).value())));
         needs.put(
-                "one-substance-for-the-sum",
+                OF_THE_SUM,
                 most(told.said().trail().all(Need.class).stream()
                         .filter(n -> !n.basis().equals("floor"))
                         .map(Need::value)));

@@ -9,7 +9,7 @@ public enum DueStatus {
     DUE_SOON("due soon"),
     IN_TIME("in time"),
     /** The item is withdrawn; the clock keeps running, and it is examined before it returns to use. */
-    NOT_IN_SERVICE("not in service");
+    NOT_IN_SERVICE("do not use");
 
     private final String words;
 

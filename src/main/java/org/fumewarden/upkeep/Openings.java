@@ -1,6 +1,6 @@
 package org.fumewarden.upkeep;
 
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,9 +20,8 @@ final class Openings {
     }
 
     private static final class Tally {
-        private final Set<String> items = new HashSet<>();
+        private final Set<String> items = new LinkedHashSet<>();
         private final TreeSet<String> duties = new TreeSet<>();
-        private String example = "";
     }
 
     private final Map<Key, Tally> tallies = new TreeMap<>();
@@ -33,9 +32,6 @@ final class Openings {
 
     void add(String item, Subject subject, Duty duty, String fact) {
         Tally tally = tallies.computeIfAbsent(new Key(subject, fact), k -> new Tally());
-        if (tally.items.isEmpty()) {
-            tally.example = item;
-        }
         tally.items.add(item);
         tally.duties.add(duty.id());
     }
@@ -45,8 +41,7 @@ final class Openings {
                 .map(e -> new Unsettled(
                         e.getKey().subject(),
                         e.getKey().fact(),
-                        e.getValue().items.size(),
-                        e.getValue().example,
+                        List.copyOf(e.getValue().items),
                         List.copyOf(e.getValue().duties)))
                 .toList();
     }

@@ -51,7 +51,7 @@ final class UpkeepDesk {
         root.put("today", workshop.get().today().toString());
         ObjectNode told = shop().read(store -> {
             DutyBook book = book(store, asked);
-            UpkeepJson.owed(root, report(store, book, asked.path("within").asText("")));
+            UpkeepJson.owed(root, report(store, book, asked.path("within").asText("")), book);
             root.put("code", book.code());
             UpkeepJson.register(root, store, book);
             UpkeepJson.forms(root);

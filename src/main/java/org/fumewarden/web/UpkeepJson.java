@@ -26,7 +26,7 @@ final class UpkeepJson {
 
     private UpkeepJson() {}
 
-    static void owed(ObjectNode root, DueReport report) {
+    static void owed(ObjectNode root, DueReport report, DutyBook book) {
         ArrayNode owings = root.putArray("owings");
         report.owings().forEach(o -> owings.add(owing(o)));
         report.doubts().forEach(root.putArray("doubts")::add);
@@ -37,7 +37,14 @@ final class UpkeepJson {
             node.put("subject", u.subject().key());
             node.put("items", u.items());
             node.put("example", u.example());
+            u.ids().forEach(node.putArray("ids")::add);
             u.duties().forEach(node.putArray("duties")::add);
+            ArrayNode deeds = node.putArray("deeds");
+            book.duties().stream()
+                    .filter(d -> u.duties().contains(d.id()))
+                    .map(Duty::doneBy)
+                    .distinct()
+                    .forEach(deeds::add);
         });
     }
 

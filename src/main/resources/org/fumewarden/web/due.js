@@ -3,8 +3,8 @@
 import { el, ruleWords } from './dom.js';
 import { has, say } from './words.js';
 
-export const ORDER = ['overdue', 'before-first-use', 'due-today', 'due-soon', 'not-in-service', 'in-time'];
-export const SIGNS = { overdue: '!', 'before-first-use': '!', 'due-today': '\u25C6', 'due-soon': '\u25C7', 'not-in-service': '\u2715', 'in-time': '\u2713' };
+export const ORDER = ['not-in-service', 'overdue', 'before-first-use', 'due-today', 'due-soon', 'not-known', 'in-time'];
+export const SIGNS = { overdue: '!', 'before-first-use': '!', 'due-today': '\u25C6', 'due-soon': '\u25C7', 'not-in-service': '\u2715', 'not-known': '?', 'in-time': '\u2713' };
 
 /** A deed as people say it: the kind of entry, with what it is about behind it. */
 export function deedWords(deed) {

@@ -118,14 +118,14 @@ export function tasksBox() {
   const box = el('div', { className: 'kept' });
   const draw = () => {
     const all = keptTasks();
-    box.replaceChildren(all.length === 0 ? el('p', { className: 'hint' }, say('ui.tasks.none')) : el('ul', { className: 'plain' }, all.map(entry => {
+    box.replaceChildren(...[all.length === 0 ? el('p', { className: 'hint' }, say('ui.tasks.none')) : el('ul', { className: 'plain' }, all.map(entry => {
       const name = entry.task.title || say('ui.title.none');
       return el('li', { className: 'choices' },
         el('button', { type: 'button', className: 'quiet', 'aria-current': entry.id === current ? 'true' : undefined, onclick: () => openKept(entry.id) }, name,
           el('span', { className: 'cite' }, ` ${entry.task.code ?? ''} ${new Date(entry.at).toLocaleString(document.documentElement.lang)}`)),
         el('button', { type: 'button', className: 'quiet', 'aria-label': say('ui.tasks.drop', name), onclick: () => drop(entry) }, '\u2715'));
     })), all.length > 0 && el('p', {}, el('button', { type: 'button', className: 'quiet', onclick: () => keep('fumewarden-tasks.json',
-      JSON.stringify({ tasks: all.map(e => e.task) }, null, 2), 'application/json') }, say('ui.tasks.export'))));
+      JSON.stringify({ tasks: all.map(e => e.task) }, null, 2), 'application/json') }, say('ui.tasks.export')))].filter(Boolean));
   };
   draw();
   const id = fresh('kept');

@@ -5,7 +5,7 @@ import { el, fresh, ruleWords } from './dom.js';
 import { state } from './state.js';
 import { has, say } from './words.js';
 import { whoLine } from './acts.js';
-import { board, ORDER, paperLink, SIGNS } from './due.js';
+import { board, deedWords, ORDER, paperLink, SIGNS } from './due.js';
 import { drawItem } from './item.js';
 import { registerBox } from './register.js';
 
@@ -13,10 +13,11 @@ const SPANS = ['P7D', 'P30D', 'P90D', 'P1Y'];
 let span = 'P30D';
 let looked = '';
 
-/** The most pressing thing that is due for an item. */
-function worst(item, owings) {
+/** The most pressing thing that is due for an item; nothing is in time while it is not known what is due. */
+function worst(item, told) {
   if (!item['in-service']) return 'not-in-service';
-  return ORDER.find(status => owings.some(o => o.item === item.id && o.status === status)) ?? 'in-time';
+  const found = ORDER.find(status => told.owings.some(o => o.item === item.id && o.status === status)) ?? 'in-time';
+  return found === 'in-time' && told.unsettled.some(u => u.ids.includes(item.id)) ? 'not-known' : found;
 }
 
 function list(told, open) {
@@ -30,11 +31,11 @@ function list(told, open) {
   const status = el('select', { id: stateId, onchange: draw }, el('option', { value: '' }, say('ui.all')), ORDER.map(s => el('option', { value: s }, say(`due.${s}`))));
   function draw() {
     const sought = words.value.trim().toLowerCase();
-    const found = told.items.filter(i => (!kind.value || i.kind === kind.value) && (!status.value || worst(i, told.owings) === status.value)
+    const found = told.items.filter(i => (!kind.value || i.kind === kind.value) && (!status.value || worst(i, told) === status.value)
       && `${i.id} ${i.label}`.toLowerCase().includes(sought));
     count.textContent = say('ui.items.count', found.length, told.items.length);
     out.replaceChildren(...found.slice(0, 200).map(i => {
-      const s = worst(i, told.owings);
+      const s = worst(i, told);
       return el('li', {}, el('button', { type: 'button', className: 'quiet line', onclick: () => open(i.id) }, el('b', {}, i.id), ` ${i.label} `,
         el('span', { className: `badge ${s}` }, `${SIGNS[s]} ${say(`due.${s}`)}`)));
     }));
@@ -52,7 +53,7 @@ function doubts(told) {
 function unsettled(told) {
   const fact = id => (has(`fact.${id}`) ? say(`fact.${id}`) : id.replaceAll('-', ' '));
   return told.unsettled.length === 0 ? null : el('details', { className: 'more' }, el('summary', {}, `${say('ui.upkeep.unsettled')} (${told.unsettled.length})`),
-    el('ul', {}, told.unsettled.map(u => el('li', {}, say('ui.upkeep.unsettled.one', fact(u.fact), u.items, u.example), el('span', { className: 'cite' }, ` ${u.duties.join(', ')}`)))));
+    el('ul', {}, told.unsettled.map(u => el('li', {}, say('ui.upkeep.unsettled.one', fact(u.fact), u.ids.join(', '), u.deeds.map(deedWords).join(', '))))));
 }
 
 function dueBox(told, open, redraw) {

@@ -235,7 +235,8 @@ class UpkeepCommandsTest {
         EntryCommand log = new EntryCommand();
         log.terminal = Optional::empty;
         assertEquals(2, run(log));
-        assertTrue(err.toString().contains("has neither fields nor a file.\nWrite entry examination"), err.toString());
+        assertTrue(
+                err.toString().contains("names neither a field nor a file.\nWrite entry examination"), err.toString());
     }
 
     @Test

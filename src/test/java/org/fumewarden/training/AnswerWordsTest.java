@@ -178,7 +178,7 @@ class AnswerWordsTest {
         "Unterweisung, training",
         "fit test, fit-test",
         "face-fit test, fit-test",
-        "Dichtsitzprüfung, fit-test",
+        "Anpassungsüberprüfung, fit-test",
         "Dichtsitzpruefung, fit-test",
         "seal check, seal-check",
         "thorough examination, examination",

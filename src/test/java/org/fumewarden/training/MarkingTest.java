@@ -84,7 +84,7 @@ class MarkingTest {
         RoundItem factor = Room.item("factor", Room.told(BRACKETS, Map.of()));
         assertTrue(factor.mark("APF 20").right());
         assertTrue(factor.mark("20,0").right());
-        assertEquals("number-too-low", mistake(factor, "2.4"), "carcinogens alone need 9.6");
+        assertEquals("number-too-low-for-the-sum", mistake(factor, "2.4"), "carcinogens alone need 9.6");
         assertEquals("forgets-the-floor", mistake(factor, "10"));
         assertEquals("not-the-least", mistake(factor, "40"));
     }

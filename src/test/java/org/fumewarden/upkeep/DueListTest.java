@@ -116,7 +116,8 @@ class DueListTest {
     void aCircumstanceThatNobodyRecordedIsShownAsOpen() {
         store.append(Samples.registering(Samples.wearer("W-01", "Odran Pell", List.of())), Samples.NOW);
         DueReport report = due("2026-03-02", LEAD);
-        assertEquals(List.of(new Unsettled(Subject.WEARER, "agent", 1, "W-01", List.of("lead"))), report.unsettled());
+        assertEquals(
+                List.of(new Unsettled(Subject.WEARER, "agent", List.of("W-01"), List.of("lead"))), report.unsettled());
         assertFalse(report.settled());
         DueReport known = new DueList(store, List.of(LEAD), Samples.day("2026-03-02"), Period.ofDays(7))
                 .compute(Map.of("agent", List.of("manganese")), Optional.empty());
@@ -275,7 +276,8 @@ class DueListTest {
         store.append(Samples.registering(Samples.wearer("W-01", "Odran Pell", List.of("M-9"))), Samples.NOW);
         DueReport report = due("2026-03-02", FIT);
         assertEquals(
-                List.of(new Unsettled(Subject.WEARER_MASK, "mask M-9", 1, "W-01", List.of("fit"))), report.unsettled());
+                List.of(new Unsettled(Subject.WEARER_MASK, "mask M-9", List.of("W-01"), List.of("fit"))),
+                report.unsettled());
         assertFalse(report.settled());
     }
 

@@ -30,7 +30,7 @@ record OpenPart(Advice advice, Spoken spoken) {
         }
         others.stream()
                 .limit(ASKED)
-                .map(q -> spoken.words().sayOr("ask." + q.question(), q.ask()))
+                .map(q -> spoken.words().sayOr("ask." + q.question(), spoken.told(q.ask())))
                 .forEach(q -> lines.add(new Line.Says(Sign.OPEN, q)));
         if (others.size() > ASKED) {
             lines.add(new Line.Says(
@@ -52,6 +52,8 @@ record OpenPart(Advice advice, Spoken spoken) {
 
     private String shortly(OpenQuestion question) {
         return spoken.words()
-                .sayOr("asked." + question.question(), spoken.vocabulary().name(question.question()));
+                .sayOr(
+                        "asked." + question.question(),
+                        spoken.told(spoken.vocabulary().name(question.question())));
     }
 }

@@ -49,7 +49,7 @@ record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
         Optional<Question> known = vocabulary.question(question);
         String name =
                 known.map(q -> vocabulary.choices(q).getOrDefault(value, value)).orElse(value);
-        return words().sayOr("choice." + question + "." + value, name);
+        return words().sayOr("choice." + question + "." + value, device(value, name));
     }
 
     String day(LocalDate day) {

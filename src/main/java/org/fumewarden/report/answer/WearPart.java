@@ -74,7 +74,12 @@ record WearPart(Advice advice, Spoken spoken) {
     /** The unit in hand: what lies ready is what is put on. */
     private void unit(UnitInHand unit, List<Line> lines) {
         String name = unit.id().isEmpty() ? spoken.say("wear.this-unit") : spoken.say("wear.unit", unit.id());
-        String heals = unit.heals().isEmpty() ? "" : " " + spoken.say("wear.heals", String.join("; ", unit.heals()));
+        String heals = unit.heals().isEmpty()
+                ? ""
+                : " "
+                        + spoken.say(
+                                "wear.heals",
+                                unit.heals().stream().map(spoken::told).collect(Collectors.joining("; ")));
         Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
         lines.add(new Line.Says(sign, name + ":", spoken.say("wear." + unit.condition()) + heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));

@@ -2,11 +2,14 @@ package org.fumewarden.report.html;
 
 import java.time.Period;
 import java.util.List;
+import org.fumewarden.model.Anchor;
 import org.fumewarden.model.Keep;
 import org.fumewarden.model.Keyed;
 
 /** What a duty asks, who does it, how often, and how long its record is kept, as people say it. */
 public record DutyTerms(Speech speech) {
+    private static final int WEEK = 7;
+
     /**
      * What is done, and to what where that differs.
      *
@@ -29,25 +32,33 @@ public record DutyTerms(Speech speech) {
         Object[] legs = keep.legs().stream().map(this::leg).toArray();
         return switch (legs.length) {
             case 0 -> speech.named("keep." + keep.text().replace(' ', '-'), keep.text());
-            case 1 -> legs[0].toString();
+            case 1 ->
+                keep.legs().get(0).anchor() == Anchor.RECORD_MADE
+                        ? speech.words().say("keep.for", span(keep.legs().get(0)))
+                        : legs[0].toString();
             default -> speech.say("the later of {0} and {1}", legs);
         };
     }
 
     private String leg(Keep.Leg leg) {
+        return speech.words().say("keep.from-" + leg.anchor().key(), span(leg));
+    }
+
+    private String span(Keep.Leg leg) {
         long months = leg.period().toTotalMonths();
-        String span = months % 12 == 0
+        return months % 12 == 0
                 ? speech.words().say("span.years", months / 12)
                 : speech.words().say("span.months", months);
-        return speech.words().say("keep.from-" + leg.anchor().key(), span);
     }
 
     /** An interval. */
     public String every(Period period) {
-        String key =
-                period.getDays() > 0 ? "days" : period.getMonths() > 0 || period.getYears() == 0 ? "months" : "years";
+        String key = period.getDays() > 0 && period.getDays() % WEEK == 0
+                ? "weeks"
+                : period.getDays() > 0 ? "days" : period.getMonths() > 0 || period.getYears() == 0 ? "months" : "years";
         long count =
                 switch (key) {
+                    case "weeks" -> period.getDays() / WEEK;
                     case "days" -> period.getDays();
                     case "months" -> period.toTotalMonths();
                     default -> period.getYears();

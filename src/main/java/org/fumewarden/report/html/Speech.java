@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -18,6 +19,7 @@ public final class Speech {
     public static final Speech ENGLISH = new Speech(Words.in("en"), new Wording(Map.of()), Map.of());
 
     private static final Pattern FIGURE = Pattern.compile("[\\d.]+|\\d{4}-\\d{2}-\\d{2}");
+    private static final Pattern CLAUSES = Pattern.compile("(?<=; )|(?=; )");
     private static final Pattern PARTS = Pattern.compile("(?<=[;:,] )|(?=[;:,] )");
 
     private final Words words;
@@ -72,13 +74,17 @@ public final class Speech {
 
     /** What stands in a place: a name, or several short phrases side by side. */
     private String inPlace(String held) {
-        String said = names.containsKey(held)
-                ? names.get(held)
-                : Arrays.stream(PARTS.split(held))
-                        .map(p -> names.getOrDefault(
-                                p, phrases.fitting(p, UnaryOperator.identity()).orElse(p)))
-                        .collect(Collectors.joining());
+        String said = eachPart(CLAUSES, held, clause -> eachPart(PARTS, clause, UnaryOperator.identity()));
         return Written.in(words.language(), said);
+    }
+
+    /** A text, or else each part of it, as it is said; what is neither is left to the next. */
+    private String eachPart(Pattern between, String held, UnaryOperator<String> next) {
+        return Arrays.stream(between.split(held))
+                .map(p -> Optional.ofNullable(names.get(p))
+                        .or(() -> phrases.fitting(p, UnaryOperator.identity()))
+                        .orElseGet(() -> next.apply(p)))
+                .collect(Collectors.joining());
     }
 
     /** A text of its own with figures and days as the language writes them, and in English the words of the code. */
@@ -90,7 +96,12 @@ public final class Speech {
     public String cited(String place) {
         return words.ofRuleBase()
                 ? place
-                : phrases.fitting(place, UnaryOperator.identity()).orElse(place);
+                : phrases.fitting(place, UnaryOperator.identity()).orElseGet(() -> citedInParts(place));
+    }
+
+    private String citedInParts(String place) {
+        int cut = place.lastIndexOf(", ");
+        return cut < 0 ? place : cited(place.substring(0, cut)) + ", " + cited(place.substring(cut + 2));
     }
 
     /** A value of a record: words of the program are said, what a person wrote stays as it is. */

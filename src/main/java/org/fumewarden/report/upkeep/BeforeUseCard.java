@@ -94,7 +94,7 @@ public final class BeforeUseCard implements Paper {
                 new RegisterSheet.Pair(speech.say("wearer"), ""))));
         blocks.add(new RegisterSheet.Heading(speech.say("Before use, in this order")));
         blocks.add(new RegisterSheet.Paragraph(
-                speech.say("Any NO: do not use the unit. Tag it, hand it in and record it.")));
+                speech.say("Any box left empty: do not use the unit. Tag it, hand it in and record it.")));
         blocks.add(new RegisterSheet.Ticks(words(checks(), speech)));
         blocks.add(new RegisterSheet.Heading(speech.say("When something warns")));
         blocks.add(new RegisterSheet.Points(words(book.catalogue("alarm-action"), speech)));
