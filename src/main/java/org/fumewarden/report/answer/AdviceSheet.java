@@ -81,7 +81,7 @@ public final class AdviceSheet {
                 spoken.say("sheet.kind"),
                 advice.title(),
                 under + (foreign == 0 ? "" : ". " + spoken.say("sheet.untranslated.some", foreign)),
-                advice.status().key(),
+                StatePart.barsTheUnit(advice) ? "unit-barred" : advice.status().key(),
                 page,
                 annex,
                 spoken.say("closing"),
