@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.exposure.Appraisal;
-import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Governing;
 import org.fumewarden.exposure.Sample;
 import org.fumewarden.exposure.Screening;
@@ -14,6 +13,7 @@ import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.Reckoning;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
 
@@ -35,7 +35,7 @@ final class SampleAssessment {
                 group.desired(),
                 group.nonDetects(),
                 RoomEstimate.prior(group, task, figures));
-        Computed<Appraisal> found = Appraisal.of(group.samples(), question);
+        Reckoning<Appraisal> found = Appraisal.of(group.samples(), question);
         if (found.value().isEmpty()) {
             List<Input> open = List.of(Assessor.open(group), Assessor.note(group, found.status(), found.sentence()));
             return new Assessment(group, limit, open, Optional.empty(), Optional.empty());

@@ -8,10 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Period;
 import org.fumewarden.exposure.ShortTerm;
-import org.fumewarden.exposure.Soundness;
 import org.fumewarden.exposure.TimeWeightedAverage;
 import org.fumewarden.exposure.TimeWeightedAverage.Unsampled;
 import org.fumewarden.model.Averaging;
@@ -19,6 +17,8 @@ import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
 
@@ -35,7 +35,7 @@ final class ShiftAssessment {
         double covered = shift.periods().stream().mapToDouble(Period::minutes).sum();
         OptionalDouble told = amount(task, "shift");
         double exposed = told.orElse(Math.max(covered, TimeWeightedAverage.EIGHT_HOURS));
-        Computed<Double> average =
+        Reckoning<Double> average =
                 TimeWeightedAverage.ofShift(shift.periods(), exposed, shift.rest(), TimeWeightedAverage.EIGHT_HOURS);
         double level = average.value()
                 .orElseThrow(() -> new InputException(new Problem(
@@ -82,8 +82,8 @@ final class ShiftAssessment {
                 .findFirst();
         List<Input> found = new ArrayList<>();
         for (Period period : shift.periods()) {
-            Computed<Double> shortTerm = limit.isEmpty()
-                    ? Computed.of(0.0)
+            Reckoning<Double> shortTerm = limit.isEmpty()
+                    ? Reckoning.of(0.0)
                     : ShortTerm.fromSample(
                             period.concentration(), period.minutes(), ShortTerm.QUARTER_HOUR, limit.getAsDouble());
             if (shortTerm.status() == Soundness.INFERRED_EXCEEDANCE) {

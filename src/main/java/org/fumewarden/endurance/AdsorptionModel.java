@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 
 /**
  * Breakthrough time of an organic vapour in a bed of activated carbon.
@@ -92,7 +96,7 @@ public final class AdsorptionModel {
         }
         return outside(use, fraction)
                 .<Reckoning<TimeBound>>map(refused -> new Refused<>(
-                        refused.reason(), refused.found(), refused.remedy(), Optional.of(reckoned.result())))
+                        refused.status(), refused.found(), refused.remedy(), Optional.of(reckoned.result())))
                 .orElse(time);
     }
 
@@ -104,10 +108,10 @@ public final class AdsorptionModel {
                 minutes(vapour, bed, ppm, fraction, use.flow().litresPerMinute(), temperature) / range.worstOverrun();
         if (!(minutes > 0)) {
             return Reckoning.refuse(
-                    Refusal.BREAKS_THROUGH_AT_ONCE,
+                    Soundness.BREAKS_THROUGH_AT_ONCE,
                     "The bed is too thin for " + WrittenNumbers.plain(use.flow().litresPerMinute())
                             + " L/min: vapour would come through from the first minute.",
-                    "Use a larger filter or less" + " flow per filter.");
+                    "Use a larger filter or less flow per filter.");
         }
         String says = String.format(
                 Locale.ROOT,
@@ -143,18 +147,18 @@ public final class AdsorptionModel {
         return ppm * PARTS * vapour.molarMass() / molarVolume / 1e3;
     }
 
-    private Optional<Reckoning<TimeBound>> notHeld(Vapour vapour) {
+    private Optional<Refused<TimeBound>> notHeld(Vapour vapour) {
         if (!(vapour.boilingPoint() > range.lowestBoilingPoint())) {
-            return refuse(
-                    Refusal.LOW_BOILER,
+            return refused(
+                    Soundness.LOW_BOILER,
                     vapour.name() + " boils at " + WrittenNumbers.plain(vapour.boilingPoint()) + " C, not above "
                             + WrittenNumbers.plain(range.lowestBoilingPoint())
                             + " C.",
                     "Use an AX filter by its group, or supplied air.");
         }
         if (!vapour.modelHolds()) {
-            return refuse(
-                    Refusal.MODEL_DOES_NOT_HOLD,
+            return refused(
+                    Soundness.MODEL_DOES_NOT_HOLD,
                     "Measurements with " + vapour.name() + " were far shorter than the model.",
                     "Use supplied air.");
         }
@@ -164,7 +168,7 @@ public final class AdsorptionModel {
     private Optional<Refused<TimeBound>> outside(GasUse use, double fraction) {
         if (use.humidity() > range.highestHumidity()) {
             return refused(
-                    Refusal.TOO_HUMID,
+                    Soundness.TOO_HUMID,
                     WrittenNumbers.plain(use.humidity()) + " % relative humidity is above "
                             + WrittenNumbers.plain(range.highestHumidity())
                             + " %, where water takes the place of the vapour.",
@@ -172,7 +176,7 @@ public final class AdsorptionModel {
         }
         if (use.temperature() < range.lowestTemperature() || use.temperature() > range.highestTemperature()) {
             return refused(
-                    Refusal.OUTSIDE_TEMPERATURE,
+                    Soundness.OUTSIDE_TEMPERATURE,
                     WrittenNumbers.plain(use.temperature()) + " C is outside "
                             + WrittenNumbers.plain(range.lowestTemperature()) + " to "
                             + WrittenNumbers.plain(range.highestTemperature()) + " C.",
@@ -180,14 +184,14 @@ public final class AdsorptionModel {
         }
         if (use.ppm() > range.highestPpm()) {
             return refused(
-                    Refusal.OUTSIDE_PUBLISHED_RANGE,
+                    Soundness.OUTSIDE_PUBLISHED_RANGE,
                     WrittenNumbers.plain(use.ppm()) + " ppm is above the " + WrittenNumbers.plain(range.highestPpm())
                             + " ppm the model was published to.",
                     "Use supplied air.");
         }
         if (fraction < range.lowestExitFraction()) {
             return refused(
-                    Refusal.EXIT_LIMIT_TOO_LOW,
+                    Soundness.EXIT_LIMIT_TOO_LOW,
                     "Only " + WrittenNumbers.plain(fraction * 100)
                             + " % may come through; the model was published from "
                             + WrittenNumbers.plain(range.lowestExitFraction() * 100) + " % on.",
@@ -196,11 +200,7 @@ public final class AdsorptionModel {
         return Optional.empty();
     }
 
-    private static Optional<Refused<TimeBound>> refused(Refusal reason, String found, String remedy) {
-        return Optional.of(new Refused<>(reason, found, remedy));
-    }
-
-    private static Optional<Reckoning<TimeBound>> refuse(Refusal reason, String found, String remedy) {
-        return Optional.of(Reckoning.refuse(reason, found, remedy));
+    private static Optional<Refused<TimeBound>> refused(Soundness reason, String found, String remedy) {
+        return Optional.of(new Refused<>(reason, found, remedy, Optional.empty()));
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /** Compares what a powered unit delivers with what its wearer breathes. */
 public final class AirflowCheck {
@@ -22,9 +24,9 @@ public final class AirflowCheck {
             OptionalDouble measured, double minimumDesignFlow, WorkRate work, boolean speech, double breathingFactor) {
         if (measured.isEmpty()) {
             return Reckoning.refuse(
-                    Refusal.BELOW_MINIMUM_FLOW,
+                    Soundness.BELOW_MINIMUM_FLOW,
                     "The flow has not been measured, so nothing shows that it reaches the minimum design flow.",
-                    "Always" + " measure it with the indicator of the unit before use.");
+                    "Always measure it with the indicator of the unit before use.");
         }
         double supply = measured.getAsDouble();
         Optional<Reckoning<AirflowVerdict>> bad = new Inputs()
@@ -37,7 +39,7 @@ public final class AirflowCheck {
         }
         if (supply < minimumDesignFlow) {
             return Reckoning.refuse(
-                    Refusal.BELOW_MINIMUM_FLOW,
+                    Soundness.BELOW_MINIMUM_FLOW,
                     "The unit delivers " + WrittenNumbers.plain(supply) + " L/min, below its minimum design flow of "
                             + WrittenNumbers.plain(minimumDesignFlow)
                             + " L/min: do not use it.",
@@ -60,7 +62,7 @@ public final class AirflowCheck {
         work.atMostMinutes()
                 .ifPresent(minutes -> remarks.add("No one keeps up " + work.id().replace('-', ' ')
                         + " work longer than " + WrittenNumbers.plain(minutes) + " min."));
-        return Reckoning.of(new AirflowVerdict(adequacy, supply, peak, words(adequacy, supply, peak, work)), remarks);
+        return Reckoning.of(new AirflowVerdict(adequacy, words(adequacy, supply, peak, work)), remarks);
     }
 
     private static String words(AirflowVerdict.Adequacy adequacy, double supply, double peak, WorkRate work) {

@@ -6,11 +6,9 @@ package org.fumewarden.endurance;
  * <p>Adequacy never raises a protection factor, and its lack warns without lowering one.
  *
  * @param adequacy the outcome
- * @param supply measured flow, litres per minute
- * @param peakDemand highest inhalation flow at this work and altitude, litres per minute
  * @param says for the reader
  */
-public record AirflowVerdict(Adequacy adequacy, double supply, double peakDemand, String says) {
+public record AirflowVerdict(Adequacy adequacy, String says) {
 
     /** How supply and demand compare. */
     public enum Adequacy {

@@ -2,6 +2,8 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Run time of a blower that holds its flow, from power and energy.
@@ -56,7 +58,7 @@ public record BlowerModel(
         }
         if (startPascals >= largestPascals) {
             return Reckoning.refuse(
-                    Refusal.BELOW_MINIMUM_FLOW,
+                    Soundness.BELOW_MINIMUM_FLOW,
                     "The filters already need " + WrittenNumbers.plain(startPascals) + " Pa, all of the "
                             + WrittenNumbers.plain(largestPascals)
                             + " Pa the blower gives at its minimum design flow: do not use it.",

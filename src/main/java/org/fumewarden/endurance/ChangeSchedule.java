@@ -3,6 +3,10 @@ package org.fumewarden.endurance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 
 /** The shortest of all bounds on a gas filter. */
 public final class ChangeSchedule {
@@ -30,13 +34,13 @@ public final class ChangeSchedule {
             }
         }
         for (Refused<TimeBound> refused : declined) {
-            if (stopsAll(refused.reason())) {
+            if (stopsAll(refused.status())) {
                 return refused.as();
             }
         }
         if (!stands(found, declined)) {
             return Reckoning.refuse(
-                    Refusal.NO_METHOD_STANDS,
+                    Soundness.NO_METHOD_STANDS,
                     whyNot(found, declined),
                     "Ask the manufacturer for breakthrough data for this agent and flow. Until then use supplied air.");
         }
@@ -45,7 +49,7 @@ public final class ChangeSchedule {
         long minutes = WrittenNumbers.minutesDown(found.get(0).minutes());
         if (minutes < 1) {
             return Reckoning.refuse(
-                    Refusal.BREAKS_THROUGH_AT_ONCE,
+                    Soundness.BREAKS_THROUGH_AT_ONCE,
                     "The shortest bound is under one minute.",
                     "Use a larger filter, or supplied air.");
         }
@@ -55,16 +59,22 @@ public final class ChangeSchedule {
     }
 
     /** Reasons that lie in the filter or the air itself, not in one method. */
-    private static boolean stopsAll(Refusal reason) {
+    private static boolean stopsAll(Soundness reason) {
         return switch (reason) {
-            case BAD_NUMBER, MIXTURE, REUSED, EXPIRED, USED_UP, NOT_HELD, ABOVE_CLASS_LIMIT, BREAKS_THROUGH_AT_ONCE ->
-                true;
+            case INVALID_VALUE,
+                    MIXTURE,
+                    REUSED,
+                    EXPIRED,
+                    USED_UP,
+                    NOT_HELD,
+                    ABOVE_CLASS_LIMIT,
+                    BREAKS_THROUGH_AT_ONCE -> true;
             default -> false;
         };
     }
 
     /** Reasons after which only a measurement or a fixed use time can still carry a change time. */
-    private static boolean needsMeasurement(Refusal reason) {
+    private static boolean needsMeasurement(Soundness reason) {
         return switch (reason) {
             case LOW_BOILER, MODEL_DOES_NOT_HOLD, ABOVE_TEST_CONCENTRATION -> true;
             default -> false;
@@ -74,7 +84,7 @@ public final class ChangeSchedule {
     private static boolean stands(List<TimeBound> found, List<Refused<TimeBound>> declined) {
         boolean carried = found.stream()
                 .anyMatch(bound -> bound.kind() == BoundKind.MEASURED || bound.kind() == BoundKind.FIXED_USE_TIME);
-        if (declined.stream().anyMatch(refused -> needsMeasurement(refused.reason()))) {
+        if (declined.stream().anyMatch(refused -> needsMeasurement(refused.status()))) {
             return carried;
         }
         List<TimeBound> estimates =

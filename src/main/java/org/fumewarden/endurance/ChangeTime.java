@@ -1,6 +1,7 @@
 package org.fumewarden.endurance;
 
 import java.util.List;
+import org.fumewarden.model.Refused;
 
 /**
  * When a gas filter must be changed.

@@ -2,6 +2,8 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Highest use concentration by filter type and class.
@@ -36,12 +38,12 @@ public record ClassLimits(List<Row> rows) {
                 .map(limit -> ppm <= limit
                         ? Reckoning.of(limit)
                         : Reckoning.<Double>refuse(
-                                Refusal.ABOVE_CLASS_LIMIT,
+                                Soundness.ABOVE_CLASS_LIMIT,
                                 WrittenNumbers.plain(ppm) + " ppm is above the " + WrittenNumbers.plain(limit)
                                         + " ppm of " + part.written() + ".",
                                 "Use a higher class, or supplied air."))
                 .orElseGet(() -> Reckoning.refuse(
-                        Refusal.OUTSIDE_TABLE,
+                        Soundness.OUTSIDE_TABLE,
                         "No figure for " + part.written() + " in the table: the manufacturer states it.",
                         "See the filter's" + " instructions."));
     }

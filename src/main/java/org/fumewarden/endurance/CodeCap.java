@@ -1,5 +1,8 @@
 package org.fumewarden.endurance;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
+
 /**
  * A cap that a code sets on top of every method.
  *
@@ -28,7 +31,7 @@ public record CodeCap(double minutes, String says, String clause) {
                 .orElseGet(() -> left > 0
                         ? Reckoning.of(new TimeBound(BoundKind.FIXED_USE_TIME, left, says + " (" + clause + ").", true))
                         : Reckoning.refuse(
-                                Refusal.USED_UP,
+                                Soundness.USED_UP,
                                 says + ": used up, nothing left of the function.",
                                 "Fit a new filter."));
     }

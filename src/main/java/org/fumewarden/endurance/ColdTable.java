@@ -1,6 +1,8 @@
 package org.fumewarden.endurance;
 
 import java.util.List;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Share of its charge that a pack gives by temperature, straight lines between rows.
@@ -37,7 +39,7 @@ public record ColdTable(List<Row> rows) {
             }
         }
         return Reckoning.refuse(
-                Refusal.OUTSIDE_TEMPERATURE,
+                Soundness.OUTSIDE_TEMPERATURE,
                 WrittenNumbers.plain(temperature) + " C is outside the table of the pack, "
                         + WrittenNumbers.plain(rows.get(0).temperature()) + " C to "
                         + WrittenNumbers.plain(rows.get(rows.size() - 1).temperature())

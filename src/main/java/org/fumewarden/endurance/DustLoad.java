@@ -1,6 +1,7 @@
 package org.fumewarden.endurance;
 
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
 
 /**
  * Dust that a filter set takes up, all of what is captured counted, whatever the wearer breathes.

@@ -2,6 +2,9 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 
 /**
  * The user's own curve for one pack: filter resistance against hours of run time.
@@ -54,7 +57,7 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
     private static Optional<Refused<EnduranceCurve>> fault(String pack, List<Point> points) {
         if (points.size() < 2) {
             return refuse(
-                    Refusal.OUTSIDE_TABLE,
+                    Soundness.OUTSIDE_TABLE,
                     "The curve of " + pack + " has " + points.size() + " points and needs two or more.",
                     "Measure at another filter resistance.");
         }
@@ -63,20 +66,20 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
             Point before = points.get(Math.max(0, i - 1));
             if (!Double.isFinite(point.at()) || !Double.isFinite(point.hours()) || point.hours() < 0) {
                 return refuse(
-                        Refusal.BAD_NUMBER,
+                        Soundness.INVALID_VALUE,
                         "The curve of " + pack + " has a point that is not a number: " + point.at() + ", "
                                 + point.hours() + " h.",
                         "Give every number.");
             }
             if (i > 0 && before.at() >= point.at()) {
                 return refuse(
-                        Refusal.NOT_MONOTONE,
+                        Soundness.NOT_MONOTONE,
                         "The points of " + pack + " must rise: " + before.at() + " before " + point.at() + ".",
                         "Sort the points.");
             }
             if (before.hours() < point.hours()) {
                 return refuse(
-                        Refusal.NOT_MONOTONE,
+                        Soundness.NOT_MONOTONE,
                         "A more clogged filter cannot run longer: " + before.hours() + " h before " + point.hours()
                                 + " h of " + pack + ".",
                         "Check the hours.");
@@ -85,8 +88,8 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
         return Optional.empty();
     }
 
-    private static Optional<Refused<EnduranceCurve>> refuse(Refusal reason, String found, String remedy) {
-        return Optional.of(new Refused<>(reason, found, remedy));
+    private static Optional<Refused<EnduranceCurve>> refuse(Soundness reason, String found, String remedy) {
+        return Optional.of(new Refused<>(reason, found, remedy, Optional.empty()));
     }
 
     /**
@@ -110,7 +113,7 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
             }
         }
         return Reckoning.refuse(
-                Refusal.OUTSIDE_TABLE,
+                Soundness.OUTSIDE_TABLE,
                 "A filter at " + scale.words(WrittenNumbers.plain(at)) + " is outside the curve of " + pack + ", "
                         + WrittenNumbers.plain(points.get(0).at())
                         + " to "
@@ -133,7 +136,7 @@ public record EnduranceCurve(String pack, List<Point> points, Scale scale, boole
         }
         if (!(charge > rules.reserve() && charge <= 1)) {
             return Reckoning.refuse(
-                    Refusal.BELOW_RESERVE,
+                    Soundness.BELOW_RESERVE,
                     "A charge of " + charge + " is not between the reserve of " + rules.reserve() + " and full.",
                     "Fit a charged pack.");
         }

@@ -2,6 +2,8 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The user's own curves, one for each pack.
@@ -20,7 +22,7 @@ public record EnduranceTable(List<EnduranceCurve> curves) {
                 .findFirst()
                 .map(Reckoning::of)
                 .orElseGet(() -> Reckoning.refuse(
-                        Refusal.OUTSIDE_TABLE,
+                        Soundness.OUTSIDE_TABLE,
                         "There is no curve for the pack \"" + pack + "\".",
                         "Name a pack that has one: "
                                 + curves.stream().map(EnduranceCurve::pack).collect(Collectors.joining(" or ")) + "."));

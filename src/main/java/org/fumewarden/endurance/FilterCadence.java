@@ -2,17 +2,17 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * How often the pre-filter and the particle filter are replaced.
  *
- * @param preFilterMinutes wear minutes between pre-filters, empty without one
  * @param mainFilterMinutes wear minutes until the clogged-filter warning, low end of the model
  * @param preFiltersPerShift pre-filters to have at hand for one shift, the fitted one included
  * @param says for the reader
  */
-public record FilterCadence(
-        Optional<Double> preFilterMinutes, double mainFilterMinutes, long preFiltersPerShift, String says) {
+public record FilterCadence(double mainFilterMinutes, long preFiltersPerShift, String says) {
     private static final double LONGEST_MINUTES = 60_000;
 
     /**
@@ -47,7 +47,7 @@ public record FilterCadence(
         double perFilter = litresPerMinute / mainFilters;
         if (pressure.clean(perFilter) >= warningPascals) {
             return Reckoning.refuse(
-                    Refusal.OUTSIDE_TABLE,
+                    Soundness.OUTSIDE_TABLE,
                     "A clean filter already gives " + WrittenNumbers.plain(pressure.clean(perFilter))
                             + " Pa, not below the"
                             + " clogged-filter warning at " + WrittenNumbers.plain(warningPascals)
@@ -68,7 +68,7 @@ public record FilterCadence(
         long perShift = pre.map(minutes -> (long) Math.ceil(shiftMinutes / Math.max(1, Math.floor(minutes))))
                 .orElse(0L);
         return Reckoning.of(
-                new FilterCadence(pre, main, perShift, words(pre, main, perShift)),
+                new FilterCadence(main, perShift, words(pre, main, perShift)),
                 List.of("The rise in pressure is modelled, because no published curve for welding fume was found."
                         + " The unit's own warning takes precedence."));
     }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /** Reads filter marks as people write them. */
 public final class FilterMarks {
@@ -66,7 +68,7 @@ public final class FilterMarks {
 
     private static Reckoning<FilterMark> unreadable(String text, String why) {
         return Reckoning.refuse(
-                Refusal.OUTSIDE_TABLE,
+                Soundness.OUTSIDE_TABLE,
                 "The filter mark \"" + text + "\" cannot be read: " + why,
                 "Write it like A2B2-P3.");
     }

@@ -1,6 +1,8 @@
 package org.fumewarden.endurance;
 
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * What one gas filter meets.
@@ -36,14 +38,14 @@ public record GasUse(
         }
         if (otherGases) {
             return Optional.of(Reckoning.refuse(
-                    Refusal.MIXTURE,
+                    Soundness.MIXTURE,
                     "Several gases or vapours are present: the weaker-held one comes through sooner than alone and at a"
                             + " higher concentration.",
                     "Ask the manufacturer for data on this mixture. Until then use supplied air."));
         }
         if (usedBefore) {
             return Optional.of(Reckoning.refuse(
-                    Refusal.REUSED,
+                    Soundness.REUSED,
                     "The filter has been used before, so what it can still hold is not known.",
                     "Fit a new one."));
         }

@@ -1,6 +1,8 @@
 package org.fumewarden.endurance;
 
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /** Checks of numbers before they meet a formula. */
 final class Inputs {
@@ -39,7 +41,7 @@ final class Inputs {
         return faults.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        Reckoning.refuse(Refusal.BAD_NUMBER, faults.toString(), "Check the number and its unit."));
+                        Reckoning.refuse(Soundness.INVALID_VALUE, faults.toString(), "Check the number and its unit."));
     }
 
     /** Throws when a number of a table was bad. */

@@ -3,6 +3,8 @@ package org.fumewarden.endurance;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Longest use of an AX filter by low-boiler group and concentration.
@@ -30,7 +32,7 @@ public record LowBoilerTimes(List<Row> rows) {
         }
         if (rows.stream().noneMatch(row -> row.group() == group)) {
             return Reckoning.refuse(
-                    Refusal.NOT_HELD,
+                    Soundness.NOT_HELD,
                     "An AX filter is for low-boiler groups 1 and 2 only; this is group " + group + ".",
                     "Ask the manufacturer for another filter type (group 3), or use supplied air.");
         }
@@ -44,7 +46,7 @@ public record LowBoilerTimes(List<Row> rows) {
                                 "group time")
                         .fixedUseTime(minutesUsed))
                 .orElseGet(() -> Reckoning.refuse(
-                        Refusal.ABOVE_CLASS_LIMIT,
+                        Soundness.ABOVE_CLASS_LIMIT,
                         WrittenNumbers.plain(use.ppm()) + " ppm is above every line of group " + group + ".",
                         "Use supplied air."));
     }

@@ -3,6 +3,9 @@ package org.fumewarden.endurance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 
 /**
  * A breakthrough time measured or stated by the maker for this agent and filter.
@@ -53,7 +56,7 @@ public record MeasuredBreakthrough(
         return harder.isEmpty()
                 ? Reckoning.of(bound)
                 : new Refused<>(
-                        Refusal.OUTSIDE_TABLE,
+                        Soundness.OUTSIDE_TABLE,
                         "The use is harder than the measurement in " + document + " in " + String.join(", ", harder)
                                 + ".",
                         "Use another line of it.",

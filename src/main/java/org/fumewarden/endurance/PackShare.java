@@ -2,6 +2,10 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 
 /** What age, use and cold leave of a pack's rated energy. */
 public final class PackShare {
@@ -42,7 +46,7 @@ public final class PackShare {
         double above = pack.charge() - rules.reserve();
         if (above <= 0) {
             return Reckoning.refuse(
-                    Refusal.BELOW_RESERVE,
+                    Soundness.BELOW_RESERVE,
                     "The pack is at " + WrittenNumbers.plain(pack.charge() * 100) + " %, not above the reserve of "
                             + WrittenNumbers.plain(rules.reserve() * 100)
                             + " %: do not start work.",

@@ -2,6 +2,8 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Published rule of thumb for organic vapours, read on its safe side.
@@ -43,7 +45,7 @@ public record RuleOfThumb(
         }
         if (!(boilingPoint > lowestBoilingPoint)) {
             return Reckoning.refuse(
-                    Refusal.OUTSIDE_PUBLISHED_RANGE,
+                    Soundness.OUTSIDE_PUBLISHED_RANGE,
                     "The rule of thumb holds above " + WrittenNumbers.plain(lowestBoilingPoint)
                             + " C; the agent boils at " + WrittenNumbers.plain(boilingPoint)
                             + " C.",

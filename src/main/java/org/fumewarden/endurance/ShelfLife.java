@@ -3,6 +3,8 @@ package org.fumewarden.endurance;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The dates that end the life of a gas filter whether it is used or not.
@@ -33,13 +35,13 @@ public record ShelfLife(LocalDate expires, Optional<LocalDate> opened, int month
     public Reckoning<TimeBound> bound(LocalDate today) {
         if (opened.filter(day -> day.isAfter(today)).isPresent()) {
             return Reckoning.refuse(
-                    Refusal.BAD_NUMBER,
+                    Soundness.INVALID_VALUE,
                     "The filter is said to be opened on " + opened.get() + ", after " + today + ".",
                     "Check day and month.");
         }
         if (today.isAfter(lastDay())) {
             return Reckoning.refuse(
-                    Refusal.EXPIRED,
+                    Soundness.EXPIRED,
                     "The filter could be used until " + lastDay() + ", and it is " + today + ".",
                     "Fit one with a later date.");
         }

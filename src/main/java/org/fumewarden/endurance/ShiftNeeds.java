@@ -2,6 +2,8 @@ package org.fumewarden.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * A shift and what is at hand for it.
@@ -46,7 +48,7 @@ public record ShiftNeeds(
     <T> Optional<Reckoning<T>> refusal() {
         if (workMinutes.isEmpty() || breakMinutes.size() != workMinutes.size() - 1) {
             return Optional.of(Reckoning.refuse(
-                    Refusal.BAD_NUMBER,
+                    Soundness.INVALID_VALUE,
                     workMinutes.size() + " stretches of work need one break fewer between them, but there are "
                             + breakMinutes.size() + ".",
                     "Give every break."));

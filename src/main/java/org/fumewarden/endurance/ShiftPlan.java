@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.fumewarden.model.Reckoning;
 
 /**
  * What to do when, so that a powered unit lasts a shift.

@@ -1,6 +1,7 @@
 package org.fumewarden.endurance;
 
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
 
 /**
  * Air pressure by altitude, first layer of the standard atmosphere.

@@ -3,6 +3,9 @@ package org.fumewarden.endurance;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 
 /**
  * Use time from the capacity that an approval test proves.
@@ -43,7 +46,7 @@ public final class TestCapacityBound {
                         use.flow().litresPerMinute());
         if (!held.shown() || !(minutes > 0)) {
             return Reckoning.refuse(
-                    Refusal.HOLDING_NOT_SHOWN,
+                    Soundness.HOLDING_NOT_SHOWN,
                     "Nothing shows that " + test.mark() + " holds this agent as well as " + test.gasName() + ".",
                     "Ask the manufacturer for it.");
         }
@@ -78,7 +81,7 @@ public final class TestCapacityBound {
         if (use.ppm() > test.ppm()) {
             return refuse(
                     cap,
-                    Refusal.ABOVE_TEST_CONCENTRATION,
+                    Soundness.ABOVE_TEST_CONCENTRATION,
                     WrittenNumbers.plain(use.ppm()) + " ppm is more than the " + WrittenNumbers.plain(test.ppm())
                             + " ppm of the test of " + test.mark() + ".",
                     "Use a higher class, or supplied air.");
@@ -86,7 +89,7 @@ public final class TestCapacityBound {
         if (use.humidity() > test.humidity()) {
             return refuse(
                     cap,
-                    Refusal.TOO_HUMID,
+                    Soundness.TOO_HUMID,
                     WrittenNumbers.plain(use.humidity()) + " % relative humidity is above the "
                             + WrittenNumbers.plain(test.humidity())
                             + " % of the test.",
@@ -95,7 +98,7 @@ public final class TestCapacityBound {
         if (use.temperature() > test.temperature() && !held.warmAirCounted()) {
             return refuse(
                     cap,
-                    Refusal.OUTSIDE_TEMPERATURE,
+                    Soundness.OUTSIDE_TEMPERATURE,
                     WrittenNumbers.plain(use.temperature()) + " C is above the "
                             + WrittenNumbers.plain(test.temperature()) + " C of the test.",
                     "Ask the manufacturer for data in warm air.");
@@ -103,7 +106,7 @@ public final class TestCapacityBound {
         if (use.exitPpm() < test.breakthroughPpm()) {
             return refuse(
                     cap,
-                    Refusal.EXIT_LIMIT_TOO_LOW,
+                    Soundness.EXIT_LIMIT_TOO_LOW,
                     "The test ends at " + WrittenNumbers.plain(test.breakthroughPpm())
                             + " ppm behind the filter, above the "
                             + WrittenNumbers.plain(use.exitPpm())
@@ -113,7 +116,7 @@ public final class TestCapacityBound {
         return Optional.empty();
     }
 
-    private static Optional<Reckoning<TimeBound>> refuse(TimeBound cap, Refusal reason, String found, String remedy) {
+    private static Optional<Reckoning<TimeBound>> refuse(TimeBound cap, Soundness reason, String found, String remedy) {
         return Optional.of(new Refused<>(reason, found, remedy, Optional.of(cap)));
     }
 }

@@ -1,6 +1,8 @@
 package org.fumewarden.exposure;
 
 import java.util.List;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Sampling and analytical error of a result.
@@ -37,15 +39,15 @@ public final class AnalyticalError {
      *
      * @param error sampling and analytical error as a share, such as 0.23
      */
-    public static Computed<Band> single(double result, double limit, double error) {
+    public static Reckoning<Band> single(double result, double limit, double error) {
         if (!(error >= 0) || !Double.isFinite(error)) {
-            return Computed.none(Soundness.INVALID_VALUE, "The error is " + error + ". Write 0.23 for 23 %.");
+            return Reckoning.none(Soundness.INVALID_VALUE, "The error is " + error + ". Write 0.23 for 23 %.");
         }
         return Ratios.of(result, limit).map(y -> new Band(y, Math.max(0, y - error), y + error));
     }
 
     /** Samples one after the other, all with the same error, which partly cancels. */
-    public static Computed<Band> consecutive(List<Period> samples, double limit, double error) {
+    public static Reckoning<Band> consecutive(List<Period> samples, double limit, double error) {
         double minutes = samples.stream().mapToDouble(Period::minutes).sum();
         return TimeWeightedAverage.of(samples, minutes)
                 .then(mean -> single(mean, limit, error))

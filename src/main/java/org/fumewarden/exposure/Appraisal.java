@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Everything that samples of one group say about one limit.
@@ -20,9 +22,9 @@ public record Appraisal(
         List<Estimate> estimates,
         Governing governing,
         Compliance.Verdict verdict,
-        Computed<LognormalFit> fit,
-        Computed<ShapiroWilk> shape,
-        Computed<WorkerVariance> workers) {
+        Reckoning<LognormalFit> fit,
+        Reckoning<ShapiroWilk> shape,
+        Reckoning<WorkerVariance> workers) {
     private static final double UNLIKELY = 0.05;
     private static final int POWER_FROM = 6;
     private static final double SHORTEST_SHARE = 0.25;
@@ -60,22 +62,22 @@ public record Appraisal(
     }
 
     /** Appraises the samples; refuses values and limits that cannot be. */
-    public static Computed<Appraisal> of(List<Sample> samples, Question question) {
+    public static Reckoning<Appraisal> of(List<Sample> samples, Question question) {
         if (!SampleSet.isConcentration(question.limit())) {
-            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(question.limit()));
+            return Reckoning.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(question.limit()));
         }
         return SampleSet.of(samples).map(set -> of(set, question));
     }
 
     private static Appraisal of(SampleSet set, Question question) {
-        Computed<LognormalFit> fit = LognormalFits.of(set, question.nonDetects());
+        Reckoning<LognormalFit> fit = LognormalFits.of(set, question.nonDetects());
         List<Estimate> estimates = Arrays.stream(Statistic.values())
                 .map(s -> s == Statistic.HIGHEST_SAMPLE
                         ? Estimate.highest(set)
                         : Estimate.of(s, set, fit, question.prior()))
                 .toList();
-        Computed<ShapiroWilk> shape = ShapiroWilk.ofLogs(set);
-        Computed<WorkerVariance> workers = WorkerVariance.of(set);
+        Reckoning<ShapiroWilk> shape = ShapiroWilk.ofLogs(set);
+        Reckoning<WorkerVariance> workers = WorkerVariance.of(set);
         Governing plain = Governing.of(set, fit, question);
         List<Governing.Caution> cautions = new ArrayList<>(plain.cautions());
         cautions.addAll(ofMethod(set, question));
@@ -98,7 +100,7 @@ public record Appraisal(
                 : List.of();
     }
 
-    private static List<Governing.Caution> ofShape(SampleSet set, Computed<ShapiroWilk> shape) {
+    private static List<Governing.Caution> ofShape(SampleSet set, Reckoning<ShapiroWilk> shape) {
         return shape.value()
                 .filter(test -> set.size() >= POWER_FROM && test.probability() < UNLIKELY)
                 .map(test -> List.of(new Governing.Caution(
@@ -109,7 +111,7 @@ public record Appraisal(
                 .orElse(List.of());
     }
 
-    private static List<Governing.Caution> ofWorkers(Computed<WorkerVariance> workers) {
+    private static List<Governing.Caution> ofWorkers(Reckoning<WorkerVariance> workers) {
         return workers.value()
                 .filter(WorkerVariance::individualTestNeeded)
                 .map(found -> List.of(new Governing.Caution(

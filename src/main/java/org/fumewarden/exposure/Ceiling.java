@@ -1,6 +1,8 @@
 package org.fumewarden.exposure;
 
 import java.util.List;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Values that may never be exceeded, and the exception with a permitted peak.
@@ -12,10 +14,10 @@ public final class Ceiling {
     private Ceiling() {}
 
     /** The highest concentration in the periods. */
-    public static Computed<Double> highest(List<Period> periods) {
+    public static Reckoning<Double> highest(List<Period> periods) {
         return TimeWeightedAverage.fault(periods, 1)
-                .map(fault -> Computed.<Double>none(Soundness.INVALID_VALUE, fault))
-                .orElseGet(() -> Computed.finite(periods.stream()
+                .map(fault -> Reckoning.<Double>none(Soundness.INVALID_VALUE, fault))
+                .orElseGet(() -> Reckoning.of(periods.stream()
                         .mapToDouble(Period::concentration)
                         .max()
                         .orElse(0)));

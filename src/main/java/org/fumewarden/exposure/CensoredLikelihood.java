@@ -1,5 +1,8 @@
 package org.fumewarden.exposure;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
+
 /**
  * Maximum likelihood of a left-censored lognormal distribution.
  *
@@ -15,12 +18,12 @@ record CensoredLikelihood(double meanLog, double sdLog, double varianceEta, doub
     private static final int MOST_STEPS = 200;
     private static final double SETTLED = 1e-10;
 
-    static Computed<CensoredLikelihood> of(SampleSet set) {
+    static Reckoning<CensoredLikelihood> of(SampleSet set) {
         double[] logs = set.logs();
         boolean[] found = set.flags();
         Moments start = Moments.of(logs);
         if (start.deviation() < LognormalFit.NO_SPREAD) {
-            return Computed.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
+            return Reckoning.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         // Standardised values keep the two unknowns near one.
         double[] scaled = new double[logs.length];
@@ -37,10 +40,10 @@ record CensoredLikelihood(double meanLog, double sdLog, double varianceEta, doub
             eta += moveEta;
             theta += moveTheta;
             if (Math.max(Math.abs(moveEta), Math.abs(moveTheta)) < SETTLED * theta) {
-                return Computed.of(unscaled(Point.at(scaled, found, eta, theta), eta, theta, start));
+                return Reckoning.of(unscaled(Point.at(scaled, found, eta, theta), eta, theta, start));
             }
         }
-        return Computed.none(
+        return Reckoning.none(
                 Soundness.OUT_OF_RANGE,
                 "The likelihood has no maximum that can be found. Use regression on order statistics.");
     }

@@ -1,6 +1,9 @@
 package org.fumewarden.exposure;
 
 import java.util.List;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The two tests of EN 689:2018: a preliminary one for 3 to 5 samples, and one by upper tolerance for 6 and more.
@@ -108,9 +111,9 @@ public final class Compliance {
     }
 
     /** The numbers of the upper tolerance test, for a fit of 6 or more samples. */
-    public static Computed<Tolerance> tolerance(LognormalFit fit, double limit) {
+    public static Reckoning<Tolerance> tolerance(LognormalFit fit, double limit) {
         if (fit.samples() < TOLERANCE_FROM) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_FEW,
                     "The upper tolerance test needs 6 or more samples; there are " + fit.samples() + ". Take more.");
         }
@@ -126,8 +129,8 @@ public final class Compliance {
         if (set.highestDetectionLimit() >= limit) {
             return new Verdict(Decision.NO_DECISION, Soundness.LIMIT_BELOW_DETECTION, belowDetection(set, limit));
         }
-        Computed<Tolerance> found = fit(set).then(fit -> tolerance(fit, limit));
-        if (found instanceof Value<Tolerance> value) {
+        Reckoning<Tolerance> found = fit(set).then(fit -> tolerance(fit, limit));
+        if (found instanceof Reckoned<Tolerance> value) {
             return shaped(set, judged(value));
         }
         return new Verdict(Decision.NO_DECISION, found.status(), found.sentence());
@@ -137,7 +140,7 @@ public final class Compliance {
      * The fit of the standard: complete samples by mean and deviation of the logarithms, otherwise a straight line through
      * the detected ones on log-probability axes, and the tolerance factor counts all samples (Annex H, from memory).
      */
-    static Computed<LognormalFit> fit(SampleSet set) {
+    static Reckoning<LognormalFit> fit(SampleSet set) {
         return LognormalFits.of(set, NonDetects.REGRESSION_ON_ORDER)
                 .map(f -> new LognormalFit(f.meanLog(), f.sdLog(), f.samples(), f.samples(), f.method()));
     }
@@ -155,7 +158,7 @@ public final class Compliance {
                 : verdict;
     }
 
-    private static Verdict judged(Value<Tolerance> found) {
+    private static Verdict judged(Reckoned<Tolerance> found) {
         Tolerance numbers = found.result();
         String sentence = "The limit lies " + ResultWords.number(numbers.distance())
                 + " standard deviations above the mean of the logarithms; " + ResultWords.number(numbers.required())

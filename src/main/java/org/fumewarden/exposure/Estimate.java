@@ -1,6 +1,9 @@
 package org.fumewarden.exposure;
 
 import java.util.Optional;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * One statistic of the samples.
@@ -18,9 +21,9 @@ public record Estimate(Statistic statistic, Optional<Double> value, Soundness st
         return new Estimate(Statistic.HIGHEST_SAMPLE, Optional.of(set.highest()), Soundness.SOUND, sentence);
     }
 
-    static Estimate of(Statistic statistic, SampleSet set, Computed<LognormalFit> fitted, Optional<Prior> prior) {
-        Computed<Double> outcome = statistic.of(set, fitted, prior);
-        if (outcome instanceof Value<Double> value) {
+    static Estimate of(Statistic statistic, SampleSet set, Reckoning<LognormalFit> fitted, Optional<Prior> prior) {
+        Reckoning<Double> outcome = statistic.of(set, fitted, prior);
+        if (outcome instanceof Reckoned<Double> value) {
             String warning = value.sentence().isEmpty() ? "" : " " + value.sentence();
             return new Estimate(
                     statistic,

@@ -2,6 +2,8 @@ package org.fumewarden.exposure;
 
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.TDistribution;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The share of exposures above a limit.
@@ -20,13 +22,13 @@ public record Exceedance(double share, double lower, double upper) {
      *
      * @param confidence one-sided, such as 0.95
      */
-    public static Computed<Exceedance> of(SampleSet set, double limit, double confidence) {
+    public static Reckoning<Exceedance> of(SampleSet set, double limit, double confidence) {
         if (!(confidence > 0.5 && confidence < 1)) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.INVALID_VALUE,
                     "The confidence " + confidence + " must lie between 0.5 and 1. Write 0.95 for 95 %.");
         }
-        Computed<LognormalFit> fitted = LognormalFits.of(set);
+        Reckoning<LognormalFit> fitted = LognormalFits.of(set);
         return fitted.then(fit -> fit.distance(limit)
                 .then(k -> set.complete()
                         ? exact(set.size(), k, confidence)
@@ -38,24 +40,24 @@ public record Exceedance(double share, double lower, double upper) {
      *
      * <p>1 - (1 - confidence)^(1/n), elementary; 6 samples bound it at 39 % with 95 % confidence.
      */
-    public static Computed<Double> aboveHighest(int samples, double confidence) {
+    public static Reckoning<Double> aboveHighest(int samples, double confidence) {
         if (samples < 1 || !ToleranceFactor.isShare(confidence)) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_FEW, "A bound needs a sample and a confidence between 0 and 1. Write 0.95.");
         }
-        return Computed.finite(-Math.expm1(Math.log1p(-confidence) / samples));
+        return Reckoning.of(-Math.expm1(Math.log1p(-confidence) / samples));
     }
 
-    private static Computed<Exceedance> exact(int n, double k, double confidence) {
+    private static Reckoning<Exceedance> exact(int n, double k, double confidence) {
         NoncentralT distribution = new NoncentralT(n - 1);
         double root = Math.sqrt(n);
         OptionalDouble low = solve(distribution, k, root, confidence);
         OptionalDouble high = solve(distribution, k, root, 1 - confidence);
         if (low.isEmpty() || high.isEmpty()) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.OUT_OF_RANGE, "The share above the limit is too small or too large to bound.");
         }
-        return Computed.of(new Exceedance(
+        return Reckoning.of(new Exceedance(
                 StandardNormal.above(k),
                 StandardNormal.above(high.getAsDouble()),
                 StandardNormal.above(low.getAsDouble())));
@@ -65,7 +67,7 @@ public record Exceedance(double share, double lower, double upper) {
         return Roots.ofIncreasing(z -> share - distribution.below(k * root, z * root), k, 1);
     }
 
-    private static Computed<Exceedance> byInformation(SampleSet set, double k, double logLimit, double confidence) {
+    private static Reckoning<Exceedance> byInformation(SampleSet set, double k, double logLimit, double confidence) {
         return CensoredLikelihood.of(set).map(fit -> {
             double t = TDistribution.of(set.detected() - 1.0).inverseCumulativeProbability(confidence);
             double half = t * fit.errorOfDistance(logLimit);

@@ -2,6 +2,8 @@ package org.fumewarden.exposure;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * A bound on the 95th percentile for results too few to show their own spread.
@@ -31,12 +33,12 @@ final class FewSamples {
     private FewSamples() {}
 
     /** True when the spread that the samples show is not enough to go by. */
-    static boolean few(SampleSet set, Computed<LognormalFit> fitted) {
+    static boolean few(SampleSet set, Reckoning<LognormalFit> fitted) {
         return set.size() < ENOUGH || (fitted.value().isEmpty() && set.detected() > 0);
     }
 
     /** The bound; a result below its detection limit counts as the limit. */
-    static Computed<Double> bound(SampleSet set, Computed<LognormalFit> fitted) {
+    static Reckoning<Double> bound(SampleSet set, Reckoning<LognormalFit> fitted) {
         double mean = Arrays.stream(set.logs()).average().orElseThrow();
         double own = Math.max(
                 set.size() > 1 ? Moments.of(set.logs()).deviation() : 0,
@@ -46,7 +48,7 @@ final class FewSamples {
             return faded(set, fitted, Math.exp(mean + assumed));
         }
         return ToleranceFactor.of(ENOUGH, Compliance.COVERAGE, Compliance.CONFIDENCE)
-                .then(k -> Computed.finite(Math.exp(mean + Math.max(assumed, k * own))));
+                .then(k -> Reckoning.of(Math.exp(mean + Math.max(assumed, k * own))));
     }
 
     /**
@@ -54,19 +56,19 @@ final class FewSamples {
      * scale it weighs (5/n)^3, our choice, which is 0.58 of six results, 0.13 of ten and nothing from nineteen on. So the
      * step from five to six is none, and many results come to the classical limit.
      */
-    static Computed<Double> faded(SampleSet set, Computed<LognormalFit> fitted, double figure) {
+    static Reckoning<Double> faded(SampleSet set, Reckoning<LognormalFit> fitted, double figure) {
         if (few(set, fitted)) {
-            return Computed.finite(figure);
+            return Reckoning.of(figure);
         }
         double weight = Math.pow((ENOUGH - 1.0) / set.size(), FADING);
         if (weight < LEAST) {
-            return Computed.none(Soundness.NOT_NEEDED, "These samples show their own spread.");
+            return Reckoning.none(Soundness.NOT_NEEDED, "These samples show their own spread.");
         }
         double alone = Statistic.UPPER_TOLERANCE_70
                 .of(set, fitted, Optional.empty())
                 .value()
                 .orElse(set.highest());
-        return Computed.finite(Math.exp(weight * Math.log(figure) + (1 - weight) * Math.log(alone)));
+        return Reckoning.of(Math.exp(weight * Math.log(figure) + (1 - weight) * Math.log(alone)));
     }
 
     /** Why the bound counts, in words. */

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The value that drives the advice.
@@ -61,7 +63,7 @@ public record Governing(
                                 + "). Check the samples, the unit and the description of the work."));
     }
 
-    static Governing of(SampleSet set, Computed<LognormalFit> fitted, Appraisal.Question question) {
+    static Governing of(SampleSet set, Reckoning<LognormalFit> fitted, Appraisal.Question question) {
         double limit = question.limit();
         List<Caution> cautions = new ArrayList<>();
         boolean more = set.size() < FewSamples.ENOUGH;
@@ -94,7 +96,8 @@ public record Governing(
         Statistic chosen = Statistic.HIGHEST_SAMPLE;
         double value = set.highest();
         for (Statistic statistic : candidates) {
-            Computed<Double> found = statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread), question.prior());
+            Reckoning<Double> found =
+                    statistic.of(set, fitted.map(LognormalFit::withPlausibleSpread), question.prior());
             if (found.value().isEmpty() && found.status() != Soundness.NOT_NEEDED && set.size() >= FIT_FROM) {
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }

@@ -2,6 +2,8 @@ package org.fumewarden.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The product-limit estimate of the distribution, without any assumption on its shape.
@@ -27,9 +29,9 @@ public final class KaplanMeier {
     }
 
     /** The estimate; needs one detected sample. */
-    public static Computed<KaplanMeier> of(SampleSet set) {
+    public static Reckoning<KaplanMeier> of(SampleSet set) {
         if (set.detected() == 0) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.ALL_CENSORED,
                     "No sample was detected, so there is no distribution. Sample longer or with a finer method.");
         }
@@ -53,7 +55,7 @@ public final class KaplanMeier {
             steps.add(0, new Step(value, below, upTo));
             upTo = below;
         }
-        return Computed.of(new KaplanMeier(steps, steps.get(0).below() == 0));
+        return Reckoning.of(new KaplanMeier(steps, steps.get(0).below() == 0));
     }
 
     /** The steps, lowest first. */
@@ -62,15 +64,15 @@ public final class KaplanMeier {
     }
 
     /** The smallest detected value up to which at least the given share of exposures lies. */
-    public Computed<Double> percentile(double share) {
+    public Reckoning<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Computed.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Reckoning.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
         if (share <= steps.get(0).below()) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_CENSORED, "This percentile lies among the non-detects. Ask for a higher one.");
         }
-        return Computed.of(steps.stream()
+        return Reckoning.of(steps.stream()
                 .filter(s -> s.upTo() >= share - 1e-12)
                 .findFirst()
                 .orElseThrow()
@@ -78,16 +80,16 @@ public final class KaplanMeier {
     }
 
     /** The mean; non-detects below the lowest result count as that result, which a warning says. */
-    public Computed<Double> mean() {
+    public Reckoning<Double> mean() {
         double sum = 0;
         for (Step step : steps) {
             sum += step.concentration() * (step.upTo() - step.below());
         }
         if (lowestDetected) {
-            return Computed.finite(sum);
+            return Reckoning.of(sum);
         }
         double floor = steps.get(0).concentration();
-        return new Value<>(
+        return Reckoning.of(
                 sum + floor * steps.get(0).below(),
                 Soundness.TOO_CENSORED,
                 "The lowest samples were not detected; the mean counts them at the lowest result, "

@@ -2,6 +2,8 @@ package org.fumewarden.exposure;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Exact confidence limits of the arithmetic mean of a lognormal distribution.
@@ -18,30 +20,30 @@ final class LandMean {
     private LandMean() {}
 
     /** The upper limit of the mean, in the unit of the samples. */
-    static Computed<Double> upper(int n, double meanLog, double sdLog, double confidence) {
+    static Reckoning<Double> upper(int n, double meanLog, double sdLog, double confidence) {
         return limit(n, meanLog, sdLog, 1 - confidence);
     }
 
     /** Land's factor H: ln(limit) = mean + s^2/2 + H s / sqrt(n-1). */
-    static Computed<Double> factor(int n, double sdLog, double confidence) {
+    static Reckoning<Double> factor(int n, double sdLog, double confidence) {
         return upper(n, 0, sdLog, confidence)
-                .then(limit -> Computed.finite((Math.log(limit) - sdLog * sdLog / 2) * Math.sqrt(n - 1.0) / sdLog));
+                .then(limit -> Reckoning.of((Math.log(limit) - sdLog * sdLog / 2) * Math.sqrt(n - 1.0) / sdLog));
     }
 
-    private static Computed<Double> limit(int n, double meanLog, double sdLog, double tail) {
+    private static Reckoning<Double> limit(int n, double meanLog, double sdLog, double tail) {
         if (n < 3) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_FEW, "Limits of the mean need 3 or more samples; there are " + n + ". Take more.");
         }
         if (!ToleranceFactor.isShare(tail)) {
-            return Computed.none(Soundness.INVALID_VALUE, "A confidence must lie between 0 and 1. Write 0.95.");
+            return Reckoning.none(Soundness.INVALID_VALUE, "A confidence must lie between 0 and 1. Write 0.95.");
         }
         if (sdLog < LognormalFit.NO_SPREAD) {
-            return Computed.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
+            return Reckoning.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         DoubleUnaryOperator excess = shift -> tail - below(n, shift, sdLog);
         OptionalDouble shift = Roots.ofIncreasing(excess, 0, sdLog);
-        return Computed.finite(Math.exp(meanLog + shift.orElse(Double.NaN)));
+        return Reckoning.of(Math.exp(meanLog + shift.orElse(Double.NaN)));
     }
 
     /** P(U <= observed u) when ln(mean) lies {@code shift} above the mean of the logarithms. */

@@ -1,5 +1,8 @@
 package org.fumewarden.exposure;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
+
 /**
  * A lognormal distribution fitted to samples.
  *
@@ -37,34 +40,34 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
     }
 
     /** The value below which the given share of exposures lies, without any confidence. */
-    public Computed<Double> percentile(double share) {
+    public Reckoning<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Computed.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Reckoning.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
-        return spread().then(s -> Computed.finite(Math.exp(meanLog + StandardNormal.quantile(share) * s)));
+        return spread().then(s -> Reckoning.of(Math.exp(meanLog + StandardNormal.quantile(share) * s)));
     }
 
     /** The upper tolerance limit: with this confidence above the given share of exposures. */
-    public Computed<Double> tolerance(double coverage, double confidence) {
-        return spread().then(s -> ToleranceFactor.of(evidence, coverage, confidence)
-                .then(k -> Computed.finite(Math.exp(meanLog + k * s))));
+    public Reckoning<Double> tolerance(double coverage, double confidence) {
+        return spread().then(s ->
+                ToleranceFactor.of(evidence, coverage, confidence).then(k -> Reckoning.of(Math.exp(meanLog + k * s))));
     }
 
     /** The logarithm of the limit, in standard deviations above the mean. */
-    public Computed<Double> distance(double limit) {
+    public Reckoning<Double> distance(double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Reckoning.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
-        return spread().then(s -> Computed.finite((Math.log(limit) - meanLog) / s));
+        return spread().then(s -> Reckoning.of((Math.log(limit) - meanLog) / s));
     }
 
     /** Upper confidence limit of the arithmetic mean after Land, with a warning where it runs away. */
-    public Computed<Double> meanUpper(double confidence) {
-        Computed<Double> upper = LandMean.upper(evidence, meanLog, sdLog, confidence);
+    public Reckoning<Double> meanUpper(double confidence) {
+        Reckoning<Double> upper = LandMean.upper(evidence, meanLog, sdLog, confidence);
         if (evidence >= STABLE_FROM && geometricDeviation() < STABLE_UP_TO_GSD) {
             return upper;
         }
-        return upper.then(value -> new Value<>(
+        return upper.then(value -> Reckoning.of(
                 value,
                 Soundness.WARN_UNSTABLE,
                 "With " + evidence + " results and a geometric standard deviation of "
@@ -77,33 +80,33 @@ public record LognormalFit(double meanLog, double sdLog, int samples, int eviden
         return new LognormalFit(meanLog, Math.max(sdLog, Math.log(SMALLEST_GSD)), samples, evidence, method);
     }
 
-    private Computed<Double> spread() {
+    private Reckoning<Double> spread() {
         if (sdLog < NO_SPREAD) {
-            return Computed.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
+            return Reckoning.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
-        return Computed.of(sdLog);
+        return Reckoning.of(sdLog);
     }
 
     /** The fit with the warning that its spread deserves. */
-    Computed<LognormalFit> judged() {
+    Reckoning<LognormalFit> judged() {
         if (sdLog < NO_SPREAD) {
-            return new Value<>(this, Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
+            return Reckoning.of(this, Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         String spread = ResultWords.number(geometricDeviation());
         if (geometricDeviation() < SMALLEST_GSD) {
-            return new Value<>(
+            return Reckoning.of(
                     this,
                     Soundness.WARN_GSD_TOO_SMALL,
                     "A geometric standard deviation of " + spread
                             + " is not plausible for personal samples. Check whether the results were rounded or copied.");
         }
         if (geometricDeviation() > LARGEST_GSD) {
-            return new Value<>(
+            return Reckoning.of(
                     this,
                     Soundness.WARN_GSD_TOO_LARGE,
                     "A geometric standard deviation of " + spread
                             + " says that these samples are not one group. Split them by task or place.");
         }
-        return Computed.of(this);
+        return Reckoning.of(this);
     }
 }

@@ -1,5 +1,8 @@
 package org.fumewarden.exposure;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
+
 /** Fits a lognormal distribution to samples. */
 public final class LognormalFits {
     private static final int FEWEST = 3;
@@ -9,7 +12,7 @@ public final class LognormalFits {
     private LognormalFits() {}
 
     /** The fit with non-detects by maximum likelihood. */
-    public static Computed<LognormalFit> of(SampleSet set) {
+    public static Reckoning<LognormalFit> of(SampleSet set) {
         return of(set, NonDetects.MAXIMUM_LIKELIHOOD);
     }
 
@@ -19,11 +22,11 @@ public final class LognormalFits {
      * <p>No fit with fewer than 3 samples, fewer than 3 detected, or more than 80 % not detected (our own design limits,
      * no source).
      */
-    public static Computed<LognormalFit> of(SampleSet set, NonDetects method) {
+    public static Reckoning<LognormalFit> of(SampleSet set, NonDetects method) {
         int n = set.size();
         int detected = set.detected();
         if (n < FEWEST) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_FEW, "A distribution needs 3 or more samples; there are " + n + ". Take more.");
         }
         if (set.complete()) {
@@ -31,10 +34,10 @@ public final class LognormalFits {
             return fit(moments.mean(), moments.deviation(), n, n, "all detected");
         }
         if (detected == 0) {
-            return Computed.none(Soundness.ALL_CENSORED, allBelow(set));
+            return Reckoning.none(Soundness.ALL_CENSORED, allBelow(set));
         }
         if (detected < FEWEST_DETECTED || n - detected > MOST_CENSORED * n) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_CENSORED,
                     "Only " + detected + " of " + n
                             + " samples were detected, too few for a fit. Sample longer or with a finer method.");
@@ -53,7 +56,7 @@ public final class LognormalFits {
                 + " Sample longer or with a finer method.";
     }
 
-    private static Computed<LognormalFit> censored(SampleSet set, NonDetects method) {
+    private static Reckoning<LognormalFit> censored(SampleSet set, NonDetects method) {
         int n = set.size();
         int detected = set.detected();
         if (method.substitutes()) {
@@ -72,9 +75,9 @@ public final class LognormalFits {
         return fit(moments.mean(), moments.deviation(), n, detected, method.words());
     }
 
-    private static Computed<LognormalFit> fit(double mean, double deviation, int n, int evidence, String method) {
+    private static Reckoning<LognormalFit> fit(double mean, double deviation, int n, int evidence, String method) {
         if (!Double.isFinite(mean) || !Double.isFinite(deviation) || deviation < 0) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.OUT_OF_RANGE, "The fit has no finite mean and spread. Look at the samples one by one.");
         }
         return new LognormalFit(mean, deviation, n, evidence, method).judged();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleSupplier;
+import org.fumewarden.model.Reckoning;
 
 /** Measures the error of our own numerics against stored reference values. */
 public final class NumericsSelfCheck {
@@ -91,7 +92,7 @@ public final class NumericsSelfCheck {
         for (double value : ReferenceNumbers.MANGANESE) {
             samples.add(value > 0 ? Sample.found(value) : Sample.below(-value));
         }
-        Computed<LognormalFit> fit = SampleSet.of(samples).then(LognormalFits::of);
+        Reckoning<LognormalFit> fit = SampleSet.of(samples).then(LognormalFits::of);
         Errors errors = new Errors();
         errors.add(ReferenceNumbers.MANGANESE_FIT[0], () -> number(fit.map(LognormalFit::meanLog)));
         errors.add(ReferenceNumbers.MANGANESE_FIT[1], () -> number(fit.map(LognormalFit::sdLog)));
@@ -102,7 +103,7 @@ public final class NumericsSelfCheck {
         Errors errors = new Errors();
         double[][] sets = {ReferenceNumbers.AIR, ReferenceNumbers.CHROMIUM};
         for (int i = 0; i < sets.length; i++) {
-            Computed<SampleSet> set = SampleSet.found(sets[i]);
+            Reckoning<SampleSet> set = SampleSet.found(sets[i]);
             errors.add(
                     ReferenceNumbers.SHAPIRO[i],
                     () -> number(set.then(ShapiroWilk::ofLogs).map(ShapiroWilk::statistic)));
@@ -129,7 +130,7 @@ public final class NumericsSelfCheck {
         lines.add(errors.line("rooms", 2e-8, "scipy 1.17.1, DOP853"));
     }
 
-    private static double number(Computed<Double> outcome) {
+    private static double number(Reckoning<Double> outcome) {
         return outcome.value().orElse(Double.MAX_VALUE);
     }
 

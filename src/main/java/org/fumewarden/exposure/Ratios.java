@@ -1,5 +1,8 @@
 package org.fumewarden.exposure;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
+
 /**
  * Concentration over limit, for one agent or for several.
  *
@@ -10,15 +13,15 @@ public final class Ratios {
     private Ratios() {}
 
     /** Concentration over limit; a limit of zero is refused and never an infinite ratio. */
-    public static Computed<Double> of(double concentration, double limit) {
+    public static Reckoning<Double> of(double concentration, double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Computed.none(Soundness.INVALID_LIMIT, limitSentence(limit));
+            return Reckoning.none(Soundness.INVALID_LIMIT, limitSentence(limit));
         }
         if (!(concentration >= 0) || !Double.isFinite(concentration)) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.INVALID_VALUE, "The concentration is " + concentration + ". Check the signs.");
         }
-        return Computed.finite(concentration / limit);
+        return Reckoning.of(concentration / limit);
     }
 
     static String limitSentence(double limit) {

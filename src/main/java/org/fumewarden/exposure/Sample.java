@@ -27,9 +27,4 @@ public record Sample(double concentration, boolean detected, OptionalDouble minu
     public Sample by(String name) {
         return new Sample(concentration, detected, minutes, Optional.of(name));
     }
-
-    /** The same sample, run for the given minutes. */
-    public Sample lasting(double duration) {
-        return new Sample(concentration, detected, OptionalDouble.of(duration), worker);
-    }
 }

@@ -2,6 +2,8 @@ package org.fumewarden.exposure;
 
 import java.util.Arrays;
 import java.util.List;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /** Samples of one group of workers, all in one unit, all above zero. */
 public final class SampleSet {
@@ -12,30 +14,30 @@ public final class SampleSet {
     }
 
     /** Checks the samples; zero, negative and non-numeric results are refused. */
-    public static Computed<SampleSet> of(List<Sample> samples) {
+    public static Reckoning<SampleSet> of(List<Sample> samples) {
         if (samples.isEmpty()) {
-            return Computed.none(Soundness.TOO_FEW, "There is no sample. Enter at least one result.");
+            return Reckoning.none(Soundness.TOO_FEW, "There is no sample. Enter at least one result.");
         }
         for (int i = 0; i < samples.size(); i++) {
             double found = samples.get(i).concentration();
             if (!isConcentration(found)) {
-                return Computed.none(
+                return Reckoning.none(
                         Soundness.INVALID_VALUE,
                         "Sample " + (i + 1) + " is " + found
                                 + ". Enter \"nothing found\" as below its detection limit.");
             }
             double minutes = samples.get(i).minutes().orElse(1);
             if (!isConcentration(minutes)) {
-                return Computed.none(
+                return Reckoning.none(
                         Soundness.INVALID_VALUE,
                         "Sample " + (i + 1) + " ran for " + minutes + " minutes. Leave the time out.");
             }
         }
-        return Computed.of(new SampleSet(samples));
+        return Reckoning.of(new SampleSet(samples));
     }
 
     /** Results that were all detected. */
-    public static Computed<SampleSet> found(double... concentrations) {
+    public static Reckoning<SampleSet> found(double... concentrations) {
         return of(Arrays.stream(concentrations).mapToObj(Sample::found).toList());
     }
 

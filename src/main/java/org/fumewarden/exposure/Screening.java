@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * An exposure taken from what others measured, as a lognormal distribution; for screening only.
@@ -47,27 +49,27 @@ public record Screening(
     }
 
     /** The concentration with the given share of shifts below it. */
-    public Computed<Double> percentile(double share) {
+    public Reckoning<Double> percentile(double share) {
         if (!ToleranceFactor.isShare(share)) {
-            return Computed.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
+            return Reckoning.none(Soundness.INVALID_VALUE, "The share " + share + " must lie between 0 and 1.");
         }
         double own = Math.exp(medianLog + StandardNormal.quantile(share) * deviation());
-        return Computed.finite(bounded(own, w -> w.percentile(share)));
+        return Reckoning.of(bounded(own, w -> w.percentile(share)));
     }
 
-    private double bounded(double own, Function<Screening, Computed<Double>> statistic) {
+    private double bounded(double own, Function<Screening, Reckoning<Double>> statistic) {
         return whole.flatMap(w -> statistic.apply(w).value())
                 .map(w -> Math.min(w, own))
                 .orElse(own);
     }
 
     /** The mean. */
-    public Computed<Double> mean() {
-        return Computed.finite(bounded(Math.exp(medianLog + deviation() * deviation() / 2), Screening::mean));
+    public Reckoning<Double> mean() {
+        return Reckoning.of(bounded(Math.exp(medianLog + deviation() * deviation() / 2), Screening::mean));
     }
 
     /** The value that counts against a limit: the 95th percentile, and never below the floor. */
-    public Computed<Double> governing() {
+    public Reckoning<Double> governing() {
         return percentile(Compliance.COVERAGE).map(p -> bounded(Math.max(p, atLeast.orElse(0)), Screening::governing));
     }
 

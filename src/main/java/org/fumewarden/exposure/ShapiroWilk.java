@@ -1,6 +1,8 @@
 package org.fumewarden.exposure;
 
 import java.util.Arrays;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The Shapiro-Wilk test on the logarithms of complete samples.
@@ -23,25 +25,25 @@ public record ShapiroWilk(double statistic, double probability) {
     private static final double[] G = {-2.273, 0.459};
 
     /** The test for lognormal shape; needs 3 to 5000 samples, all detected, not all equal. */
-    public static Computed<ShapiroWilk> ofLogs(SampleSet set) {
+    public static Reckoning<ShapiroWilk> ofLogs(SampleSet set) {
         if (!set.complete()) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_CENSORED,
                     "The test of shape needs all samples detected. Look at the probability plot instead.");
         }
         return of(set.logs());
     }
 
-    static Computed<ShapiroWilk> of(double[] values) {
+    static Reckoning<ShapiroWilk> of(double[] values) {
         int n = values.length;
         if (n < FEWEST || n > MOST) {
-            return Computed.none(Soundness.TOO_FEW, "The test of shape needs 3 to 5000 samples; there are " + n + ".");
+            return Reckoning.none(Soundness.TOO_FEW, "The test of shape needs 3 to 5000 samples; there are " + n + ".");
         }
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         Moments moments = Moments.of(sorted);
         if (moments.deviation() < LognormalFit.NO_SPREAD) {
-            return Computed.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
+            return Reckoning.none(Soundness.DEGENERATE_VARIANCE, ResultWords.ALL_EQUAL);
         }
         double[] a = coefficients(n);
         double product = 0;
@@ -50,7 +52,7 @@ public record ShapiroWilk(double statistic, double probability) {
         }
         double squares = moments.deviation() * moments.deviation() * (n - 1);
         double w = Math.min(1, product * product / squares);
-        return Computed.of(new ShapiroWilk(w, probability(w, n)));
+        return Reckoning.of(new ShapiroWilk(w, probability(w, n)));
     }
 
     /** Weights of the upper half, largest first. */

@@ -2,6 +2,8 @@ package org.fumewarden.exposure;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Short-term averages, usually over 15 minutes.
@@ -17,10 +19,10 @@ public final class ShortTerm {
     private ShortTerm() {}
 
     /** The highest average over any window; time outside the periods counts as unexposed. */
-    public static Computed<Double> highest(List<Period> periods, double windowMinutes) {
+    public static Reckoning<Double> highest(List<Period> periods, double windowMinutes) {
         Optional<String> fault = TimeWeightedAverage.fault(periods, windowMinutes);
         if (fault.isPresent()) {
-            return Computed.none(Soundness.INVALID_VALUE, fault.get());
+            return Reckoning.none(Soundness.INVALID_VALUE, fault.get());
         }
         double[] edges = edges(periods);
         double highest = 0;
@@ -29,7 +31,7 @@ public final class ShortTerm {
             highest = Math.max(highest, dose(periods, edges, edge, edge + windowMinutes));
             highest = Math.max(highest, dose(periods, edges, edge - windowMinutes, edge));
         }
-        return Computed.finite(highest / windowMinutes);
+        return Reckoning.of(highest / windowMinutes);
     }
 
     /**
@@ -37,23 +39,23 @@ public final class ShortTerm {
      *
      * <p>It gives no short-term value; but a mean above the limit proves that some window lay above it.
      */
-    public static Computed<Double> fromSample(double mean, double sampleMinutes, double windowMinutes, double limit) {
+    public static Reckoning<Double> fromSample(double mean, double sampleMinutes, double windowMinutes, double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Reckoning.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         Optional<String> fault = TimeWeightedAverage.fault(List.of(new Period(mean, sampleMinutes)), windowMinutes);
         if (fault.isPresent()) {
-            return Computed.none(Soundness.INVALID_VALUE, fault.get());
+            return Reckoning.none(Soundness.INVALID_VALUE, fault.get());
         }
         if (sampleMinutes <= windowMinutes) {
-            return Computed.finite(mean * sampleMinutes / windowMinutes);
+            return Reckoning.of(mean * sampleMinutes / windowMinutes);
         }
         return mean > limit
-                ? Computed.none(
+                ? Reckoning.none(
                         Soundness.INFERRED_EXCEEDANCE,
                         "A mean of " + mean + " over " + sampleMinutes + " min gives no " + windowMinutes
                                 + " min value, yet some window must have been above the limit of " + limit + ".")
-                : Computed.none(
+                : Reckoning.none(
                         Soundness.TOO_FEW,
                         "A sample of " + sampleMinutes + " min gives no " + windowMinutes
                                 + " min value. Sample the worst " + windowMinutes + " minutes.");

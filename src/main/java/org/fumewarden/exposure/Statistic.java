@@ -1,6 +1,8 @@
 package org.fumewarden.exposure;
 
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /** The statistics that a ratio can rest on. */
 public enum Statistic {
@@ -31,13 +33,13 @@ public enum Statistic {
     }
 
     /** The statistic of samples and their fit. */
-    Computed<Double> of(SampleSet set, Computed<LognormalFit> fitted, Optional<Prior> prior) {
+    Reckoning<Double> of(SampleSet set, Reckoning<LognormalFit> fitted, Optional<Prior> prior) {
         return switch (this) {
-            case HIGHEST_SAMPLE -> Computed.of(set.highest());
+            case HIGHEST_SAMPLE -> Reckoning.of(set.highest());
             case ASSUMED_SPREAD -> FewSamples.bound(set, fitted);
             case POSTERIOR ->
                 prior.map(p -> FewSamples.faded(set, fitted, Posterior.bound(p, set)))
-                        .orElseGet(() -> Computed.none(
+                        .orElseGet(() -> Reckoning.none(
                                 Soundness.NOT_NEEDED, "No published study is held for this agent, process and place."));
             case PERCENTILE_95 -> fitted.then(fit -> fit.percentile(Compliance.COVERAGE));
             case UPPER_TOLERANCE_70 ->

@@ -2,6 +2,8 @@ package org.fumewarden.exposure;
 
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The time-weighted average over a reference time.
@@ -26,12 +28,12 @@ public final class TimeWeightedAverage {
     }
 
     /** The average of periods that cover all exposure of the day. */
-    public static Computed<Double> of(List<Period> periods, double referenceMinutes) {
+    public static Reckoning<Double> of(List<Period> periods, double referenceMinutes) {
         Optional<String> fault = fault(periods, referenceMinutes);
         if (fault.isPresent()) {
-            return Computed.none(Soundness.INVALID_VALUE, fault.get());
+            return Reckoning.none(Soundness.INVALID_VALUE, fault.get());
         }
-        return Computed.finite(dose(periods) / referenceMinutes);
+        return Reckoning.of(dose(periods) / referenceMinutes);
     }
 
     /**
@@ -39,15 +41,15 @@ public final class TimeWeightedAverage {
      *
      * @param exposedMinutes length of the shift, at least the sampled time
      */
-    public static Computed<Double> ofShift(
+    public static Reckoning<Double> ofShift(
             List<Period> sampled, double exposedMinutes, Unsampled rest, double referenceMinutes) {
         Optional<String> fault = fault(sampled, referenceMinutes);
         if (fault.isPresent()) {
-            return Computed.none(Soundness.INVALID_VALUE, fault.get());
+            return Reckoning.none(Soundness.INVALID_VALUE, fault.get());
         }
         double covered = sampled.stream().mapToDouble(Period::minutes).sum();
         if (!(exposedMinutes >= covered) || !Double.isFinite(exposedMinutes)) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.INVALID_VALUE,
                     "The stretches last " + Math.round(covered) + " minutes in all, more than the "
                             + Math.round(exposedMinutes) + " minutes of the shift. Correct the length of the shift.");
@@ -62,7 +64,7 @@ public final class TimeWeightedAverage {
                     case AS_SAMPLED -> dose(sampled) / covered;
                     case AS_UNEXPOSED -> 0;
                 };
-        return Computed.finite((dose(sampled) + concentration * (exposedMinutes - covered)) / referenceMinutes);
+        return Reckoning.of((dose(sampled) + concentration * (exposedMinutes - covered)) / referenceMinutes);
     }
 
     private static double dose(List<Period> periods) {

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * One-sided tolerance factors of the normal distribution, exact by the noncentral t.
@@ -26,20 +28,20 @@ public final class ToleranceFactor {
      * @param coverage share of the population, 0 to 1 without the ends
      * @param confidence probability, 0 to 1 without the ends; below 0.5 gives the factor of a lower confidence limit
      */
-    public static Computed<Double> of(int n, double coverage, double confidence) {
+    public static Reckoning<Double> of(int n, double coverage, double confidence) {
         if (n < 2) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_FEW, "A tolerance limit needs 2 or more samples; there are " + n + ". Take more.");
         }
         if (!isShare(coverage) || !isShare(confidence)) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.INVALID_VALUE,
                     "Coverage " + coverage + " and confidence " + confidence
                             + " must lie between 0 and 1. Write 0.95 for 95 %.");
         }
         List<Number> key = List.of(n, coverage, confidence);
         Double known = KNOWN.get(key);
-        Computed<Double> factor = known == null ? solve(n, coverage, confidence) : Computed.of(known);
+        Reckoning<Double> factor = known == null ? solve(n, coverage, confidence) : Reckoning.of(known);
         if (KNOWN.size() < REMEMBERED) {
             factor.value().ifPresent(k -> KNOWN.put(key, k));
         }
@@ -47,12 +49,12 @@ public final class ToleranceFactor {
     }
 
     /** The factor, reckoned anew. */
-    static Computed<Double> solve(int n, double coverage, double confidence) {
+    static Reckoning<Double> solve(int n, double coverage, double confidence) {
         NoncentralT distribution = new NoncentralT(n - 1);
         double root = Math.sqrt(n);
         double z = StandardNormal.quantile(coverage);
         OptionalDouble k = Roots.ofIncreasing(x -> distribution.below(x * root, z * root) - confidence, z, 1);
-        return Computed.finite(k.orElse(Double.NaN));
+        return Reckoning.of(k.orElse(Double.NaN));
     }
 
     static boolean isShare(double value) {

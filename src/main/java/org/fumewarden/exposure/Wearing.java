@@ -1,5 +1,8 @@
 package org.fumewarden.exposure;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
+
 /** What is left inside a respirator, over the time it is worn and the time it is off. */
 public final class Wearing {
     private Wearing() {}
@@ -13,13 +16,13 @@ public final class Wearing {
      * @param factor protection factor while worn, 1 or more
      * @param wornShare share of the exposed time, 0 to 1
      */
-    public static Computed<Double> effectiveFactor(double factor, double wornShare) {
+    public static Reckoning<Double> effectiveFactor(double factor, double wornShare) {
         if (!(factor >= 1) || !Double.isFinite(factor) || !(wornShare >= 0 && wornShare <= 1)) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.INVALID_VALUE,
                     "A factor of " + factor + " worn for " + wornShare
                             + " of the time is not possible. Write 0.95 for 95 %.");
         }
-        return Computed.finite(1 / ((1 - wornShare) + wornShare / factor));
+        return Reckoning.of(1 / ((1 - wornShare) + wornShare / factor));
     }
 }

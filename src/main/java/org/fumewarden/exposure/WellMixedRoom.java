@@ -1,5 +1,8 @@
 package org.fumewarden.exposure;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
+
 /**
  * A room whose air is perfectly mixed.
  *
@@ -36,21 +39,21 @@ public record WellMixedRoom(double generation, double airflow, double volume, do
     }
 
     /** The concentration after a time, from the given start. */
-    public Computed<Double> after(double time, double start) {
+    public Reckoning<Double> after(double time, double start) {
         return timed(time, start, Phi.zeroth(removal() * time), Phi.first(removal() * time));
     }
 
     /** The average over a time, from the given start. */
-    public Computed<Double> average(double time, double start) {
+    public Reckoning<Double> average(double time, double start) {
         return timed(time, start, Phi.first(removal() * time), Phi.second(removal() * time));
     }
 
-    private Computed<Double> timed(double time, double start, double ofStart, double ofSource) {
+    private Reckoning<Double> timed(double time, double start, double ofStart, double ofSource) {
         if (!(time >= 0) || !Double.isFinite(time) || !(start >= 0) || !Double.isFinite(start)) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.INVALID_VALUE,
                     "A time of " + time + " from " + start + " is not possible. Check the sign.");
         }
-        return Computed.finite(start * ofStart + source() * time * ofSource);
+        return Reckoning.of(start * ofStart + source() * time * ofSource);
     }
 }

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * Spread between and within the workers of a similarly exposed group, on the log scale.
@@ -28,13 +30,13 @@ public record WorkerVariance(
     public record Individual(double distance, double probability) {}
 
     /** The variances of samples that name their workers; needs 2 workers, one of them with 2 samples. */
-    public static Computed<WorkerVariance> of(SampleSet set) {
+    public static Reckoning<WorkerVariance> of(SampleSet set) {
         if (!set.complete()) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_CENSORED, "Spread between workers needs all samples detected. Leave it out.");
         }
         if (set.samples().stream().anyMatch(s -> s.worker().isEmpty())) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_FEW, "Spread between workers needs the worker of each sample. Name them.");
         }
         Map<String, List<Sample>> byWorker = set.samples().stream()
@@ -47,10 +49,10 @@ public record WorkerVariance(
         return analysis(groups, set.size());
     }
 
-    private static Computed<WorkerVariance> analysis(List<double[]> groups, int n) {
+    private static Reckoning<WorkerVariance> analysis(List<double[]> groups, int n) {
         int workers = groups.size();
         if (workers < 2 || n <= workers) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.TOO_FEW,
                     "Spread between workers needs 2 workers and more samples than workers; there are " + workers
                             + " workers and " + n + " samples. Repeat samples on the same workers.");
@@ -68,7 +70,7 @@ public record WorkerVariance(
         double perWorker = (n - squares / n) / (workers - 1);
         double meanBetween = between / (workers - 1);
         double meanWithin = within / (n - workers);
-        return Computed.of(new WorkerVariance(
+        return Reckoning.of(new WorkerVariance(
                 grand, meanBetween, meanWithin, Math.max(0, (meanBetween - meanWithin) / perWorker), meanWithin));
     }
 
@@ -84,16 +86,16 @@ public record WorkerVariance(
     }
 
     /** The individual test against a limit. */
-    public Computed<Individual> individual(double limit) {
+    public Reckoning<Individual> individual(double limit) {
         if (!SampleSet.isConcentration(limit)) {
-            return Computed.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
+            return Reckoning.none(Soundness.INVALID_LIMIT, Ratios.limitSentence(limit));
         }
         if (Math.sqrt(between) < LognormalFit.NO_SPREAD) {
-            return Computed.none(
+            return Reckoning.none(
                     Soundness.DEGENERATE_VARIANCE, "The workers do not differ, so the test of the group stands alone.");
         }
         double z = StandardNormal.quantile(COVERAGE);
         double distance = (Math.log(limit) - (meanLog + z * Math.sqrt(within))) / Math.sqrt(between);
-        return Computed.finite(distance).map(h -> new Individual(h, StandardNormal.above(h)));
+        return Reckoning.of(distance).map(h -> new Individual(h, StandardNormal.above(h)));
     }
 }

@@ -18,7 +18,6 @@ import org.fumewarden.assessment.RoomEstimate;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.exposure.Appraisal;
-import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Prior;
 import org.fumewarden.exposure.ShiftAdjustment;
 import org.fumewarden.model.Account;
@@ -26,6 +25,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
+import org.fumewarden.model.Reckoning;
 import org.fumewarden.model.SampleNote;
 import org.fumewarden.model.Unit;
 import org.fumewarden.report.html.Speech;
@@ -213,9 +213,9 @@ public final class ExposureSheet {
 
     private String adjusted(Limit limit, double hours, OptionalDouble week) {
         double plain = limit.value().doubleValue();
-        Computed<Double> dose = ShiftAdjustment.equalDose(plain, hours);
-        Computed<Double> daily = ShiftAdjustment.daily(hours).map(f -> plain * f);
-        Computed<Double> stricter = ShiftAdjustment.stricter(hours, week.orElse(USUAL_WEEK) / MINUTES)
+        Reckoning<Double> dose = ShiftAdjustment.equalDose(plain, hours);
+        Reckoning<Double> daily = ShiftAdjustment.daily(hours).map(f -> plain * f);
+        Reckoning<Double> stricter = ShiftAdjustment.stricter(hours, week.orElse(USUAL_WEEK) / MINUTES)
                 .map(f -> plain * f);
         String unit = " " + limit.unit().symbol();
         return "- " + vocabulary.name(limit.agent()) + ": limit " + Page.number(plain) + unit

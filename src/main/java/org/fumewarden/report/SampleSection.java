@@ -9,7 +9,6 @@ import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.exposure.Appraisal;
-import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Estimate;
 import org.fumewarden.exposure.Exceedance;
 import org.fumewarden.exposure.KaplanMeier;
@@ -25,6 +24,8 @@ import org.fumewarden.exposure.WorkerVariance;
 import org.fumewarden.model.Count;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Need;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.task.Reading;
 
@@ -105,9 +106,7 @@ final class SampleSection {
         String label = "- " + estimate.statistic().words() + ": ";
         return estimate.value()
                 .map(v -> label + Page.number(v) + " " + unit() + ratio(v)
-                        + (estimate.status() == org.fumewarden.exposure.Soundness.SOUND
-                                ? ""
-                                : ". " + estimate.sentence()))
+                        + (estimate.status() == Soundness.SOUND ? "" : ". " + estimate.sentence()))
                 .orElse(label + "none. " + estimate.sentence());
     }
 
@@ -129,7 +128,7 @@ final class SampleSection {
     }
 
     private String fit() {
-        Computed<LognormalFit> fit = appraisal.fit();
+        Reckoning<LognormalFit> fit = appraisal.fit();
         return fit.value()
                 .map(f -> "geometric mean " + Page.number(f.geometricMean()) + " " + unit()
                         + ", geometric standard deviation " + Page.number(f.geometricDeviation()) + ", " + f.method()
@@ -138,7 +137,7 @@ final class SampleSection {
     }
 
     private String shape() {
-        Computed<ShapiroWilk> shape = appraisal.shape();
+        Reckoning<ShapiroWilk> shape = appraisal.shape();
         return shape.value()
                 .map(s -> "Shapiro-Wilk W " + Page.statistic(s.statistic()) + ", p " + Page.statistic(s.probability())
                         + ". With few samples the test finds only gross misfit. " + shape.sentence())
@@ -149,7 +148,7 @@ final class SampleSection {
         if (limit.isEmpty()) {
             return;
         }
-        Computed<Exceedance> found =
+        Reckoning<Exceedance> found =
                 SampleSet.of(group.samples()).then(set -> Exceedance.of(set, limit.getAsDouble(), CONFIDENCE));
         page.paragraph("Share above the limit: "
                 + found.value()
@@ -168,23 +167,23 @@ final class SampleSection {
 
     /** What the non-detects leave of the distribution when no curve is put through it. */
     private String productLimit() {
-        Computed<KaplanMeier> found = SampleSet.of(group.samples()).then(KaplanMeier::of);
+        Reckoning<KaplanMeier> found = SampleSet.of(group.samples()).then(KaplanMeier::of);
         if (found.value().isEmpty()) {
             return "none. " + found.sentence();
         }
         KaplanMeier estimate = found.value().get();
-        Computed<Double> mean = estimate.mean();
-        Computed<Double> percentile = estimate.percentile(PERCENTILE);
+        Reckoning<Double> mean = estimate.mean();
+        Reckoning<Double> percentile = estimate.percentile(PERCENTILE);
         return "mean " + shown(mean) + ", 95th percentile " + shown(percentile) + ". "
                 + String.join(" ", mean.sentence(), percentile.sentence()).strip();
     }
 
-    private String shown(Computed<Double> found) {
+    private String shown(Reckoning<Double> found) {
         return found.value().map(v -> Page.number(v) + " " + unit()).orElse("none");
     }
 
     private String workers() {
-        Computed<WorkerVariance> workers = appraisal.workers();
+        Reckoning<WorkerVariance> workers = appraisal.workers();
         return workers.value()
                 .map(w -> "variance of the logarithms between workers " + Page.number(w.between()) + ", within "
                         + Page.number(w.within())
@@ -199,7 +198,7 @@ final class SampleSection {
         if (limit.isEmpty()) {
             return "";
         }
-        Computed<WorkerVariance.Individual> found = variance.individual(limit.getAsDouble());
+        Reckoning<WorkerVariance.Individual> found = variance.individual(limit.getAsDouble());
         return found.value()
                 .map(i -> "A worker has more than 5 % of days above the limit with a probability of "
                         + Page.percent(i.probability()) + ". ")

@@ -3,10 +3,10 @@ package org.fumewarden.report;
 import java.util.OptionalDouble;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.exposure.Ceiling;
-import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Period;
 import org.fumewarden.exposure.ShortTerm;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Reckoning;
 import org.fumewarden.task.Reading;
 
 /** What stretches of one shift say: 8 hour average, highest 15 minutes, highest stretch. */
@@ -27,7 +27,7 @@ final class ShiftSection {
                         + Page.number(x.level().doubleValue()) + " " + unit
                         + ratio(x.level().doubleValue(), limits.of(assessment, shift.unit())) + "."));
         shortTerm(page, unit);
-        Computed<Double> highest = Ceiling.highest(shift.periods());
+        Reckoning<Double> highest = Ceiling.highest(shift.periods());
         highest.value()
                 .ifPresent(v -> page.paragraph("Highest stretch: " + Page.number(v) + " " + unit
                         + ratio(v, limits.of(shift.agent(), Averaging.CEILING, shift.unit()))
@@ -50,7 +50,7 @@ final class ShiftSection {
         }
         for (Period period : shift.periods()) {
             if (period.minutes() > ShortTerm.QUARTER_HOUR && period.concentration() > limit.getAsDouble()) {
-                Computed<Double> inferred = ShortTerm.fromSample(
+                Reckoning<Double> inferred = ShortTerm.fromSample(
                         period.concentration(), period.minutes(), ShortTerm.QUARTER_HOUR, limit.getAsDouble());
                 page.paragraph("- " + inferred.sentence());
             }

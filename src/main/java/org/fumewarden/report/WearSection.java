@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Respirator;
-import org.fumewarden.exposure.Computed;
 import org.fumewarden.exposure.Wearing;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.Reckoning;
 
 /** What is left of the recommended factor when the respirator is off for part of the exposed time. */
 final class WearSection {
@@ -28,7 +28,7 @@ final class WearSection {
         page.paragraph(worn.get().name() + ": assigned protection factor " + Page.number(factor) + ". The air needs "
                 + Page.number(required) + (advice.requiredFactor().open() ? " so far." : "."));
         for (double share : shares(advice)) {
-            Computed<Double> left = Wearing.effectiveFactor(factor, share);
+            Reckoning<Double> left = Wearing.effectiveFactor(factor, share);
             page.paragraph("- Worn for " + Page.percent(share) + " of the exposed time: "
                     + left.value()
                             .map(v -> Page.atMost(v) + (v < required ? ", below what the air needs" : ""))

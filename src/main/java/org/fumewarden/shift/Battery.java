@@ -9,11 +9,11 @@ import org.fumewarden.endurance.EnduranceCurve;
 import org.fumewarden.endurance.EnduranceTable;
 import org.fumewarden.endurance.Pack;
 import org.fumewarden.endurance.PackShare;
-import org.fumewarden.endurance.Reckoned;
-import org.fumewarden.endurance.Reckoning;
-import org.fumewarden.endurance.Refused;
 import org.fumewarden.endurance.RunTime;
 import org.fumewarden.endurance.Span;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
 import org.fumewarden.task.Task;
 
 /** How long a pack runs the unit: by the user's own curve, else by power and energy. */

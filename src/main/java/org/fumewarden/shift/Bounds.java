@@ -9,15 +9,15 @@ import org.fumewarden.endurance.GasPart;
 import org.fumewarden.endurance.GasType;
 import org.fumewarden.endurance.GasUse;
 import org.fumewarden.endurance.HeldLike;
-import org.fumewarden.endurance.Reckoning;
-import org.fumewarden.endurance.Refusal;
-import org.fumewarden.endurance.Refused;
 import org.fumewarden.endurance.ShelfLife;
 import org.fumewarden.endurance.TestCapacityBound;
 import org.fumewarden.endurance.TimeBound;
 import org.fumewarden.endurance.Vapour;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.FilterMatch;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 import org.fumewarden.task.Task;
 
 /** Every bound on the use of a gas filter that the figures of a task allow, refusals included. */
@@ -43,7 +43,7 @@ final class Bounds {
                         .ifPresentOrElse(
                                 bounds::add,
                                 () -> bounds.add(Reckoning.refuse(
-                                        Refusal.NOT_HELD,
+                                        Soundness.NOT_HELD,
                                         "A filter against nitrous gases is single-use, and only the manufacturer can state its service life.",
                                         "Use supplied" + " air.")));
             case HG ->
@@ -78,14 +78,14 @@ final class Bounds {
     private Optional<Reckoning<TimeBound>> classLimit(FilterMatch match, Fitted fitted, GasUse use) {
         if (fitted.part().isPresent()
                 && tables.classLimits().check(fitted.part().get(), use.ppm()) instanceof Refused<Double> refused
-                && refused.reason() == Refusal.ABOVE_CLASS_LIMIT) {
+                && refused.status() == Soundness.ABOVE_CLASS_LIMIT) {
             return Optional.of(refused.as());
         }
         boolean lowest = fitted.part().map(part -> part.grade() <= 1).orElse(true);
         return match.highest()
                 .filter(highest -> lowest && use.ppm() > highest.doubleValue())
                 .map(highest -> Reckoning.refuse(
-                        Refusal.ABOVE_CLASS_LIMIT,
+                        Soundness.ABOVE_CLASS_LIMIT,
                         "The level is above the " + highest.toPlainString() + " ppm up to which " + fitted.written()
                                 + " may be used here.",
                         "Use a higher class that the manufacturer names, or supplied air."));
@@ -95,7 +95,7 @@ final class Bounds {
         return given.word("low-boiler-group")
                 .map(group -> tables.lowBoilers().bound(Integer.parseInt(group), use, 0))
                 .orElseGet(() -> Reckoning.refuse(
-                        Refusal.LOW_BOILER,
+                        Soundness.LOW_BOILER,
                         "A low boiler needs its group, and that is not given.",
                         "Ask the manufacturer, and add" + " kit.low-boiler-group."));
     }
@@ -115,7 +115,7 @@ final class Bounds {
         }
         if (tests.isEmpty()) {
             return Reckoning.refuse(
-                    Refusal.HOLDING_NOT_SHOWN,
+                    Soundness.HOLDING_NOT_SHOWN,
                     "No approval test is on record for " + fitted.written() + ".",
                     "Ask the manufacturer for data.");
         }
@@ -138,7 +138,7 @@ final class Bounds {
         Optional<Vapour> vapour = vapour(agent);
         if (vapour.isEmpty()) {
             bounds.add(Reckoning.refuse(
-                    Refusal.NOT_GIVEN,
+                    Soundness.NOT_GIVEN,
                     "Adsorption model and rule of thumb: " + agent.name() + " is not in the table of vapours.",
                     "Ask the manufacturer for data."));
             return;

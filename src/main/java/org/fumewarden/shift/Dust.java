@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 import org.fumewarden.endurance.DustLoad;
 import org.fumewarden.endurance.FilterCadence;
 import org.fumewarden.endurance.FilterPressure;
-import org.fumewarden.endurance.Reckoning;
-import org.fumewarden.endurance.Refusal;
-import org.fumewarden.endurance.Refused;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 
 /** The dust that the filter set takes up. */
 final class Dust {
@@ -30,7 +30,7 @@ final class Dust {
         OptionalDouble dust = air.dust();
         if (dust.isEmpty()) {
             return Reckoning.refuse(
-                    Refusal.NOT_GIVEN,
+                    Soundness.NOT_GIVEN,
                     "The dust on the filter cannot be calculated: no particle has a level.",
                     "Add welding-fume or" + " dust-inhalable to exposures.");
         }

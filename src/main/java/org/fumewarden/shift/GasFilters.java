@@ -15,12 +15,12 @@ import org.fumewarden.endurance.FilterFlow;
 import org.fumewarden.endurance.FilterMark;
 import org.fumewarden.endurance.FilterMarks;
 import org.fumewarden.endurance.GasUse;
-import org.fumewarden.endurance.Reckoned;
-import org.fumewarden.endurance.Reckoning;
-import org.fumewarden.endurance.Refusal;
-import org.fumewarden.endurance.Refused;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.FilterMatch;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 import org.fumewarden.task.Task;
 
 /** The change time of the gas filter for every gas of a task. */
@@ -93,7 +93,7 @@ final class GasFilters {
             return refused(
                     agent,
                     "",
-                    none ? Refusal.NOT_HELD : Refusal.HOLDING_NOT_SHOWN,
+                    none ? Soundness.NOT_HELD : Soundness.HOLDING_NOT_SHOWN,
                     (none ? "No filter protects against " : "No filter type is listed for ") + agent.name() + ".",
                     none ? "Use supplied air." : "Ask the manufacturer in writing. Until then use supplied air.");
         }
@@ -102,7 +102,7 @@ final class GasFilters {
             return refused(
                     agent,
                     fitted.written(),
-                    Refusal.NOT_HELD,
+                    Soundness.NOT_HELD,
                     "The filter marked " + fitted.written() + " does not protect against " + agent.name()
                             + ", which needs type " + match.get().type() + ".",
                     "Fit a filter of that type.");
@@ -112,7 +112,7 @@ final class GasFilters {
                 .map(use -> reckoned(agent, match.get(), fitted, use))
                 .orElseGet(() -> {
                     Refused<GasUse> why = (Refused<GasUse>) use(agent, otherGases);
-                    return refused(agent, fitted.written(), why.reason(), why.found(), why.remedy());
+                    return refused(agent, fitted.written(), why.status(), why.found(), why.remedy());
                 });
     }
 
@@ -150,7 +150,7 @@ final class GasFilters {
                 .orElse(List.of());
     }
 
-    private static GasLife refused(Agent agent, String filter, Refusal reason, String found, String remedy) {
+    private static GasLife refused(Agent agent, String filter, Soundness reason, String found, String remedy) {
         return new GasLife(
                 agent.id(),
                 agent.name(),
@@ -167,7 +167,7 @@ final class GasFilters {
         OptionalDouble exit = air.lowestLimit(agent);
         if (ppm.isEmpty() || exit.isEmpty()) {
             return Reckoning.refuse(
-                    Refusal.NOT_GIVEN,
+                    Soundness.NOT_GIVEN,
                     ppm.isEmpty()
                             ? agent.name() + " has no concentration in ppm and no molar mass to calculate it."
                             : "No limit is included for " + agent.name()
@@ -200,7 +200,7 @@ final class GasFilters {
         return given.number("measured-flow").isPresent()
                 ? Reckoning.of(FilterFlow.ofBlower(given.number("measured-flow").getAsDouble(), filters))
                 : Reckoning.refuse(
-                        Refusal.NOT_GIVEN,
+                        Soundness.NOT_GIVEN,
                         "The air that goes through the filter is unknown: kit.measured-flow is not given.",
                         "Add it, or kit.blower: false for a mask without blower.");
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fumewarden.endurance.ChangeTime;
 import org.fumewarden.endurance.CurvePoint;
-import org.fumewarden.endurance.Reckoning;
+import org.fumewarden.model.Reckoning;
 
 /**
  * The change time of the filter for one gas.

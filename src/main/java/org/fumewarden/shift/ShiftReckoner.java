@@ -11,14 +11,14 @@ import org.fumewarden.endurance.BreathDemand;
 import org.fumewarden.endurance.ChangeTime;
 import org.fumewarden.endurance.DustLoad;
 import org.fumewarden.endurance.FilterCadence;
-import org.fumewarden.endurance.Reckoned;
-import org.fumewarden.endurance.Reckoning;
-import org.fumewarden.endurance.Refusal;
-import org.fumewarden.endurance.Refused;
 import org.fumewarden.endurance.RunTime;
 import org.fumewarden.endurance.ShiftNeeds;
 import org.fumewarden.endurance.ShiftPlan;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
 import org.fumewarden.model.Row;
+import org.fumewarden.model.Soundness;
 import org.fumewarden.task.Task;
 
 /** Reckons one shift with the unit in use. */
@@ -88,7 +88,7 @@ public final class ShiftReckoner {
     private Reckoning<AirflowVerdict> airflow() {
         if (given.word("blower").filter("false"::equals).isPresent()) {
             return Reckoning.refuse(
-                    Refusal.NOT_GIVEN,
+                    Soundness.NOT_GIVEN,
                     "The unit has no blower, so there is neither flow nor battery to plan with.",
                     "Change any filters by the times below, and follow the advice on this task.");
         }
@@ -133,7 +133,7 @@ public final class ShiftReckoner {
             return refused.as();
         }
         return wear.isEmpty()
-                ? Reckoning.refuse(Refusal.NOT_GIVEN, "The time of wear is not given.", "Add task.time-on-task.")
+                ? Reckoning.refuse(Soundness.NOT_GIVEN, "The time of wear is not given.", "Add task.time-on-task.")
                 : Reckoning.of(load.value().orElseThrow().milligrams(wear.getAsDouble()));
     }
 
@@ -155,7 +155,7 @@ public final class ShiftReckoner {
         if (refused.or(() -> gas).isPresent()) {
             return refused.or(() -> gas).get().as();
         }
-        if (cadence instanceof Refused<FilterCadence> dust && dust.reason() != Refusal.NOT_GIVEN) {
+        if (cadence instanceof Refused<FilterCadence> dust && dust.status() != Soundness.NOT_GIVEN) {
             return dust.as();
         }
         Reckoning<RunTime> full = battery.full();

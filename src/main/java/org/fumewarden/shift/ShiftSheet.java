@@ -5,10 +5,10 @@ import java.util.OptionalDouble;
 import org.fumewarden.endurance.AirflowVerdict;
 import org.fumewarden.endurance.EnduranceCurve;
 import org.fumewarden.endurance.FilterCadence;
-import org.fumewarden.endurance.Reckoning;
 import org.fumewarden.endurance.RunTime;
 import org.fumewarden.endurance.ShadeAdvice;
 import org.fumewarden.endurance.ShiftPlan;
+import org.fumewarden.model.Reckoning;
 
 /**
  * One shift with the unit in use.

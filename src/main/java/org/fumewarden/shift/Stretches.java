@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.fumewarden.endurance.Reckoning;
-import org.fumewarden.endurance.Refusal;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /**
  * The stretches of wear in a shift.
@@ -25,8 +25,8 @@ record Stretches(List<Double> work, List<Double> breaks) {
         double total = given.number("time-on-task").orElse(given.number("shift").orElse(0));
         if (!(total > 0)) {
             return given.<Stretches>missing("The shift", "task.time-on-task")
-                    .orElseGet(() ->
-                            Reckoning.refuse(Refusal.BAD_NUMBER, "The task lasts 0 min.", "Write how long it lasts."));
+                    .orElseGet(() -> Reckoning.refuse(
+                            Soundness.INVALID_VALUE, "The task lasts 0 min.", "Write how long it lasts."));
         }
         double longest = given.number("wear-time").orElse(total);
         int count = (int) Math.min(MOST, Math.max(1, Math.ceil(total / Math.max(1, longest))));

@@ -9,10 +9,10 @@ import java.util.function.Supplier;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.endurance.BadFigure;
-import org.fumewarden.endurance.Reckoning;
-import org.fumewarden.endurance.Refusal;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.fumewarden.task.Task;
 
 /** What a task file says about the unit in use. */
@@ -69,7 +69,7 @@ final class UnitAnswers {
         return absent.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Reckoning.refuse(
-                        Refusal.NOT_GIVEN,
+                        Soundness.NOT_GIVEN,
                         what + " cannot be calculated.",
                         "Add to the task file: " + String.join(", ", absent) + "."));
     }

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.endurance.EnduranceCurve;
-import org.fumewarden.endurance.Refused;
+import org.fumewarden.model.Refused;
 
 /** Reads the run times that somebody measured on the unit: for each pack, hours by filter resistance. */
 final class CurveReader {

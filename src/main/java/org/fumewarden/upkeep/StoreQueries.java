@@ -16,13 +16,14 @@ import java.util.concurrent.Callable;
 final class StoreQueries {
     private static final String HOLDS = " AND NOT EXISTS (SELECT 1 FROM entry c WHERE c.corrects = e.sequence) ";
 
-    private static final String REGISTERED =
-            "SELECT body, sequence FROM entry WHERE serves = 'registration' AND sequence IN "
-                    + "(SELECT max(sequence) FROM entry WHERE serves = 'registration' GROUP BY item) ORDER BY item";
-    private static final String LAST_DONE =
+    /** The due list asks this once, and the next two for every item or duty. */
+    static final String REGISTERED = "SELECT body, sequence FROM entry WHERE serves = 'registration' AND sequence IN "
+            + "(SELECT max(sequence) FROM entry WHERE serves = 'registration' GROUP BY item) ORDER BY item";
+
+    static final String LAST_DONE =
             "SELECT on_day, sequence FROM entry e" + " WHERE item = ? AND serves = ? AND result = ? AND on_day <= ?"
                     + HOLDS + "ORDER BY on_day DESC, sequence DESC LIMIT 1";
-    private static final String FIRST_CLOSING =
+    static final String FIRST_CLOSING =
             "SELECT min(on_day) FROM entry e" + " WHERE item = ? AND result IN ('failed', 'withdrawn')" + HOLDS;
 
     private static final int LATELY = 500;
@@ -58,11 +59,6 @@ final class StoreQueries {
                 + " AND (result IN ('failed', 'withdrawn') OR serves IN ('repair', 'replacement', 'examination')"
                 + " OR serves LIKE 'air-test/%')" + HOLDS + "ORDER BY on_day, sequence");
         correcting = connection.prepareStatement("SELECT 1 FROM entry WHERE corrects = ?");
-    }
-
-    /** The queries that the due list asks for every item or duty. */
-    static List<String> readByDue() {
-        return List.of(REGISTERED, LAST_DONE, FIRST_CLOSING);
     }
 
     <T> T ask(Callable<T> question) {

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,23 +34,23 @@ class AirflowCheckTest {
         "159.9, 160, BELOW_MINIMUM_FLOW",
         "160, 160, ''",
         "0, 160, BELOW_MINIMUM_FLOW",
-        "-1, 160, BAD_NUMBER",
-        "NaN, 160, BAD_NUMBER",
-        "160, 0, BAD_NUMBER"
+        "-1, 160, INVALID_VALUE",
+        "NaN, 160, INVALID_VALUE",
+        "160, 0, INVALID_VALUE"
     })
     void unitBelowItsMinimumDesignFlowIsBarred(double measured, double minimum, String refusal) {
         Reckoning<AirflowVerdict> verdict =
                 AirflowCheck.compare(OptionalDouble.of(measured), minimum, Tables.workRate("low"), false, 1);
-        assertEquals(refusal, verdict.refusal().map(Enum::name).orElse(""));
+        assertEquals(
+                refusal, verdict.value().isPresent() ? "" : verdict.status().name());
     }
 
     @Test
     void flowThatWasNotMeasuredBarsToo() {
         assertEquals(
-                Refusal.BELOW_MINIMUM_FLOW,
+                Soundness.BELOW_MINIMUM_FLOW,
                 AirflowCheck.compare(OptionalDouble.empty(), 160, Tables.workRate("low"), false, 1)
-                        .refusal()
-                        .orElseThrow());
+                        .status());
     }
 
     @ParameterizedTest(name = "{0} L/min at {1} work, speech {2}, factor {3}: {4}")
@@ -121,6 +124,6 @@ class AirflowCheckTest {
     @ParameterizedTest
     @CsvSource({"5001", "-501", "NaN"})
     void altitudesOutsideTheTableAreRefused(double altitude) {
-        assertTrue(Tables.atmosphere().breathingFactor(altitude).refusal().isPresent());
+        assertTrue(Tables.atmosphere().breathingFactor(altitude).value().isEmpty());
     }
 }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 
 /** Properties over random agents, flows and humidities; the seed is fixed so that a failure repeats. */
@@ -119,7 +121,7 @@ class ChangeTimeHonestyTest {
                     ppm > 0 && Double.isFinite(ppm) && temperature > -50 && temperature < 200
                             ? TestCapacityBound.bound(
                                     A2, use, MODEL.heldLike(agent, ppm, temperature, CYCLOHEXANE, A2), false)
-                            : Reckoning.refuse(Refusal.BAD_NUMBER, "no isotherm", "none"));
+                            : Reckoning.refuse(Soundness.INVALID_VALUE, "no isotherm", "none"));
             return bounds;
         }
     }

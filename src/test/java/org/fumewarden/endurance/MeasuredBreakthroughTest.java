@@ -3,6 +3,9 @@ package org.fumewarden.endurance;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Refused;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,7 +44,7 @@ class MeasuredBreakthroughTest {
             double ppm, double exit, double flow, double humidity, double warmth, boolean adsorbed) {
         Reckoning<TimeBound> outcome = TOLUENE.bound(use(ppm, exit, flow, humidity, warmth), adsorbed);
         Refused<TimeBound> refused = (Refused<TimeBound>) outcome;
-        assertEquals(Refusal.OUTSIDE_TABLE, refused.reason());
+        assertEquals(Soundness.OUTSIDE_TABLE, refused.status());
         assertTrue(refused.shortens().orElseThrow().minutes() <= 1018);
     }
 
@@ -68,12 +71,12 @@ class MeasuredBreakthroughTest {
 
     @ParameterizedTest(name = "{0} ppm: {1}")
     @CsvSource({
-        "50, '; the use is no harder in concentration, so the time is taken as it stands.'",
+        "50, '. The concentration here is no higher, so the time is taken as it stands.'",
         "100, ', shortened in inverse proportion to 100 ppm here.'"
     })
     void sentenceSaysWhetherTheTimeWasShortened(double ppm, String end) {
         TimeBound bound = TOLUENE.bound(use(ppm, 5, 53.3, 50, 22), true).value().orElseThrow();
-        assertEquals("1018 min measured at 50 ppm and 53.3 L/min (OSHA static table)" + end, bound.says());
+        assertEquals("It came through after 1018 min at 50 ppm and 53.3 L/min (OSHA static table)" + end, bound.says());
         assertTrue(bound.standsAlone());
     }
 
@@ -82,8 +85,8 @@ class MeasuredBreakthroughTest {
     void measurementThatCannotBeIsRefused(double minutes, double ppm, double flow) {
         MeasuredBreakthrough line = new MeasuredBreakthrough(minutes, ppm, 5, flow, 0, 50, 22, "a sheet");
         assertEquals(
-                Refusal.BAD_NUMBER,
-                line.bound(use(10, 5, 20, 30, 10), true).refusal().orElseThrow());
+                Soundness.INVALID_VALUE,
+                line.bound(use(10, 5, 20, 30, 10), true).status());
     }
 
     private static double minutes(MeasuredBreakthrough line, GasUse use, boolean adsorbed) {

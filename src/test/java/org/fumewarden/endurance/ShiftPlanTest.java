@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -138,19 +139,17 @@ class ShiftPlanTest {
     @Test
     void impossibleShiftsAreRefused() {
         assertEquals(
-                Refusal.BAD_NUMBER,
-                ShiftPlan.of(needs(0, 0, 0, NEVER, 0, false, 0)).refusal().orElseThrow());
+                Soundness.INVALID_VALUE,
+                ShiftPlan.of(needs(0, 0, 0, NEVER, 0, false, 0)).status());
         assertEquals(
-                Refusal.BAD_NUMBER,
-                ShiftPlan.of(needs(100, 101, 0, NEVER, 0, false, 0)).refusal().orElseThrow());
+                Soundness.INVALID_VALUE,
+                ShiftPlan.of(needs(100, 101, 0, NEVER, 0, false, 0)).status());
         assertEquals(
-                Refusal.BAD_NUMBER,
-                ShiftPlan.of(needs(100, 100, 0, Double.NaN, 0, false, 0))
-                        .refusal()
-                        .orElseThrow());
+                Soundness.INVALID_VALUE,
+                ShiftPlan.of(needs(100, 100, 0, Double.NaN, 0, false, 0)).status());
         ShiftNeeds noBreak =
                 new ShiftNeeds(List.of(10.0, 10.0), List.of(), 100, 100, 0, NEVER, 0, false, 0, Tables.packRules());
-        assertEquals(Refusal.BAD_NUMBER, ShiftPlan.of(noBreak).refusal().orElseThrow());
+        assertEquals(Soundness.INVALID_VALUE, ShiftPlan.of(noBreak).status());
     }
 
     /** By hand: 10 min at 1 % a minute add 0.1 of 380/0.95 = 400 min to the 50 left; 90 in all, below 0.75 x 400. */
@@ -271,7 +270,7 @@ class ShiftPlanTest {
     void stretchesAndBreaksOfADayAreTaken(double work, double pause, boolean refused) {
         ShiftNeeds needs = new ShiftNeeds(
                 List.of(60.0, work), List.of(pause), 100, 100, 0, NEVER, 0, false, 0, Tables.packRules());
-        assertEquals(refused, ShiftPlan.of(needs).refusal().isPresent());
+        assertEquals(refused, ShiftPlan.of(needs).value().isEmpty());
     }
 
     /** 0 to 45 C for charging: from memory, as the table says. */

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.fumewarden.model.Reckoned;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,8 +53,8 @@ class TestCapacityTest {
                 HeldLike.testGasBoundByReaction(),
                 false);
         assertEquals(
-                "The filter was tested at 30 L/min and meets 180 L/min, where its bed is used less fully: this time may"
-                        + " not stand alone. Ask the manufacturer for a test at the flow of this unit.",
+                "The filter was tested at 30 L/min and meets 180 L/min, where its bed is used less fully. Do not rely"
+                        + " on this time alone. Ask the manufacturer for a test at the flow of this unit.",
                 bound.remarks().get(0));
     }
 
@@ -73,7 +76,7 @@ class TestCapacityTest {
         "5000, 9.9, 70, 20, EXIT_LIMIT_TOO_LOW",
         "5000, 10, 70.1, 20, TOO_HUMID",
         "5000, 10, 70, 20.1, OUTSIDE_TEMPERATURE",
-        "0, 10, 70, 20, BAD_NUMBER"
+        "0, 10, 70, 20, INVALID_VALUE"
     })
     void boundIsRefusedOutsideTheTest(double ppm, double exit, double humidity, double temperature, String refusal) {
         Reckoning<TimeBound> bound = TestCapacityBound.bound(
@@ -81,14 +84,14 @@ class TestCapacityTest {
                 use(ppm, exit, 30, humidity, temperature),
                 HeldLike.testGasBoundByReaction(),
                 false);
-        assertEquals(refusal, bound.refusal().map(Enum::name).orElse(""));
+        assertEquals(refusal, bound.value().isPresent() ? "" : bound.status().name());
     }
 
     @Test
     void agentNotShownToBeHeldIsRefused() {
         Reckoning<TimeBound> bound = TestCapacityBound.bound(
                 Tables.test("B2", "chlorine"), use(5, 1, 30, 50, 20), HeldLike.notShown(), false);
-        assertEquals(Refusal.HOLDING_NOT_SHOWN, bound.refusal().orElseThrow());
+        assertEquals(Soundness.HOLDING_NOT_SHOWN, bound.status());
     }
 
     /** A tenth of the vapour is held less firmly: the isotherm share falls, so the bound grows less than tenfold. */

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 
 /** What the product says to the vectors on averages, mixtures, errors, shifts and units. */
 final class AirVectors {
     private AirVectors() {}
 
-    static <T> T need(Computed<T> outcome) {
+    static <T> T need(Reckoning<T> outcome) {
         return outcome.value().orElseThrow(() -> new AssertionError(outcome.status() + ": " + outcome.sentence()));
     }
 
@@ -24,7 +26,7 @@ final class AirVectors {
 
     static Map<String, Object> shortTerm(Vector v) {
         if (v.has("sample_min")) {
-            Computed<Double> result = ShortTerm.fromSample(
+            Reckoning<Double> result = ShortTerm.fromSample(
                     v.number("mean"), v.number("sample_min"), ShortTerm.QUARTER_HOUR, v.number("limit15"));
             return Map.of(
                     "stel15",

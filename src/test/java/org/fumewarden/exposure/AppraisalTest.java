@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fumewarden.exposure.Appraisal.Question;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 
 /** The choice of the governing statistic is our own design; the numbers behind it are held by the reference vectors. */
@@ -199,14 +200,18 @@ class AppraisalTest {
         assertTrue(warns(governing(samples, 1), Soundness.WARN_WORKERS_DIFFER));
     }
 
+    private static Sample lasting(double minutes, double concentration) {
+        return new Sample(concentration, true, OptionalDouble.of(minutes), Optional.empty());
+    }
+
     @Test
     void timesThatDoNotFitTheLimitAreACaution() {
         Question stel = new Question(1, OptionalDouble.of(15), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
-        List<Sample> longOnes = found(SIX).stream().map(s -> s.lasting(60)).toList();
+        List<Sample> longOnes = Arrays.stream(SIX).mapToObj(c -> lasting(60, c)).toList();
         assertTrue(warns(need(Appraisal.of(longOnes, stel)).governing(), Soundness.WARN_SAMPLE_TIME));
         Question shift = new Question(1, OptionalDouble.of(480), Optional.empty(), NonDetects.MAXIMUM_LIKELIHOOD);
         assertTrue(warns(need(Appraisal.of(longOnes, shift)).governing(), Soundness.WARN_SAMPLE_TIME));
-        List<Sample> fitting = found(SIX).stream().map(s -> s.lasting(120)).toList();
+        List<Sample> fitting = Arrays.stream(SIX).mapToObj(c -> lasting(120, c)).toList();
         assertFalse(warns(need(Appraisal.of(fitting, shift)).governing(), Soundness.WARN_SAMPLE_TIME));
     }
 
@@ -232,8 +237,7 @@ class AppraisalTest {
                 Appraisal.of(found(Double.NaN), Question.against(1)).status());
         assertEquals(
                 Soundness.INVALID_VALUE,
-                Appraisal.of(List.of(Sample.found(1).lasting(0)), Question.against(1))
-                        .status());
+                Appraisal.of(List.of(lasting(0, 1)), Question.against(1)).status());
         assertEquals(
                 Soundness.TOO_FEW, Appraisal.of(List.of(), Question.against(1)).status());
         for (double limit : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {

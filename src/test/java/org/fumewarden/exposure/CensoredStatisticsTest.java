@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fumewarden.exposure.OrderRegression.Mark;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -137,7 +140,7 @@ class CensoredStatisticsTest {
     @Test
     void faultySampleIsCountedFromOne() {
         assertTrue(SampleSet.of(samples(1, 2, -0.0)).sentence().startsWith("Sample 3 is "));
-        List<Sample> times = List.of(Sample.found(1), Sample.found(2).lasting(-5));
+        List<Sample> times = List.of(Sample.found(1), new Sample(2, true, OptionalDouble.of(-5), Optional.empty()));
         assertEquals(
                 "Sample 2 ran for -5.0 minutes. Leave the time out.",
                 SampleSet.of(times).sentence());

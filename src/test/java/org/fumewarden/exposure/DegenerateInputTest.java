@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.fumewarden.exposure.Compliance.Decision;
 import org.fumewarden.exposure.TimeWeightedAverage.Unsampled;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -67,8 +69,8 @@ class DegenerateInputTest {
     @TestFactory
     Stream<DynamicTest> noDegenerateSamplesEverPass() {
         return cases().map(c -> DynamicTest.dynamicTest(c.name(), () -> {
-            Computed<SampleSet> set = SampleSet.of(c.samples());
-            Computed<LognormalFit> fit = set.then(LognormalFits::of);
+            Reckoning<SampleSet> set = SampleSet.of(c.samples());
+            Reckoning<LognormalFit> fit = set.then(LognormalFits::of);
             assertEquals(c.fit(), fit.status());
             assertTrue(fit.status() == Soundness.SOUND || fit.sentence().contains("."), "a sentence");
             set.value().ifPresent(samples -> {
@@ -101,7 +103,7 @@ class DegenerateInputTest {
     @Test
     void equalDetectedSamplesWithNonDetectsBelowGiveAStatusNotACrash() {
         for (NonDetects method : NonDetects.values()) {
-            Computed<LognormalFit> fit = SampleSet.of(both(below(2, 0.1), found(0.3, 0.3, 0.3, 0.3)))
+            Reckoning<LognormalFit> fit = SampleSet.of(both(below(2, 0.1), found(0.3, 0.3, 0.3, 0.3)))
                     .then(set -> LognormalFits.of(set, method));
             fit.value().ifPresent(f -> assertTrue(Double.isFinite(f.sdLog())));
             assertTrue(fit.value().isPresent() || !fit.sentence().isBlank());
@@ -182,14 +184,15 @@ class DegenerateInputTest {
 
     @Test
     void anOutcomeNeverHoldsNoNumberAndKeepsItsWarning() {
-        assertThrows(IllegalArgumentException.class, () -> new Value<>(Double.NaN, Soundness.SOUND, ""));
-        assertThrows(IllegalArgumentException.class, () -> new NoValue<Double>(Soundness.SOUND, "x"));
-        assertEquals(Soundness.OUT_OF_RANGE, Computed.of(1.0).map(x -> x / 0).status());
-        Computed<Double> warned = new Value<>(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x * 2);
+        assertThrows(IllegalArgumentException.class, () -> Reckoning.of(Double.NaN, Soundness.SOUND, ""));
+        assertThrows(IllegalArgumentException.class, () -> Reckoning.<Double>none(Soundness.SOUND, "x"));
+        assertEquals(Soundness.OUT_OF_RANGE, Reckoning.of(1.0).map(x -> x / 0).status());
+        Reckoning<Double> warned =
+                Reckoning.of(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x * 2);
         assertEquals(Soundness.WARN_UNSTABLE, warned.status());
         assertEquals(4.0, need(warned));
         assertEquals(
                 Soundness.TOO_FEW,
-                Computed.<Double>none(Soundness.TOO_FEW, "few").map(x -> x).status());
+                Reckoning.<Double>none(Soundness.TOO_FEW, "few").map(x -> x).status());
     }
 }

@@ -15,6 +15,8 @@ import org.fumewarden.exposure.AnalyticalError.Finding;
 import org.fumewarden.exposure.Appraisal.Question;
 import org.fumewarden.exposure.Compliance.Decision;
 import org.fumewarden.exposure.TimeWeightedAverage.Unsampled;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -317,7 +319,8 @@ class EdgesTest {
 
     @Test
     void valueThatLeavesTheNumbersKeepsNoWarning() {
-        Computed<Double> warned = new Value<>(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x / 0);
+        Reckoning<Double> warned =
+                Reckoning.of(2.0, Soundness.WARN_UNSTABLE, "careful").map(x -> x / 0);
         assertEquals(Soundness.OUT_OF_RANGE, warned.status());
         assertTrue(warned.value().isEmpty());
     }

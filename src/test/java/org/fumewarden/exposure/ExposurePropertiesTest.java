@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.fumewarden.model.Reckoning;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -150,9 +151,9 @@ class ExposurePropertiesTest {
             for (double value : air(8 + random.nextInt(8))) {
                 samples.add(random.nextInt(4) == 0 ? Sample.below(value) : Sample.found(value));
             }
-            Computed<LognormalFit> before = SampleSet.of(samples).then(LognormalFits::of);
+            Reckoning<LognormalFit> before = SampleSet.of(samples).then(LognormalFits::of);
             java.util.Collections.shuffle(samples, random);
-            Computed<LognormalFit> after = SampleSet.of(samples).then(LognormalFits::of);
+            Reckoning<LognormalFit> after = SampleSet.of(samples).then(LognormalFits::of);
             assertEquals(before.status(), after.status());
             if (before.value().isPresent()) {
                 assertEquals(need(before).meanLog(), need(after).meanLog(), 1e-9);
@@ -214,7 +215,7 @@ class ExposurePropertiesTest {
                 samples.add(random.nextInt(3) == 0 ? Sample.below(value) : Sample.found(value));
             }
             double limit = random.nextInt(8) == 0 ? odd[random.nextInt(odd.length)] : 1;
-            Computed<Appraisal> outcome = Appraisal.of(samples, Appraisal.Question.against(limit));
+            Reckoning<Appraisal> outcome = Appraisal.of(samples, Appraisal.Question.against(limit));
             if (outcome.value().isEmpty()) {
                 assertFalse(outcome.sentence().isBlank());
                 continue;

@@ -3,6 +3,8 @@ package org.fumewarden.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,7 +41,7 @@ final class ProductLimitTest {
     /** 4 x 3/15 + 2 x 4/15 + 1 x 4/15 + 1 x 4/15 for those below the lowest result. */
     @Test
     void meanCountsTheUndetectedAtTheLowestResult() {
-        Computed<Double> mean = FIVE.mean();
+        Reckoning<Double> mean = FIVE.mean();
         assertEquals(28 / 15.0, mean.value().orElseThrow(), 1e-12);
         assertEquals(Soundness.TOO_CENSORED, mean.status());
         assertEquals(
@@ -49,7 +51,7 @@ final class ProductLimitTest {
 
     @Test
     void meanOfDetectedSamplesIsTheirMean() {
-        Computed<Double> mean =
+        Reckoning<Double> mean =
                 of(Sample.found(1), Sample.found(2), Sample.found(4)).mean();
         assertEquals(7 / 3.0, mean.value().orElseThrow(), 1e-12);
         assertEquals(Soundness.SOUND, mean.status());

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.fumewarden.exposure.TwoZoneRoom.Fields;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 
 /** Closed forms of the rooms against integration step by step (classical Runge-Kutta, written here). */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 
 /** The lognormal arithmetic of an estimate, by the textbook formulas of that distribution. */

@@ -3,6 +3,7 @@ package org.fumewarden.exposure;
 import static org.fumewarden.exposure.AirVectors.need;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.fumewarden.model.Soundness;
 import org.junit.jupiter.api.Test;
 
 /** Tolerance factors against whole tables. */

@@ -3,6 +3,7 @@ package org.fumewarden.exposure;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.Reckoning;
 
 /** What the product says to the vectors on input that must never pass silently. */
 final class TrapVectors {
@@ -16,7 +17,7 @@ final class TrapVectors {
     }
 
     private static Map<String, Object> ratio(Vector v) {
-        Computed<Double> ratio = Ratios.of(v.number("conc"), v.number("oel"));
+        Reckoning<Double> ratio = Ratios.of(v.number("conc"), v.number("oel"));
         Map<String, Object> found = new HashMap<>();
         found.put("status", ratio.status());
         found.put("hr", ratio.value().orElse(-1.0));
@@ -25,8 +26,8 @@ final class TrapVectors {
     }
 
     private static Map<String, Object> samples(Vector v) {
-        Computed<LognormalFit> fit = v.samples().then(LognormalFits::of);
-        Computed<Compliance.Tolerance> test = fit.then(f -> Compliance.tolerance(f, v.number("oelv")));
+        Reckoning<LognormalFit> fit = v.samples().then(LognormalFits::of);
+        Reckoning<Compliance.Tolerance> test = fit.then(f -> Compliance.tolerance(f, v.number("oelv")));
         Map<String, Object> found = new HashMap<>();
         found.put("status", fit.status());
         found.put("gm", fit.value().map(LognormalFit::geometricMean));

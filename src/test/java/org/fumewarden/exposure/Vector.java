@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.StreamSupport;
+import org.fumewarden.model.Reckoning;
 
 /** One reference vector: inputs, expected values, tolerance and the document they come from. */
 record Vector(String id, String topic, JsonNode inputs, JsonNode expected, JsonNode tolerance, String source) {
@@ -68,7 +69,7 @@ record Vector(String id, String topic, JsonNode inputs, JsonNode expected, JsonN
     }
 
     /** The samples of "data", or of "x" with its detection flags. */
-    Computed<SampleSet> samples() {
+    Reckoning<SampleSet> samples() {
         if (has("data")) {
             return SampleSet.found(numbers("data"));
         }

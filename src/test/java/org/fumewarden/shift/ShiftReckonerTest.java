@@ -21,15 +21,15 @@ import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.endurance.ChangeTime;
 import org.fumewarden.endurance.EnduranceCurve;
 import org.fumewarden.endurance.MeasuredBreakthrough;
-import org.fumewarden.endurance.Reckoning;
-import org.fumewarden.endurance.Refusal;
 import org.fumewarden.endurance.ShiftPlan;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.Reckoning;
 import org.fumewarden.model.Row;
+import org.fumewarden.model.Soundness;
 import org.fumewarden.model.Unit;
 import org.fumewarden.task.Task;
 import org.junit.jupiter.api.Test;
@@ -119,10 +119,9 @@ final class ShiftReckonerTest {
                 .isPresent());
         assertTrue(plan(List.of()).value().isPresent());
         assertEquals(
-                Refusal.OUTSIDE_TABLE,
+                Soundness.OUTSIDE_TABLE,
                 plan(List.of(measure("warning-pressure", "kit.warning-pressure", 200)))
-                        .refusal()
-                        .orElseThrow());
+                        .status());
     }
 
     private static Reckoning<ShiftPlan> plan(List<Input> more) {
@@ -190,7 +189,7 @@ final class ShiftReckonerTest {
         assertEquals(1, timed("toluene", "carbon-monoxide").size());
         assertEquals(0, timed("toluene", "xylene").size());
         assertTrue(reckon(vapours("toluene", "carbon-monoxide"), Set.of("toluene"), Map.of()).remarks().stream()
-                .anyMatch(r -> r.startsWith("No filter here holds carbon monoxide")));
+                .anyMatch(r -> r.startsWith("No filter here protects against carbon monoxide")));
     }
 
     private static List<ChangeTime> timed(String... agents) {

@@ -22,7 +22,7 @@ class DueReadingTest {
         new LargeYard(20, 400).fill(file);
         List<String> scans = new ArrayList<>();
         try (Connection connection = Sqlite.open(file, true)) {
-            for (String query : StoreQueries.readByDue()) {
+            for (String query : List.of(StoreQueries.REGISTERED, StoreQueries.LAST_DONE, StoreQueries.FIRST_CLOSING)) {
                 try (Statement statement = connection.createStatement();
                         ResultSet plan = statement.executeQuery("EXPLAIN QUERY PLAN " + query.replace("?", "1"))) {
                     while (plan.next()) {

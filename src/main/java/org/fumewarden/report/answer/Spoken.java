@@ -12,6 +12,7 @@ import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Duty;
 import org.fumewarden.model.Figures;
+import org.fumewarden.model.Keep;
 import org.fumewarden.model.Measure;
 import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
@@ -88,7 +89,7 @@ record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
 
     /** How long a record is kept, as people say it. */
     String keep(String keep) {
-        return terms().keep(keep);
+        return Keep.parse(keep).map(terms()::keep).orElse(keep);
     }
 
     /** An interval as people say it. */

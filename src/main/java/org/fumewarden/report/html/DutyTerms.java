@@ -1,16 +1,12 @@
 package org.fumewarden.report.html;
 
 import java.time.Period;
-import java.util.Arrays;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.fumewarden.model.Keep;
 import org.fumewarden.model.Keyed;
 
 /** What a duty asks, who does it, how often, and how long its record is kept, as people say it. */
 public record DutyTerms(Speech speech) {
-    private static final Pattern LEG = Pattern.compile("([a-z ]+?) \\+ P(\\d+)([YM])");
-
     /**
      * What is done, and to what where that differs.
      *
@@ -29,20 +25,21 @@ public record DutyTerms(Speech speech) {
     }
 
     /** How long a record is kept. */
-    public String keep(String keep) {
-        List<String> legs = Arrays.stream(keep.replaceFirst("^later of ", "").split(" and "))
-                .map(this::leg)
-                .toList();
-        return legs.size() < 2 ? legs.get(0) : speech.say("the later of {0} and {1}", legs.toArray());
+    public String keep(Keep keep) {
+        Object[] legs = keep.legs().stream().map(this::leg).toArray();
+        return switch (legs.length) {
+            case 0 -> speech.named("keep." + keep.text().replace(' ', '-'), keep.text());
+            case 1 -> legs[0].toString();
+            default -> speech.say("the later of {0} and {1}", legs);
+        };
     }
 
-    private String leg(String text) {
-        Matcher leg = LEG.matcher(text);
-        if (!leg.matches()) {
-            return speech.named("keep." + text.replace(' ', '-'), text);
-        }
-        String span = speech.words().say(leg.group(3).equals("Y") ? "span.years" : "span.months", leg.group(2));
-        return speech.words().say("keep.from-" + leg.group(1).replace(' ', '-'), span);
+    private String leg(Keep.Leg leg) {
+        long months = leg.period().toTotalMonths();
+        String span = months % 12 == 0
+                ? speech.words().say("span.years", months / 12)
+                : speech.words().say("span.months", months);
+        return speech.words().say("keep.from-" + leg.anchor().key(), span);
     }
 
     /** An interval. */

@@ -42,8 +42,7 @@ final class KeptEntries {
     }
 
     private static String point(Duty duty, boolean sure, Speech speech) {
-        String keep = speech.say(
-                "Keep the record: {0}.", new DutyTerms(speech).keep(duty.keep().text()));
+        String keep = speech.say("Keep the record: {0}.", new DutyTerms(speech).keep(duty.keep()));
         String open = sure ? "" : " " + speech.say("The register does not say whether this applies.");
         return StringUtils.removeEnd(speech.told(duty.what()), ".") + " [" + DueSheet.clause(duty, speech) + "]. "
                 + keep + open;

@@ -139,7 +139,7 @@ public final class WrittenProgramme {
                                 StringUtils.capitalize(terms().deed(
                                                 d.doneBy(),
                                                 List.of(d.appliesTo().get(0)))),
-                                terms().keep(d.keep().text()),
+                                terms().keep(d.keep()),
                                 DueSheet.clause(d, speech)))
                         .distinct()
                         .toList()));
