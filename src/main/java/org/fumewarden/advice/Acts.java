@@ -1,25 +1,38 @@
 package org.fumewarden.advice;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.fumewarden.model.Act;
+import org.fumewarden.model.Answer;
 import org.fumewarden.model.Row;
 import org.fumewarden.trail.Step;
-import org.fumewarden.trail.Trail;
 
 /** The short sentences of the page that is read, for what the rules concluded about this task. */
 public final class Acts {
     private Acts() {}
 
     /**
-     * The sentences of a part, in the order of their table, each once.
+     * The sentences of a part, in the order of their table, each once: for what the rules concluded, what is worn, and where the
+     * work is done.
      *
      * @param rows those in force on the day
      */
-    public static List<Act> of(String part, Trail trail, List<Row> rows) {
+    public static List<Act> of(String part, Advice advice, List<Row> rows) {
+        Set<String> keys = new HashSet<>(Worn.keys(advice, rows));
+        advice.trail().steps().stream()
+                .filter(Step::stands)
+                .map(s -> Act.key(s.conclusion()))
+                .forEach(keys::add);
+        advice.inputs().stream()
+                .filter(Answer.class::isInstance)
+                .map(i -> "answer:" + ((Answer) i).question() + "=" + ((Answer) i).value())
+                .forEach(keys::add);
+        Set<String> said = new HashSet<>();
         return rows.stream()
                 .filter(r -> r instanceof Act act && act.part().equals(part))
                 .map(Act.class::cast)
-                .filter(act -> trail.steps().stream().filter(Step::stands).anyMatch(s -> act.answers(s.conclusion())))
+                .filter(act -> act.calledForBy(keys) && said.add(act.says()))
                 .toList();
     }
 }

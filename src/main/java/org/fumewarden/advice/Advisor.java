@@ -60,6 +60,7 @@ public final class Advisor {
         List<Input> more = new ArrayList<>(
                 assessed.stream().flatMap(a -> a.inputs().stream()).toList());
         more.add(assessor.breath());
+        assessor.expired().ifPresent(more::add);
         Task whole = task.with(more);
         comparable(whole, figures);
         Trail trail = engine.decide(whole.inputs(), whole.on());

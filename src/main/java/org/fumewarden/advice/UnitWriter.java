@@ -1,5 +1,6 @@
 package org.fumewarden.advice;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,6 +18,9 @@ import org.fumewarden.trail.Trail;
 /** Gathers what the trail says of the unit in hand. */
 final class UnitWriter {
     private static final String NOT_FOR_USE = "not-for-use";
+    private static final String HEALS = "heals-";
+    /** What need not be said besides an act, since the act settles it. */
+    private static final String SETTLES = "settled-by-";
 
     private UnitWriter() {}
 
@@ -34,13 +38,18 @@ final class UnitWriter {
                 .map(UnitFinding::condition)
                 .collect(Collectors.toSet());
         String condition = against.isEmpty() ? found.isEmpty() ? "nothing-found" : "open" : NOT_FOR_USE;
-        List<String> heals = figures.all(Member.class)
-                .filter(m ->
-                        m.set().startsWith("heals-") && against.contains(m.set().substring("heals-".length())))
-                .map(m -> book.vocabulary().name(m.item()))
-                .distinct()
-                .toList();
-        return Optional.of(new UnitInHand(id, deviceClass, condition, Reason.once(found), heals));
+        Set<String> heals = items(figures, HEALS, against);
+        heals.removeAll(items(figures, SETTLES, heals));
+        List<String> acts = heals.stream().map(book.vocabulary()::name).toList();
+        return Optional.of(new UnitInHand(id, deviceClass, condition, Reason.once(found), acts));
+    }
+
+    /** The items of the sets that are named after these, in the order of their table. */
+    private static Set<String> items(ExposureTables figures, String prefix, Set<String> of) {
+        return figures.all(Member.class)
+                .filter(m -> m.set().startsWith(prefix) && of.contains(m.set().substring(prefix.length())))
+                .map(Member::item)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private static String word(Task task, String question) {

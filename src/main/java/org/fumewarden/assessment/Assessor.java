@@ -1,6 +1,7 @@
 package org.fumewarden.assessment;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -42,6 +43,13 @@ public final class Assessor {
      */
     public List<Assessment> assess() {
         return task.readings().stream().map(this::assess).toList();
+    }
+
+    /** That the filter is past the last day on its label, where the task tells that day. */
+    public Optional<Answer> expired() {
+        return word("filter-expiry")
+                .filter(last -> task.on().isAfter(LocalDate.parse(last)))
+                .map(last -> new Answer("filter-expired", "true", "kit.filter-expiry"));
     }
 
     /** The air that the wearer draws at the peak of a breath. */

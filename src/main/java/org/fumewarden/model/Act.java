@@ -1,28 +1,36 @@
 package org.fumewarden.model;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * A short sentence for the page that is read, shown when the rules concluded what calls for it. It adds no judgement.
  *
- * @param part {@code do-now}, {@code stop} where the work must not start, or {@code leave}
- * @param calledFor conclusions that call for it, such as {@code caution:low-flow} or {@code trait:air-delivery=powered}; an
- *     asterisk at the end stands for any ending
+ * @param part {@code do-now}; in its place {@code stop}, {@code wearer} or {@code conflict} where the work must not start; or {@code leave}
+ * @param calledFor what calls for it: a conclusion such as {@code caution:low-flow} or {@code trait:lev-present=true}, what is
+ *     worn such as {@code worn:powered}, or an answer such as {@code answer:place=outdoors}; an asterisk at the end stands for
+ *     any ending
+ * @param unless what makes it needless, likewise; empty for nothing
  * @param says the sentence
  */
-public record Act(RowRef ref, String id, String part, List<String> calledFor, String says) implements Row {
+public record Act(RowRef ref, String id, String part, List<String> calledFor, String unless, String says)
+        implements Row {
     public Act {
         calledFor = List.copyOf(calledFor);
     }
 
-    /** True when a conclusion calls for it. */
-    public boolean answers(Conclusion conclusion) {
-        String key = key(conclusion);
-        return calledFor.stream()
-                .anyMatch(c -> c.endsWith("*") ? key.startsWith(c.substring(0, c.length() - 1)) : key.equals(c));
+    /** True when one of the keys calls for it, and none speaks against it. */
+    public boolean calledForBy(Set<String> keys) {
+        return !keys.contains(unless)
+                && calledFor.stream().anyMatch(c -> keys.stream().anyMatch(k -> fits(c, k)));
     }
 
-    private static String key(Conclusion conclusion) {
+    private static boolean fits(String call, String key) {
+        return call.endsWith("*") ? key.startsWith(call.substring(0, call.length() - 1)) : key.equals(call);
+    }
+
+    /** The key of a conclusion, such as {@code caution:low-flow}. */
+    public static String key(Conclusion conclusion) {
         String kind = conclusion.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT) + ":";
         return kind + conclusion.subject() + (conclusion instanceof Trait trait ? "=" + trait.value() : "");
     }

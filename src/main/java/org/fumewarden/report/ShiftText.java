@@ -86,7 +86,7 @@ public final class ShiftText {
         advice.unit().filter(UnitInHand::barred).ifPresent(unit -> {
             lines.add((unit.id().isEmpty() ? "This unit" : "Unit " + unit.id()) + ": do not use it.");
             unit.reasons().forEach(r -> lines.add(r.says()));
-            lines.add("Remedy: " + String.join("; ", unit.heals()) + ".");
+            lines.add("Remedy: " + String.join(" ", unit.heals()));
         });
         for (Respirator best : advice.with(Suitability.RECOMMENDED)) {
             lines.add(

@@ -13,7 +13,7 @@ import org.fumewarden.report.sheet.Sign;
 record ActsPart(Advice advice, List<Row> rows, Spoken spoken) {
 
     Optional<Part> write(String part, String key, Sign sign) {
-        List<Line> lines = Acts.of(part, advice.trail(), rows).stream()
+        List<Line> lines = Acts.of(part, advice, rows).stream()
                 .map(act -> (Line) spoken.translated(sign, "act." + act.id(), act.says()))
                 .toList();
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part(key, spoken.say("page." + key), lines));

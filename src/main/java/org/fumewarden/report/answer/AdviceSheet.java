@@ -87,7 +87,7 @@ public final class AdviceSheet {
                                                 "sheet.later", advice.codeUsed().checkedOn())
                                 : "")
                         + (foreign == 0 ? "" : ". " + spoken.say("sheet.untranslated.some", foreign)),
-                advice.status().key(),
+                StatePart.barsTheUnit(advice) ? "unit-barred" : advice.status().key(),
                 page,
                 annex,
                 spoken.say("closing"),

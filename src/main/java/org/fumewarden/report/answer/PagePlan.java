@@ -51,9 +51,7 @@ final class PagePlan {
         List<Part> first = new ArrayList<>();
         first.add(tone.of(new StatePart(advice, spoken).write()));
         first.add(tone.of(new WearPart(advice, spoken).write()));
-        acts.write(advice.status() == Status.DO_NOT_ENTER ? "stop" : "do-now", "do-now", Sign.ACT)
-                .map(tone::of)
-                .ifPresent(first::add);
+        acts.write(doing(), "do-now", Sign.ACT).map(tone::of).ifPresent(first::add);
         List<Part> last = new ArrayList<>();
         acts.write("leave", "leave", Sign.LEAVE).map(tone::of).ifPresent(last::add);
         new OpenPart(advice, spoken).write().map(tone::of).ifPresent(last::add);
@@ -80,6 +78,14 @@ final class PagePlan {
         keepUp.map(p -> cut(p, left)).ifPresent(parts::add);
         parts.addAll(last);
         return parts;
+    }
+
+    /** The acts of the page; where nobody may start, what puts that right in place of what prepares the work. */
+    private String doing() {
+        if (advice.status() == Status.CONFLICT) {
+            return "conflict";
+        }
+        return advice.status() != Status.DO_NOT_ENTER ? "do-now" : new Stopped(advice).byWearer() ? "wearer" : "stop";
     }
 
     private int room(List<Part> first, List<Part> last) {

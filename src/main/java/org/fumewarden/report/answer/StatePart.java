@@ -11,6 +11,7 @@ import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Caution;
@@ -43,18 +44,20 @@ record StatePart(Advice advice, Spoken spoken) {
     private static final List<String> OF_WEARER =
             List.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
     private static final List<String> OF_UNIT = List.of(
-            "unit", "class-in-hand", "measured-flow", "minimum-design-flow", "spark-arrestor", "unit-withdrawn");
+            "unit",
+            "class-in-hand",
+            "measured-flow",
+            "minimum-design-flow",
+            "spark-arrestor",
+            "filter-expiry",
+            "unit-withdrawn");
 
     Part write() {
         List<Line> lines = new ArrayList<>();
         String key = advice.status().key();
         lines.add(new Line.State(
-                spoken.say("state." + key + ".word"),
-                spoken.say(
-                        WearPart.ofTheTeam(advice).isEmpty() || advice.status() != Status.DO_NOT_ENTER
-                                ? "state." + key
-                                : "state.team",
-                        advice.questions().size())));
+                spoken.say((barsTheUnit(advice) ? "state.unit" : "state." + key) + ".word"),
+                spoken.say(text(), advice.questions().size())));
         why().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         told("told.of-job", TOLD, lines);
         told("told.of-wearer", OF_WEARER, lines);
@@ -67,6 +70,25 @@ record StatePart(Advice advice, Spoken spoken) {
                 .distinct()
                 .forEach(s -> lines.add(new Line.Says(Sign.NONE, spoken.say("told.register") + ":", spoken.told(s))));
         return new Part("state", spoken.say("page.state"), lines);
+    }
+
+    /** True when the work may be done, but not with the unit that lies ready. */
+    static boolean barsTheUnit(Advice advice) {
+        return Set.of(Status.COMPLETE, Status.INCOMPLETE).contains(advice.status())
+                && advice.unit().filter(UnitInHand::barred).isPresent();
+    }
+
+    private String text() {
+        if (advice.status() == Status.COMPLETE && barsTheUnit(advice)) {
+            return "state.unit";
+        }
+        if (new Stopped(advice).byWearer()) {
+            return "state.wearer";
+        }
+        boolean stopped = advice.status() == Status.DO_NOT_ENTER;
+        return stopped && !WearPart.ofTheTeam(advice).isEmpty()
+                ? "state.team"
+                : "state." + advice.status().key();
     }
 
     /** Who answers for what was not measured, and what of it does not count. */
@@ -105,13 +127,7 @@ record StatePart(Advice advice, Spoken spoken) {
     private List<Reason> why() {
         List<Reason> why = new ArrayList<>();
         if (advice.status() == Status.DO_NOT_ENTER) {
-            why.addAll(advice.stops());
-            if (why.isEmpty() && !advice.respirators().isEmpty()) {
-                List<String> common = advice.barringAll();
-                advice.respirators().get(0).reasons().stream()
-                        .filter(r -> common.contains(r.says()))
-                        .forEach(why::add);
-            }
+            why.addAll(new Stopped(advice).now());
         }
         if (advice.status() == Status.CONFLICT) {
             why.addAll(advice.conflicts());
@@ -137,10 +153,14 @@ record StatePart(Advice advice, Spoken spoken) {
             told.add(spoken.words()
                     .sayOr(
                             "told." + question + "." + answer.value(),
-                            spoken.say("told." + question, spoken.answer(question, answer.value()))));
+                            spoken.say("told." + question, answer(question, answer.value()))));
         } else if (input instanceof Measure measure && measure.question().equals(question)) {
             told.add(spoken.say("told." + question, Spoken.amount(measure)));
         }
+    }
+
+    private String answer(String question, String value) {
+        return question.equals("filter-expiry") ? spoken.day(LocalDate.parse(value)) : spoken.answer(question, value);
     }
 
     /** What the reader would look for among the answers and does not find. */

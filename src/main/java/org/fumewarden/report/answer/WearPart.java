@@ -47,16 +47,29 @@ record WearPart(Advice advice, Spoken spoken) {
         List<Reason> team = ofTheTeam(advice);
         team.forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
         if (advice.status() == Status.DO_NOT_ENTER && team.isEmpty()) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.stay-out"), ""));
+            Stopped stopped = new Stopped(advice);
+            lines.add(new Line.Says(Sign.NONE, spoken.say(stopped.byWearer() ? "wear.wearer" : "wear.stay-out"), ""));
+            stopped.after().forEach(r -> lines.add(after(spoken.sentence(Sign.NONE, r, ""))));
         }
+        // What lies ready is what is put on: a unit that must not be used stands before what is worn instead.
+        advice.unit().filter(UnitInHand::barred).ifPresent(u -> unit(u, lines));
         advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
         factor(lines);
-        advice.unit().filter(u -> !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
-        inHand(lines);
         advice.recommended()
                 .map(Respirator::conditions)
                 .orElse(List.of())
                 .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
+        advice.unit().filter(u -> !u.barred() && !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
+        inHand(lines);
+    }
+
+    private Line after(Line.Says sentence) {
+        return new Line.Says(
+                sentence.sign(),
+                spoken.say("wear.after") + ":",
+                sentence.says(),
+                sentence.notes(),
+                sentence.language());
     }
 
     private void wear(Respirator respirator, List<Line> lines) {
@@ -71,17 +84,12 @@ record WearPart(Advice advice, Spoken spoken) {
         }
     }
 
-    /** The unit in hand: what lies ready is what is put on. */
+    /** The unit in hand: what it is fit for, and what mends it. */
     private void unit(UnitInHand unit, List<Line> lines) {
         String name = unit.id().isEmpty() ? spoken.say("wear.this-unit") : spoken.say("wear.unit", unit.id());
-        String heals = unit.heals().isEmpty()
-                ? ""
-                : " "
-                        + spoken.say(
-                                "wear.heals",
-                                unit.heals().stream().map(spoken::told).collect(Collectors.joining("; ")));
+        String heals = unit.heals().stream().map(spoken::told).collect(Collectors.joining(" "));
         Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
-        lines.add(new Line.Says(sign, name + ":", spoken.say("wear." + unit.condition()) + heals));
+        lines.add(new Line.Says(sign, name + ": " + spoken.say("wear." + unit.condition()), heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
     }
 
@@ -90,8 +98,9 @@ record WearPart(Advice advice, Spoken spoken) {
         advice.inHand().filter(r -> r.verdict() == Suitability.BARRED).ifPresent(r -> {
             lines.add(new Line.Says(
                     Sign.LEAVE,
-                    Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ":",
-                    spoken.say("wear.not-for-this-work")));
+                    Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ": "
+                            + spoken.say("wear.not-for-this-work"),
+                    ""));
             r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
         });
     }
@@ -110,8 +119,12 @@ record WearPart(Advice advice, Spoken spoken) {
             return;
         }
         boolean noneSoFar = !advice.byChoice().isEmpty();
-        lines.add(new Line.Says(Sign.NONE, spoken.say(noneSoFar ? "wear.none-so-far" : "wear.nothing-cleared"), ""));
-        if (ofTheTeam(advice).isEmpty()) {
+        boolean ordered = ofTheTeam(advice).isEmpty() && !advice.interim().isEmpty();
+        if (noneSoFar || !ordered) {
+            lines.add(
+                    new Line.Says(Sign.NONE, spoken.say(noneSoFar ? "wear.none-so-far" : "wear.nothing-cleared"), ""));
+        }
+        if (ordered) {
             advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
         }
         names("wear.may-do", noneSoFar ? List.of() : undecided, lines);
@@ -129,8 +142,11 @@ record WearPart(Advice advice, Spoken spoken) {
         }
     }
 
-    /** Where nobody may enter, a low figure must not read as leave to work without a respirator. */
+    /** Where nobody may enter, a figure must not read as leave to go in with that much protection. */
     private void factor(List<Line> lines) {
+        if (advice.status() == Status.DO_NOT_ENTER && ofTheTeam(advice).isEmpty()) {
+            return;
+        }
         RequiredFactor factor = advice.requiredFactor();
         String open = factor.open() ? " " + spoken.say("factor.open") : "";
         String assigned = advice.recommended()
@@ -143,7 +159,7 @@ record WearPart(Advice advice, Spoken spoken) {
                     assigned
                             + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
                             + open));
-        } else if (advice.status() != Status.DO_NOT_ENTER && (advice.byChoice().isEmpty() || factor.restsOnNothing())) {
+        } else if ((advice.byChoice().isEmpty() || factor.restsOnNothing())) {
             lines.add(new Line.Says(Sign.NONE, none(factor)));
         }
     }

@@ -1,0 +1,80 @@
+package org.fumewarden.report.answer;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Reason;
+import org.fumewarden.advice.Status;
+import org.fumewarden.model.Bar;
+import org.fumewarden.model.Stop;
+
+/** Why nobody may start, apart from what only holds once that is put right. */
+record Stopped(Advice advice) {
+    /** Gates through which no one goes while they are shut; behind the others stands a respirator. */
+    private static final Set<String> SHUT = Set.of("immediately-dangerous", "oxygen-deficient", "fire");
+
+    private static final Set<String> OF_WEARER = Set.of("medically-cleared", "trained");
+
+    /** True when only this wearer is in the way, and another may do the work. */
+    boolean byWearer() {
+        if (advice.status() != Status.DO_NOT_ENTER || !advice.stops().isEmpty()) {
+            return false;
+        }
+        Set<String> barred = advice.trail().all(Bar.class).stream()
+                .filter(b -> OF_WEARER.contains(b.because()))
+                .map(Bar::deviceClass)
+                .collect(Collectors.toSet());
+        return !advice.respirators().isEmpty()
+                && advice.respirators().stream().allMatch(r -> barred.contains(r.deviceClass()));
+    }
+
+    /** What stops the work. */
+    List<Reason> now() {
+        if (advice.stops().isEmpty()) {
+            return common();
+        }
+        List<Reason> now = new ArrayList<>(advice.stops());
+        now.removeAll(later());
+        return now;
+    }
+
+    /** What still holds once the stop is lifted: one sentence for each gate. */
+    List<Reason> after() {
+        Set<String> gates = new HashSet<>();
+        return later().stream().filter(r -> gates.add(r.subject())).toList();
+    }
+
+    private List<Reason> later() {
+        Set<String> stops = advice.trail().all(Stop.class).stream()
+                .map(Stop::subject)
+                .collect(Collectors.toCollection(HashSet::new));
+        stops.addAll(SHUT);
+        List<Reason> later = advice.stops().stream()
+                .filter(r -> !stops.contains(r.subject()))
+                .toList();
+        return later.size() == advice.stops().size() ? List.of() : later;
+    }
+
+    private List<Reason> common() {
+        if (advice.respirators().isEmpty()) {
+            return List.of();
+        }
+        List<String> common = advice.barringAll();
+        Set<String> wearer = byWearer() ? barsOfWearer() : Set.of();
+        return advice.respirators().get(0).reasons().stream()
+                .filter(r -> common.contains(r.says()))
+                .filter(r -> wearer.isEmpty() || wearer.contains(r.step()))
+                .toList();
+    }
+
+    private Set<String> barsOfWearer() {
+        return advice.trail()
+                .concluding(Bar.class)
+                .filter(s -> OF_WEARER.contains(((Bar) s.conclusion()).because()))
+                .map(s -> s.id())
+                .collect(Collectors.toSet());
+    }
+}
