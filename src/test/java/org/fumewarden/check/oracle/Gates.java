@@ -44,7 +44,7 @@ record Gates(Case facts, Levels levels) implements Family {
                     .map(Condition::deviceClass)
                     .collect(Collectors.toSet());
             offered.stream()
-                    .filter(o -> !o.forImmediateDanger() || !behind.contains(o.id()))
+                    .filter(o -> !o.forImmediateDanger() && !onlyProvenOxygen() || !behind.contains(o.id()))
                     .forEach(o -> found.add(o.id() + " is offered behind an entry stop: " + why));
             if (advice.status() != Status.DO_NOT_ENTER) {
                 found.add(advice.status().key() + " in spite of " + why);
@@ -65,10 +65,18 @@ record Gates(Case facts, Levels levels) implements Family {
         return oxygen().filter(o -> o.compareTo(percent) < 0).isPresent();
     }
 
-    /** 29 CFR 1910.134(d)(2)(iii) and Table II: on the employer's proof any respirator that supplies the air. */
+    /**
+     * 29 CFR 1910.134(d)(2)(iii) and Table II: on the employer's proof any respirator that supplies the air, behind the same
+     * entry stop. Common practice, no source: no proof holds in a confined space or beside a gas that pushes out the oxygen.
+     */
     private boolean provenByAltitude() {
         Optional<BigDecimal> altitude = facts.measure("altitude");
+        boolean pushedOut = facts.said(Exposure.class).stream()
+                .anyMatch(x ->
+                        facts.in("displaces-oxygen", x.agent()) && x.level().signum() > 0);
         return facts.is("oxygen-demonstrated", "true")
+                && !facts.is("place", "confined-space")
+                && !pushedOut
                 && facts.tables().all(Band.class).stream()
                         .filter(b -> b.band().equals("oxygen-by-altitude"))
                         .anyMatch(b -> altitude.filter(b::holds).isPresent() && !oxygenBelow(b.value()));
@@ -113,9 +121,15 @@ record Gates(Case facts, Levels levels) implements Family {
 
     /** What only positive pressure with air of its own may be worn for. */
     Optional<String> entryStop() {
-        if (oxygenBelow(ENTRY) && !provenByAltitude()) {
-            return Optional.of("oxygen of " + oxygen().get());
-        }
+        return oxygenBelow(ENTRY) ? Optional.of("oxygen of " + oxygen().get()) : danger();
+    }
+
+    /** The only entry stop behind which the law takes more than air with an escape of its own. */
+    private boolean onlyProvenOxygen() {
+        return provenByAltitude() && danger().isEmpty();
+    }
+
+    private Optional<String> danger() {
         Optional<String> level = facts.said(Exposure.class).stream()
                 .filter(x -> facts.tables().all(DangerLevel.class).stream()
                         .anyMatch(d -> d.agent().equals(x.agent())
