@@ -17,33 +17,33 @@ final class EditedCells {
      * What differs in rows that ship, and was typed by nobody.
      *
      * @param typed the cells that were typed, by key: they are compared with what was typed
+     * @param rows whole rows that changed: their cells are not named again
      */
-    static List<Problem> of(RuleFolder folder, Set<String> typed) {
+    static List<Problem> of(RuleFolder folder, Set<String> typed, RowChanges rows) {
         if (folder.isShipped()) {
             return List.of();
         }
         Map<String, WrittenCell> now = byKey(folder);
         Map<String, WrittenCell> shipped = byKey(RuleFolder.shipped());
-        Set<String> rows = rows(now);
         Set<String> tables = new LinkedHashSet<>();
         now.values().forEach(cell -> tables.add(cell.table()));
-        Set<String> shippedRows = rows(shipped);
-        Set<String> gone = new LinkedHashSet<>();
+        Map<String, WrittenCell> places = new LinkedHashMap<>();
+        now.values().forEach(cell -> places.putIfAbsent(row(cell), cell));
+        Set<String> shippedRows = new LinkedHashSet<>();
+        shipped.values().forEach(cell -> shippedRows.add(row(cell)));
         List<Problem> problems = new ArrayList<>();
         for (WrittenCell cell : shipped.values()) {
             WrittenCell here = now.get(cell.key());
-            if (typed.contains(cell.key()) || !tables.contains(cell.table())) {
+            if (typed.contains(cell.key())
+                    || !tables.contains(cell.table())
+                    || rows.settled(cell.table(), cell.row())) {
                 continue;
             }
-            if (!rows.contains(row(cell))) {
-                if (gone.add(row(cell))) {
-                    problems.add(new Problem(
-                            folder.origin(), 0, row(cell), "is a row of the program that is gone.", remedy(cell)));
-                }
-            } else if (here == null) {
+            if (here == null) {
+                WrittenCell place = places.get(row(cell));
                 problems.add(new Problem(
-                        folder.origin(),
-                        0,
+                        place.file(),
+                        place.line(),
                         cell.key(),
                         "is gone; the program has " + cell.value() + ".",
                         remedy(cell)));
@@ -73,12 +73,6 @@ final class EditedCells {
         Map<String, WrittenCell> cells = new LinkedHashMap<>();
         WrittenCell.every(folder).forEach(cell -> cells.put(cell.key(), cell));
         return cells;
-    }
-
-    private static Set<String> rows(Map<String, WrittenCell> cells) {
-        Set<String> rows = new LinkedHashSet<>();
-        cells.values().forEach(cell -> rows.add(row(cell)));
-        return rows;
     }
 
     private static String row(WrittenCell cell) {

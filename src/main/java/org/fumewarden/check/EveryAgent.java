@@ -2,11 +2,13 @@ package org.fumewarden.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.CodeSummary;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.TableFile;
@@ -37,44 +39,62 @@ final class EveryAgent {
 
     private static <R extends Row> List<Problem> list(
             CodeBook book, Class<R> kind, Function<R, String> agent, String what, Set<String> lists) {
-        Set<String> held = rows(book, kind).stream().map(agent).collect(Collectors.toCollection(TreeSet::new));
-        List<NoneListed> none = rows(book, NoneListed.class).stream()
-                .filter(n -> lists.contains(n.list()))
+        Map<String, List<DatedRow>> held = dated(book)
+                .filter(d -> kind.isInstance(d.row()))
+                .collect(Collectors.groupingBy(d -> agent.apply(kind.cast(d.row()))));
+        List<DatedRow> none = dated(book)
+                .filter(d -> d.row() instanceof NoneListed n && lists.contains(n.list()))
                 .toList();
         List<Problem> problems = new ArrayList<>();
         for (TableFile table : book.tables()) {
             for (DatedRow dated : table.rows()) {
                 if (dated.row() instanceof Agent a
-                        && !held.contains(a.id())
-                        && none.stream().noneMatch(n -> n.covers(a.id()))) {
-                    problems.add(new Problem(
-                            table.file(),
-                            dated.line(),
-                            a.id(),
-                            "has neither a " + what + " under " + book.card().id()
-                                    + " nor a row that says there is none.",
-                            "add the " + what + ", or a row of a none-listed table with the edition searched."));
+                        && !held.containsKey(a.id())
+                        && none.stream().noneMatch(n -> covers(n, a.id()))) {
+                    problems.add(silent(book, table, dated, a.id(), "", what));
                 }
-                if (dated.row() instanceof NoneListed n && lists.contains(n.list()) && held.contains(n.agent())) {
+                if (kind.isInstance(dated.row()) && dated.until().isBefore(CodeSummary.NEVER)) {
+                    String of = agent.apply(kind.cast(dated.row()));
+                    if (Stream.concat(held.get(of).stream(), none.stream().filter(n -> covers(n, of)))
+                            .noneMatch(next -> next.inForce(dated.until()))) {
+                        problems.add(silent(book, table, dated, of, "from " + dated.until() + " ", what));
+                    }
+                }
+                if (dated.row() instanceof NoneListed n
+                        && lists.contains(n.list())
+                        && held.getOrDefault(n.agent(), List.of()).stream().anyMatch(row -> sameDay(row, dated))) {
                     problems.add(new Problem(
                             table.file(),
                             dated.line(),
                             n.agent(),
                             "is said to have no " + what + ", and has one under "
                                     + book.card().id() + ".",
-                            "drop one of the two."));
+                            "drop one of the two, or close one with until."));
                 }
             }
         }
         return problems;
     }
 
-    private static <R extends Row> List<R> rows(CodeBook book, Class<R> kind) {
-        return book.tables().stream()
-                .flatMap(t -> t.rows().stream())
-                .map(DatedRow::row)
-                .filter(kind::isInstance)
-                .map(kind::cast)
-                .toList();
+    private static Problem silent(
+            CodeBook book, TableFile table, DatedRow row, String agent, String since, String what) {
+        return new Problem(
+                table.file(),
+                row.line(),
+                agent,
+                since + "has neither a " + what + " under " + book.card().id() + " nor a row that says there is none.",
+                "add the " + what + ", or a row of a none-listed table with the edition searched.");
+    }
+
+    private static boolean covers(DatedRow none, String agent) {
+        return ((NoneListed) none.row()).covers(agent);
+    }
+
+    private static boolean sameDay(DatedRow some, DatedRow other) {
+        return some.from().isBefore(other.until()) && other.from().isBefore(some.until());
+    }
+
+    private static Stream<DatedRow> dated(CodeBook book) {
+        return book.tables().stream().flatMap(t -> t.rows().stream());
     }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.CodeSummary;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
@@ -203,6 +204,7 @@ final class TableLint {
             }
         }
         for (List<Placed> same : byKey.values()) {
+            gaps(same);
             for (int i = 0; i < same.size(); i++) {
                 for (int j = i + 1; j < same.size(); j++) {
                     overlap(same.get(i), same.get(j));
@@ -234,6 +236,43 @@ final class TableLint {
     private static String folder(TableFile table) {
         int end = table.file().indexOf("/tables/");
         return end < 0 ? table.file() : table.file().substring(0, end);
+    }
+
+    /** Days between a row that ends and the row that follows it. */
+    private void gaps(List<Placed> same) {
+        for (Placed ended : same) {
+            LocalDate end = ended.row().until();
+            if (end.isBefore(CodeSummary.NEVER)
+                    && same.stream().noneMatch(p -> p.row().inForce(end))) {
+                same.stream()
+                        .map(p -> p.row().from())
+                        .filter(from -> from.isAfter(end))
+                        .min(LocalDate::compareTo)
+                        .ifPresentOrElse(
+                                from -> ends(
+                                        ended,
+                                        ", and the row that follows begins on " + from + ".",
+                                        "write until: " + from
+                                                + "; until names the first day on which a row no longer holds."),
+                                () -> {
+                                    if (ended.row().row() instanceof Threshold) {
+                                        ends(
+                                                ended,
+                                                ", and nothing follows: what is compared with it falls silent.",
+                                                "add the row that follows, or take until away.");
+                                    }
+                                });
+            }
+        }
+    }
+
+    private void ends(Placed row, String message, String maybe) {
+        say(
+                row.table(),
+                row.row().line(),
+                row.row().row().ref().key(),
+                "ends on " + row.row().until() + message,
+                maybe);
     }
 
     private void overlap(Placed first, Placed second) {

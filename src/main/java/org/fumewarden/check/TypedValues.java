@@ -42,6 +42,7 @@ public final class TypedValues {
     /** What a value is of and how well it is known: held as it stood, since no second document was typed for it. */
     private static final String HELD = "held";
 
+    private static final String AS_IT_STOOD = "as it stood";
     private static final String RULES = "rules";
     private static final String WITHDRAWN = "withdrawn";
 
@@ -49,6 +50,13 @@ public final class TypedValues {
     record Typed(String table, String row, String cell, String value, String source) {
         String key() {
             return table + " / " + row + " / " + cell;
+        }
+
+        /** What was typed, and from what. */
+        private String origin() {
+            return source.startsWith(AS_IT_STOOD)
+                    ? "it was " + value + source.substring(AS_IT_STOOD.length())
+                    : value + " was typed from " + source;
         }
     }
 
@@ -105,11 +113,18 @@ public final class TypedValues {
         Map<String, WrittenCell> cells = new LinkedHashMap<>();
         WrittenCell.all(folder).forEach(cell -> cells.put(cell.key(), cell));
         WrittenCell.words(folder).forEach(cell -> cells.put(cell.key(), cell));
+        Map<String, WrittenCell> every = new HashMap<>(cells);
+        WrittenCell.every(folder).forEach(cell -> every.putIfAbsent(cell.key(), cell));
         Set<String> tables = cells.values().stream().map(WrittenCell::table).collect(Collectors.toSet());
         Map<String, Typed> all = new LinkedHashMap<>(typed.words);
         all.putAll(typed.values);
+        RowChanges rows = RowChanges.in(folder);
+        problems.addAll(rows.problems());
         for (Typed value : all.values()) {
-            WrittenCell cell = cells.get(value.key());
+            if (rows.settled(value.table(), value.row())) {
+                continue;
+            }
+            WrittenCell cell = every.get(value.key());
             if (cell == null) {
                 if (tables.contains(value.table())) {
                     problems.add(new Problem(
@@ -117,14 +132,14 @@ public final class TypedValues {
                             0,
                             value.key(),
                             "is gone; " + value.source() + " has " + value.value() + ".",
-                            "restore the row, or close it with until: and its last day."));
+                            "restore the row, or close it with until: and the first day on which it no longer holds."));
                 }
             } else if (!same(cell.value(), value.value())) {
                 problems.add(new Problem(
                         cell.file(),
                         cell.line(),
                         value.key(),
-                        "is " + cell.value() + ", but " + value.value() + " was typed from " + value.source() + ".",
+                        "is " + cell.value() + ", but " + value.origin() + ".",
                         "compare it with the document; for a new value add a dated row, and type it a second time in "
                                 + RuleFolder.TYPED + " beside the rules."));
             }
@@ -132,10 +147,11 @@ public final class TypedValues {
         cells.values().stream()
                 .filter(WrittenCell::isTypedTwice)
                 .filter(cell -> !typed.values.containsKey(cell.key()))
+                .filter(cell -> !rows.settled(cell.table(), cell.row()))
                 .map(TypedValues::once)
                 .forEach(problems::add);
         problems.addAll(typed.lostRules(folder));
-        problems.addAll(EditedCells.of(folder, all.keySet()));
+        problems.addAll(EditedCells.of(folder, all.keySet(), rows));
         return problems;
     }
 

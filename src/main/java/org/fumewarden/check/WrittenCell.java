@@ -36,7 +36,7 @@ record WrittenCell(String file, int line, String table, String kind, String row,
             "until");
     private static final Set<String> HELD = Set.of("fraction", "basis", "confidence", "edition");
     private static final Set<String> HELD_KINDS = Set.of("limits", "benchmarks", "danger-levels", "factors");
-    private static final Set<String> FREE = Set.of("note", "until", "checked-on");
+    private static final Set<String> FREE = Set.of("note", "checked-on");
     private static final String HEAD = "head";
     private static final String FROM = "from";
     private static final Set<String> ALWAYS_TYPED = Set.of("limits", "danger-levels");
@@ -73,7 +73,7 @@ record WrittenCell(String file, int line, String table, String kind, String row,
                 .toList();
     }
 
-    /** Every cell of every row and head, but for remarks and the days that an editor sets. */
+    /** Every cell of every row and head, but for remarks and the day of a check. */
     static List<WrittenCell> every(RuleFolder folder) {
         return cells(
                 folder,

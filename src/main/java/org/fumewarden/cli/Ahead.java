@@ -16,7 +16,11 @@ import org.fumewarden.engine.RuleBase;
  */
 final class Ahead {
     private static final Set<String> COMMANDS = Set.of("advise", "explain", "sweep");
-    private static final List<String> KEYS = List.of("code:", "\"code\":");
+    private static final String KEY = "code:";
+
+    /** In JSON it may stand anywhere in a line. */
+    private static final String QUOTED = "\"code\":";
+
     private static final long LARGEST = 100_000;
 
     private Ahead() {}
@@ -67,11 +71,14 @@ final class Ahead {
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
                 return Optional.empty();
             }
-            for (String line : Files.readString(file).split("\n")) {
-                for (String key : KEYS) {
-                    if (line.strip().startsWith(key)) {
-                        return Optional.of(word(line.strip().substring(key.length())));
-                    }
+            String text = Files.readString(file);
+            int quoted = text.indexOf(QUOTED);
+            if (quoted >= 0) {
+                return Optional.of(word(text.substring(quoted + QUOTED.length())));
+            }
+            for (String line : text.split("\n")) {
+                if (line.strip().startsWith(KEY)) {
+                    return Optional.of(word(line.strip().substring(KEY.length())));
                 }
             }
         } catch (IOException | IllegalArgumentException e) {

@@ -54,6 +54,8 @@ public final class Affirmations {
             if (!cells.containsKey(cell)) {
                 item.complain(
                         "lacks \"" + cell + "\".", "say row, value, by, on, document and place; rules --affirm does.");
+            } else if (cells.get(cell).text().isBlank()) {
+                cells.get(cell).complain("says nothing.", "write in words who compared what with which place.");
             }
         }
         return new Affirmation(
@@ -69,14 +71,19 @@ public final class Affirmations {
         return cells.containsKey(name) ? cells.get(name).text() : "?";
     }
 
+    /** The row without the day on which it begins. */
+    private static String address(Affirmation says) {
+        return StringUtils.substringBefore(says.row(), RowAffirmer.FROM);
+    }
+
     /** The checks of the value that a row has now. */
     List<Affirmation> of(Row row) {
         return entries.isEmpty()
                 ? List.of()
                 : entries.stream()
                         .map(Entry::says)
-                        .filter(a ->
-                                a.row().equals(row.ref().address()) && a.value().equals(CellHash.of(row)))
+                        .filter(a -> address(a).equals(row.ref().address())
+                                && a.value().equals(CellHash.of(row)))
                         .toList();
     }
 
@@ -85,8 +92,9 @@ public final class Affirmations {
      *
      * @param whole every folder of the rule base: an entry may speak of a row that is not looked at now
      * @param looked the folders that are looked at; an entry of a table elsewhere is none of their business
+     * @param today nobody can have compared a value after it
      */
-    public static List<Problem> voided(RuleFolder whole, RuleFolder looked) {
+    public static List<Problem> voided(RuleFolder whole, RuleFolder looked, LocalDate today) {
         List<Entry> entries = beside(whole).entries;
         if (entries.isEmpty()) {
             return List.of();
@@ -100,8 +108,16 @@ public final class Affirmations {
             if (elsewhere.contains(StringUtils.substringBefore(says.row(), "#"))) {
                 continue;
             }
+            if (says.on().isAfter(today)) {
+                problems.add(new Problem(
+                        entry.place().file(),
+                        entry.place().line(),
+                        says.row(),
+                        "was compared on a day to come: " + says.on() + ".",
+                        "give the day on which the row was compared."));
+            }
             List<Row> rows = all.stream()
-                    .filter(r -> r.ref().address().equals(says.row()))
+                    .filter(r -> r.ref().address().equals(address(says)))
                     .toList();
             if (rows.stream().noneMatch(r -> CellHash.of(r).equals(says.value()))) {
                 problems.add(new Problem(
@@ -117,8 +133,8 @@ public final class Affirmations {
                                         all.stream()
                                                 .map(r -> r.ref().address())
                                                 .collect(TreeSet::new, Set::add, Set::addAll))
-                                : "compare the value with its document again, then rules --affirm " + says.row()
-                                        + "; remove this entry."));
+                                : "compare the value with its document again, then rules --affirm \"" + says.row()
+                                        + "\"" + "; remove this entry."));
             }
         }
         return problems;

@@ -286,9 +286,8 @@ public final class CodeBook {
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */
     public List<Row> rows(LocalDate day) {
-        return StricterLimits.of(tables.stream()
-                .flatMap(t -> t.rows().stream())
-                .filter(r -> r.inForce(day))
+        List<DatedRow> all = tables.stream().flatMap(t -> t.rows().stream()).toList();
+        return StricterLimits.of(Stream.concat(all.stream().filter(r -> r.inForce(day)), LastingRows.on(day, all))
                 .map(DatedRow::row)
                 .toList());
     }

@@ -17,7 +17,7 @@ import org.fumewarden.model.Row;
 /** Writes somebody's comparison of a row with its document into the file beside the rules, and changes no table. */
 public final class RowAffirmer {
     /** Between the address of a row and the day on which it begins, where another edition of it is in force now. */
-    private static final String FROM = " from ";
+    static final String FROM = " from ";
 
     private static final String HEAD =
             "# Values of the rules beside this file that people of this house compared with their"
@@ -50,10 +50,11 @@ public final class RowAffirmer {
         said("--document", document);
         said("--place", place);
         List<DatedRow> before = find(address, on);
+        before.forEach(row -> fresh(row, by, document, place));
         StringBuilder entries = new StringBuilder();
         for (DatedRow row : before) {
             entries.append("  - {row: ")
-                    .append(quoted(row.row().ref().address()))
+                    .append(quoted(address(row)))
                     .append(", value: ")
                     .append(quoted(CellHash.of(row.row())))
                     .append(", by: ")
@@ -71,9 +72,29 @@ public final class RowAffirmer {
         List<DatedRow> after = find(address, on);
         return new Written(
                 file,
-                before.stream().map(r -> r.row().ref().address()).toList(),
+                before.stream().map(RowAffirmer::address).toList(),
                 confidence(before.get(0)),
                 confidence(after.get(0)));
+    }
+
+    /** The address, with the day on which the row begins where it has one. */
+    private static String address(DatedRow row) {
+        String address = row.row().ref().address();
+        return row.from().equals(CodeSummary.ALWAYS) ? address : address + FROM + row.from();
+    }
+
+    /** The same comparison is written down once. */
+    private static void fresh(DatedRow row, String by, String document, String place) {
+        for (Affirmation made : row.affirmations()) {
+            if (made.by().equals(by.strip())
+                    && made.document().equals(document.strip())
+                    && made.place().equals(place.strip())) {
+                throw problem(
+                        "--affirm",
+                        "is affirmed already: " + address(row) + ", by " + made.words() + ".",
+                        "name another person, document or place.");
+            }
+        }
     }
 
     private static Confidence confidence(DatedRow row) {

@@ -56,22 +56,16 @@ final class Sentences {
 
     /** Fills {name} from the conclusion's parts or else the rule's bindings, and {binding.part} from a bound fact. */
     Sentence fill(Template template, Conclusion conclusion, Map<String, Object> bindings) {
-        Sentence said = said(template, conclusion, bindings);
-        List<String> fixed = new ArrayList<>(said.fixed());
-        List<String> filled = new ArrayList<>(said.filled());
-        if (!fixed.get(0).isEmpty()) {
-            fixed.set(0, StringUtils.capitalize(fixed.get(0)));
-        } else if (!filled.isEmpty()) {
+        List<String> filled = filled(template, conclusion, bindings);
+        if (template.fixed().get(0).isEmpty() && !filled.isEmpty()) {
             filled.set(0, StringUtils.capitalize(filled.get(0)));
         }
-        return new Sentence(fixed, filled);
+        return new Sentence(template.begun(), filled);
     }
 
-    private Sentence said(Template template, Fact fact, Map<String, Object> bindings) {
-        List<String> fixed = new ArrayList<>(template.pieces().size());
+    private List<String> filled(Template template, Fact fact, Map<String, Object> bindings) {
         List<String> filled = new ArrayList<>(template.pieces().size());
         for (Template.Piece piece : template.pieces()) {
-            fixed.add(piece.before());
             if (!piece.name().isEmpty()) {
                 Object value = value(piece, fact, bindings);
                 boolean told = (piece.part().isEmpty() ? fact : bindings.get(piece.name())) instanceof Measure;
@@ -79,7 +73,7 @@ final class Sentences {
                 filled.add(words.getOrDefault(place, place));
             }
         }
-        return new Sentence(fixed, filled);
+        return filled;
     }
 
     /** A figure that a person told stands as it was told, so that it never reads like the border it missed. */
@@ -143,7 +137,9 @@ final class Sentences {
         String kind = AbsenceWords.kebab(fact.getClass().getSimpleName());
         Template template = spoken.computeIfAbsent(
                 fact.getClass(), type -> Template.of(vocabulary.names().getOrDefault("fact-" + kind, "")));
-        Sentence said = template.names().isEmpty() ? Sentence.plain(parts(kind, fact)) : said(template, fact, Map.of());
+        Sentence said = template.names().isEmpty()
+                ? Sentence.plain(parts(kind, fact))
+                : new Sentence(template.fixed(), filled(template, fact, Map.of()));
         String provenance = provenance(fact);
         return provenance.isEmpty() ? said : said.and(provenance);
     }

@@ -6,14 +6,17 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 
 /**
  * A sentence with places to fill.
  *
  * @param pieces text and places in the order of the sentence
  * @param names of what the places name before a dot: parts of the conclusion or bindings of the rule
+ * @param fixed the text around the places
+ * @param begun the same, with a capital at the beginning
  */
-record Template(List<Piece> pieces, Set<String> names) {
+record Template(List<Piece> pieces, Set<String> names, List<String> fixed, List<String> begun) {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)(?:\\.([a-zA-Z]+))?}");
 
     /**
@@ -41,6 +44,9 @@ record Template(List<Piece> pieces, Set<String> names) {
         }
         Set<String> names = pieces.stream().map(Piece::name).collect(Collectors.toUnmodifiableSet());
         pieces.add(new Piece(text.substring(from), "", ""));
-        return new Template(List.copyOf(pieces), names);
+        List<String> fixed = pieces.stream().map(Piece::before).toList();
+        List<String> begun = new ArrayList<>(fixed);
+        begun.set(0, StringUtils.capitalize(begun.get(0)));
+        return new Template(List.copyOf(pieces), names, fixed, List.copyOf(begun));
     }
 }

@@ -70,6 +70,6 @@ final class OneCauseTest {
         RowAffirmer affirmer = new RowAffirmer(rules);
         affirmer.affirm("us-limits#lead/twa", "reviewer A", LocalDate.of(2026, 11, 30), "the act", "its table");
         RuleFolder whole = RuleFolder.at(rules);
-        assertEquals(List.of(), Affirmations.voided(whole, GB.of(whole)));
+        assertEquals(List.of(), Affirmations.voided(whole, GB.of(whole), LocalDate.MAX));
     }
 }

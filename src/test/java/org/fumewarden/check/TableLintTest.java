@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.model.DangerLevel;
+import org.fumewarden.model.Threshold;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +31,33 @@ final class TableLintTest {
                   - {agent: ozone, unit: ppm, ceiling: 2, from: 2010-01-01}
                 """);
         assertEquals(before, text(lint(rules)));
+    }
+
+    @Test
+    void aRowThatEndsWithoutAnotherInItsPlaceIsNamed() {
+        Path rules = EditedRules.copy(folder, "eu", "fi");
+        EditedRules.edit(rules, "eu/tables/limits-carcinogens.yaml", "until: 2027-07-11", "until: 2027-06-11");
+        EditedRules.edit(
+                rules, "gb/tables/thresholds.yaml", "id: molar-volume,", "id: molar-volume, until: 2028-01-01,");
+        EditedRules.edit(
+                rules, "shared/tables/danger-levels.yaml", "agent: ammonia,", "agent: ammonia, until: 2021-01-01,");
+        String found = text(lint(rules));
+        assertTrue(found.contains("ends on 2027-06-11, and the row that follows begins on 2027-07-11"), found);
+        assertTrue(found.contains("ends on 2028-01-01, and nothing follows"), found);
+        assertTrue(found.contains("ammonia from 2021-01-01 has neither a danger level under gb"), found);
+    }
+
+    @Test
+    void aDangerLevelAndTheMolarVolumeThatEndStillCount() {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.edit(
+                rules, "gb/tables/thresholds.yaml", "id: molar-volume,", "id: molar-volume, until: 2028-01-01,");
+        EditedRules.edit(
+                rules, "shared/tables/danger-levels.yaml", "agent: ammonia,", "agent: ammonia, until: 2021-01-01,");
+        var rows = CodeBook.read(RuleFolder.at(rules), "gb").rows(LocalDate.of(2028, 1, 2));
+        assertTrue(rows.stream().anyMatch(r -> r instanceof Threshold t && t.id().equals("molar-volume")));
+        assertTrue(rows.stream()
+                .anyMatch(r -> r instanceof DangerLevel d && d.agent().equals("ammonia")));
     }
 
     @Test

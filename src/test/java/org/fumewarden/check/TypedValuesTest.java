@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -63,17 +64,47 @@ final class TypedValuesTest {
                         .filter(l -> !l.contains("agent: ozone"))
                         .toList());
         Files.delete(rules.resolve("gb/need.drl"));
-        named("gb-limits / ozone / stel is gone");
+        named(
+                "gb-limits / ozone is a row of the program that is gone (stel 0.2, stel-mg 0.4); it stood below this line");
+        assertEquals(
+                1,
+                problems().stream().filter(p -> p.contains("ozone")).count(),
+                problems().toString());
         named("GB-NEED-010 is a rule of the program that this rule base has not");
     }
 
     @Test
-    void aRowClosedOnADayIsNoLoss() {
+    void aRowWrittenTwiceIsOneFinding() throws IOException {
+        Path table = rules.resolve(LIMITS);
+        List<String> lines = new ArrayList<>(Files.readAllLines(table));
+        String tin = lines.stream()
+                .filter(l -> l.contains("agent: tin,"))
+                .findFirst()
+                .orElseThrow();
+        lines.add(lines.indexOf(tin) + 1, tin);
+        Files.write(table, lines);
+        assertEquals(1, problems().size(), problems().toString());
+        named("gb-limits / tin is written 2 times");
+    }
+
+    @Test
+    void anotherFirstDayIsOneFinding() {
+        EditedRules.edit(rules, LIMITS, "from: 20", "from: 21");
+        assertEquals(1, problems().size(), problems().toString());
+        named(", but the program has from: 20");
+    }
+
+    @Test
+    void aRowIsClosedOnADayOnceTheDayIsTypedASecondTime() throws IOException {
         EditedRules.edit(
                 rules,
                 LIMITS,
                 "agent: tin, unit: mg/m3, twa: 2,",
                 "agent: tin, until: 2030-01-01, unit: mg/m3, twa: 2,");
+        named("gb-limits / tin / until is 2030-01-01, and the row of the program has no such cell");
+        Files.writeString(
+                folder.resolve("typed-apart.csv"),
+                "table,row,cell,value,source\ngb-limits,tin,until,2030-01-01,our list\n");
         assertEquals(List.of(), problems());
     }
 
@@ -88,7 +119,7 @@ final class TypedValuesTest {
         named("was typed once only");
         Files.writeString(
                 folder.resolve("typed-apart.csv"),
-                "table,row,cell,value,source\ngb-limits,tin from 2030-01-01,twa,1,our list\nrules,GB-NEED-010,withdrawn,2030-01-01,replaced\n");
+                "table,row,cell,value,source\ngb-limits,tin from 2030-01-01,twa,1,our list\ngb-limits,tin,until,2030-01-01,our list\nrules,GB-NEED-010,withdrawn,2030-01-01,replaced\n");
         Files.delete(rules.resolve("gb/need.drl"));
         List<String> problems = problems();
         assertTrue(
@@ -106,10 +137,12 @@ final class TypedValuesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "gb/tables/limits.yaml|respirable as Mn|inhalable as Mn|is inhalable as Mn, but respirable as Mn was typed from",
+                "gb/tables/limits.yaml|respirable as Mn|inhalable as Mn|is inhalable as Mn, but it was respirable as Mn on",
                 "gb/tables/limits.yaml|edition: \"4th ed. 2020\"|edition: \"5th ed. 2026\"|gb-limits / head / edition is 5th ed. 2026",
                 "shared/tables/danger-levels.yaml|basis: \"as Cr|basis: \"as V|basis is as V",
-                "gb/tables/factors.yaml|confidence: memory|confidence: read|head / confidence is read, but memory",
+                "gb/tables/factors.yaml|confidence: memory|confidence: read|head / confidence is read, but it was memory on 29 November 2026.",
+                "shared/tables/danger-levels.yaml|agent: ammonia, value|agent: ammonia, until: 2021-01-01, value|danger-levels / ammonia / until",
+                "gb/tables/thresholds.yaml|id: molar-volume, value|id: molar-volume, until: 2028-01-01, value|gb-thresholds / molar-volume / until",
                 "gb/tables/duties.yaml|done-by: examination|done-by: inspection|done-by is inspection, but the program has examination",
                 "gb/tables/limits-none.yaml|thorium, argon|thorium|but the program has welding-fume, zinc-oxide",
             })

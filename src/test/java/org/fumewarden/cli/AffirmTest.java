@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.fumewarden.check.EditedRules;
 import org.fumewarden.check.RuleBaseCheck;
+import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -88,11 +91,46 @@ final class AffirmTest {
                 affirm("eu-limits-carcinogens#cadmium/twa from 2027-07-11", REVIEWER, "the directive", "2026-03-02");
         assertEquals(0, run.exit(), run.err());
         CodeBook book = CodeBook.read(RuleFolder.at(rules), "fi");
-        assertTrue(affirmed(book, java.time.LocalDate.of(2027, 7, 11)));
-        assertTrue(!affirmed(book, java.time.LocalDate.of(2027, 7, 10)));
+        assertTrue(affirmed(book, LocalDate.of(2027, 7, 11)));
+        assertTrue(!affirmed(book, LocalDate.of(2027, 7, 10)));
     }
 
-    private static boolean affirmed(CodeBook book, java.time.LocalDate day) {
+    @Test
+    void aRowWithADayIsStoredEchoedAndVoidedWithThatDay() throws IOException {
+        String row = "eu-limits-carcinogens#cadmium/twa from 2027-07-11";
+        CommandRun run = affirm(row, REVIEWER, "the directive", "2026-03-02");
+        assertTrue(run.out().contains(row), run.out());
+        CommandRun again = affirm(row, REVIEWER, "the directive", "2026-03-03");
+        assertEquals(2, again.exit());
+        assertTrue(again.err().contains("is affirmed already"), again.err());
+        EditedRules.edit(
+                rules,
+                "eu/tables/limits-carcinogens.yaml",
+                "cadmium, unit: mg/m3, twa: 0.001",
+                "cadmium, unit: mg/m3, twa: 0.002");
+        assertTrue(voided().contains("field=" + row + ", message=affirms another value"), voided());
+    }
+
+    @Test
+    void anEntryOfNobodyOrOfADayToComeIsNamedByItsLine() throws IOException {
+        affirm("gb-limits#tin/twa", REVIEWER, "the list", "2026-03-02");
+        Path file = folder.resolve("affirmations.yaml");
+        Files.writeString(file, Files.readString(file).replace("2026-03-02", "2130-01-01"));
+        assertTrue(voided().contains("was compared on a day to come: 2130-01-01"), voided());
+        Files.writeString(file, Files.readString(file).replace(REVIEWER, ""));
+        assertTrue(voided().contains("says nothing"), voided());
+    }
+
+    private String voided() {
+        try {
+            return Affirmations.voided(RuleFolder.at(rules), RuleFolder.at(rules), LocalDate.of(2026, 12, 1))
+                    .toString();
+        } catch (InputException e) {
+            return e.problems().toString();
+        }
+    }
+
+    private static boolean affirmed(CodeBook book, LocalDate day) {
         return book.rows(day).stream()
                 .anyMatch(r -> r.ref().address().equals("eu-limits-carcinogens#cadmium/twa")
                         && r.ref().affirmed().contains(REVIEWER));
@@ -101,7 +139,7 @@ final class AffirmTest {
     @Test
     void theTrailNamesWhoAffirmed() {
         affirm("gb-limits#tin/twa", REVIEWER, "the list", "2026-03-02");
-        assertTrue(CodeBook.read(RuleFolder.at(rules), "gb").rows(java.time.LocalDate.of(2026, 3, 2)).stream()
+        assertTrue(CodeBook.read(RuleFolder.at(rules), "gb").rows(LocalDate.of(2026, 3, 2)).stream()
                 .anyMatch(r -> r.ref().address().equals("gb-limits#tin/twa")
                         && r.ref().affirmed().contains(REVIEWER)));
     }

@@ -30,6 +30,7 @@ final class AheadTest {
     @CsvSource({
         "'title: Bay 4\ncode: gb\n', gb",
         "'{\n  \"code\": \"au-nz\",\n', au-nz",
+        "'{\"title\": \"Bay 4\", \"code\": \"us\", \"task\": {}}', us",
         "'extends: other.yaml\n', ",
         "'', "
     })

@@ -33,6 +33,14 @@ final class TextSheetTest {
     }
 
     @Test
+    void aDayLongAfterTheRulesWereComparedIsSaid() {
+        Path task = SCENARIOS.resolve("tours/stainless-brackets.yaml");
+        String later = "The rules were compared with their documents last on 2026-11-25; later changes are not known";
+        assertTrue(sheet(task, "--on", "2099-12-31").contains(later), sheet(task, "--on", "2099-12-31"));
+        assertFalse(sheet(task).contains(later), sheet(task));
+    }
+
+    @Test
     void whatNoFigureCountsStandsBesideTheFactor() {
         String said = sheet(SCENARIOS.resolve("us/SHARED-MEASURE-080-judged-not.yaml"));
         assertTrue(

@@ -80,7 +80,13 @@ public final class AdviceSheet {
         return new Sheet(
                 spoken.say("sheet.kind"),
                 advice.title(),
-                under + (foreign == 0 ? "" : ". " + spoken.say("sheet.untranslated.some", foreign)),
+                under
+                        + (isOutdated(advice)
+                                ? ". "
+                                        + spoken.say(
+                                                "sheet.later", advice.codeUsed().checkedOn())
+                                : "")
+                        + (foreign == 0 ? "" : ". " + spoken.say("sheet.untranslated.some", foreign)),
                 StatePart.barsTheUnit(advice) ? "unit-barred" : advice.status().key(),
                 page,
                 annex,
@@ -96,5 +102,10 @@ public final class AdviceSheet {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** True when the day of the advice lies more than a year after the code was compared with its documents. */
+    private static boolean isOutdated(Advice advice) {
+        return advice.on().minusYears(1).toString().compareTo(advice.codeUsed().checkedOn()) > 0;
     }
 }
