@@ -78,7 +78,7 @@ class JourneyTest {
         answer("task.place", "in the open air");
         answer("task.extraction", "no extraction");
         browser.untilText("#heard", "20 (welding fume)");
-        assertTrue(browser.text(".interim").contains("stay out"), browser.text(".beside"));
+        assertTrue(browser.text(".interim").contains("no one enters or starts"), browser.text(".beside"));
         answer("task.filler", "a filler like the base metal");
         push(".bar button", "Next");
         assertTrue(browser.text(".together").contains("What is the oxygen content of the air? 20.9 %"));
