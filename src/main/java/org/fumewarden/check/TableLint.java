@@ -68,11 +68,7 @@ final class TableLint {
         Stream.of(agents, classes, sets, words).forEach(anything::addAll);
     }
 
-    /**
-     * Checks the tables of a code.
-     *
-     * @param rules ids of the rules that may decide under the code
-     */
+    /** Checks the tables of a code; {@code rules} are the ids of those that may decide under it. */
     static Set<Problem> check(CodeBook book, Set<String> rules, SourceList sources) {
         TableLint lint = new TableLint(book, rules);
         Map<String, String> ids = new HashMap<>();
@@ -291,8 +287,8 @@ final class TableLint {
                     second.row().row().ref().key(),
                     "holds at the same time as "
                             + first.row().row().ref().address() + " of "
-                            + first.table().file() + ":"
-                            + first.row().line() + ".",
+                            + first.table().file()
+                            + ":" + first.row().line() + ".",
                     "close the older row with until, or drop one.");
         }
     }

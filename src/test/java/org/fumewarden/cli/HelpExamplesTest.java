@@ -14,7 +14,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -123,7 +122,10 @@ class HelpExamplesTest {
     }
 
     private static String[] examples(CommandLine command) {
-        return Arrays.stream(command.getCommandSpec().usageMessage().footer())
+        String footer =
+                String.join("\n", command.getCommandSpec().usageMessage().footer());
+        return footer.replaceAll("\\\\\n *", "")
+                .lines()
                 .filter(line -> line.startsWith("  "))
                 .map(String::strip)
                 .toArray(String[]::new);

@@ -26,7 +26,7 @@ final class ImpossibleQuantitiesTest {
                 "exposures.0.samples=[4 ppm, 5 ppm] | is in parts of gas",
                 "exposures.3.stel=1000001 ppm | is more than the air itself",
                 "exposures.1.twa=2000 g/m3 | has the unit",
-                "exposures.1.ceiling=0.01 mg/m3 | is below the 8 h average of the same agent",
+                "exposures.1.ceiling=0.01 mg/m3 | is lower than the 8 h average of the same agent",
             })
     void isRefusedWithWords(String change, String words) {
         CommandRun run = CommandRun.of("advise", TOUR, "--set", change);

@@ -105,7 +105,9 @@ class BundleTest {
         assertTrue(named.containsAll(wanted), wanted.toString());
         named.removeAll(wanted);
         assertTrue(
-                named.stream().allMatch(n -> n.matches("(act|check|code|device|who)\\..*") || SUMS.contains(n)),
+                named.stream()
+                        .allMatch(n -> n.matches("(act|check|code|device|who|choice\\.particle-(filters|marks))\\..*")
+                                || SUMS.contains(n)),
                 named.toString());
         assertEquals("Ozon", Words.in("de").sayOr("agent.ozone", "ozone"));
         assertEquals("ozone", Words.in("en").sayOr("agent.ozone", "ozone"));
