@@ -41,7 +41,7 @@ class UnitInUseTest {
     @Test
     void aUnitThatTheLogKnowsLittleOfIsAskedAbout() {
         advise("TH-07");
-        assertTrue(out.contains("WEAR        Unit TH-07: DO NOT USE IT."), out);
+        assertTrue(out.contains("WEAR        ! Unit TH-07: DO NOT USE IT."), out);
         assertTrue(out.contains("            Powered hood"), out);
     }
 
@@ -51,8 +51,8 @@ class UnitInUseTest {
         assertEquals(0, logged, () -> err);
         advise("TH-07");
         assertTrue(out.contains("            Powered hood"), out);
-        assertTrue(out.contains("WEAR        Unit TH-07: DO NOT USE IT."), out);
-        assertTrue(out.replaceAll("\\s+", " ").contains("use another unit"), out);
+        assertTrue(out.contains("WEAR        ! Unit TH-07: DO NOT USE IT."), out);
+        assertTrue(out.replaceAll("\\s+", " ").contains("then use another unit"), out);
         assertTrue(out.replaceAll("\\s+", " ").contains("TH-07 is out of use since "), out);
         assertTrue(out.contains("Withdrawn: hose cut"), out);
     }
