@@ -28,9 +28,9 @@ final class EditedCells {
         Set<String> tables = new LinkedHashSet<>();
         now.values().forEach(cell -> tables.add(cell.table()));
         Map<String, WrittenCell> places = new LinkedHashMap<>();
-        now.values().forEach(cell -> places.putIfAbsent(row(cell), cell));
+        now.values().forEach(cell -> places.putIfAbsent(cell.rowKey(), cell));
         Set<String> shippedRows = new LinkedHashSet<>();
-        shipped.values().forEach(cell -> shippedRows.add(row(cell)));
+        shipped.values().forEach(cell -> shippedRows.add(cell.rowKey()));
         List<Problem> problems = new ArrayList<>();
         for (WrittenCell cell : shipped.values()) {
             WrittenCell here = now.get(cell.key());
@@ -40,30 +40,18 @@ final class EditedCells {
                 continue;
             }
             if (here == null) {
-                WrittenCell place = places.get(row(cell));
-                problems.add(new Problem(
-                        place.file(),
-                        place.line(),
-                        cell.key(),
-                        "is gone; the program has " + cell.value() + ".",
-                        remedy(cell)));
+                WrittenCell place = places.get(cell.rowKey());
+                problems.add(problem(place, cell, "is gone; the program has " + cell.value() + "."));
             } else if (!here.value().equals(cell.value())) {
-                problems.add(new Problem(
-                        here.file(),
-                        here.line(),
-                        cell.key(),
-                        "is " + here.value() + ", but the program has " + cell.value() + ".",
-                        remedy(cell)));
+                problems.add(problem(here, cell, "is " + here.value() + ", but the program has " + cell.value() + "."));
             }
         }
         for (WrittenCell cell : now.values()) {
-            if (!shipped.containsKey(cell.key()) && !typed.contains(cell.key()) && shippedRows.contains(row(cell))) {
-                problems.add(new Problem(
-                        cell.file(),
-                        cell.line(),
-                        cell.key(),
-                        "is " + cell.value() + ", and the row of the program has no such cell.",
-                        remedy(cell)));
+            if (!shipped.containsKey(cell.key())
+                    && !typed.contains(cell.key())
+                    && shippedRows.contains(cell.rowKey())) {
+                problems.add(
+                        problem(cell, cell, "is " + cell.value() + ", and the row of the program has no such cell."));
             }
         }
         return problems;
@@ -75,12 +63,13 @@ final class EditedCells {
         return cells;
     }
 
-    private static String row(WrittenCell cell) {
-        return cell.table() + " / " + cell.row();
-    }
-
-    private static String remedy(WrittenCell cell) {
-        return "restore it; where it is meant, type it a second time: a line " + cell.table() + "," + cell.row() + ","
-                + cell.cell() + ",VALUE,DOCUMENT in " + RuleFolder.TYPED + " beside the rules.";
+    private static Problem problem(WrittenCell place, WrittenCell cell, String message) {
+        return new Problem(
+                place.file(),
+                place.line(),
+                cell.key(),
+                message,
+                "restore it; where it is meant, type it a second time: a line " + cell.table() + "," + cell.row() + ","
+                        + cell.cell() + ",VALUE,DOCUMENT in " + RuleFolder.TYPED + " beside the rules.");
     }
 }

@@ -37,7 +37,7 @@ final class RowChanges {
 
     /** True when a cell belongs to a row that is named already. */
     boolean settled(String table, String row) {
-        return settled.contains(key(table, row));
+        return settled.contains(WrittenCell.rowKey(table, row));
     }
 
     private void compare(Map<String, List<WrittenCell>> now, Map<String, List<WrittenCell>> before) {
@@ -113,13 +113,9 @@ final class RowChanges {
     private static Map<String, List<WrittenCell>> rows(RuleFolder folder) {
         Map<String, List<WrittenCell>> rows = new LinkedHashMap<>();
         for (Collection<WrittenCell> cells : List.of(WrittenCell.every(folder), WrittenCell.all(folder))) {
-            cells.forEach(cell -> rows.computeIfAbsent(key(cell.table(), cell.row()), k -> new ArrayList<>())
-                    .add(cell));
+            cells.forEach(cell ->
+                    rows.computeIfAbsent(cell.rowKey(), k -> new ArrayList<>()).add(cell));
         }
         return rows;
-    }
-
-    private static String key(String table, String row) {
-        return table + " / " + row;
     }
 }

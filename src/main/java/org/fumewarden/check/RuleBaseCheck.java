@@ -17,6 +17,7 @@ import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.engine.WrittenFile;
 import org.fumewarden.engine.WrittenRule;
+import org.fumewarden.model.Count;
 
 /** The check that a person editing rules runs, and the gate runs too: lint, scenarios, coverage. */
 public final class RuleBaseCheck {
@@ -93,8 +94,7 @@ public final class RuleBaseCheck {
                 folder.origin(),
                 0,
                 "",
-                "leaves " + scenarios + (scenarios == 1 ? " scenario" : " scenarios")
-                        + " that could not be run because of it.",
+                "leaves " + Count.of(scenarios, "scenario") + " that could not be run because of it.",
                 "mend what is named above, then check again."));
         return new Report(List.copyOf(problems), List.of("scenarios 0 run of " + scenarios));
     }

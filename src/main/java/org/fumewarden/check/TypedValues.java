@@ -168,8 +168,8 @@ public final class TypedValues {
 
     /** What an organisation typed beside its rules in place of a value that ships with the program, one line for each. */
     static List<String> replaced(RuleFolder folder) {
-        Map<String, Typed> shipped = new TypedValues().values;
         TypedValues both = new TypedValues();
+        Map<String, Typed> shipped = Map.copyOf(both.values);
         both.own(folder);
         return both.values.values().stream()
                 .filter(own -> shipped.containsKey(own.key()))

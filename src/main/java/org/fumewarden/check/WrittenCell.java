@@ -45,7 +45,16 @@ record WrittenCell(String file, int line, String table, String kind, String row,
     private static final Pattern INTERVAL = Pattern.compile("\\bP(\\d+)[DWMY]\\b");
 
     String key() {
-        return table + " / " + row + " / " + cell;
+        return rowKey() + " / " + cell;
+    }
+
+    /** The row in which it stands, with its table. */
+    String rowKey() {
+        return rowKey(table, row);
+    }
+
+    static String rowKey(String table, String row) {
+        return table + " / " + row;
     }
 
     boolean number() {

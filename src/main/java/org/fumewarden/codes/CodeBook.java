@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Limit;
@@ -271,14 +273,14 @@ public final class CodeBook {
      * @param read addresses of rows
      */
     public Optional<LocalDate> change(LocalDate day, Set<String> read) {
+        Set<String> keys =
+                read.stream().map(a -> StringUtils.substringAfter(a, "#")).collect(Collectors.toSet());
         return changing.stream()
                 .flatMap(r -> {
                     RowRef ref = r.row().ref();
                     boolean ends =
                             r.inForce(day) && r.until().isBefore(CodeSummary.NEVER) && read.contains(ref.address());
-                    boolean begins = r.row() instanceof Limit
-                            && r.from().isAfter(day)
-                            && read.stream().anyMatch(a -> a.endsWith("#" + ref.key()));
+                    boolean begins = r.row() instanceof Limit && r.from().isAfter(day) && keys.contains(ref.key());
                     return ends ? Stream.of(r.until()) : begins ? Stream.of(r.from()) : Stream.empty();
                 })
                 .min(Comparator.naturalOrder());

@@ -59,18 +59,14 @@ public final class AdviceTree {
             return advice;
         }
         ObjectNode opened = advice.deepCopy();
+        JsonNode told = advice.path("trail");
         Names names = Names.in(opened.path("names"));
-        OpenTrail trail =
-                present ? TrailReader.read(advice.path("trail"), names) : SecondTrail.read(advice.path("trail"));
+        Map<String, ObjectNode> clauses = Clauses.in(told.path("sources"));
+        OpenTrail trail = present ? TrailReader.read(told, names, clauses) : SecondTrail.read(told);
         opened.set("trail", trail.written());
         if (present) {
             opened.remove("names");
-            new OpenParts(
-                            opened,
-                            trail.steps(),
-                            names,
-                            Clauses.in(advice.path("trail").path("sources")))
-                    .open();
+            new OpenParts(opened, trail.steps(), names, clauses).open();
         }
         new AdviceTree(trail).reasons(opened);
         return opened;

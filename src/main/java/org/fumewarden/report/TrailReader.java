@@ -15,15 +15,15 @@ final class TrailReader {
     private final Map<String, ObjectNode> clauses;
     private final Names names;
 
-    private TrailReader(JsonNode trail, Names names) {
-        this.clauses = Clauses.in(trail.path("sources"));
+    private TrailReader(Names names, Map<String, ObjectNode> clauses) {
+        this.clauses = clauses;
         this.names = names;
         this.open = new OpenTrail(names);
     }
 
     /** The trail with its references opened. */
-    static OpenTrail read(JsonNode trail, Names names) {
-        TrailReader reader = new TrailReader(trail, names);
+    static OpenTrail read(JsonNode trail, Names names, Map<String, ObjectNode> clauses) {
+        TrailReader reader = new TrailReader(names, clauses);
         trail.path("facts").forEach(reader::facts);
         trail.path("steps").forEach(reader::steps);
         return reader.open;

@@ -62,10 +62,7 @@ final class OldFormTest {
         assertTrue(changes.size() > TRIED, "changes: " + changes.size());
         for (int i = 0; i < TRIED; i++) {
             int which = random.nextInt(changes.size());
-            JsonNode fresh = kept(2);
-            List<Runnable> own = new ArrayList<>();
-            changes(fresh, own);
-            own.get(which).run();
+            JsonNode fresh = changed(2, which);
             assertFalse(same(fresh, present), () -> "change " + which + " of the old file goes unseen");
         }
     }
@@ -78,15 +75,21 @@ final class OldFormTest {
         Random random = new Random(21);
         for (int i = 0; i < TRIED; i++) {
             int which = random.nextInt(changes.size());
-            JsonNode fresh = kept(3);
-            List<Runnable> own = new ArrayList<>();
-            changes(fresh, own);
-            own.get(which).run();
+            JsonNode fresh = changed(3, which);
             assertFalse(same(fresh, present), () -> "change " + which + " goes unseen");
             Replay replay = new Replay(fresh, present.toString());
             assertTrue(replay.firstDifference().isPresent());
             replay.changedRulesAndRows();
         }
+    }
+
+    /** The kept advice of a format with one of its changes made. */
+    private static JsonNode changed(int format, int which) throws IOException {
+        JsonNode fresh = kept(format);
+        List<Runnable> changes = new ArrayList<>();
+        changes(fresh, changes);
+        changes.get(which).run();
+        return fresh;
     }
 
     /** Each text, number and word changed, each part put in the place of another kind, and a part more in each object. */

@@ -159,7 +159,7 @@ record WearPart(Advice advice, Spoken spoken) {
                     assigned
                             + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
                             + open));
-        } else if ((advice.byChoice().isEmpty() || factor.restsOnNothing())) {
+        } else if (advice.byChoice().isEmpty() || factor.restsOnNothing()) {
             lines.add(new Line.Says(Sign.NONE, none(factor)));
         }
     }
