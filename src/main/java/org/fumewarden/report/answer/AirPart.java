@@ -1,7 +1,6 @@
 package org.fumewarden.report.answer;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -19,7 +18,6 @@ import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Exposure;
-import org.fumewarden.model.Judged;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.NoneListed;
@@ -242,18 +240,7 @@ record AirPart(Advice advice, Spoken spoken) {
                         : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
                 account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
-                known.equals(Settlement.JUDGED.key()) ? judged(account.agent()) : spoken.say("air.kind." + known));
-    }
-
-    /** Who judged an agent and when: what is not measured has no level. */
-    private String judged(String agent) {
-        return advice.inputs().stream()
-                .filter(Judged.class::isInstance)
-                .map(Judged.class::cast)
-                .filter(j -> j.agent().equals(agent))
-                .findFirst()
-                .map(j -> spoken.say("air.judged-by", j.by(), spoken.day(LocalDate.parse(j.day()))))
-                .orElseGet(() -> spoken.say("air.kind.judged"));
+                spoken.say("air.kind." + known));
     }
 
     /** How the level is known; one that the code tells people to assume is no measurement. */
