@@ -3,9 +3,11 @@ package org.fumewarden.advice;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -13,6 +15,7 @@ import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
@@ -25,17 +28,23 @@ final class AccountWriter {
     private final Vocabulary vocabulary;
     private final Trail trail;
     private final Map<String, String> rows = new LinkedHashMap<>();
+    private final Map<String, CountedAs> counted = new HashMap<>();
 
     AccountWriter(Vocabulary vocabulary, ExposureTables figures, Collection<Input> inputs, Trail trail) {
         this.vocabulary = vocabulary;
         this.trail = trail;
-        figures.all(Limit.class).forEach(l -> rows.put(l.ref().address(), "limit"));
-        figures.all(Benchmark.class).forEach(b -> rows.put(b.ref().address(), "benchmark, not law"));
+        figures.all(Limit.class).forEach(l -> add(l, "limit"));
+        figures.all(Benchmark.class).forEach(b -> add(b.asLimit(), "benchmark, not law"));
         for (Input input : inputs) {
             if (input instanceof StatedLimit stated) {
                 rows.put(stated.path(), "stated limit: " + stated.from());
             }
         }
+    }
+
+    private void add(Limit limit, String word) {
+        rows.put(limit.ref().address(), word);
+        counted.put(limit.ref().address(), new CountedAs(limit.fraction()));
     }
 
     /**
@@ -56,14 +65,21 @@ final class AccountWriter {
             throw new IllegalStateException("no rule settles the hazards " + without);
         }
         List<AccountLine> lines = new ArrayList<>();
-        accounts.forEach((account, step) -> lines.add(
-                new AccountLine(account, vocabulary.name(account.agent()), heldAgainst(account), Reason.of(step))));
+        accounts.forEach((account, step) -> lines.add(line(account, step)));
         lines.sort(Comparator.comparing((AccountLine l) -> !l.account().open())
                 .thenComparing(l -> l.account().factor().isEmpty())
                 .thenComparing(l -> l.account().factor().orElse(java.math.BigDecimal.ZERO), Comparator.reverseOrder())
                 .thenComparing(l -> l.account().agent())
                 .thenComparing(l -> l.account().averaging()));
         return List.copyOf(lines);
+    }
+
+    private AccountLine line(Account account, Step step) {
+        String countedAs = Optional.ofNullable(counted.get(account.by()))
+                .map(c -> c.beside(account.agent()))
+                .orElse("");
+        return new AccountLine(
+                account, vocabulary.name(account.agent()), countedAs, heldAgainst(account), Reason.of(step));
     }
 
     private String heldAgainst(Account account) {
