@@ -89,8 +89,8 @@ final class AdviceWriter {
                 book.revision(),
                 task.inputs(),
                 trail);
-        compare.by(() ->
-                new BeforeSigning(figures, book, trail, required, respirators, Outcome.of(advice), other).write());
+        compare.by(
+                () -> new BeforeSigning(figures, book, trail, required, respirators, Upshot.of(advice), other).write());
         return advice;
     }
 

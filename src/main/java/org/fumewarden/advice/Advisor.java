@@ -71,15 +71,16 @@ public final class Advisor {
         Task whole = task.with(more);
         comparable(whole, figures);
         Trail trail = decide.apply(whole);
-        WithOther other = (row, instead) -> outcome(task, row, instead);
+        WithOther other = (row, instead) -> upshot(task, row, instead);
         return new AdviceWriter(base.book(), whole, figures, assessed, trail, other).write();
     }
 
-    private Outcome outcome(Task task, Row row, Optional<Row> instead) {
+    /** The outcome on the same task if a row held something else, or were not there. */
+    Upshot upshot(Task task, Row row, Optional<Row> instead) {
         ExposureTables figures = new ExposureTables(base.rowsOn(task.on()).stream()
                 .flatMap(r -> r.ref().address().equals(row.ref().address()) ? instead.stream() : Stream.of(r))
                 .toList());
-        return Outcome.of(advise(task, figures, whole -> engine.decide(whole.inputs(), whole.on(), row, instead)));
+        return Upshot.of(advise(task, figures, whole -> engine.decide(whole.inputs(), whole.on(), row, instead)));
     }
 
     private ExposureTables figures(LocalDate day) {

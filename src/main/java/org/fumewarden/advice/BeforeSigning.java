@@ -29,7 +29,6 @@ import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.FactorInForce;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.FilterNeed;
-import org.fumewarden.model.Gap;
 import org.fumewarden.model.Gate;
 import org.fumewarden.model.Interim;
 import org.fumewarden.model.Limit;
@@ -65,7 +64,7 @@ final class BeforeSigning {
     private final Map<String, Document> documents;
     private final Trail trail;
     private final RequiredFactor required;
-    private final Outcome now;
+    private final Upshot now;
     private final WithOther other;
     private final List<Respirator> offered;
 
@@ -84,7 +83,7 @@ final class BeforeSigning {
             Trail trail,
             RequiredFactor required,
             List<Respirator> respirators,
-            Outcome now,
+            Upshot now,
             WithOther other) {
         this.figures = figures;
         this.vocabulary = book.vocabulary();
@@ -131,6 +130,11 @@ final class BeforeSigning {
         return List.copyOf(found);
     }
 
+    /** Only an answer that is settled is tried with other values; one that is not is not signed. */
+    private boolean settled() {
+        return now.status() == Status.COMPLETE || now.status() == Status.DO_NOT_ENTER;
+    }
+
     private static boolean asks(Row row) {
         return row.ref().citation().confidence() == Confidence.MEMORY
                 || !row.ref().beside().isEmpty();
@@ -151,8 +155,11 @@ final class BeforeSigning {
         trail.concluding(Need.class).forEach(open::add);
         trail.concluding(Gate.class).forEach(open::add);
         trail.concluding(Stop.class).forEach(open::add);
-        List.of(FilterNeed.class, Control.class, Caution.class, Interim.class, Owed.class, Gap.class)
-                .forEach(kind -> trail.concluding(kind).forEach(open::add));
+        trail.concluding(FilterNeed.class).forEach(open::add);
+        if (settled()) {
+            List.of(Control.class, Caution.class, Interim.class, Owed.class)
+                    .forEach(kind -> trail.concluding(kind).forEach(open::add));
+        }
         if (!cleared) {
             trail.concluding(Standing.class).forEach(open::add);
         }
@@ -230,10 +237,13 @@ final class BeforeSigning {
                             + amount(required.value()) + " is required.")
                     .orElse("");
         }
+        if (!settled()) {
+            return "Not tried with other values, since this answer is not settled.";
+        }
         List<String> found = new ArrayList<>();
         boolean turns = false;
         for (Neighbours.Neighbour next : Neighbours.of(row)) {
-            List<String> unlike = now.unlike(other.outcome(row, next.row()));
+            List<String> unlike = now.unlike(other.upshot(row, next.row()));
             turns |= !unlike.isEmpty();
             found.add(next.says() + ": " + (unlike.isEmpty() ? "no change" : String.join(", ", unlike)));
         }

@@ -5,5 +5,5 @@ import org.fumewarden.model.Row;
 
 /** The advice on the same task if a row of a table held something else, or were not there. */
 interface WithOther {
-    Outcome outcome(Row row, Optional<Row> instead);
+    Upshot upshot(Row row, Optional<Row> instead);
 }

@@ -116,10 +116,7 @@ record AirPart(Advice advice, Spoken spoken) {
             String names = r.getValue().stream().map(spoken::agent).collect(Collectors.joining("; "));
             lines.add(new Line.Says(Sign.NONE, spoken.say(r.getKey(), names)));
         });
-        if (dropped == 0) {
-            counted(advice.accounts().stream().filter(this::matters).toList())
-                    .ifPresent(says -> lines.add(new Line.Says(Sign.NONE, says)));
-        } else {
+        if (dropped > 0) {
             long agents = remarks.subList(kept, remarks.size()).stream()
                     .flatMap(r -> r.getValue().stream())
                     .distinct()

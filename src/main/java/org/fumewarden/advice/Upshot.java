@@ -13,10 +13,10 @@ import java.util.stream.Stream;
 import org.fumewarden.model.Figures;
 
 /**
- * What an advice tells people: state, factor, classes, filters, acts, duties and questions. Two with the same outcome make nobody
+ * What an advice tells people: state, factor, classes, filters, acts, duties and questions. Two with the same upshot make nobody
  * do anything else.
  */
-record Outcome(
+record Upshot(
         Status status,
         BigDecimal factor,
         Optional<String> worn,
@@ -26,8 +26,8 @@ record Outcome(
         Set<String> duties,
         Set<String> questions) {
 
-    static Outcome of(Advice advice) {
-        return new Outcome(
+    static Upshot of(Advice advice) {
+        return new Upshot(
                 advice.status(),
                 advice.requiredFactor().value(),
                 advice.recommended().map(Respirator::deviceClass),
@@ -50,8 +50,8 @@ record Outcome(
         return of.stream().map(id).collect(Collectors.toSet());
     }
 
-    /** What is otherwise in another outcome, in words; empty when nothing is. */
-    List<String> unlike(Outcome other) {
+    /** What is otherwise in another, in words; empty when nothing is. */
+    List<String> unlike(Upshot other) {
         List<String> words = new ArrayList<>();
         add(words, status, other.status, "another state");
         String then = Figures.factor(other.factor);
