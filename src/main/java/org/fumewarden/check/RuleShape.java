@@ -57,6 +57,9 @@ final class RuleShape {
             say(rule, "has " + rule.lines() + " lines; at most " + LONGEST + ".", "it is two rules.");
         }
         numbers(rule);
+        if (rule.patterns().stream().allMatch(WrittenRule.Asked::hidden)) {
+            say(rule, "rests on nothing that is there.", "name a fact that it is about, outside not and exists.");
+        }
         if (rule.made().isEmpty()) {
             say(
                     rule,

@@ -44,6 +44,8 @@ record FilterParts(Set<String> units, Map<String, Integer> gases, Set<String> pa
             "oder",
             "a",
             "higher",
+            "eine",
+            "hoehere",
             "cartridge",
             "cartridges",
             "plus",

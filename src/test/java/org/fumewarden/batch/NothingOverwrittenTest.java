@@ -119,7 +119,7 @@ final class NothingOverwrittenTest {
             Files.write(out, lines);
             CommandRun run = resume();
             assertEquals(2, run.exit(), run.err());
-            assertTrue(run.err().contains("1 lines were changed since the last run"), run.err());
+            assertTrue(run.err().contains("1 line was changed since the last run"), run.err());
             assertTrue(run.err().contains("Advised on 26 tasks, rejected 3."), run.err());
             assertArrayEquals(whole, Files.readAllBytes(out), "line " + edited);
             assertArrayEquals(wholeRejects, Files.readAllBytes(rejects), "line " + edited);

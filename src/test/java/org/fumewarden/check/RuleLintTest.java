@@ -62,6 +62,7 @@ final class RuleLintTest {
             "SHARED-NEED-990 a sentence|SHARED-NEED-990|has no sentence after its id.",
             "$r : Ratio()|$r : Ratoi()|matches the unknown type Ratoi.",
             "$r : Ratio()|$r : Ratio( level > 5 )|has the number 5 in a condition.",
+            "$r : Ratio()|not Ratio()|rests on nothing that is there.",
             "when|salience 10 when|has a part beyond when and then.",
             "when|no-loop true when|has a part beyond when and then.",
             "insert( Need.of( $r ) );|insert( Need.of( $r ) ); System.out.println( $r );|does more than conclude one thing.",

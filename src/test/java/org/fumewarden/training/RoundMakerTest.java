@@ -140,7 +140,7 @@ class RoundMakerTest {
         oneRightAnswer(round);
     }
 
-    /** Counter-examples that cannot be asked change a list or a level in a way that no line of facts shows. */
+    /** Counter-examples that cannot be asked change the day, a list or a level in a way that no line of facts shows. */
     @Test
     @Tag("long")
     void mostCounterExamplesOfTheRuleBaseCanBeAsked() {
@@ -148,7 +148,7 @@ class RoundMakerTest {
         int pairs = 0;
         for (Path file : Scenario.files(Path.of("scenarios/gb"))) {
             Optional<CounterExample.Pair> pair = CounterExample.Pair.of(file);
-            if (pair.isPresent()) {
+            if (pair.isPresent() && !pair.get().changes().containsKey("on")) {
                 pairs++;
                 Told told = Told.of(bench(pair.get().base()), Words.in("en"));
                 Optional<RoundItem> item = CounterExample.about(told, pair.get(), new Random(1));
