@@ -2,6 +2,8 @@ package org.fumewarden.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.lang3.StringUtils;
 import org.drools.drl.ast.descr.PackageDescr;
 import org.fumewarden.codes.Problem;
@@ -19,17 +21,31 @@ import org.fumewarden.codes.RuleFolder;
 public record WrittenFile(
         String file, String folder, String phase, String named, List<WrittenRule> rules, List<Problem> refused) {
 
+    /** Files as they were read last, by name: one check asks for them several times. */
+    private static final Map<String, Kept> READ = new ConcurrentHashMap<>();
+
+    private record Kept(String text, WrittenFile read) {}
+
     /** Reads every rule file of a rule base. */
     public static List<WrittenFile> readAll(RuleFolder base) {
         RuleTokens words = RuleTokens.ofModel();
         return base.names("", ".drl").stream()
-                .map(name -> read(base, name, words))
+                .map(name -> kept(base, name, words))
                 .toList();
     }
 
-    private static WrittenFile read(RuleFolder base, String name, RuleTokens words) {
+    private static WrittenFile kept(RuleFolder base, String name, RuleTokens words) {
         String text = base.text(name);
         String file = base.origin() + "/" + name;
+        return READ.compute(
+                        file,
+                        (f, kept) -> kept != null && kept.text().equals(text)
+                                ? kept
+                                : new Kept(text, read(file, name, text, words)))
+                .read();
+    }
+
+    private static WrittenFile read(String file, String name, String text, RuleTokens words) {
         String folder = StringUtils.substringBefore(name, "/");
         String phase = StringUtils.removeEnd(StringUtils.substringAfterLast(name, "/"), ".drl");
         List<Problem> refused = new ArrayList<>();

@@ -21,13 +21,13 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Each number of the tables, made one more and one less in its last digit, and each interval, made one unit longer and
  * shorter, differs from the value typed apart from the table, or
- * breaks a scenario, or is listed with a reason. A rank is moved past its neighbour. The gate tries a sample of those that are not
- * typed; {@code mvn verify -Psoundness} tries all.
+ * breaks a scenario, or is listed with a reason. A rank is moved past its neighbour. The gate compares with what is typed alone;
+ * {@code mvn verify -Psoundness} tries the scenarios too.
  */
 final class NudgedCellsTest {
     private static final Path LISTED = Path.of("docs/nudged.txt");
     private static final Path FOUND = Path.of("target/nudged.txt");
-    private static final int SAMPLE = Extent.of(1, 8, Extent.ALL);
+    private static final int SAMPLE = Extent.of(0, 8, Extent.ALL);
 
     private final List<TableCell> numbers = TableCell.all(RuleFolder.shipped()).stream()
             .filter(cell -> cell.isNumber() || cell.isInterval())

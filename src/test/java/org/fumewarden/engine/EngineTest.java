@@ -58,6 +58,7 @@ final class EngineTest {
     private Path folder;
 
     @Test
+    @Tag("ci")
     void shippedAndCompiledRulesGiveTheSameAdvice() throws IOException {
         Path rules = EditedRules.copy(folder);
         try (Stream<Path> files = Files.walk(rules)) {

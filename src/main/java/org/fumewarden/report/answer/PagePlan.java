@@ -67,17 +67,16 @@ final class PagePlan {
         int least = keepUp.map(p -> Math.min(height(p), Math.max(LEAST, height(without(p, size(p) - 1)))))
                 .orElse(0);
         Optional<Part> air = air(room - least);
-        int duties = 0;
         if (air.isPresent() && height(air.get()) > room - least) {
             last.set(last.size() - 1, tone.of(issue.write(true)));
-            duties = keepUp.map(p -> height(counted(p))).orElse(0);
+            int duties = keepUp.map(p -> height(counted(p))).orElse(0);
             room = room(first, last);
             air = new AirPart(advice, spoken).listed(Integer.MAX_VALUE, 0).map(tone::of);
             if (height(air.get()) > room - duties) {
                 air = fewer(room + FOR_ROWS - duties);
             }
         }
-        int left = Math.max(duties, room - air.map(PagePlan::height).orElse(0));
+        int left = room - air.map(PagePlan::height).orElse(0);
         List<Part> parts = new ArrayList<>(first);
         air.ifPresent(parts::add);
         keepUp.map(p -> cut(p, left)).ifPresent(parts::add);
@@ -144,7 +143,7 @@ final class PagePlan {
         for (int dropped = 1; height(shown) > room && dropped <= size(part); dropped++) {
             shown = without(part, dropped);
         }
-        return height(shown) > room + FOR_DUE ? counted(part) : shown;
+        return height(shown) > room + FOR_ROWS + FOR_DUE ? counted(part) : shown;
     }
 
     private static int size(Part part) {
