@@ -15,7 +15,6 @@ import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Benchmark;
-import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
@@ -27,24 +26,18 @@ import org.fumewarden.trail.Trail;
 final class AccountWriter {
     private final Vocabulary vocabulary;
     private final Trail trail;
-    private final Map<String, String> rows = new LinkedHashMap<>();
-    private final Map<String, CountedAs> counted = new HashMap<>();
+    private final ExposureTables figures;
+    private final Map<String, String> stated = new HashMap<>();
 
     AccountWriter(Vocabulary vocabulary, ExposureTables figures, Collection<Input> inputs, Trail trail) {
         this.vocabulary = vocabulary;
         this.trail = trail;
-        figures.all(Limit.class).forEach(l -> add(l, "limit"));
-        figures.all(Benchmark.class).forEach(b -> add(b.asLimit(), "benchmark, not law"));
+        this.figures = figures;
         for (Input input : inputs) {
-            if (input instanceof StatedLimit stated) {
-                rows.put(stated.path(), "stated limit: " + stated.from());
+            if (input instanceof StatedLimit limit) {
+                stated.put(limit.path(), "stated limit: " + limit.from());
             }
         }
-    }
-
-    private void add(Limit limit, String word) {
-        rows.put(limit.ref().address(), word);
-        counted.put(limit.ref().address(), new CountedAs(limit.fraction()));
     }
 
     /**
@@ -65,7 +58,8 @@ final class AccountWriter {
             throw new IllegalStateException("no rule settles the hazards " + without);
         }
         List<AccountLine> lines = new ArrayList<>();
-        accounts.forEach((account, step) -> lines.add(line(account, step)));
+        accounts.forEach((account, step) -> lines.add(
+                new AccountLine(account, vocabulary.name(account.agent()), heldAgainst(account), Reason.of(step))));
         lines.sort(Comparator.comparing((AccountLine l) -> !l.account().open())
                 .thenComparing(l -> l.account().factor().isEmpty())
                 .thenComparing(l -> l.account().factor().orElse(java.math.BigDecimal.ZERO), Comparator.reverseOrder())
@@ -74,21 +68,20 @@ final class AccountWriter {
         return List.copyOf(lines);
     }
 
-    private AccountLine line(Account account, Step step) {
-        String countedAs = Optional.ofNullable(counted.get(account.by()))
-                .map(c -> c.beside(account.agent()))
-                .orElse("");
-        return new AccountLine(
-                account, vocabulary.name(account.agent()), countedAs, heldAgainst(account), Reason.of(step));
-    }
-
     private String heldAgainst(Account account) {
         return switch (account.kind()) {
-            case COMPARED, BENCHMARKED, ESTIMATED -> rows.getOrDefault(account.by(), "limit");
-            case ASSUMED -> rows.getOrDefault(account.by(), "limit") + ", assumed until it is measured";
-            case JUDGED -> rows.containsKey(account.by()) ? "limit, by judgement" : "judgement of " + account.by();
+            case COMPARED, BENCHMARKED, ESTIMATED -> level(account.by()).orElse("limit");
+            case ASSUMED -> level(account.by()).orElse("limit") + ", assumed until it is measured";
+            case JUDGED -> level(account.by()).isPresent() ? "limit, by judgement" : "judgement of " + account.by();
             case FLOORED, BOUNDED -> "bounded by " + vocabulary.name(account.by());
             case OPEN -> "not settled";
         };
+    }
+
+    /** What kind of level stands at an address. */
+    private Optional<String> level(String address) {
+        return figures.at(address)
+                .map(row -> row instanceof Limit ? "limit" : row instanceof Benchmark ? "benchmark, not law" : null)
+                .or(() -> Optional.ofNullable(stated.get(address)));
     }
 }
