@@ -3,9 +3,11 @@ package org.fumewarden.advice;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -13,6 +15,7 @@ import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
@@ -24,16 +27,16 @@ import org.fumewarden.trail.Trail;
 final class AccountWriter {
     private final Vocabulary vocabulary;
     private final Trail trail;
-    private final Map<String, String> rows = new LinkedHashMap<>();
+    private final ExposureTables figures;
+    private final Map<String, String> stated = new HashMap<>();
 
     AccountWriter(Vocabulary vocabulary, ExposureTables figures, Collection<Input> inputs, Trail trail) {
         this.vocabulary = vocabulary;
         this.trail = trail;
-        figures.all(Limit.class).forEach(l -> rows.put(l.ref().address(), "limit"));
-        figures.all(Benchmark.class).forEach(b -> rows.put(b.ref().address(), "benchmark, not law"));
+        this.figures = figures;
         for (Input input : inputs) {
-            if (input instanceof StatedLimit stated) {
-                rows.put(stated.path(), "stated limit: " + stated.from());
+            if (input instanceof StatedLimit limit) {
+                stated.put(limit.path(), "stated limit: " + limit.from());
             }
         }
     }
@@ -56,8 +59,8 @@ final class AccountWriter {
             throw new IllegalStateException("no rule settles the hazards " + without);
         }
         List<AccountLine> lines = new ArrayList<>();
-        accounts.forEach((account, step) -> lines.add(
-                new AccountLine(account, vocabulary.name(account.agent()), heldAgainst(account), Reason.of(step))));
+        accounts.forEach((account, step) -> lines.add(new AccountLine(
+                account, vocabulary.name(account.agent()), countedAs(account), heldAgainst(account), Reason.of(step))));
         lines.sort(Comparator.comparing((AccountLine l) -> !l.account().open())
                 .thenComparing(l -> l.account().factor().isEmpty())
                 .thenComparing(l -> l.account().factor().orElse(java.math.BigDecimal.ZERO), Comparator.reverseOrder())
@@ -66,13 +69,29 @@ final class AccountWriter {
         return List.copyOf(lines);
     }
 
+    private String countedAs(Account account) {
+        return figures.at(account.by())
+                .map(row -> row instanceof Limit limit
+                        ? limit.fraction()
+                        : row instanceof Benchmark benchmark ? benchmark.fraction() : null)
+                .map(words -> new CountedAs(words).beside(account.agent()))
+                .orElse("");
+    }
+
     private String heldAgainst(Account account) {
         return switch (account.kind()) {
-            case COMPARED, BENCHMARKED, ESTIMATED -> rows.getOrDefault(account.by(), "limit");
-            case ASSUMED -> rows.getOrDefault(account.by(), "limit") + ", assumed until it is measured";
-            case JUDGED -> rows.containsKey(account.by()) ? "limit, by judgement" : "judgement of " + account.by();
+            case COMPARED, BENCHMARKED, ESTIMATED -> level(account.by()).orElse("limit");
+            case ASSUMED -> level(account.by()).orElse("limit") + ", assumed until it is measured";
+            case JUDGED -> level(account.by()).isPresent() ? "limit, by judgement" : "judgement of " + account.by();
             case FLOORED, BOUNDED -> "bounded by " + vocabulary.name(account.by());
             case OPEN -> "not settled";
         };
+    }
+
+    /** What kind of level stands at an address. */
+    private Optional<String> level(String address) {
+        return figures.at(address)
+                .map(row -> row instanceof Limit ? "limit" : row instanceof Benchmark ? "benchmark, not law" : null)
+                .or(() -> Optional.ofNullable(stated.get(address)));
     }
 }
