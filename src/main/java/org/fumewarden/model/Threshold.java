@@ -30,6 +30,11 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
         return below(ratio.level());
     }
 
+    /** True when an exposure is at or above this level, whatever its averaging time, or in a unit that this level cannot be compared with. */
+    public boolean reachedBy(Exposure exposure) {
+        return !exposure.unit().symbol().equals(unit) || exposure.level().compareTo(value) >= 0;
+    }
+
     /** True when it is the one of a name for agent and averaging time of an exposure: name, agent and time joined by a hyphen. */
     public boolean isFor(String name, Exposure exposure) {
         return id.equals(

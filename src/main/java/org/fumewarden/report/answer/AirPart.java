@@ -235,7 +235,9 @@ record AirPart(Advice advice, Spoken spoken) {
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
-                known.equals(ASSUMED) ? "" : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
+                Set.of(ASSUMED, Settlement.JUDGED.key()).contains(known)
+                        ? ""
+                        : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
                 account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
                 spoken.say("air.kind." + known));

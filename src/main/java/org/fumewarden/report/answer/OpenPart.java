@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.OpenQuestion;
+import org.fumewarden.model.Caution;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
@@ -19,11 +20,14 @@ record OpenPart(Advice advice, Spoken spoken) {
     Optional<Part> write() {
         List<Line> lines = new ArrayList<>();
         Map<String, List<String>> levels = new LinkedHashMap<>();
+        Map<String, List<String>> proofs = new LinkedHashMap<>();
         List<OpenQuestion> others = new ArrayList<>();
         for (OpenQuestion question : advice.questions()) {
             String[] parts = question.question().split("\\.");
             if (parts.length == 3 && parts[0].equals("exposures")) {
-                levels.computeIfAbsent(parts[1], a -> new ArrayList<>()).add(spoken.say("open." + parts[2]));
+                (byProofOnly(parts[1]) ? proofs : levels)
+                        .computeIfAbsent(parts[1], a -> new ArrayList<>())
+                        .add(spoken.say("open." + parts[2]));
             } else {
                 others.add(question);
             }
@@ -38,16 +42,26 @@ record OpenPart(Advice advice, Spoken spoken) {
                     spoken.say("open.also") + ":",
                     others.stream().skip(ASKED).map(this::shortly).collect(Collectors.joining("; ")) + "."));
         }
+        missing("open.measure", levels, lines);
+        missing("open.prove", proofs, lines);
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("open", spoken.say("page.open"), lines));
+    }
+
+    private void missing(String key, Map<String, List<String>> levels, List<Line> lines) {
         if (!levels.isEmpty()) {
             lines.add(new Line.Says(
                     Sign.OPEN,
-                    spoken.say("open.measure") + ":",
+                    spoken.say(key) + ":",
                     levels.entrySet().stream()
                                     .map(e -> spoken.agent(e.getKey()) + " (" + String.join(", ", e.getValue()) + ")")
                                     .collect(Collectors.joining("; "))
                             + "."));
         }
-        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("open", spoken.say("page.open"), lines));
+    }
+
+    /** True for an agent of which the code takes no judgement. */
+    private boolean byProofOnly(String agent) {
+        return advice.trail().all(Caution.class).contains(new Caution("objective-data-only-" + agent));
     }
 
     private String shortly(OpenQuestion question) {

@@ -10,6 +10,7 @@ import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
 import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
+import org.fumewarden.model.Ruling;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
@@ -17,6 +18,7 @@ import org.fumewarden.report.sheet.Sign;
 /** What to wear, or to stay out. */
 record WearPart(Advice advice, Spoken spoken) {
     private static final int FEW = 2;
+    private static final String LOW_OXYGEN = "oxygen-deficient";
 
     Part write() {
         List<Line> lines = new ArrayList<>();
@@ -51,6 +53,7 @@ record WearPart(Advice advice, Spoken spoken) {
             lines.add(new Line.Says(Sign.NONE, spoken.say(stopped.byWearer() ? "wear.wearer" : "wear.stay-out"), ""));
             stopped.after().forEach(r -> lines.add(after(spoken.sentence(Sign.NONE, r, ""))));
         }
+        proofs(lines);
         // What lies ready is what is put on: a unit that must not be used stands before what is worn instead.
         advice.unit().filter(UnitInHand::barred).ifPresent(u -> unit(u, lines));
         advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
@@ -61,6 +64,14 @@ record WearPart(Advice advice, Spoken spoken) {
                 .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
         advice.unit().filter(u -> !u.barred() && !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
         inHand(lines);
+    }
+
+    /** What the employer must have proved where an advice on low oxygen rests on it. */
+    private void proofs(List<Line> lines) {
+        advice.trail()
+                .concluding(Ruling.class)
+                .filter(s -> ((Ruling) s.conclusion()).topic().equals(LOW_OXYGEN))
+                .forEach(s -> lines.add(spoken.sentence(Sign.ITEM, Reason.of(s), "")));
     }
 
     private Line after(Line.Says sentence) {

@@ -24,7 +24,7 @@ record Floors(Case facts, Levels levels) implements Family {
         return Stream.of(
                         when(true, "floor-always-" + process),
                         when(byHand, "floor-by-hand-" + process),
-                        when(unproven && facts.processIn("welding-fume-process"), "welding-fume-floor"),
+                        when(unproven && facts.processIn("named-for-welding-fume"), "welding-fume-floor"),
                         when(unproven && facts.processIn("high-emission"), "high-emission-floor"),
                         when(
                                 lead

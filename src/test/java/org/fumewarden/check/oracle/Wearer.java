@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fumewarden.advice.Advice;
 
-/** The person who wears it, and what for. Where nothing is required training and clearance stop nothing. */
+/** The person who wears it, and what for. Where nothing is required training, clearance and fit test stop nothing. */
 record Wearer(Case facts, Levels levels, Floors floors) implements Family {
 
     @Override
@@ -21,7 +21,7 @@ record Wearer(Case facts, Levels levels, Floors floors) implements Family {
         if (tight && !facts.is("facial-hair", "false")) {
             return Optional.of("facial hair or not known");
         }
-        if (tight && !facts.is("fit-tested", "true")) {
+        if (called && tight && !facts.is("fit-tested", "true")) {
             return Optional.of("not fit-tested or not known");
         }
         if (called && !facts.is("trained", "true")) {
