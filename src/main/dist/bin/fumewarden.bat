@@ -17,6 +17,8 @@ if errorlevel 1 (
 set "SHAPE=-XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:Tier3LoadFeedback=20 -XX:+UseSerialGC"
 set "SHAPE=%SHAPE% -Dsun.reflect.inflationThreshold=1000000 -Djdk.reflect.useNativeAccessorOnly=true"
 for %%c in (batch serve sweep check drill) do if "%~1"=="%%c" set "SHAPE=-XX:+UseParallelGC"
+rem A batch keeps nothing of a task: with more memory it would only collect later.
+if "%~1"=="batch" set "SHAPE=-XX:+UseParallelGC -Xmx1g"
 
 set "MAIN=org.fumewarden.cli.Main"
 set "SHARE="

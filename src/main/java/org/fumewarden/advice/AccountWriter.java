@@ -3,9 +3,11 @@ package org.fumewarden.advice;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -24,16 +26,16 @@ import org.fumewarden.trail.Trail;
 final class AccountWriter {
     private final Vocabulary vocabulary;
     private final Trail trail;
-    private final Map<String, String> rows = new LinkedHashMap<>();
+    private final ExposureTables figures;
+    private final Map<String, String> stated = new HashMap<>();
 
     AccountWriter(Vocabulary vocabulary, ExposureTables figures, Collection<Input> inputs, Trail trail) {
         this.vocabulary = vocabulary;
         this.trail = trail;
-        figures.all(Limit.class).forEach(l -> rows.put(l.ref().address(), "limit"));
-        figures.all(Benchmark.class).forEach(b -> rows.put(b.ref().address(), "benchmark, not law"));
+        this.figures = figures;
         for (Input input : inputs) {
-            if (input instanceof StatedLimit stated) {
-                rows.put(stated.path(), "stated limit: " + stated.from());
+            if (input instanceof StatedLimit limit) {
+                stated.put(limit.path(), "stated limit: " + limit.from());
             }
         }
     }
@@ -68,11 +70,18 @@ final class AccountWriter {
 
     private String heldAgainst(Account account) {
         return switch (account.kind()) {
-            case COMPARED, BENCHMARKED, ESTIMATED -> rows.getOrDefault(account.by(), "limit");
-            case ASSUMED -> rows.getOrDefault(account.by(), "limit") + ", assumed until it is measured";
-            case JUDGED -> rows.containsKey(account.by()) ? "limit, by judgement" : "judgement of " + account.by();
+            case COMPARED, BENCHMARKED, ESTIMATED -> level(account.by()).orElse("limit");
+            case ASSUMED -> level(account.by()).orElse("limit") + ", assumed until it is measured";
+            case JUDGED -> level(account.by()).isPresent() ? "limit, by judgement" : "judgement of " + account.by();
             case FLOORED, BOUNDED -> "bounded by " + vocabulary.name(account.by());
             case OPEN -> "not settled";
         };
+    }
+
+    /** What kind of level stands at an address. */
+    private Optional<String> level(String address) {
+        return figures.at(address)
+                .map(row -> row instanceof Limit ? "limit" : row instanceof Benchmark ? "benchmark, not law" : null)
+                .or(() -> Optional.ofNullable(stated.get(address)));
     }
 }

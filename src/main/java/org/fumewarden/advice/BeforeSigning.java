@@ -109,17 +109,13 @@ final class BeforeSigning {
                 .filter(p -> p.kind().equals("row"))
                 .forEach(p -> readers.computeIfAbsent(p.address(), a -> new ArrayList<>())
                         .add(step)));
-        List<ToCompare> found = new ArrayList<>();
-        for (Class<? extends Row> kind : VALUES) {
-            figures.all(kind)
-                    .filter(row -> readers.containsKey(row.ref().address()))
-                    .filter(BeforeSigning::asks)
-                    .filter(this::turns)
-                    .sorted(Comparator.comparing(row -> row.ref().address()))
-                    .map(this::entry)
-                    .forEach(found::add);
-        }
-        return List.copyOf(found);
+        return readers.keySet().stream()
+                .sorted()
+                .flatMap(address -> figures.at(address).stream())
+                .filter(row -> VALUES.contains(row.getClass()) && asks(row) && turns(row))
+                .sorted(Comparator.comparing(row -> VALUES.indexOf(row.getClass())))
+                .map(this::entry)
+                .toList();
     }
 
     private static boolean asks(Row row) {

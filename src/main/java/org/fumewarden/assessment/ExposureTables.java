@@ -32,9 +32,12 @@ public final class ExposureTables {
 
     private final Map<String, Set<Unit>> units = new HashMap<>();
 
+    private final Map<String, Row> byAddress = new HashMap<>();
+
     public ExposureTables(List<Row> rows) {
         for (Row row : rows) {
             this.rows.computeIfAbsent(row.getClass(), kind -> new ArrayList<>()).add(row);
+            byAddress.put(row.ref().address(), row);
         }
         all(Limit.class).forEach(l -> unitsOf(l.agent()).add(l.unit()));
         all(Benchmark.class).forEach(b -> unitsOf(b.agent()).add(b.unit()));
@@ -53,6 +56,11 @@ public final class ExposureTables {
     /** The rows of a kind, in the order of tables and rows. */
     public <R extends Row> Stream<R> all(Class<R> kind) {
         return rows.getOrDefault(kind, List.of()).stream().map(kind::cast);
+    }
+
+    /** The row at an address, if one is in force. */
+    public Optional<Row> at(String address) {
+        return Optional.ofNullable(byAddress.get(address));
     }
 
     /**

@@ -3,7 +3,7 @@ package org.fumewarden.engine;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -84,8 +84,15 @@ record Absence(List<Missing> missing) {
         return List.copyOf(conditions);
     }
 
-    /** The same with the values of one match in place of its bindings; what compares the missing with each other goes. */
-    Absence in(Map<String, Object> bound) {
+    /**
+     * The same with the values of one match in place of its bindings; what compares the missing with each other goes.
+     *
+     * @param bound the value of a binding, or null when the match has none of that name
+     */
+    Absence in(Function<String, Object> bound) {
+        if (missing.stream().flatMap(m -> m.conditions().stream()).noneMatch(c -> c.contains("$"))) {
+            return this;
+        }
         return new Absence(missing.stream()
                 .map(m -> new Missing(
                         m.kind(),
@@ -96,9 +103,9 @@ record Absence(List<Missing> missing) {
                 .toList());
     }
 
-    private static String bind(String condition, Map<String, Object> bound) {
+    private static String bind(String condition, Function<String, Object> bound) {
         return BINDING.matcher(condition).replaceAll(name -> {
-            Object value = bound.get(name.group());
+            Object value = bound.apply(name.group());
             return Matcher.quoteReplacement(value == null ? name.group() : spelled(value));
         });
     }

@@ -11,8 +11,9 @@ import org.fumewarden.model.Need;
  * One part of a kind of fact.
  *
  * @param name as the record names it, or {@code value} for what a need works out
+ * @param words the name in words
  */
-record FactPart(String name, Method reader) {
+record FactPart(String name, String words, Method reader) {
     /** Kept, since asking a record class for its parts copies them each time. */
     private static final ClassValue<List<FactPart>> PARTS = new ClassValue<>() {
         @Override
@@ -63,10 +64,11 @@ record FactPart(String name, Method reader) {
     private static List<FactPart> find(Class<?> type) throws NoSuchMethodException {
         List<FactPart> parts = new ArrayList<>();
         if (type == Need.class) {
-            parts.add(new FactPart("value", Need.class.getMethod("value")));
+            parts.add(new FactPart("value", "value", Need.class.getMethod("value")));
         }
         for (RecordComponent component : type.getRecordComponents()) {
-            parts.add(new FactPart(component.getName(), component.getAccessor()));
+            String name = component.getName();
+            parts.add(new FactPart(name, AbsenceWords.kebab(name).replace('-', ' '), component.getAccessor()));
         }
         return List.copyOf(parts);
     }

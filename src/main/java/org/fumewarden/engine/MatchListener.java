@@ -79,13 +79,10 @@ final class MatchListener extends DefaultAgendaEventListener implements RuleRunt
     }
 
     private List<Absence> absences(SpokenRule rule) {
-        List<Absence> absences = rule.absences(current.getRule());
-        if (absences.isEmpty()) {
-            return absences;
-        }
-        Map<String, Object> bound = new HashMap<>();
-        current.getDeclarationIds().forEach(name -> bound.put(name, current.getDeclarationValue(name)));
-        return absences.stream().map(a -> a.in(bound)).toList();
+        List<String> bound = current.getDeclarationIds();
+        return rule.absences(current.getRule()).stream()
+                .map(a -> a.in(name -> bound.contains(name) ? current.getDeclarationValue(name) : null))
+                .toList();
     }
 
     private static void collect(Object object, List<Fact> into) {

@@ -28,8 +28,13 @@ final class Sentences {
     /** More figures than anybody tells; a number with more was reckoned. */
     private static final int AS_TOLD = 9;
 
+    private static final int ABSENT = 4_000;
+
+    private record Asked(Absence absence, String subject) {}
+
     private final Vocabulary vocabulary;
     private final AbsenceWords absences;
+    private final Kept<Asked, Premise> absent = new Kept<>(ABSENT);
     private final Map<Class<?>, Template> spoken = new ConcurrentHashMap<>();
 
     /** Sentences in another language, by id of the rule, and words that stand in their places. */
@@ -134,26 +139,28 @@ final class Sentences {
 
     /** A fact in words, without its address. */
     Sentence describe(Fact fact) {
-        String kind = AbsenceWords.kebab(fact.getClass().getSimpleName());
-        Template template = spoken.computeIfAbsent(
-                fact.getClass(), type -> Template.of(vocabulary.names().getOrDefault("fact-" + kind, "")));
+        Template template = spoken.computeIfAbsent(fact.getClass(), this::template);
         Sentence said = template.names().isEmpty()
-                ? Sentence.plain(parts(kind, fact))
+                ? Sentence.plain(parts(template.fixed().get(0), fact))
                 : new Sentence(template.fixed(), filled(template, fact, Map.of()));
         String provenance = provenance(fact);
         return provenance.isEmpty() ? said : said.and(provenance);
     }
 
+    /** How facts of a type are told; without places, what comes before their parts. */
+    private Template template(Class<?> type) {
+        String kind = AbsenceWords.kebab(type.getSimpleName());
+        String told = vocabulary.names().getOrDefault("fact-" + kind, "");
+        return Template.of(told.contains("{") ? told : kind.replace('-', ' ') + ": ");
+    }
+
     private String parts(String kind, Fact fact) {
-        StringBuilder words = new StringBuilder(kind.replace('-', ' ')).append(": ");
+        StringBuilder words = new StringBuilder(kind);
         String between = "";
         for (FactPart part : FactPart.of(fact)) {
             Object value = part.read(fact);
             if (!(value instanceof RowRef) && !part.name().equals("path")) {
-                words.append(between)
-                        .append(AbsenceWords.kebab(part.name()).replace('-', ' '))
-                        .append(' ')
-                        .append(words(value));
+                words.append(between).append(part.words()).append(' ').append(words(value));
                 between = ", ";
             }
         }
@@ -173,6 +180,6 @@ final class Sentences {
 
     /** What a rule found missing when it concluded something of a subject. */
     Premise absent(Absence absence, String subject) {
-        return absences.premise(absence, subject);
+        return absent.of(new Asked(absence, subject), a -> absences.premise(absence, subject));
     }
 }

@@ -3,7 +3,6 @@ package org.fumewarden.report;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.trail.Premise;
@@ -12,7 +11,9 @@ import org.fumewarden.trail.Step;
 /** Names of ids in one advice, each told once. An id that is not here is named by its own words. */
 final class Names {
     /** Tables whose rows say nothing but a name. */
-    private static final Set<String> OF_NAMES = Set.of("agents", "equipment");
+    private static final String AGENTS = "agents#";
+
+    private static final String EQUIPMENT = "equipment#";
 
     private final Map<String, String> names;
 
@@ -27,10 +28,9 @@ final class Names {
         advice.respirators().forEach(r -> names.put(r.deviceClass(), r.name()));
         for (Step step : advice.trail().steps()) {
             for (Premise premise : step.premises()) {
-                int mark = premise.address().indexOf('#');
-                if (premise.kind().equals("row")
-                        && OF_NAMES.contains(premise.address().substring(0, Math.max(mark, 0)))) {
-                    names.putIfAbsent(premise.address().substring(mark + 1), premise.words());
+                String address = premise.address();
+                if (premise.kind().equals("row") && (address.startsWith(AGENTS) || address.startsWith(EQUIPMENT))) {
+                    names.putIfAbsent(address.substring(address.indexOf('#') + 1), premise.words());
                 }
             }
         }

@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fumewarden.advice.Reason;
@@ -28,8 +26,6 @@ final class TrailJson {
     /** What stands for the subject of a step in what is the same for all steps of a kind. */
     static final String SUBJECT = "{subject}";
 
-    private static final String ANY = Matcher.quoteReplacement(SUBJECT);
-
     private static final List<String> OF = List.of("of");
 
     private final JsonGenerator json;
@@ -41,6 +37,9 @@ final class TrailJson {
 
     /** Facts of one kind and table, said in one form. */
     private record Place(String kind, String table, List<String> form) {}
+
+    /** A step and the ids of what it rests on. */
+    private record Told(Step step, Set<String> from) {}
 
     TrailJson(List<Step> steps, Names names, Clauses clauses, JsonGenerator json) {
         this.steps = steps;
@@ -55,9 +54,7 @@ final class TrailJson {
     }
 
     void write() throws IOException {
-        for (Step step : steps) {
-            step.premises().stream().filter(p -> !p.kind().equals("step")).forEach(p -> fact(p, step));
-        }
+        List<List<Told>> rules = byRule();
         json.writeObjectFieldStart("trail");
         clauses.write(json);
         json.writeArrayFieldStart("facts");
@@ -66,7 +63,7 @@ final class TrailJson {
         }
         json.writeEndArray();
         json.writeArrayFieldStart("steps");
-        for (List<Step> group : byRule()) {
+        for (List<Told> group : rules) {
             steps(group);
         }
         json.writeEndArray();
@@ -74,8 +71,8 @@ final class TrailJson {
     }
 
     /** Steps of one rule and clause follow one another in a trail. */
-    private List<List<Step>> byRule() {
-        List<List<Step>> rules = new ArrayList<>();
+    private List<List<Told>> byRule() {
+        List<List<Told>> rules = new ArrayList<>();
         Step last = null;
         for (Step step : steps) {
             if (last == null
@@ -83,16 +80,19 @@ final class TrailJson {
                     || !last.citation().equals(step.citation())) {
                 rules.add(new ArrayList<>());
             }
-            rules.get(rules.size() - 1).add(step);
+            Set<String> from = new LinkedHashSet<>();
+            step.premises().forEach(p -> from.add(p.kind().equals("step") ? p.address() : fact(p, step)));
+            rules.get(rules.size() - 1).add(new Told(step, from));
             last = step;
         }
         return rules;
     }
 
-    private void fact(Premise premise, Step step) {
+    private String fact(Premise premise, Step step) {
         Premise fact = general(premise, step);
-        if (ids.containsKey(fact)) {
-            return;
+        String known = ids.get(fact);
+        if (known != null) {
+            return known;
         }
         String id = "f" + (ids.size() + 1);
         ids.put(fact, id);
@@ -101,6 +101,7 @@ final class TrailJson {
                 table(fact),
                 fact.kind().equals("row") ? fact.sentence().fixed() : List.of());
         groups.computeIfAbsent(place, p -> new LinkedHashMap<>()).put(id, fact);
+        return id;
     }
 
     private static String table(Premise fact) {
@@ -114,17 +115,27 @@ final class TrailJson {
         String subject = step.conclusion().subject();
         String address = premise.address();
         if (premise.kind().equals("absent")) {
-            String part = "/" + subject;
-            return address.contains(part)
-                    ? about(
-                            premise,
-                            address.replaceAll(Pattern.quote(part) + "(?=[/+]|$)", "/" + ANY),
-                            premise.sentence())
-                    : premise;
+            return address.contains(subject) ? about(premise, anyOf(address, subject), premise.sentence()) : premise;
         }
-        return address.endsWith("#" + subject) && premise.words().equals(names.of(subject))
+        return address.endsWith(subject)
+                        && address.endsWith("#" + subject)
+                        && premise.words().equals(names.of(subject))
                 ? about(premise, table(premise) + "#" + SUBJECT, Sentence.plain(SUBJECT))
                 : premise;
+    }
+
+    /** An address with any subject in place of one, where the subject is a whole part of it. */
+    private static String anyOf(String address, String subject) {
+        StringBuilder any = new StringBuilder();
+        int from = 0;
+        for (int at = address.indexOf("/" + subject); at >= 0; at = address.indexOf("/" + subject, at + 1)) {
+            int end = at + subject.length() + 1;
+            if (end == address.length() || "/+".indexOf(address.charAt(end)) >= 0) {
+                any.append(address, from, at + 1).append(SUBJECT);
+                from = end;
+            }
+        }
+        return any.append(address, from, address.length()).toString();
     }
 
     private static Premise about(Premise premise, String address, Sentence says) {
@@ -169,14 +180,14 @@ final class TrailJson {
         json.writeEndObject();
     }
 
-    private void steps(List<Step> rule) throws IOException {
+    private void steps(List<Told> told) throws IOException {
+        List<Step> rule = told.stream().map(Told::step).toList();
         Step first = rule.get(0);
         List<Sentence> said = rule.stream().map(s -> s.finding().sentence()).toList();
         Alike alike = Alike.of(
                 said, OF, (i, word) -> names.of(rule.get(i).conclusion().subject()));
-        List<Set<String>> from = rule.stream().map(this::from).toList();
-        Set<String> common = new LinkedHashSet<>(from.get(0));
-        from.forEach(common::retainAll);
+        Set<String> common = new LinkedHashSet<>(told.get(0).from());
+        told.forEach(t -> common.retainAll(t.from()));
         if (rule.size() == 1) {
             common.clear();
         }
@@ -189,7 +200,7 @@ final class TrailJson {
         }
         json.writeObjectFieldStart("steps");
         for (int i = 0; i < rule.size(); i++) {
-            Set<String> own = from.get(i);
+            Set<String> own = told.get(i).from();
             own.removeAll(common);
             step(rule.get(i), own, alike.fillings().get(i));
         }
@@ -218,12 +229,6 @@ final class TrailJson {
             json.writeString(filling);
         }
         json.writeEndArray();
-    }
-
-    private Set<String> from(Step step) {
-        return step.premises().stream()
-                .map(p -> p.kind().equals("step") ? p.address() : ids.get(general(p, step)))
-                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private void lifted(List<Step> rule) throws IOException {

@@ -7,7 +7,9 @@ import java.io.SequenceInputStream;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.util.Enumeration;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.AdviceJson;
@@ -15,7 +17,8 @@ import org.fumewarden.report.BriefJson;
 
 /**
  * Measures a batch in this process and prints tasks a second and memory; no test, since times differ with the machine.
- * docs/performance.md says how to run it. Arguments: tasks, threads, {@code brief} for the short form; the first tenth warms up and is not counted.
+ * docs/performance.md says how to run it. Arguments: tasks, threads, then {@code brief} for the short form and {@code complete} for tasks that
+ * answer every question; the first tenth warms up and is not counted.
  */
 public final class BatchBenchmark {
     private BatchBenchmark() {}
@@ -25,17 +28,18 @@ public final class BatchBenchmark {
         int threads = arguments.length > 1
                 ? Integer.parseInt(arguments[1])
                 : Runtime.getRuntime().availableProcessors();
-        boolean brief = arguments.length > 2 && arguments[2].equals("brief");
+        boolean brief = List.of(arguments).contains("brief");
+        IntFunction<String> mix = List.of(arguments).contains("complete") ? BatchTasks::complete : BatchTasks::task;
         LineAdvisor worker = new LineAdvisor(
                 code -> new Advisor(RuleBase.shipped(code)),
                 Optional.empty(),
                 Optional.empty(),
                 brief ? BriefJson::write : AdviceJson::write);
-        run(worker, threads, Math.max(1, tasks / 10));
+        run(worker, threads, Math.max(1, tasks / 10), mix);
         System.gc();
         long began = System.nanoTime();
         long spent = processor();
-        long bytes = run(worker, threads, tasks);
+        long bytes = run(worker, threads, tasks, mix);
         double seconds = (System.nanoTime() - began) / 1e9;
         double processor = (processor() - spent) / 1e6;
         System.out.printf(
@@ -54,9 +58,10 @@ public final class BatchBenchmark {
                 .getProcessCpuTime();
     }
 
-    private static long run(LineAdvisor worker, int threads, int tasks) throws IOException, InterruptedException {
+    private static long run(LineAdvisor worker, int threads, int tasks, IntFunction<String> mix)
+            throws IOException, InterruptedException {
         long[] bytes = {0};
-        try (Entries entries = Entries.ofLines(new SequenceInputStream(lines(tasks)))) {
+        try (Entries entries = Entries.ofLines(new SequenceInputStream(lines(tasks, mix)))) {
             new Batch(worker, threads)
                     .run(entries, outcome -> bytes[0] += outcome.json().length(), tally -> {});
         }
@@ -64,7 +69,7 @@ public final class BatchBenchmark {
     }
 
     /** The lines one at a time, so that the measured memory is that of the batch. */
-    private static Enumeration<InputStream> lines(int tasks) {
+    private static Enumeration<InputStream> lines(int tasks, IntFunction<String> mix) {
         return new Enumeration<>() {
             private int next = 1;
 
@@ -75,7 +80,7 @@ public final class BatchBenchmark {
 
             @Override
             public InputStream nextElement() {
-                return new ByteArrayInputStream((BatchTasks.task(next++) + "\n").getBytes(StandardCharsets.UTF_8));
+                return new ByteArrayInputStream((mix.apply(next++) + "\n").getBytes(StandardCharsets.UTF_8));
             }
         };
     }

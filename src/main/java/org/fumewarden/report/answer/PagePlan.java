@@ -3,7 +3,9 @@ package org.fumewarden.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
 import org.fumewarden.model.Row;
@@ -28,6 +30,9 @@ final class PagePlan {
 
     /** Lines that the paper also holds, for rows of the table alone. */
     private static final int FOR_ROWS = 4;
+
+    /** Lines that the paper also holds, for when duties fall due that have no other place. */
+    private static final int FOR_DUE = 2;
 
     /** Lines that the duties get while remarks on the air can yield. */
     private static final int LEAST = 5;
@@ -64,12 +69,11 @@ final class PagePlan {
         Optional<Part> air = air(room - least);
         if (air.isPresent() && height(air.get()) > room - least) {
             last.set(last.size() - 1, tone.of(issue.write(true)));
-            int duties = keepUp.map(p -> height(without(p, size(p)))).orElse(0);
+            int duties = keepUp.map(p -> height(counted(p))).orElse(0);
             room = room(first, last);
             air = new AirPart(advice, spoken).listed(Integer.MAX_VALUE, 0).map(tone::of);
             if (height(air.get()) > room - duties) {
-                room += FOR_ROWS;
-                air = fewer(room - duties);
+                air = fewer(room + FOR_ROWS - duties);
             }
         }
         int left = room - air.map(PagePlan::height).orElse(0);
@@ -133,27 +137,44 @@ final class PagePlan {
         return shown;
     }
 
-    /** Drops lines from the end until the part fits; a line says how many. */
+    /** Drops lines from the end until the part fits; a line says how many, or when all fall due. */
     private Part cut(Part part, int room) {
         Part shown = part;
         for (int dropped = 1; height(shown) > room && dropped <= size(part); dropped++) {
             shown = without(part, dropped);
         }
-        return shown;
+        return height(shown) > room + FOR_ROWS + FOR_DUE ? counted(part) : shown;
     }
 
     private static int size(Part part) {
         return part.lines().size();
     }
 
-    /** The duties without their last lines. */
+    /** The duties without their last lines; without any, when they fall due. */
     private Part without(Part part, int dropped) {
-        List<Line> lines = new ArrayList<>(part.lines().subList(0, size(part) - dropped));
-        if (dropped > 0) {
-            String key = dropped < size(part) ? "page.more.keep-up" : "page.all.keep-up";
-            int counted = dropped < size(part) ? dropped : advice.checks().size();
-            lines.add(new Line.Says(Sign.NONE, spoken.say(key, counted)));
+        if (dropped == size(part)) {
+            String due = KeepUpPart.byWhen(advice, rows, spoken).keySet().stream()
+                    .map(StringUtils::uncapitalize)
+                    .collect(Collectors.joining(", "));
+            return with(
+                    part,
+                    List.of(),
+                    spoken.say("page.all.keep-up.due", advice.checks().size(), due));
         }
-        return new Part(part.key(), part.title(), lines);
+        return with(part, part.lines().subList(0, size(part) - dropped), spoken.say("page.more.keep-up", dropped));
+    }
+
+    /** How many duties there are, and no more. */
+    private Part counted(Part part) {
+        return with(
+                part, List.of(), spoken.say("page.all.keep-up", advice.checks().size()));
+    }
+
+    private static Part with(Part part, List<Line> lines, String last) {
+        return new Part(
+                part.key(),
+                part.title(),
+                Stream.concat(lines.stream(), Stream.of(new Line.Says(Sign.NONE, last)))
+                        .toList());
     }
 }
