@@ -14,7 +14,7 @@ import org.fumewarden.trail.Trail;
  * What the rules conclude about a task. The same task and revision give the same advice, byte for byte.
  *
  * @param unit the unit that the task speaks of; its class is judged apart
- * @param compareBeforeSigning values behind the answer that nobody compared with their text
+ * @param compareBeforeSigning values behind the answer that nobody compared with their text, also those that change nothing
  * @param register what the register said of answers of the task; it explains and decides nothing
  */
 public record Advice(
@@ -82,9 +82,14 @@ public record Advice(
         return respirator.reasons().stream().map(Reason::says).toList();
     }
 
-    /** How many of the values to compare were compared, and documents differ about them. */
+    /** The values on which the answer turns: those to compare before signing. */
+    public List<ToCompare> turning() {
+        return compareBeforeSigning.stream().filter(ToCompare::turns).toList();
+    }
+
+    /** How many of those values are known, and documents differ about them. */
     public long disputed() {
-        return compareBeforeSigning.stream().filter(ToCompare::disputed).count();
+        return turning().stream().filter(ToCompare::disputed).count();
     }
 
     /** Until when the values hold, when that is within a year of the day of the task. */

@@ -47,20 +47,24 @@ final class AdviceWriter {
     private final ExposureTables figures;
     private final List<Assessment> assessed;
     private final Trail trail;
+    private final WithOther other;
 
-    AdviceWriter(CodeBook book, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail) {
+    AdviceWriter(
+            CodeBook book, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail, WithOther other) {
         this.book = book;
         this.task = task;
         this.figures = figures;
         this.assessed = List.copyOf(assessed);
         this.trail = trail;
+        this.other = other;
     }
 
     Advice write() {
         RequiredFactor required = requiredFactor();
         List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
         CodeCard card = book.card();
-        return new Advice(
+        ComparedLater compare = new ComparedLater();
+        Advice advice = new Advice(
                 task.title(),
                 task.code(),
                 task.on(),
@@ -79,12 +83,15 @@ final class AdviceWriter {
                 cautions(),
                 questions(),
                 conflicts(),
-                new BeforeSigning(figures, book, trail, required, respirators).write(),
+                compare,
                 task.register(),
                 new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks(), valuesUntil()),
                 book.revision(),
                 task.inputs(),
                 trail);
+        compare.by(
+                () -> new BeforeSigning(figures, book, trail, required, respirators, Upshot.of(advice), other).write());
+        return advice;
     }
 
     /** The most serious state that a rule concluded. */

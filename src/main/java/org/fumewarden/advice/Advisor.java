@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Assessor;
 import org.fumewarden.assessment.ExposureTables;
@@ -16,6 +19,7 @@ import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.Row;
 import org.fumewarden.model.Unit;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Trail;
@@ -54,7 +58,10 @@ public final class Advisor {
      * @throws InputException when a level has a unit that its limits cannot be compared with
      */
     public Advice advise(Task task) {
-        ExposureTables figures = figures(task.on());
+        return advise(task, figures(task.on()), whole -> engine.decide(whole.inputs(), whole.on()));
+    }
+
+    private Advice advise(Task task, ExposureTables figures, Function<Task, Trail> decide) {
         Assessor assessor = new Assessor(task, figures);
         List<Assessment> assessed = assessor.assess();
         List<Input> more = new ArrayList<>(
@@ -63,8 +70,17 @@ public final class Advisor {
         assessor.expired().ifPresent(more::add);
         Task whole = task.with(more);
         comparable(whole, figures);
-        Trail trail = engine.decide(whole.inputs(), whole.on());
-        return new AdviceWriter(base.book(), whole, figures, assessed, trail).write();
+        Trail trail = decide.apply(whole);
+        WithOther other = (row, instead) -> upshot(task, row, instead);
+        return new AdviceWriter(base.book(), whole, figures, assessed, trail, other).write();
+    }
+
+    /** The outcome on the same task if a row held something else, or were not there. */
+    Upshot upshot(Task task, Row row, Optional<Row> instead) {
+        ExposureTables figures = new ExposureTables(base.rowsOn(task.on()).stream()
+                .flatMap(r -> r.ref().address().equals(row.ref().address()) ? instead.stream() : Stream.of(r))
+                .toList());
+        return Upshot.of(advise(task, figures, whole -> engine.decide(whole.inputs(), whole.on(), row, instead)));
     }
 
     private ExposureTables figures(LocalDate day) {

@@ -7,10 +7,15 @@ package org.fumewarden.advice;
  * @param value what the row holds
  * @param document title of the document that should hold it
  * @param place where in the document, with the edition
- * @param matters what would change if the value were the next step up or down
+ * @param matters what would change if the value were the next step up or down; empty when nothing would
  */
 public record ToCompare(String row, String value, String document, String place, String matters) {
     static final String BESIDE = "; another document gives ";
+
+    /** True when another value would make the answer another. */
+    public boolean turns() {
+        return !matters.isEmpty();
+    }
 
     /** True when the value was compared, and documents differ about it. */
     boolean disputed() {

@@ -14,6 +14,7 @@ import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.BreathingRate;
 import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Emitter;
@@ -125,7 +126,11 @@ enum RowKind {
     private static List<Row> danger(RowReader row) {
         String agent = row.text("agent");
         return List.of(new DangerLevel(
-                row.ref(agent, "value"), agent, row.amount("value"), row.unit("unit"), row.text("basis", "as listed")));
+                row.ref(agent, "value"),
+                agent,
+                row.amount("value"),
+                row.unit("unit"),
+                new CountedAs(row.text("basis", CountedAs.LISTED))));
     }
 
     private static List<Row> equipment(RowReader row) {
@@ -182,7 +187,7 @@ enum RowKind {
                         averaging,
                         row.amount(averaging.key()),
                         row.unit("unit"),
-                        row.text("fraction", "as listed"),
+                        row.text("fraction", CountedAs.LISTED),
                         row.optionalNumber(averaging.key() + "-mg")));
             }
         }

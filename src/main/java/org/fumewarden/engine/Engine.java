@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.Row;
 import org.fumewarden.trail.Trail;
 
 /**
@@ -48,6 +50,29 @@ public final class Engine {
         for (Phase phase : base.phases()) {
             PhaseRunner runner = runner(phase, day);
             facts.addAll(steps.add(once ? runner.runOnce(facts, drafts) : runner.run(facts, drafts)));
+        }
+        return new Trail(steps.steps());
+    }
+
+    /**
+     * Runs all phases as if a row of that day held something else: what an answer would be with another value.
+     *
+     * @param instead the row in its place; none to leave the row out
+     */
+    public Trail decide(List<Input> inputs, LocalDate day, Row row, Optional<Row> instead) {
+        RowsInForce rows = base.rows(day).with(row, instead);
+        DraftWriter drafts = new DraftWriter(base.sentences(), rows, met::of);
+        StepWriter steps = new StepWriter();
+        List<Held> facts = new ArrayList<>(inputs.size() + StepWriter.EXPECTED);
+        inputs.forEach(input -> facts.add(met.of(input)));
+        for (Phase phase : base.phases()) {
+            PhaseRules rules = base.rules(phase);
+            boolean reads =
+                    rules.read().some(row) || instead.filter(rules.read()::some).isPresent();
+            facts.addAll(steps.add(
+                    reads
+                            ? new PhaseRunner(rules, rows, day, switchedOff).runOnce(facts, drafts)
+                            : runner(phase, day).run(facts, drafts)));
         }
         return new Trail(steps.steps());
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.Row;
@@ -28,6 +29,15 @@ final class RowsInForce {
                 clauses.put(clause.rule(), clause.ref().citation());
             }
         }
+    }
+
+    /** The same rows with another in place of one, or without it. */
+    RowsInForce with(Row row, Optional<Row> instead) {
+        return new RowsInForce(
+                all.stream()
+                        .flatMap(r -> r.ref().address().equals(row.ref().address()) ? instead.stream() : Stream.of(r))
+                        .toList(),
+                editions);
     }
 
     /** In the order of tables and rows. */

@@ -12,6 +12,7 @@ import org.fumewarden.codes.Tongue;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Conclusion;
+import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.Measure;
@@ -120,6 +121,9 @@ final class Sentences {
         }
         if (value instanceof Unit unit) {
             return unit.symbol();
+        }
+        if (value instanceof CountedAs basis) {
+            return basis.after();
         }
         if (value instanceof RowRef ref) {
             return ref.address();

@@ -5,9 +5,9 @@ import java.math.BigDecimal;
 /**
  * The level of an agent that is immediately dangerous to life or health.
  *
- * @param basis what the figure is counted as, such as {@code as V} or {@code respirable}
+ * @param basis what the figure is counted as
  */
-public record DangerLevel(RowRef ref, String agent, BigDecimal value, Unit unit, String basis) implements Row {
+public record DangerLevel(RowRef ref, String agent, BigDecimal value, Unit unit, CountedAs basis) implements Row {
     public DangerLevel {
         Checks.positive("value", value);
     }

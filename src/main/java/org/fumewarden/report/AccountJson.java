@@ -31,6 +31,9 @@ final class AccountJson {
             }
             number("factor", account.factor(), json);
             json.writeStringField("by", account.by());
+            if (!line.countedAs().isEmpty()) {
+                json.writeStringField("counted-as", line.countedAs());
+            }
             json.writeStringField("held-against", line.heldAgainst());
             json.writeStringField("step", line.reason().step());
             json.writeEndObject();
@@ -60,7 +63,11 @@ final class AccountJson {
         Reason reason = new Reason(
                 node.path("step").asText(), "", account.agent(), "", "", "", "", AdviceReader.confidence(node));
         return new AccountLine(
-                account, node.path("name").asText(), node.path("held-against").asText(), reason);
+                account,
+                node.path("name").asText(),
+                node.path("counted-as").asText(),
+                node.path("held-against").asText(),
+                reason);
     }
 
     private static Optional<BigDecimal> number(JsonNode node) {

@@ -122,7 +122,10 @@ public final class AdviceJson {
         TrailJson.reasons("cautions", advice.cautions(), json);
         value("questions", advice.questions(), json);
         TrailJson.reasons("conflicts", advice.conflicts(), json);
-        value("compare-before-signing", advice.compareBeforeSigning(), json);
+        value("compare-before-signing", advice.turning(), json);
+        json.writeNumberField(
+                "compared-without-change",
+                advice.compareBeforeSigning().size() - advice.turning().size());
         // Left out where no register was asked, so that advice kept before there was one replays byte for byte.
         if (!advice.register().isEmpty()) {
             value("register", advice.register(), json);

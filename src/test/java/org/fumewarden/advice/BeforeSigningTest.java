@@ -3,13 +3,24 @@ package org.fumewarden.advice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.AssignedFactor;
+import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Row;
+import org.fumewarden.task.Task;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What somebody should compare before signing, and until when the values are good. */
 final class BeforeSigningTest {
@@ -51,6 +62,59 @@ final class BeforeSigningTest {
         assertEquals(Status.INCOMPLETE, advice.status());
         assertTrue(
                 rows(advice).contains("gb-limits#chromium-vi/twa"), rows(advice).toString());
+    }
+
+    /** What is listed changes the answer when it is another, what is counted does not: each is tried on its own, in every tour. */
+    @ParameterizedTest
+    @MethodSource("tours")
+    void aValueIsListedWhereAnotherWouldChangeTheAnswer(Path tour) {
+        Bench bench = new Bench(tour, Map.of(), Optional.empty(), Optional.empty(), BeforeSigningTest::advisor);
+        Advisor advisor = advisor(bench.code());
+        Task task = bench.task(bench.code(), Map.of());
+        Advice advice = advisor.advise(task);
+        Upshot now = Upshot.of(advice);
+        for (ToCompare value : advice.compareBeforeSigning()) {
+            Row row = advisor.base().rowsOn(task.on()).stream()
+                    .filter(r -> r.ref().address().equals(value.row()))
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(
+                    row.ref().citation().confidence() == Confidence.MEMORY
+                            || !row.ref().beside().isEmpty(),
+                    value.row());
+            if (advice.status() == Status.INCOMPLETE || advice.status() == Status.CONFLICT) {
+                continue;
+            }
+            boolean changes = others(advisor, row).anyMatch(other -> !now.unlike(advisor.upshot(task, row, other))
+                    .isEmpty());
+            assertEquals(changes, value.turns(), value.toString());
+        }
+    }
+
+    /** The next values; of a factor the next lower one, which no class of that factor may hide behind. */
+    private static Stream<Optional<Row>> others(Advisor advisor, Row row) {
+        if (!(row instanceof AssignedFactor factor)) {
+            return Neighbours.of(row).stream().map(Neighbours.Neighbour::row);
+        }
+        return advisor.base().rowsOn(LocalDate.of(2026, 3, 2)).stream()
+                .filter(AssignedFactor.class::isInstance)
+                .map(f -> ((AssignedFactor) f).factor())
+                .filter(f -> f.compareTo(factor.factor()) < 0)
+                .max(Comparator.naturalOrder())
+                .map(f -> (Row)
+                        new AssignedFactor(factor.ref(), factor.deviceClass(), factor.against(), f, factor.provided()))
+                .map(Optional::of)
+                .stream();
+    }
+
+    static Stream<Path> tours() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("scenarios/tours"))) {
+            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream();
+        }
+    }
+
+    private static Advisor advisor(String code) {
+        return ADVISORS.computeIfAbsent(code, i -> new Advisor(RuleBase.shipped(i)));
     }
 
     /** The stricter value stands in the directive, the milder in the British list of 2020: each is named with its document. */

@@ -101,8 +101,11 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** Every account that rests on figures, for the annex. */
     List<Line> all() {
-        return table(
-                advice.accounts().stream().filter(l -> byFigures(l.account())).toList());
+        List<AccountLine> shown =
+                advice.accounts().stream().filter(l -> byFigures(l.account())).toList();
+        List<Line> lines = new ArrayList<>(table(shown));
+        counted(shown).map(says -> new Line.Says(Sign.NONE, says)).ifPresent(lines::add);
+        return lines;
     }
 
     private Optional<Part> part(List<Line> table, int dropped) {
@@ -241,6 +244,16 @@ record AirPart(Advice advice, Spoken spoken) {
                 account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
                 spoken.say("air.kind." + known));
+    }
+
+    /** What levels and limits are counted as, where the name of the agent does not say it. */
+    private Optional<String> counted(List<AccountLine> shown) {
+        String counted = shown.stream()
+                .filter(l -> !l.countedAs().isEmpty())
+                .map(l -> spoken.agent(l.account().agent()) + " " + spoken.told(l.countedAs()))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return counted.isEmpty() ? Optional.empty() : Optional.of(spoken.say("air.counted", counted));
     }
 
     /** How the level is known; one that the code tells people to assume is no measurement. */

@@ -172,7 +172,7 @@ final class Annex {
     /** The values to compare with their text before anybody signs; those with one text and one reason stand together. */
     private List<Line> compare() {
         Map<String, List<String>> names = new LinkedHashMap<>();
-        for (ToCompare value : advice.compareBeforeSigning()) {
+        for (ToCompare value : advice.turning()) {
             String held = StringUtils.substringAfter(value.value(), ": ");
             String text = notes.place(value.document(), value.place());
             String says = spoken.told(held) + ".\t" + text + ". " + spoken.told(value.matters());
@@ -184,6 +184,12 @@ final class Annex {
                 Sign.ITEM,
                 String.join("; ", of) + ": " + StringUtils.substringBefore(says, "\t"),
                 StringUtils.substringAfter(says, "\t"))));
+        int rest = advice.compareBeforeSigning().size() - advice.turning().size();
+        if (rest > 0) {
+            lines.add(new Line.Says(
+                    Sign.NONE,
+                    rest == 1 ? spoken.say("sheet.compare.rest.one") : spoken.say("sheet.compare.rest", rest)));
+        }
         return lines;
     }
 

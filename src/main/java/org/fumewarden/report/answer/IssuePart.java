@@ -33,7 +33,7 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
     /** How far the values behind the answer are known, in one line. */
     private String known() {
         long disputed = advice.disputed();
-        long unseen = advice.compareBeforeSigning().size() - disputed;
+        long unseen = advice.turning().size() - disputed;
         String first = unseen == 0
                 ? spoken.say("issue.known")
                 : unseen == 1 ? spoken.say("issue.unknown.one") : spoken.say("issue.unknown", unseen);
@@ -41,7 +41,7 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
     }
 
     private String compare() {
-        int values = advice.compareBeforeSigning().size();
+        int values = advice.turning().size();
         return values == 0 ? known() : spoken.say("issue.compare", values, advice.disputed());
     }
 }
