@@ -15,6 +15,7 @@ import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Limit;
@@ -58,14 +59,23 @@ final class AccountWriter {
             throw new IllegalStateException("no rule settles the hazards " + without);
         }
         List<AccountLine> lines = new ArrayList<>();
-        accounts.forEach((account, step) -> lines.add(
-                new AccountLine(account, vocabulary.name(account.agent()), heldAgainst(account), Reason.of(step))));
+        accounts.forEach((account, step) -> lines.add(new AccountLine(
+                account, vocabulary.name(account.agent()), countedAs(account), heldAgainst(account), Reason.of(step))));
         lines.sort(Comparator.comparing((AccountLine l) -> !l.account().open())
                 .thenComparing(l -> l.account().factor().isEmpty())
                 .thenComparing(l -> l.account().factor().orElse(java.math.BigDecimal.ZERO), Comparator.reverseOrder())
                 .thenComparing(l -> l.account().agent())
                 .thenComparing(l -> l.account().averaging()));
         return List.copyOf(lines);
+    }
+
+    private String countedAs(Account account) {
+        return figures.at(account.by())
+                .map(row -> row instanceof Limit limit
+                        ? limit.fraction()
+                        : row instanceof Benchmark benchmark ? benchmark.fraction() : null)
+                .map(words -> new CountedAs(words).beside(account.agent()))
+                .orElse("");
     }
 
     private String heldAgainst(Account account) {

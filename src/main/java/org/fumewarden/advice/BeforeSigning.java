@@ -1,37 +1,40 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Document;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
+import org.fumewarden.model.Caution;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Control;
+import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.FactorInForce;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.FilterNeed;
 import org.fumewarden.model.Gate;
+import org.fumewarden.model.Interim;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.Need;
+import org.fumewarden.model.Owed;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Ruling;
@@ -53,8 +56,6 @@ final class BeforeSigning {
             QuantityRange.class,
             FilterMatch.class,
             Member.class);
-    private static final int[] STEPS = {1, 2, 5};
-
     /** As many classes as a sheet names that clears none. */
     private static final int NAMED = 2;
 
@@ -63,6 +64,8 @@ final class BeforeSigning {
     private final Map<String, Document> documents;
     private final Trail trail;
     private final RequiredFactor required;
+    private final Upshot now;
+    private final WithOther other;
     private final List<Respirator> offered;
 
     /** True when some class is recommended; otherwise the statement is that none is, and what it rests on is looked at. */
@@ -71,16 +74,24 @@ final class BeforeSigning {
     /** Steps by id. */
     private final Map<String, Step> steps = new HashMap<>();
 
-    /** The steps that read a row, by the address of the row, nearest to the row first. */
-    private final Map<String, List<Step>> readers = new LinkedHashMap<>();
+    /** The addresses of the rows that the answer rests on. */
+    private final Set<String> read = new HashSet<>();
 
     BeforeSigning(
-            ExposureTables figures, CodeBook book, Trail trail, RequiredFactor required, List<Respirator> respirators) {
+            ExposureTables figures,
+            CodeBook book,
+            Trail trail,
+            RequiredFactor required,
+            List<Respirator> respirators,
+            Upshot now,
+            WithOther other) {
         this.figures = figures;
         this.vocabulary = book.vocabulary();
         this.documents = book.documents();
         this.trail = trail;
         this.required = required;
+        this.now = now;
+        this.other = other;
         this.cleared = respirators.stream().anyMatch(r -> r.verdict() == Suitability.RECOMMENDED);
         this.offered = cleared
                 ? respirators.stream().filter(r -> r.verdict().offered()).toList()
@@ -105,32 +116,25 @@ final class BeforeSigning {
 
     List<ToCompare> write() {
         trail.steps().forEach(step -> steps.put(step.id(), step));
-        behind().forEach(step -> step.premises().stream()
-                .filter(p -> p.kind().equals("row"))
-                .forEach(p -> readers.computeIfAbsent(p.address(), a -> new ArrayList<>())
-                        .add(step)));
-        return readers.keySet().stream()
+        behind().forEach(step ->
+                step.premises().stream().filter(p -> p.kind().equals("row")).forEach(p -> read.add(p.address())));
+        return read.stream()
                 .sorted()
                 .flatMap(address -> figures.at(address).stream())
-                .filter(row -> VALUES.contains(row.getClass()) && asks(row) && turns(row))
+                .filter(row -> VALUES.contains(row.getClass()) && asks(row))
                 .sorted(Comparator.comparing(row -> VALUES.indexOf(row.getClass())))
                 .map(this::entry)
                 .toList();
     }
 
+    /** Only an answer that is settled is tried with other values; one that is not is not signed. */
+    private boolean settled() {
+        return now.status() == Status.COMPLETE || now.status() == Status.DO_NOT_ENTER;
+    }
+
     private static boolean asks(Row row) {
         return row.ref().citation().confidence() == Confidence.MEMORY
                 || !row.ref().beside().isEmpty();
-    }
-
-    /** The factor of a class that is offered beside the recommended one matters where the next lower factor would not do. */
-    private boolean turns(Row row) {
-        return !(row instanceof AssignedFactor factor)
-                || !cleared
-                || offered.stream()
-                        .anyMatch(r -> r.verdict() == Suitability.RECOMMENDED
-                                && r.deviceClass().equals(factor.deviceClass()))
-                || lower(factor).map(f -> f.compareTo(required.value()) < 0).orElse(false);
     }
 
     private Optional<BigDecimal> lower(AssignedFactor factor) {
@@ -149,6 +153,10 @@ final class BeforeSigning {
         trail.concluding(Gate.class).forEach(open::add);
         trail.concluding(Stop.class).forEach(open::add);
         trail.concluding(FilterNeed.class).forEach(open::add);
+        if (settled()) {
+            List.of(Control.class, Caution.class, Interim.class, Owed.class)
+                    .forEach(kind -> trail.concluding(kind).forEach(open::add));
+        }
         if (!cleared) {
             trail.concluding(Standing.class).forEach(open::add);
         }
@@ -188,7 +196,8 @@ final class BeforeSigning {
     private String value(Row row) {
         if (row instanceof Limit limit) {
             return vocabulary.name(limit.agent()) + ": limit of " + amount(limit.value()) + " "
-                    + limit.unit().symbol() + ", " + limit.averaging().words();
+                    + limit.unit().symbol() + new CountedAs(limit.fraction()).after() + ", "
+                    + limit.averaging().words();
         }
         if (row instanceof AssignedFactor factor) {
             return vocabulary.name(factor.deviceClass()) + ": factor " + amount(factor.factor());
@@ -202,7 +211,7 @@ final class BeforeSigning {
         }
         if (row instanceof DangerLevel danger) {
             return vocabulary.name(danger.agent()) + ": immediately dangerous at " + amount(danger.value()) + " "
-                    + danger.unit().symbol();
+                    + danger.unit().symbol() + danger.basis().after();
         }
         if (row instanceof QuantityRange range) {
             return vocabulary.name(range.of()) + ": " + amount(range.low()) + " to " + amount(range.high()) + " "
@@ -216,75 +225,26 @@ final class BeforeSigning {
         return vocabulary.name(member.item()) + ": listed among " + vocabulary.name(member.set());
     }
 
+    /** What another value would change; empty when nothing. */
     private String matters(Row row) {
-        if (row instanceof Limit limit) {
-            Optional<Need> need = need(limit);
-            if (need.isPresent()) {
-                return limit(limit, need.get());
-            }
-        }
         if (row instanceof AssignedFactor factor) {
-            return factor(factor);
+            return lower(factor)
+                    .filter(f -> f.compareTo(required.value()) < 0)
+                    .map(f -> "With a factor of " + amount(f) + " it would no longer be enough: "
+                            + amount(required.value()) + " is required.")
+                    .orElse("");
         }
-        return "It decides: " + readers.get(row.ref().address()).get(0).says();
-    }
-
-    /** The largest need of the agent that was reckoned with this limit. */
-    private Optional<Need> need(Limit limit) {
-        return trail.all(Need.class).stream()
-                .filter(n -> n.subject().equals(limit.agent()) && n.basis().equals("ratio"))
-                .filter(n -> n.limit().compareTo(limit.value()) == 0)
-                .reduce((a, b) -> b.exceeds(a) ? b : a);
-    }
-
-    private String limit(Limit limit, Need need) {
-        BigDecimal down = step(limit.value(), false);
-        BigDecimal up = step(limit.value(), true);
-        BigDecimal then = times(need, limit.value(), down);
-        String too = offered.stream()
-                .filter(r -> r.verdict() == Suitability.RECOMMENDED)
-                .filter(r -> r.factor().isPresent() && r.factor().get().compareTo(then) < 0)
-                .map(r -> "; " + r.name() + " would then be too little")
-                .findFirst()
-                .orElse("");
-        return "At " + amount(down) + " " + limit.unit().symbol() + " a factor of " + factorOf(then)
-                + " would be needed instead of " + factorOf(need.value()) + too + "; at " + amount(up) + " for "
-                + factorOf(times(need, limit.value(), up)) + ".";
-    }
-
-    private static BigDecimal times(Need need, BigDecimal now, BigDecimal other) {
-        return need.value().multiply(now).divide(other, new MathContext(3, RoundingMode.CEILING));
-    }
-
-    /** The neighbour of a value among 1, 2 and 5 times the powers of ten. */
-    private static BigDecimal step(BigDecimal value, boolean up) {
-        int power = value.precision() - value.scale() - 1;
-        List<BigDecimal> near = new ArrayList<>();
-        for (int p = power - 1; p <= power + 1; p++) {
-            for (int step : STEPS) {
-                near.add(BigDecimal.valueOf(step).scaleByPowerOfTen(p));
-            }
+        if (!settled()) {
+            return "Not tried with other values, since this answer is not settled.";
         }
-        return up
-                ? near.stream().filter(n -> n.compareTo(value) > 0).findFirst().orElseThrow()
-                : near.stream()
-                        .filter(n -> n.compareTo(value) < 0)
-                        .reduce((a, b) -> b)
-                        .orElseThrow();
-    }
-
-    private String factor(AssignedFactor factor) {
-        Optional<BigDecimal> lower = lower(factor);
-        if (lower.isEmpty()) {
-            return "It is the lowest factor that this code gives.";
+        List<String> found = new ArrayList<>();
+        boolean turns = false;
+        for (Neighbours.Neighbour next : Neighbours.of(row)) {
+            List<String> unlike = now.unlike(other.upshot(row, next.row()));
+            turns |= !unlike.isEmpty();
+            found.add(next.says() + ": " + (unlike.isEmpty() ? "no change" : String.join(", ", unlike)));
         }
-        boolean enough = lower.get().compareTo(required.value()) >= 0;
-        return "With a factor of " + amount(lower.get()) + " it would " + (enough ? "still" : "no longer")
-                + " be enough: " + amount(required.value().max(BigDecimal.ONE)) + " is required.";
-    }
-
-    private static String factorOf(BigDecimal number) {
-        return org.fumewarden.model.Figures.factor(number);
+        return turns ? StringUtils.capitalize(String.join("; ", found)) + "." : "";
     }
 
     private static String amount(BigDecimal number) {
