@@ -6,14 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.report.CodesText;
+import org.fumewarden.report.MovedText;
 import org.fumewarden.report.WhatIfText;
-import org.fumewarden.whatif.Differences;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,23 +69,28 @@ final class CompareCommand implements Callable<Integer> {
             throw new InputException(
                     new Problem("--codes", 0, "", "names one code alone.", "name two or more, such as gb,us."));
         } else if (!changes.isEmpty()) {
-            variants.put(changes.toString(), changes);
+            variants.put(
+                    String.join(
+                            ", ",
+                            changes.entrySet().stream().map(Object::toString).toList()),
+                    changes);
         } else {
             variants.putAll(bench.variants());
             if (variants.isEmpty()) {
                 throw new InputException(new Problem(
                         file.toString(),
                         0,
-                        "variants",
-                        "are missing, and no change is given.",
+                        "",
+                        "holds no change of its own, and none was given.",
                         "add --change task.extraction=verified, or --codes with two codes."));
             }
         }
         Advice before = bench.advise();
+        UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;
         variants.forEach((name, change) -> {
-            out.println("With " + name);
+            out.println("Changed: " + name);
             out.println();
-            out.print(WhatIfText.differences(Differences.between(before, bench.advise(change))));
+            out.print(MovedText.write(before, bench.advise(change), agents));
             out.println();
         });
         out.print(WhatIfText.closing(before));

@@ -2,13 +2,12 @@ package org.fumewarden.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.audit.KeptAdvice;
 import org.fumewarden.report.AdviceReader;
+import org.fumewarden.report.MovedText;
 import org.fumewarden.report.WhatIfText;
-import org.fumewarden.whatif.Difference;
 import org.fumewarden.whatif.Differences;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,12 +39,11 @@ final class DifferencesCommand implements Callable<Integer> {
         Advice after = AdviceReader.read(second);
         warn(first);
         warn(second);
-        List<Difference> differences = Differences.between(before, after);
         PrintWriter out = spec.commandLine().getOut();
-        out.print(WhatIfText.differences(differences));
+        out.print(MovedText.write(before, after, id -> id.replace('-', ' ')));
         out.print(WhatIfText.closing(after));
         out.flush();
-        return differences.isEmpty() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
+        return Differences.between(before, after).isEmpty() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
     /** Advice that was kept and changed since is compared all the same, but never in silence. */

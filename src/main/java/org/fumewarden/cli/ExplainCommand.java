@@ -114,7 +114,7 @@ final class ExplainCommand implements Callable<Integer> {
                                         .toList()))));
         out.println(
                 respirator.name() + ": " + WhatIfText.shown(respirator.verdict().key()));
-        respirator.reasons().forEach(r -> out.println("  - " + WhatIfText.reason(r)));
+        respirator.reasons().forEach(r -> out.print(WhatIfText.line("  - ", WhatIfText.reason(r))));
         if (respirator.verdict().offered()) {
             return;
         }
@@ -138,7 +138,7 @@ final class ExplainCommand implements Callable<Integer> {
     private void remedies(Remedies remedies, boolean undecided, PrintWriter out) {
         List<List<Lever>> sets = remedies.forClass(asked.whyNot);
         if (!sets.isEmpty()) {
-            out.println("It would be suitable with any one of these sets of changes. No part of a set is enough:");
+            out.println("It would be suitable if one of these were done:");
             sets.forEach(set -> out.println("  - " + words(set)));
             return;
         }
@@ -148,12 +148,10 @@ final class ExplainCommand implements Callable<Integer> {
                     + " changes are needed. These together are enough, and none of them can be left out:");
             larger.forEach(l -> out.println("  - " + words(List.of(l))));
         } else if (undecided) {
-            out.println(
-                    "Nothing rules it out. It stays open until the questions above are answered; no change on the list of"
-                            + " levers takes their place.");
+            out.println("Nothing rules it out. It stays open until the questions above are answered.");
         } else {
-            out.println("No change on the list of levers makes it suitable, not even all of them together. "
-                    + "Choose another class, or bring the exposure down; another exposure was not tried.");
+            out.println("None of the changes that were tried makes it suitable, not even all of them together.");
+            out.println("Choose another class, or bring the exposure down. No other exposure was tried.");
         }
     }
 

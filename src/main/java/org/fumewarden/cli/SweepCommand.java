@@ -97,7 +97,11 @@ final class SweepCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.print(LadderChart.text(path + " " + unit, ladder));
         out.println();
-        out.print(WhatIfText.tippingPoints(path, unit, sweep.tippingPoints(from, to, points)));
+        out.print(WhatIfText.tippingPoints(
+                path,
+                unit,
+                sweep.tippingPoints(from, to, points),
+                bench.advisor(bench.code()).base().book().vocabulary()::name));
         out.print(WhatIfText.closing(bench.advise()));
         out.flush();
         if (svg != null) {

@@ -45,34 +45,30 @@ public final class CodesText {
                         .map(s -> s.code() + ": " + s.advice().codeUsed().name())
                         .collect(Collectors.joining("; ")))
                 .append("\n\n");
-        line("status", a -> a.status().key());
-        reasons("must not start or enter", Advice::stops);
-        reasons("disagreement", Advice::conflicts);
-        line("required factor", a -> factor(a.requiredFactor()));
+        line("State", a -> WhatIfText.shown(a.status().key()));
+        reasons("Do not start or enter", Advice::stops);
+        reasons("Statements that exclude each other", Advice::conflicts);
+        line("Minimum required protection factor", a -> factor(a.requiredFactor()));
         out.append("  ").append(ranked()).append('\n');
-        line("recommended", a -> a.recommended().map(CodesText::words).orElse("none"));
+        line("Recommended", a -> a.recommended().map(CodesText::words).orElse("none"));
         line(
-                "open questions",
+                "Still to be answered",
                 a -> a.questions().isEmpty()
-                        ? "none"
-                        : a.questions().stream().map(OpenQuestion::question).collect(Collectors.joining(", ")));
+                        ? "nothing"
+                        : a.questions().stream().map(OpenQuestion::ask).collect(Collectors.joining(" ")));
         List<String> alone = new ArrayList<>();
         classes(alone);
         duties(alone);
         if (!alone.isEmpty()) {
             out.append("\nAnnex: what is not in each of these codes\n");
-            alone.forEach(a -> out.append("  ").append(a).append('\n'));
+            alone.forEach(a -> out.append(WhatIfText.line("  ", a)));
         }
         return out.toString();
     }
 
     private void line(String what, Function<Advice, String> said) {
         out.append(what).append('\n');
-        sides.forEach(s -> out.append("  ")
-                .append(s.code())
-                .append(": ")
-                .append(said.apply(s.advice()))
-                .append('\n'));
+        sides.forEach(s -> out.append(WhatIfText.line("  ", s.code() + ": " + said.apply(s.advice()))));
     }
 
     private void reasons(String what, Function<Advice, List<Reason>> part) {
@@ -145,11 +141,8 @@ public final class CodesText {
                 return;
             }
             out.append("  ").append(kind).append('\n');
-            sides.forEach(s -> out.append("    ")
-                    .append(s.code())
-                    .append(": ")
-                    .append(String.join("; ", byCode.get(s.code())))
-                    .append('\n'));
+            sides.forEach(s ->
+                    out.append(WhatIfText.line("    ", s.code() + ": " + String.join("; ", byCode.get(s.code())))));
         });
         lacking.forEach(
                 (where, what) -> alone.add("Respirators in " + where + " alone: " + String.join("; ", what) + "."));

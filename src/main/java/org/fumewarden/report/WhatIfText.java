@@ -1,7 +1,9 @@
 package org.fumewarden.report;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.apache.commons.lang3.StringUtils;
+import org.apache.commons.text.WordUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.model.Figures;
@@ -9,12 +11,11 @@ import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 import org.fumewarden.whatif.AnswerValue;
 import org.fumewarden.whatif.Derivation;
-import org.fumewarden.whatif.Difference;
 import org.fumewarden.whatif.Sweep;
 
 /** What-if results as plain text. */
 public final class WhatIfText {
-    private static final String DUTY = "duty ";
+    private static final int WIDTH = 90;
 
     private WhatIfText() {}
 
@@ -29,25 +30,10 @@ public final class WhatIfText {
         };
     }
 
-    /** Differences side by side, each with the rules that ceased and began to hold. */
-    public static String differences(List<Difference> differences) {
-        if (differences.isEmpty()) {
-            return "Nothing moves.\n";
-        }
-        StringBuilder out = new StringBuilder();
-        for (Difference difference : differences) {
-            out.append(difference.what().startsWith(DUTY) ? DUTY.strip() : difference.what())
-                    .append('\n');
-            out.append("    from: ").append(shown(difference.before())).append('\n');
-            out.append("    to:   ").append(shown(difference.after())).append('\n');
-            difference.ceased().forEach(r -> out.append("      no longer: ")
-                    .append(reason(r))
-                    .append('\n'));
-            difference.began().forEach(r -> out.append("      now:       ")
-                    .append(reason(r))
-                    .append('\n'));
-        }
-        return out.toString();
+    /** A text behind its lead, broken between words; what follows stands further in. */
+    public static String line(String lead, String text) {
+        String rest = " ".repeat(lead.isEmpty() ? 4 : lead.length() + 2);
+        return lead + WordUtils.wrap(text, WIDTH - rest.length(), "\n" + rest, false) + "\n";
     }
 
     /** A sentence with its rule and clause. */
@@ -57,9 +43,9 @@ public final class WhatIfText {
 
     /** The tree of a derivation. */
     public static String tree(Derivation derivation, Step step) {
-        StringBuilder out = new StringBuilder();
+        StringBuilder all = new StringBuilder();
         for (Derivation.Line line : derivation.tree(step)) {
-            out.append(StringUtils.repeat("  ", line.depth()));
+            StringBuilder out = new StringBuilder();
             if (line.step() != null) {
                 Step s = line.step();
                 out.append(s.id()).append(' ').append(s.says());
@@ -73,9 +59,9 @@ public final class WhatIfText {
             } else {
                 premise(out, line.premise());
             }
-            out.append('\n');
+            all.append(line(StringUtils.repeat("  ", line.depth()), out.toString()));
         }
-        return out.toString();
+        return all.toString();
     }
 
     private static void premise(StringBuilder out, Premise premise) {
@@ -93,7 +79,8 @@ public final class WhatIfText {
     }
 
     /** The tipping points of a sweep. */
-    public static String tippingPoints(String path, String unit, List<Sweep.TippingPoint> points) {
+    public static String tippingPoints(
+            String path, String unit, List<Sweep.TippingPoint> points, UnaryOperator<String> agents) {
         if (points.isEmpty()) {
             return "Between these values of " + path + " the advice does not turn.\n";
         }
@@ -106,7 +93,8 @@ public final class WhatIfText {
                     .append(' ')
                     .append(unit)
                     .append(":\n");
-            for (String line : differences(point.turned()).split("\n")) {
+            for (String line :
+                    MovedText.write(point.before(), point.after(), agents).split("\n")) {
                 out.append("  ").append(line).append('\n');
             }
         }
@@ -117,13 +105,7 @@ public final class WhatIfText {
     public static String worth(List<AnswerValue.Worth> worths) {
         StringBuilder out = new StringBuilder();
         for (AnswerValue.Worth worth : worths) {
-            out.append("  - ")
-                    .append(worth.ask())
-                    .append(" (")
-                    .append(worth.question())
-                    .append("): ")
-                    .append(settles(worth))
-                    .append('\n');
+            out.append(line("  - ", worth.ask() + " (" + worth.question() + "): " + settles(worth)));
         }
         return out.toString();
     }
@@ -144,6 +126,6 @@ public final class WhatIfText {
     /** The closing lines of every what-if output. */
     public static String closing(Advice advice) {
         return "\nRule base revision " + advice.revision().substring(0, 16) + ", code " + advice.code() + ", "
-                + advice.on() + ".\n" + Advice.CLOSING + "\n";
+                + advice.on() + ".\n" + WordUtils.wrap(Advice.CLOSING, WIDTH) + "\n";
     }
 }

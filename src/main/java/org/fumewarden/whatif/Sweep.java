@@ -51,7 +51,12 @@ public final class Sweep {
      * @param shown the value above the border at which the advice is shown
      * @param turned what is different there
      */
-    public record TippingPoint(BigDecimal at, boolean inclusive, BigDecimal shown, List<Difference> turned) {}
+    public record TippingPoint(BigDecimal at, boolean inclusive, BigDecimal shown, Advice before, Advice after) {
+        /** What turned. */
+        public List<Difference> turned() {
+            return Differences.between(before, after);
+        }
+    }
 
     /** A point of the sweep. */
     public record Point(BigDecimal value, Advice advice) {}
@@ -98,8 +103,7 @@ public final class Sweep {
         BigDecimal border = shortest(below, above);
         boolean inclusive = outcome(border).equals(start);
         BigDecimal shown = plain(border, above, high);
-        into.add(new TippingPoint(
-                border, inclusive, shown, Differences.between(advice(inclusive ? border : below), advice(shown))));
+        into.add(new TippingPoint(border, inclusive, shown, advice(inclusive ? border : below), advice(shown)));
         search(above, high, into);
     }
 

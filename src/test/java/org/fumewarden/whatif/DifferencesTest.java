@@ -10,7 +10,7 @@ import java.util.Map;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.report.AdviceJson;
-import org.fumewarden.report.WhatIfText;
+import org.fumewarden.report.MovedText;
 import org.junit.jupiter.api.Test;
 
 class DifferencesTest {
@@ -60,6 +60,7 @@ class DifferencesTest {
 
     @Test
     void nothingMovesIsSaidInWords() {
-        assertEquals("Nothing moves.\n", WhatIfText.differences(List.of()));
+        var same = Benches.of(Benches.BRACKETS).advise();
+        assertEquals("Nothing moves.\n", MovedText.write(same, same, id -> id));
     }
 }
