@@ -108,7 +108,7 @@ public final class AdviceJson {
 
     /** Writes the advice as the next value, as {@link Advice#untried} has the values to compare. */
     public static void writeUntried(Advice advice, JsonGenerator json) throws IOException {
-        write(advice, advice.untried(), json);
+        write(advice, advice.untried().stream().filter(ToCompare::turns).toList(), json);
     }
 
     private static void write(Advice advice, List<ToCompare> compare, JsonGenerator json) throws IOException {
