@@ -13,6 +13,7 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.fumewarden.model.Keyed;
 import org.kie.api.KieBaseConfiguration;
 import org.kie.api.KieServices;
+import org.kie.internal.conf.ShareBetaNodesOption;
 
 /** Loads the rules that were compiled into the program, straight from generated classes. */
 final class ShippedRules {
@@ -20,9 +21,16 @@ final class ShippedRules {
     private static final String PREFIX = "rules.";
 
     /** Made once: it looks for its parts in every library. */
-    private static final KieBaseConfiguration CONFIGURATION = KieServices.get().newKieBaseConfiguration();
+    static final KieBaseConfiguration CONFIGURATION = configuration();
 
     private ShippedRules() {}
+
+    /** Joins that rules share can leave one of them silent; see docs/decisions. */
+    private static KieBaseConfiguration configuration() {
+        KieBaseConfiguration configuration = KieServices.get().newKieBaseConfiguration();
+        configuration.setOption(ShareBetaNodesOption.NO);
+        return configuration;
+    }
 
     /** The generated classes of each phase that has rules in these folders. */
     static Map<Phase, List<String>> classes(List<String> folders) {
@@ -59,7 +67,7 @@ final class ShippedRules {
         return models;
     }
 
-    private static Model model(Class<? extends Model> type) {
+    static Model model(Class<? extends Model> type) {
         try {
             return type.getDeclaredConstructor().newInstance();
         } catch (ReflectiveOperationException e) {
