@@ -25,7 +25,7 @@ final class ShippedRules {
 
     private ShippedRules() {}
 
-    /** Joins that rules share can leave one of them silent; see docs/decisions. */
+    /** Joins that rules share can leave one of them silent; see docs/decisions/no-shared-joins.md. */
     private static KieBaseConfiguration configuration() {
         KieBaseConfiguration configuration = KieServices.get().newKieBaseConfiguration();
         configuration.setOption(ShareBetaNodesOption.NO);
