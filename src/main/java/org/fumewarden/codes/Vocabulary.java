@@ -1,5 +1,6 @@
 package org.fumewarden.codes;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,6 +57,13 @@ public record Vocabulary(
     /** True when a word says that nobody knows. */
     public boolean saysUnknown(String word) {
         return word.equals("unknown") || aliases.meant("any", word).equals(List.of("unknown"));
+    }
+
+    /** The entries that say something: one that is called unknown counts as left out. */
+    public Map<String, Located> told(Map<String, Located> entries) {
+        Map<String, Located> told = new LinkedHashMap<>(entries);
+        told.values().removeIf(place -> place.isScalar() && !place.isNull() && saysUnknown(place.text()));
+        return told;
     }
 
     /** Ids of the agents. */

@@ -119,24 +119,25 @@ final class ExposureReader {
         return meant.size() == 1 ? meant.get(0) : word;
     }
 
-    private void entry(String agent, Located item, Map<String, Located> cells) {
+    /** Whatever is called unknown counts as left out; an agent that is named, and nothing more, is unknown. */
+    private void entry(String agent, Located item, Map<String, Located> all) {
+        Map<String, Located> cells = vocabulary.told(all);
         boolean estimated = Optional.ofNullable(cells.get("estimated"))
                 .flatMap(p -> p.oneOf(Set.of("true", "false")))
                 .filter("true"::equals)
                 .isPresent();
         int before = inputs.size() + readings.size();
         for (Averaging averaging : Averaging.values()) {
-            Located place = cells.get(averaging.key());
-            if (place != null && vocabulary.saysUnknown(place.text())) {
-                inputs.add(new Unknown("exposures." + agent + "." + averaging.key(), place.path()));
-            } else if (place != null) {
-                stated(agent, averaging, place, estimated);
-            }
+            Optional.ofNullable(cells.get(averaging.key())).ifPresent(p -> stated(agent, averaging, p, estimated));
         }
         highestBelowAverage(agent, cells);
         reckoned(agent, cells);
-        judged(agent, cells, inputs.size() + readings.size() > before);
-        boolean settled = inputs.size() + readings.size() > before;
+        judged(agent, cells);
+        if (inputs.size() + readings.size() == before) {
+            inputs.add(new Unknown(
+                    "exposures." + agent + "." + Averaging.TWA.key(),
+                    all.get("agent").path()));
+        }
         BELONGS.forEach((cell, other) -> {
             if (cells.containsKey(cell) && !cells.containsKey(other)) {
                 cells.get(cell).complain("stands without " + other + ".", "add " + other + ":, or drop it.");
@@ -146,9 +147,6 @@ final class ExposureReader {
             cells.get("error").complain("stands without samples or periods.", "add the results it belongs to.");
         }
         inputs.addAll(StatedLimits.of(agent, item, cells, (l, place) -> possible(agent, l.unit(), place)));
-        if (!settled && item.problems().isEmpty()) {
-            item.complain("gives no level.", "add twa: \"0.12 mg/m3\", samples, a judgement, or twa: unknown.");
-        }
     }
 
     /** Parts of a million parts of air count molecules of a gas; of dust they say nothing. */
@@ -254,7 +252,7 @@ final class ExposureReader {
     }
 
     /** A judgement counts with a person, a basis and a date; without one of them the level is as unknown as before. */
-    private void judged(String agent, Map<String, Located> cells, boolean stated) {
+    private void judged(String agent, Map<String, Located> cells) {
         Located place = cells.get("judged");
         if (place == null) {
             return;
@@ -276,14 +274,10 @@ final class ExposureReader {
             int age = (int) ChronoUnit.DAYS.between(on.get(), day);
             inputs.add(
                     new Judged(agent, because, by.get(), basis.get(), on.get().toString(), age, place.path()));
-        } else if (!stated) {
-            inputs.add(new Unknown("exposures." + agent + ".judged", place.path()));
         }
     }
 
     static Optional<String> said(Located cell) {
-        return Optional.ofNullable(cell)
-                .map(c -> Located.shown(c.text()))
-                .filter(t -> !t.isBlank() && !t.equals("unknown"));
+        return Optional.ofNullable(cell).map(c -> Located.shown(c.text())).filter(t -> !t.isBlank());
     }
 }

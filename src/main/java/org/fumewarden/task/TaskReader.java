@@ -85,17 +85,14 @@ public final class TaskReader {
         List<Input> inputs = new ArrayList<>();
         for (Question question : vocabulary.questions()) {
             Located place = places.get(question.path());
-            if (place == null && OPTIONAL.contains(question.group())) {
-                continue;
-            }
-            if (place == null || place.isScalar() && !place.isNull() && vocabulary.saysUnknown(place.text())) {
-                inputs.add(new Unknown(question.id(), question.path()));
-            } else {
+            if (place != null) {
                 answer(question, place).ifPresent(inputs::add);
+            } else if (!OPTIONAL.contains(question.group())) {
+                inputs.add(new Unknown(question.id(), question.path()));
             }
         }
         withinTheShift(inputs, places);
-        Map<String, Located> top = root.entries();
+        Map<String, Located> top = vocabulary.told(root.entries());
         String title =
                 Optional.ofNullable(top.get("title")).map(TaskReader::title).orElse("Task without a title");
         LocalDate day = TaskDay.read(root, on);
@@ -160,11 +157,11 @@ public final class TaskReader {
     /** The places of the file that answer questions, by path; complains about every name that nothing asks for. */
     private Map<String, Located> places(Located root) {
         Map<String, Located> places = new LinkedHashMap<>();
-        named(root, known, known).forEach((name, entry) -> {
+        vocabulary.told(named(root, known, known)).forEach((name, entry) -> {
             if (groups.containsKey(name) && !entry.isNull()) {
                 Set<String> readable = new TreeSet<>(groups.get(name));
                 readable.addAll(old.keySet());
-                named(entry, groups.get(name), readable).forEach((below, place) -> {
+                vocabulary.told(named(entry, groups.get(name), readable)).forEach((below, place) -> {
                     places.put(name + "." + below, place);
                     places.putIfAbsent(name + "." + old.getOrDefault(below, below), place);
                 });
