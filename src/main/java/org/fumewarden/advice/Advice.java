@@ -87,6 +87,11 @@ public record Advice(
         return compareBeforeSigning.stream().filter(ToCompare::turns).toList();
     }
 
+    /** The values behind the answer, without the decisions that say on which of them it turns: what a batch has time for. */
+    public List<ToCompare> untried() {
+        return compareBeforeSigning instanceof ComparedLater later ? later.untried() : compareBeforeSigning;
+    }
+
     /** How many of those values are known, and documents differ about them. */
     public long disputed() {
         return turning().stream().filter(ToCompare::disputed).count();

@@ -63,7 +63,8 @@ final class AdviceWriter {
         RequiredFactor required = requiredFactor();
         List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
         CodeCard card = book.card();
-        ComparedLater compare = new ComparedLater();
+        BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status());
+        ComparedLater compare = new ComparedLater(values::untried);
         Advice advice = new Advice(
                 task.title(),
                 task.code(),
@@ -89,8 +90,7 @@ final class AdviceWriter {
                 book.revision(),
                 task.inputs(),
                 trail);
-        compare.by(
-                () -> new BeforeSigning(figures, book, trail, required, respirators, Upshot.of(advice), other).write());
+        compare.by(() -> values.tried(Upshot.of(advice), other));
         return advice;
     }
 

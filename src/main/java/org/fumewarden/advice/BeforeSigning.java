@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
@@ -64,8 +65,7 @@ final class BeforeSigning {
     private final Map<String, Document> documents;
     private final Trail trail;
     private final RequiredFactor required;
-    private final Upshot now;
-    private final WithOther other;
+    private final Status status;
     private final List<Respirator> offered;
 
     /** True when some class is recommended; otherwise the statement is that none is, and what it rests on is looked at. */
@@ -83,15 +83,13 @@ final class BeforeSigning {
             Trail trail,
             RequiredFactor required,
             List<Respirator> respirators,
-            Upshot now,
-            WithOther other) {
+            Status status) {
         this.figures = figures;
         this.vocabulary = book.vocabulary();
         this.documents = book.documents();
         this.trail = trail;
         this.required = required;
-        this.now = now;
-        this.other = other;
+        this.status = status;
         this.cleared = respirators.stream().anyMatch(r -> r.verdict() == Suitability.RECOMMENDED);
         this.offered = cleared
                 ? respirators.stream().filter(r -> r.verdict().offered()).toList()
@@ -114,7 +112,18 @@ final class BeforeSigning {
                 .toList();
     }
 
-    List<ToCompare> write() {
+    /** Each value with what another one would change. */
+    List<ToCompare> tried(Upshot now, WithOther other) {
+        return write(row ->
+                settled() ? turns(row, now, other) : "Not tried with other values, since this answer is not settled.");
+    }
+
+    /** Each value, without a decision on what another one would change. */
+    List<ToCompare> untried() {
+        return write(row -> "Not tried with other values in a batch.");
+    }
+
+    private List<ToCompare> write(Function<Row, String> turns) {
         trail.steps().forEach(step -> steps.put(step.id(), step));
         behind().forEach(step ->
                 step.premises().stream().filter(p -> p.kind().equals("row")).forEach(p -> read.add(p.address())));
@@ -123,13 +132,13 @@ final class BeforeSigning {
                 .flatMap(address -> figures.at(address).stream())
                 .filter(row -> VALUES.contains(row.getClass()) && asks(row))
                 .sorted(Comparator.comparing(row -> VALUES.indexOf(row.getClass())))
-                .map(this::entry)
+                .map(row -> entry(row, row instanceof AssignedFactor factor ? enough(factor) : turns.apply(row)))
                 .toList();
     }
 
     /** Only an answer that is settled is tried with other values; one that is not is not signed. */
     private boolean settled() {
-        return now.status() == Status.COMPLETE || now.status() == Status.DO_NOT_ENTER;
+        return status == Status.COMPLETE || status == Status.DO_NOT_ENTER;
     }
 
     private static boolean asks(Row row) {
@@ -178,7 +187,7 @@ final class BeforeSigning {
         return met;
     }
 
-    private ToCompare entry(Row row) {
+    private ToCompare entry(Row row, String matters) {
         Citation cited = row.ref().citation();
         String beside = row.ref().beside().isEmpty()
                 ? ""
@@ -190,7 +199,7 @@ final class BeforeSigning {
                         ? documents.get(cited.source()).title()
                         : cited.source(),
                 cited.clause() + ", " + cited.edition(),
-                matters(row));
+                matters);
     }
 
     private String value(Row row) {
@@ -225,18 +234,17 @@ final class BeforeSigning {
         return vocabulary.name(member.item()) + ": listed among " + vocabulary.name(member.set());
     }
 
+    /** What the next lower factor would change; empty when nothing. */
+    private String enough(AssignedFactor factor) {
+        return lower(factor)
+                .filter(f -> f.compareTo(required.value()) < 0)
+                .map(f -> "With a factor of " + amount(f) + " it would no longer be enough: " + amount(required.value())
+                        + " is required.")
+                .orElse("");
+    }
+
     /** What another value would change; empty when nothing. */
-    private String matters(Row row) {
-        if (row instanceof AssignedFactor factor) {
-            return lower(factor)
-                    .filter(f -> f.compareTo(required.value()) < 0)
-                    .map(f -> "With a factor of " + amount(f) + " it would no longer be enough: "
-                            + amount(required.value()) + " is required.")
-                    .orElse("");
-        }
-        if (!settled()) {
-            return "Not tried with other values, since this answer is not settled.";
-        }
+    private static String turns(Row row, Upshot now, WithOther other) {
         List<String> found = new ArrayList<>();
         boolean turns = false;
         for (Neighbours.Neighbour next : Neighbours.of(row)) {

@@ -6,12 +6,27 @@ import java.util.function.Supplier;
 
 /** What to compare before signing, worked out when somebody asks: each value is tried with its neighbours, which takes time. */
 final class ComparedLater extends AbstractList<ToCompare> {
+    private final Supplier<List<ToCompare>> untried;
     private Supplier<List<ToCompare>> writer;
     private List<ToCompare> written;
 
-    /** Says who works it out; once, before anybody asks. */
+    /**
+     * The values, once somebody asks.
+     *
+     * @param untried what they are, without what another value would change
+     */
+    ComparedLater(Supplier<List<ToCompare>> untried) {
+        this.untried = untried;
+    }
+
+    /** Says who tries them; once, before anybody asks. */
     void by(Supplier<List<ToCompare>> worker) {
         writer = worker;
+    }
+
+    /** The values, without what another one would change. */
+    List<ToCompare> untried() {
+        return untried.get();
     }
 
     private synchronized List<ToCompare> written() {

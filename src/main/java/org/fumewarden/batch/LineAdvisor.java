@@ -40,7 +40,7 @@ public final class LineAdvisor {
         }
     }
 
-    /** How the advice of a line is written: {@code AdviceJson::write} with its trail, {@code BriefJson::write} without. */
+    /** How the advice of a line is written: {@code AdviceJson::writeUntried} with its trail, {@code BriefJson::write} without. */
     public interface Form {
         /** Writes the advice as the next value. */
         void write(Advice advice, JsonGenerator json) throws IOException;
@@ -48,7 +48,7 @@ public final class LineAdvisor {
 
     /** A worker that writes each advice in full, with its trail. */
     public LineAdvisor(Function<String, Advisor> makeAdvisor, Optional<String> code, Optional<LocalDate> on) {
-        this(makeAdvisor, code, on, AdviceJson::write);
+        this(makeAdvisor, code, on, AdviceJson::writeUntried);
     }
 
     /**

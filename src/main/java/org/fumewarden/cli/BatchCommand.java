@@ -110,7 +110,7 @@ final class BatchCommand implements Callable<Integer> {
                 id -> TaskOptions.advisor(rules, id),
                 Optional.ofNullable(code),
                 Optional.ofNullable(on),
-                brief ? BriefJson::write : AdviceJson::write);
+                brief ? BriefJson::write : AdviceJson::writeUntried);
         Tally tally = out == null ? toStreams(worker, cores) : toFiles(worker, cores);
         if (tally.of(Fate.FAULT) > 0) {
             return ExitCodes.FAULT;

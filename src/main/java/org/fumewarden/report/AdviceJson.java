@@ -25,6 +25,7 @@ import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.ToCompare;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Keyed;
 
@@ -102,6 +103,15 @@ public final class AdviceJson {
 
     /** Writes the advice as the next value. */
     public static void write(Advice advice, JsonGenerator json) throws IOException {
+        write(advice, advice.turning(), json);
+    }
+
+    /** Writes the advice as the next value, as {@link Advice#untried} has the values to compare. */
+    public static void writeUntried(Advice advice, JsonGenerator json) throws IOException {
+        write(advice, advice.untried().stream().filter(ToCompare::turns).toList(), json);
+    }
+
+    private static void write(Advice advice, List<ToCompare> compare, JsonGenerator json) throws IOException {
         json.writeStartObject();
         Names names = Names.of(advice);
         Clauses clauses = new Clauses(advice.trail().steps());
@@ -122,10 +132,8 @@ public final class AdviceJson {
         TrailJson.reasons("cautions", advice.cautions(), json);
         value("questions", advice.questions(), json);
         TrailJson.reasons("conflicts", advice.conflicts(), json);
-        value("compare-before-signing", advice.turning(), json);
-        json.writeNumberField(
-                "compared-without-change",
-                advice.compareBeforeSigning().size() - advice.turning().size());
+        value("compare-before-signing", compare, json);
+        json.writeNumberField("compared-without-change", advice.untried().size() - compare.size());
         // Left out where no register was asked, so that advice kept before there was one replays byte for byte.
         if (!advice.register().isEmpty()) {
             value("register", advice.register(), json);

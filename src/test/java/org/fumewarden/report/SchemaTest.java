@@ -71,7 +71,8 @@ final class SchemaTest {
         List<String> wrong = new ArrayList<>();
         for (ScenarioRun run : new ScenarioRunner(RuleBase::shipped).runAll(Path.of("scenarios"))) {
             if (run.advice().isPresent()) {
-                JsonNode advice = MAPPER.readTree(AdviceJson.write(run.advice().get()));
+                JsonNode advice = MAPPER.readTree(AdviceJson.text(
+                        json -> AdviceJson.writeUntried(run.advice().get(), json)));
                 schema.validate(advice).forEach(m -> wrong.add(run.file() + ": " + m.getMessage()));
             }
         }
