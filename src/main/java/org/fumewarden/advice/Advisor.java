@@ -59,13 +59,12 @@ public final class Advisor {
      * @throws InputException when a level has a unit that its limits cannot be compared with
      */
     public Advice advise(Task task) {
-        return advise(task, figures(task.on()), whole -> engine.decide(whole.inputs(), whole.on()));
+        held(task, figures(task.on()));
+        return advise(task, figures(task.on()), assess(task), whole -> engine.decide(whole.inputs(), whole.on()));
     }
 
-    private Advice advise(Task task, ExposureTables figures, Function<Task, Trail> decide) {
-        held(task, figures);
+    private Advice advise(Task task, ExposureTables figures, List<Assessment> assessed, Function<Task, Trail> decide) {
         Assessor assessor = new Assessor(task, figures);
-        List<Assessment> assessed = assessor.assess();
         List<Input> more = new ArrayList<>(
                 assessed.stream().flatMap(a -> a.inputs().stream()).toList());
         more.add(assessor.breath());
@@ -73,16 +72,17 @@ public final class Advisor {
         Task whole = task.with(more);
         comparable(whole, figures);
         Trail trail = decide.apply(whole);
-        WithOther other = (row, instead) -> upshot(task, row, instead);
+        WithOther other = (row, instead) -> upshot(task, assessed, row, instead);
         return new AdviceWriter(base.book(), whole, figures, assessed, trail, other).write();
     }
 
     /** The outcome on the same task if a row held something else, or were not there. */
-    Upshot upshot(Task task, Row row, Optional<Row> instead) {
+    Upshot upshot(Task task, List<Assessment> assessed, Row row, Optional<Row> instead) {
         ExposureTables figures = new ExposureTables(base.rowsOn(task.on()).stream()
                 .flatMap(r -> r.ref().address().equals(row.ref().address()) ? instead.stream() : Stream.of(r))
                 .toList());
-        return Upshot.of(advise(task, figures, whole -> engine.decide(whole.inputs(), whole.on(), row, instead)));
+        List<Assessment> then = Assessor.restsOn(row, task) ? new Assessor(task, figures).assess() : assessed;
+        return Upshot.of(advise(task, figures, then, whole -> engine.decide(whole.inputs(), whole.on(), row, instead)));
     }
 
     private ExposureTables figures(LocalDate day) {

@@ -12,9 +12,15 @@ import org.fumewarden.endurance.BreathDemand;
 import org.fumewarden.endurance.StandardAtmosphere;
 import org.fumewarden.endurance.WorkRate;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.Band;
 import org.fumewarden.model.Breath;
 import org.fumewarden.model.BreathingRate;
+import org.fumewarden.model.DangerLevel;
+import org.fumewarden.model.FilterMatch;
+import org.fumewarden.model.Limit;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.Member;
+import org.fumewarden.model.Row;
 import org.fumewarden.model.SampleNote;
 import org.fumewarden.model.Soundness;
 import org.fumewarden.model.Unknown;
@@ -43,6 +49,17 @@ public final class Assessor {
      */
     public List<Assessment> assess() {
         return task.readings().stream().map(this::assess).toList();
+    }
+
+    /** Whether another value of a row could make an assessment of the task another. */
+    public static boolean restsOn(Row row, Task task) {
+        if (row instanceof Limit limit) {
+            return task.readings().stream().anyMatch(r -> r.agent().equals(limit.agent()));
+        }
+        if (row instanceof Member member) {
+            return PublishedLevels.reads(member);
+        }
+        return !(row instanceof DangerLevel || row instanceof Band || row instanceof FilterMatch);
     }
 
     /** That the filter is past the last day on its label, where the task tells that day. */

@@ -27,6 +27,8 @@ import org.fumewarden.model.QuantityRange;
  */
 final class PublishedLevels {
     static final String FUME = "welding-fume";
+    static final String PART_OF_FUME = "part-of-" + FUME;
+    private static final String SOLID_WIRE = "solid-wire-processes";
     private static final double TAIL = StandardNormal.quantile(Compliance.COVERAGE);
 
     private final List<PublishedExposure> rows;
@@ -37,12 +39,15 @@ final class PublishedLevels {
 
     private final Map<String, Optional<Pooling.Base>> bases = new HashMap<>();
 
+    /** Whether an estimate or the samples joined to published levels ask for this member of a set. */
+    static boolean reads(Member member) {
+        return Set.of(SOLID_WIRE, PART_OF_FUME).contains(member.set());
+    }
+
     PublishedLevels(ExposureTables figures) {
         rows = figures.all(PublishedExposure.class).toList();
         ranges = figures.all(QuantityRange.class).toList();
-        figures.all(Member.class)
-                .filter(m -> m.set().equals("solid-wire-processes"))
-                .forEach(m -> solidWire.add(m.item()));
+        figures.all(Member.class).filter(m -> m.set().equals(SOLID_WIRE)).forEach(m -> solidWire.add(m.item()));
     }
 
     /**

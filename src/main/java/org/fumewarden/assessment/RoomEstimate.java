@@ -106,8 +106,8 @@ public final class RoomEstimate {
     /** The fume that the agent is a part of. */
     private Optional<Screening> whole(String agent) {
         return figures.all(Member.class)
-                .filter(m -> m.set().equals("part-of-" + PublishedLevels.FUME)
-                        && m.item().equals(agent))
+                .filter(m ->
+                        m.set().equals(PublishedLevels.PART_OF_FUME) && m.item().equals(agent))
                 .findFirst()
                 .flatMap(m -> of(task, figures, PublishedLevels.FUME).screening());
     }

@@ -85,8 +85,9 @@ final class BeforeSigningTest {
             if (advice.status() == Status.INCOMPLETE || advice.status() == Status.CONFLICT) {
                 continue;
             }
-            boolean changes = others(advisor, row).anyMatch(other -> !now.unlike(advisor.upshot(task, row, other))
-                    .isEmpty());
+            boolean changes = others(advisor, row)
+                    .anyMatch(other -> !now.unlike(advisor.upshot(task, advisor.assess(task), row, other))
+                            .isEmpty());
             assertEquals(changes, value.turns(), value.toString());
         }
     }
