@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.EnumUtils;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
@@ -22,6 +23,8 @@ final class AbsenceWords {
     private static final Pattern VALUE = Pattern.compile("\"([^\"]*)\"|Averaging\\.(\\w+)|(-?[0-9][0-9.]*)");
     private static final Pattern BOUND = Pattern.compile("\\$(\\w+)(\\.\\w+\\(\\))?");
     private static final String SAME = "==";
+    /** How the address of a level begins, in a condition. */
+    private static final String LEVEL = "\"exposures.";
     /** Parts that name a fact: their value alone says enough. */
     private static final Set<String> NAMING = Set.of(
             "id",
@@ -83,7 +86,7 @@ final class AbsenceWords {
     private String missing(Absence.Missing missing, String subject) {
         String conditions = missing.conditions().stream()
                 .filter(c -> !raw(c).equals(subject))
-                .map(this::condition)
+                .map(c -> condition(c.replace(LEVEL + subject + '.', LEVEL)))
                 .filter(c -> !c.isEmpty())
                 .collect(Collectors.joining(", "));
         return kind(missing.kind()) + (conditions.isEmpty() ? "" : ": " + conditions);
@@ -218,12 +221,23 @@ final class AbsenceWords {
         while (value.find()) {
             words.add(
                     value.group(1) != null
-                            ? value.group(1).indexOf(' ') < 0 ? vocabulary.name(value.group(1)) : value.group(1)
+                            ? named(value.group(1))
                             : value.group(2) != null
                                     ? Averaging.valueOf(value.group(2)).words()
                                     : value.group(3));
         }
         return text.contains("+") ? String.join(" ", words).replaceAll("\\s+", " ") : String.join(" or ", words);
+    }
+
+    /** A value in words; the address of a level as its agent, where it names one, and its averaging. */
+    private String named(String value) {
+        int last = value.lastIndexOf('.');
+        Averaging averaging = EnumUtils.getEnumIgnoreCase(Averaging.class, value.substring(last + 1));
+        if (averaging == null || !value.startsWith(LEVEL.substring(1))) {
+            return value.indexOf(' ') < 0 ? vocabulary.name(value) : value;
+        }
+        String agent = value.substring(Math.min(last, LEVEL.length() - 1), last);
+        return agent.isEmpty() ? averaging.words() : vocabulary.name(agent) + ", " + averaging.words();
     }
 
     /** The values of a condition as they are, for an address. */

@@ -35,9 +35,12 @@ final class DraftWriter {
         this.held = held;
     }
 
-    /** One draft for each firing. */
+    /** One draft for each firing, but for those about a class that gets no verdict. */
     List<StepDraft> drafts(Collection<Firing> firings) {
-        return firings.stream().map(this::draft).toList();
+        return firings.stream()
+                .filter(firing -> rows.judge(firing.conclusion()))
+                .map(this::draft)
+                .toList();
     }
 
     private StepDraft draft(Firing firing) {

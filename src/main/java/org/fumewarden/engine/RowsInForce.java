@@ -2,14 +2,19 @@ package org.fumewarden.engine;
 
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.Conclusion;
+import org.fumewarden.model.OfClass;
 import org.fumewarden.model.Row;
 import org.fumewarden.trail.Premise;
 
@@ -21,12 +26,17 @@ final class RowsInForce {
     private final UnaryOperator<String> editions;
     private final Map<String, Premise> premises = new ConcurrentHashMap<>();
 
+    /** The classes of respirator that have a factor. */
+    private final Set<String> classes = new HashSet<>();
+
     RowsInForce(List<Row> all, UnaryOperator<String> editions) {
         this.all = List.copyOf(all);
         this.editions = editions;
         for (Row row : all) {
             if (row instanceof ClauseFor clause) {
                 clauses.put(clause.rule(), clause.ref().citation());
+            } else if (row instanceof AssignedFactor factor) {
+                classes.add(factor.deviceClass());
             }
         }
     }
@@ -58,6 +68,11 @@ final class RowsInForce {
                 : readBy(rules).stream()
                         .filter(row -> rules.read().of(row).intersects(some))
                         .toList();
+    }
+
+    /** False for what is concluded of a class of respirator without a factor in this code: such a class gets no verdict. */
+    boolean judge(Conclusion conclusion) {
+        return !(conclusion instanceof OfClass of) || classes.contains(of.deviceClass());
     }
 
     /** The clause of a rule: for a shared one that by which the code orders the same. */

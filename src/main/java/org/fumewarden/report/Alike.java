@@ -20,6 +20,31 @@ import org.fumewarden.trail.Sentence;
 record Alike(String form, List<List<String>> fillings) {
     private static final Pattern PLACE = Pattern.compile("\\{([A-Za-z]*)(\\d*)}");
     private static final String BRACE = "{";
+    private static final List<String> PLAIN = Sentence.plain("").fixed();
+
+    /** Sentences of no common form, taken apart into the words with which all begin and end and what stands between. */
+    private static List<Sentence> apart(List<Sentence> told) {
+        List<String> texts = told.stream().map(Sentence::text).toList();
+        boolean plain = told.stream().map(Sentence::fixed).distinct().count() > 1
+                || told.get(0).fixed().equals(PLAIN);
+        String begin = plain ? begin(texts) : "";
+        List<String> rest = texts.stream().map(t -> t.substring(begin.length())).toList();
+        String end = plain
+                ? StringUtils.reverse(
+                        begin(rest.stream().map(StringUtils::reverse).toList()))
+                : "";
+        return (begin + end).isEmpty() || (begin + end).contains(BRACE)
+                ? told
+                : rest.stream()
+                        .map(r -> new Sentence(List.of(begin, end), List.of(r.substring(0, r.length() - end.length()))))
+                        .toList();
+    }
+
+    /** The whole words with which all of some texts begin. */
+    private static String begin(List<String> texts) {
+        String common = StringUtils.getCommonPrefix(texts.toArray(String[]::new));
+        return common.substring(0, common.lastIndexOf(' ') + 1);
+    }
 
     /** What one sentence may name. */
     interface Named {
@@ -32,7 +57,8 @@ record Alike(String form, List<List<String>> fillings) {
      *
      * @param words what a sentence may name, in the order in which they are tried
      */
-    static Alike of(List<Sentence> sentences, List<String> words, Named named) {
+    static Alike of(List<Sentence> told, List<String> words, Named named) {
+        List<Sentence> sentences = apart(told);
         Sentence first = sentences.get(0);
         boolean same = sentences.stream().allMatch(s -> s.text().equals(first.text()));
         if (same && !first.text().contains(BRACE)) {

@@ -27,6 +27,8 @@ final class TrailJson {
     static final String SUBJECT = "{subject}";
 
     private static final List<String> OF = List.of("of");
+    /** Fewer facts than this are told shorter among others of their kind. */
+    private static final int OWN_GROUP = 3;
 
     private final JsonGenerator json;
     private final Names names;
@@ -58,7 +60,7 @@ final class TrailJson {
         json.writeObjectFieldStart("trail");
         clauses.write(json);
         json.writeArrayFieldStart("facts");
-        for (Map.Entry<Place, Map<String, Premise>> group : groups.entrySet()) {
+        for (Map.Entry<Place, Map<String, Premise>> group : joined().entrySet()) {
             facts(group.getKey(), group.getValue());
         }
         json.writeEndArray();
@@ -96,12 +98,27 @@ final class TrailJson {
         }
         String id = "f" + (ids.size() + 1);
         ids.put(fact, id);
-        Place place = new Place(
-                fact.kind(),
-                table(fact),
-                fact.kind().equals("row") ? fact.sentence().fixed() : List.of());
+        Place place = new Place(fact.kind(), table(fact), form(fact));
         groups.computeIfAbsent(place, p -> new LinkedHashMap<>()).put(id, fact);
         return id;
+    }
+
+    /** Rows are of one form when they are said alike, other facts when they stand in one part of the task or are of one kind. */
+    private static List<String> form(Premise fact) {
+        return fact.kind().equals("row")
+                ? fact.sentence().fixed()
+                : List.of(fact.address().split("[./+]", 2)[0]);
+    }
+
+    /** The groups, with those of a few facts that are not rows in one of their kind. */
+    private Map<Place, Map<String, Premise>> joined() {
+        Map<Place, Map<String, Premise>> joined = new LinkedHashMap<>();
+        groups.forEach((place, facts) -> {
+            boolean few = !place.kind().equals("row") && facts.size() < OWN_GROUP;
+            joined.computeIfAbsent(few ? new Place(place.kind(), "", List.of()) : place, p -> new LinkedHashMap<>())
+                    .putAll(facts);
+        });
+        return joined;
     }
 
     private static String table(Premise fact) {
@@ -128,10 +145,11 @@ final class TrailJson {
     private static String anyOf(String address, String subject) {
         StringBuilder any = new StringBuilder();
         int from = 0;
-        for (int at = address.indexOf("/" + subject); at >= 0; at = address.indexOf("/" + subject, at + 1)) {
-            int end = at + subject.length() + 1;
-            if (end == address.length() || "/+".indexOf(address.charAt(end)) >= 0) {
-                any.append(address, from, at + 1).append(SUBJECT);
+        for (int at = address.indexOf(subject, 1); at > 0; at = address.indexOf(subject, at + 1)) {
+            int end = at + subject.length();
+            if ("/.".indexOf(address.charAt(at - 1)) >= 0
+                    && (end == address.length() || "/+.".indexOf(address.charAt(end)) >= 0)) {
+                any.append(address, from, at).append(SUBJECT);
                 from = end;
             }
         }

@@ -35,10 +35,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The trail names each fact once, loses none, and says in words what was looked for and not there. */
 final class TrailByReferenceTest {
-    /** Half of the tours are at most this; the aim is 60 000. */
-    private static final int TYPICAL = 56_000;
+    /** Half of the tours are at most this. */
+    private static final int TYPICAL = 55_000;
 
-    private static final int LARGEST = 70_000;
+    private static final int AIM = 60_000;
+
+    /** Tours that miss the aim; the largest has twelve readings of nine agents. */
+    private static final int ABOVE_AIM = 5;
+
+    private static final int LARGEST = 64_500;
     private static final int LARGEST_INCOMPLETE = 200_000;
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Map<String, Advisor> ADVISORS = new TreeMap<>();
@@ -68,6 +73,7 @@ final class TrailByReferenceTest {
         List<Integer> sizes =
                 TOURS.values().stream().map(TrailByReferenceTest::size).sorted().toList();
         assertTrue(sizes.get(sizes.size() / 2) <= TYPICAL, "sizes: " + sizes);
+        assertTrue(sizes.stream().filter(s -> s > AIM).count() <= ABOVE_AIM, "sizes: " + sizes);
         assertTrue(sizes.get(sizes.size() - 1) <= LARGEST, "sizes: " + sizes);
     }
 
