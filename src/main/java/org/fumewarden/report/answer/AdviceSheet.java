@@ -102,7 +102,8 @@ public final class AdviceSheet {
         return advice.status() == Status.DO_NOT_ENTER
                         || bench.task(bench.code(), Map.of()).curves().isEmpty()
                 ? Optional.empty()
-                : TaskPlots.sheet(bench, advice).plan().value().map(plan -> plan.words(0).get(0));
+                : TaskPlots.sheet(bench, advice).plan().value().map(plan -> plan.words(0)
+                        .get(0));
     }
 
     /** SHA-256 of the advice as {@code --format json} writes it, so that paper and file are told to belong together. */

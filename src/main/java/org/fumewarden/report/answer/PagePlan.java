@@ -44,8 +44,7 @@ final class PagePlan {
     private final Spoken spoken;
     private final Tone tone;
 
-    PagePlan(
-            Advice advice, String number, List<Row> rows, Optional<String> runTime, Spoken spoken, Tone tone) {
+    PagePlan(Advice advice, String number, List<Row> rows, Optional<String> runTime, Spoken spoken, Tone tone) {
         this.advice = advice;
         this.number = number;
         this.rows = rows;

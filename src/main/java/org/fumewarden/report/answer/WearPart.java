@@ -129,9 +129,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                         Spoken.sentenceCase(spoken.answer("class-in-hand", c)) + ": "
                                 + spoken.say("wear.not-for-this-work"),
                         spoken.words()
-                                .sayOr(
-                                        "wear.other-code." + advice.codeUsed().id(),
-                                        spoken.say("wear.other-code")))));
+                                .sayOr("wear.other-code." + advice.codeUsed().id(), spoken.say("wear.other-code")))));
     }
 
     private void undecided(List<Line> lines) {
