@@ -19,6 +19,7 @@ import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Unit;
 import org.fumewarden.task.Task;
@@ -62,6 +63,7 @@ public final class Advisor {
     }
 
     private Advice advise(Task task, ExposureTables figures, Function<Task, Trail> decide) {
+        held(task, figures);
         Assessor assessor = new Assessor(task, figures);
         List<Assessment> assessed = assessor.assess();
         List<Input> more = new ArrayList<>(
@@ -93,6 +95,24 @@ public final class Advisor {
     /** What the readings of a task came to, before any rule sees them. */
     public List<Assessment> assess(Task task) {
         return new Assessor(task, figures(task.on())).assess();
+    }
+
+    /** Nothing is advised with the factors of today for a day before any that are held, whatever limits are stated. */
+    private static void held(Task task, ExposureTables figures) {
+        List<Problem> problems = figures.all(NoneListed.class)
+                .filter(none -> none.list().equals(NoneListed.NO_FACTORS))
+                .limit(1)
+                .map(none -> new Problem(
+                        task.file(),
+                        task.lines().getOrDefault("on", 0),
+                        "on",
+                        "is " + task.on() + ", before any list that is held for " + task.code() + " (" + none.searched()
+                                + ").",
+                        "give a later day, or have a competent person judge it by the lists of that day."))
+                .toList();
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
     }
 
     /** A particle in ppm means nothing: say so before any rule sees it. */

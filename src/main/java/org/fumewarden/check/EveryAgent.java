@@ -21,7 +21,12 @@ import org.fumewarden.model.Row;
 /** Silence of a table is never mild: each agent has a figure on each list, or a row that says that there is none. */
 final class EveryAgent {
     static final Set<String> LISTS = Set.of(
-            NoneListed.LIMITS, NoneListed.OF_MEMBERS, NoneListed.NOT_HELD, "limits-of-that-day", "danger-levels");
+            NoneListed.LIMITS,
+            NoneListed.OF_MEMBERS,
+            NoneListed.NOT_HELD,
+            "limits-of-that-day",
+            NoneListed.NO_FACTORS,
+            "danger-levels");
 
     private EveryAgent() {}
 

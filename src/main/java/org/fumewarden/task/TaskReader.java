@@ -145,6 +145,7 @@ public final class TaskReader {
     private static Map<String, Integer> lines(Map<String, Located> top, Map<String, Located> places) {
         Map<String, Integer> lines = new HashMap<>();
         places.forEach((path, place) -> lines.put(path, place.line()));
+        Optional.ofNullable(top.get("on")).ifPresent(cell -> lines.put("on", cell.line()));
         if (top.containsKey("exposures")) {
             top.get("exposures")
                     .items()
