@@ -40,4 +40,21 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
         return id.equals(
                 name + "-" + exposure.agent() + "-" + exposure.averaging().key());
     }
+
+    /** True when a gas that takes the place of air leaves less than this of a share of ordinary air. */
+    public boolean undercutBy(Threshold ordinary, Exposure gas, Agent about, Threshold molarVolume) {
+        return ordinary.leftBy(gas, about, molarVolume).compareTo(value) < 0;
+    }
+
+    /** True when a stated share of the air lies further than this above what a gas that takes its place leaves of it. */
+    public boolean parts(Measure stated, Threshold ordinary, Exposure gas, Agent about, Threshold molarVolume) {
+        return below(stated.value().subtract(ordinary.leftBy(gas, about, molarVolume)));
+    }
+
+    private BigDecimal leftBy(Exposure gas, Agent about, Threshold molarVolume) {
+        BigDecimal taken = Concentrations.convert(gas.level(), gas.unit(), Unit.PPM, about, molarVolume)
+                .movePointLeft(6)
+                .min(BigDecimal.ONE);
+        return value.multiply(BigDecimal.ONE.subtract(taken));
+    }
 }
