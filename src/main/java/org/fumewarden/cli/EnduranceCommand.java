@@ -4,11 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
@@ -17,15 +14,12 @@ import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.model.Demand;
-import org.fumewarden.model.Row;
 import org.fumewarden.report.ShiftPlots;
 import org.fumewarden.report.ShiftText;
+import org.fumewarden.report.TaskPlots;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.shift.ShiftReckoner;
 import org.fumewarden.shift.ShiftSheet;
-import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.Task;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -78,12 +72,7 @@ final class EnduranceCommand implements Callable<Integer> {
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
-        Set<String> demanded = advice.trail().all(Demand.class).stream()
-                .filter(demand -> demand.form().equals("gas"))
-                .map(Demand::agent)
-                .collect(Collectors.toSet());
-        List<Row> rows = advisor.base().rowsOn(task.on());
-        ShiftSheet sheet = new ShiftReckoner(task, rows, ShiftTables.of(rows), demanded).reckon();
+        ShiftSheet sheet = TaskPlots.sheet(bench, advice);
         spec.commandLine()
                 .getOut()
                 .print(ShiftText.write(

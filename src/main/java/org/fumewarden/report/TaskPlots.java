@@ -12,6 +12,7 @@ import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.model.Demand;
 import org.fumewarden.model.Row;
 import org.fumewarden.shift.ShiftReckoner;
+import org.fumewarden.shift.ShiftSheet;
 import org.fumewarden.shift.ShiftTables;
 import org.fumewarden.task.Task;
 
@@ -55,6 +56,11 @@ public final class TaskPlots {
     }
 
     private static Map<String, String> shift(Bench bench, Advice advice) {
+        return ShiftPlots.svg(sheet(bench, advice));
+    }
+
+    /** The shift with the unit in use, as the advice on its task has the gases. */
+    public static ShiftSheet sheet(Bench bench, Advice advice) {
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Set<String> demanded = advice.trail().all(Demand.class).stream()
@@ -62,6 +68,6 @@ public final class TaskPlots {
                 .map(Demand::agent)
                 .collect(Collectors.toSet());
         List<Row> rows = advisor.base().rowsOn(task.on());
-        return ShiftPlots.svg(new ShiftReckoner(task, rows, ShiftTables.of(rows), demanded).reckon());
+        return new ShiftReckoner(task, rows, ShiftTables.of(rows), demanded).reckon();
     }
 }

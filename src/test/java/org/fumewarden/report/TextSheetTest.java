@@ -28,7 +28,7 @@ final class TextSheetTest {
                 said.contains(
                         "STATE STOP. This wearer may not do this work. - The wearer is not trained in the use of a respirator"),
                 said);
-        assertTrue(said.contains("WEAR This wearer wears no respirator for this work"), said);
+        assertTrue(said.contains("WEAR This person must not do this work"), said);
         assertFalse(said.contains("Possible once the questions are answered"), said);
     }
 

@@ -6,16 +6,19 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.SamplePart;
+import org.fumewarden.report.TaskPlots;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.Line;
@@ -57,7 +60,7 @@ public final class AdviceSheet {
         RuleBase base = bench.advisor(bench.code()).base();
         List<Row> rows = base.rowsOn(advice.on());
         Tone tone = new Tone(spoken.speech()::spelt);
-        List<Part> page = new PagePlan(said, number(advice), rows, spoken, tone).parts();
+        List<Part> page = new PagePlan(said, number(advice), rows, runTime(bench, advice), spoken, tone).parts();
         List<Part> annex = detail
                 ? new Annex(said, rows, base.book().documents(), spoken)
                         .write(SamplePart.of(bench, advice, spoken.speech())).stream()
@@ -92,6 +95,15 @@ public final class AdviceSheet {
                 annex,
                 spoken.say("closing"),
                 spoken.words().language());
+    }
+
+    /** Whether the unit lasts the shift, when the task tells how long it runs; empty where nobody may start. */
+    private static Optional<String> runTime(Bench bench, Advice advice) {
+        return advice.status() == Status.DO_NOT_ENTER
+                        || bench.task(bench.code(), Map.of()).curves().isEmpty()
+                ? Optional.empty()
+                : TaskPlots.sheet(bench, advice).plan().value().map(plan -> plan.words(0)
+                        .get(0));
     }
 
     /** SHA-256 of the advice as {@code --format json} writes it, so that paper and file are told to belong together. */

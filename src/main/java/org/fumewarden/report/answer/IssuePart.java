@@ -42,6 +42,7 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
 
     private String compare() {
         int values = advice.turning().size();
-        return values == 0 ? known() : spoken.say("issue.compare", values, advice.disputed());
+        String key = advice.disputed() == 0 ? "issue.compare" : "issue.compare.disputed";
+        return values == 0 ? known() : spoken.say(key, values, advice.disputed());
     }
 }

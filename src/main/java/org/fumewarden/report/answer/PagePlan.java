@@ -40,13 +40,15 @@ final class PagePlan {
     private final Advice advice;
     private final String number;
     private final List<Row> rows;
+    private final Optional<String> runTime;
     private final Spoken spoken;
     private final Tone tone;
 
-    PagePlan(Advice advice, String number, List<Row> rows, Spoken spoken, Tone tone) {
+    PagePlan(Advice advice, String number, List<Row> rows, Optional<String> runTime, Spoken spoken, Tone tone) {
         this.advice = advice;
         this.number = number;
         this.rows = rows;
+        this.runTime = runTime;
         this.spoken = spoken;
         this.tone = tone;
     }
@@ -55,7 +57,7 @@ final class PagePlan {
         ActsPart acts = new ActsPart(advice, rows, spoken);
         List<Part> first = new ArrayList<>();
         first.add(tone.of(new StatePart(advice, spoken).write()));
-        first.add(tone.of(new WearPart(advice, spoken).write()));
+        first.add(tone.of(new WearPart(advice, runTime, spoken).write()));
         acts.write(doing(), "do-now", Sign.ACT).map(tone::of).ifPresent(first::add);
         List<Part> last = new ArrayList<>();
         acts.write("leave", "leave", Sign.LEAVE).map(tone::of).ifPresent(last::add);

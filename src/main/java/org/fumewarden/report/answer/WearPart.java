@@ -2,6 +2,7 @@ package org.fumewarden.report.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
@@ -16,7 +17,7 @@ import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
 
 /** What to wear, or to stay out. */
-record WearPart(Advice advice, Spoken spoken) {
+record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     private static final int FEW = 2;
     private static final String LOW_OXYGEN = "oxygen-deficient";
 
@@ -64,6 +65,8 @@ record WearPart(Advice advice, Spoken spoken) {
                 .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
         advice.unit().filter(u -> !u.barred() && !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
         inHand(lines);
+        ofAnotherCode(lines);
+        runTime.ifPresent(says -> lines.add(new Line.Says(Sign.NONE, spoken.told(says))));
     }
 
     /** What the employer must have proved where an advice on low oxygen rests on it. */
@@ -114,6 +117,19 @@ record WearPart(Advice advice, Spoken spoken) {
                     ""));
             r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
         });
+    }
+
+    /** A class that lies ready and that this code does not know, so that no rule speaks of it. */
+    private void ofAnotherCode(List<Line> lines) {
+        advice.unit()
+                .map(UnitInHand::deviceClass)
+                .filter(c -> !c.isEmpty() && advice.inHand().isEmpty())
+                .ifPresent(c -> lines.add(new Line.Says(
+                        Sign.LEAVE,
+                        Spoken.sentenceCase(spoken.answer("class-in-hand", c)) + ": "
+                                + spoken.say("wear.not-for-this-work"),
+                        spoken.words()
+                                .sayOr("wear.other-code." + advice.codeUsed().id(), spoken.say("wear.other-code")))));
     }
 
     private void undecided(List<Line> lines) {

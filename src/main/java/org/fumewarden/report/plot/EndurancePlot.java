@@ -43,7 +43,7 @@ public final class EndurancePlot {
     /** The same as text, one line for each measured point. */
     public static String text(List<EnduranceCurve> curves, double shiftHours) {
         double top = Math.max(shiftHours, longest(curves));
-        StringBuilder text = new StringBuilder("Run time by filter resistance; | marks the shift of ")
+        StringBuilder text = new StringBuilder("Run time by filter resistance; | marks the wear of ")
                 .append(AxisCanvas.number(shiftHours))
                 .append(" h\n");
         for (EnduranceCurve curve : curves) {
