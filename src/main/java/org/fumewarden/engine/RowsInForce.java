@@ -70,9 +70,12 @@ final class RowsInForce {
                         .toList();
     }
 
-    /** False for what is concluded of a class of respirator without a factor in this code: such a class gets no verdict. */
+    /**
+     * False for what is concluded of a class of respirator without a factor in this code: such a class gets no verdict. A
+     * new code has no factors at all, and all that its rules say is kept.
+     */
     boolean judge(Conclusion conclusion) {
-        return !(conclusion instanceof OfClass of) || classes.contains(of.deviceClass());
+        return !(conclusion instanceof OfClass of) || classes.isEmpty() || classes.contains(of.deviceClass());
     }
 
     /** The clause of a rule: for a shared one that by which the code orders the same. */

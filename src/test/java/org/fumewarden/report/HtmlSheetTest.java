@@ -114,8 +114,7 @@ class HtmlSheetTest {
         String words = words(sheet(bench(tour()), "en"));
         long unseen = advice.compareBeforeSigning().size() - advice.disputed();
         assertEquals(unseen == 0, words.contains("Every value behind this answer was compared with a text."), words);
-        advice.compareBeforeSigning()
-                .forEach(v -> assertTrue(words.contains(v.document() + ", " + v.place()), v.value()));
+        advice.turning().forEach(v -> assertTrue(words.contains(v.document() + ", " + v.place()), v.value()));
     }
 
     @Test
