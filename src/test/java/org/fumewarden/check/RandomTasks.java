@@ -53,6 +53,7 @@ final class RandomTasks {
             Map.entry("raised-pressure", "false"),
             Map.entry("degreaser-in-sight", "false"),
             Map.entry("fit-test-method", "quantitative"),
+            Map.entry("beryllium-objective-data", "true"),
             Map.entry("unit-withdrawn", "false"));
 
     private static final Map<String, String> TYPICAL = Map.of(
@@ -71,7 +72,8 @@ final class RandomTasks {
             "altitude", List.of("0", "914.4", "914.5", "1828.8", "2438.4", "2438.5"),
             "wear-time", List.of("60", "61", "75", "120", "135", "150", "151", "240"),
             "time-on-task", List.of("30", "31", "60", "240", "241", "480"),
-            "gas-test", List.of("0.9", "1", "10"));
+            "gas-test", List.of("0.9", "1", "10"),
+            "beryllium-share", List.of("0", "0.09", "0.1"));
 
     private final CodeBook book;
     private final List<Limit> limits;
@@ -172,7 +174,7 @@ final class RandomTasks {
             BigDecimal edge = new BigDecimal(edges.get(random.nextInt(edges.size())));
             return new Measure(question.id(), edge, "canonical", question.path());
         }
-        BigDecimal typical = question.id().equals("gas-test")
+        BigDecimal typical = Set.of("gas-test", "beryllium-share").contains(question.id())
                 ? BigDecimal.ZERO
                 : new BigDecimal(TYPICAL.getOrDefault(question.kind(), "1"));
         BigDecimal value = calm && random.nextInt(10) > 0
