@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.Assessor;
 import org.fumewarden.assessment.ExposureTables;
@@ -78,9 +77,7 @@ public final class Advisor {
 
     /** The outcome on the same task if a row held something else, or were not there. */
     Upshot upshot(Task task, List<Assessment> assessed, Row row, Optional<Row> instead) {
-        ExposureTables figures = new ExposureTables(base.rowsOn(task.on()).stream()
-                .flatMap(r -> r.ref().address().equals(row.ref().address()) ? instead.stream() : Stream.of(r))
-                .toList());
+        ExposureTables figures = new ExposureTables(row.replacedIn(base.rowsOn(task.on()), instead));
         List<Assessment> then = Assessor.restsOn(row, task) ? new Assessor(task, figures).assess() : assessed;
         return Upshot.of(advise(task, figures, then, whole -> engine.decide(whole.inputs(), whole.on(), row, instead)));
     }

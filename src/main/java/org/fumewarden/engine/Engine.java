@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
@@ -44,14 +45,10 @@ public final class Engine {
         boolean once = first || !switchedOff.isEmpty();
         Function<Fact, Held> held = first ? Held::once : met::of;
         DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day), held);
-        StepWriter steps = new StepWriter();
-        List<Held> facts = new ArrayList<>(inputs.size() + StepWriter.EXPECTED);
-        inputs.forEach(input -> facts.add(held.apply(input)));
-        for (Phase phase : base.phases()) {
+        return decide(inputs, held, (phase, facts) -> {
             PhaseRunner runner = runner(phase, day);
-            facts.addAll(steps.add(once ? runner.runOnce(facts, drafts) : runner.run(facts, drafts)));
-        }
-        return new Trail(steps.steps());
+            return once ? runner.runOnce(facts, drafts) : runner.run(facts, drafts);
+        });
     }
 
     /**
@@ -62,17 +59,24 @@ public final class Engine {
     public Trail decide(List<Input> inputs, LocalDate day, Row row, Optional<Row> instead) {
         RowsInForce rows = base.rows(day).with(row, instead);
         DraftWriter drafts = new DraftWriter(base.sentences(), rows, met::of);
-        StepWriter steps = new StepWriter();
-        List<Held> facts = new ArrayList<>(inputs.size() + StepWriter.EXPECTED);
-        inputs.forEach(input -> facts.add(met.of(input)));
-        for (Phase phase : base.phases()) {
+        return decide(inputs, met::of, (phase, facts) -> {
             PhaseRules rules = base.rules(phase);
             boolean reads =
                     rules.read().some(row) || instead.filter(rules.read()::some).isPresent();
-            facts.addAll(steps.add(
-                    reads
-                            ? new PhaseRunner(rules, rows, day, switchedOff).runOnce(facts, drafts)
-                            : runner(phase, day).run(facts, drafts)));
+            return reads
+                    ? new PhaseRunner(rules, rows, day, switchedOff).runOnce(facts, drafts)
+                    : runner(phase, day).run(facts, drafts);
+        });
+    }
+
+    /** Phase by phase, each over all that was concluded before. */
+    private Trail decide(
+            List<Input> inputs, Function<Fact, Held> held, BiFunction<Phase, List<Held>, List<StepDraft>> concluded) {
+        StepWriter steps = new StepWriter();
+        List<Held> facts = new ArrayList<>(inputs.size() + StepWriter.EXPECTED);
+        inputs.forEach(input -> facts.add(held.apply(input)));
+        for (Phase phase : base.phases()) {
+            facts.addAll(steps.add(concluded.apply(phase, facts)));
         }
         return new Trail(steps.steps());
     }

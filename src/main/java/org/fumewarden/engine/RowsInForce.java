@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
@@ -43,11 +42,7 @@ final class RowsInForce {
 
     /** The same rows with another in place of one, or without it. */
     RowsInForce with(Row row, Optional<Row> instead) {
-        return new RowsInForce(
-                all.stream()
-                        .flatMap(r -> r.ref().address().equals(row.ref().address()) ? instead.stream() : Stream.of(r))
-                        .toList(),
-                editions);
+        return new RowsInForce(row.replacedIn(all, instead), editions);
     }
 
     /** In the order of tables and rows. */

@@ -2,8 +2,6 @@ package org.fumewarden.engine;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.lang3.StringUtils;
 import org.drools.drl.ast.descr.PackageDescr;
 import org.fumewarden.codes.Problem;
@@ -21,10 +19,12 @@ import org.fumewarden.codes.RuleFolder;
 public record WrittenFile(
         String file, String folder, String phase, String named, List<WrittenRule> rules, List<Problem> refused) {
 
-    /** Files as they were read last, by name: one check asks for them several times. */
-    private static final Map<String, Kept> READ = new ConcurrentHashMap<>();
+    private static final int FILES_KEPT = 200;
 
-    private record Kept(String text, WrittenFile read) {}
+    /** Files as they were read: one check asks for them several times. */
+    private static final Kept<Source, WrittenFile> READ = new Kept<>(FILES_KEPT);
+
+    private record Source(String file, String text) {}
 
     /** Reads every rule file of a rule base. */
     public static List<WrittenFile> readAll(RuleFolder base) {
@@ -37,12 +37,7 @@ public record WrittenFile(
     private static WrittenFile kept(RuleFolder base, String name, RuleTokens words) {
         String text = base.text(name);
         String file = base.origin() + "/" + name;
-        return READ.compute(
-                        file,
-                        (f, kept) -> kept != null && kept.text().equals(text)
-                                ? kept
-                                : new Kept(text, read(file, name, text, words)))
-                .read();
+        return READ.of(new Source(file, text), source -> read(file, name, text, words));
     }
 
     private static WrittenFile read(String file, String name, String text, RuleTokens words) {

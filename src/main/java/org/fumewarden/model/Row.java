@@ -1,5 +1,9 @@
 package org.fumewarden.model;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /** A row of a rule table. */
 public sealed interface Row extends Fact
         permits Act,
@@ -33,5 +37,16 @@ public sealed interface Row extends Fact
     /** What it repeats. */
     default Citation citation() {
         return ref().citation();
+    }
+
+    /**
+     * These rows with another in place of the one at this address.
+     *
+     * @param instead the row in its place; none to leave it out
+     */
+    default List<Row> replacedIn(List<Row> rows, Optional<Row> instead) {
+        return rows.stream()
+                .flatMap(row -> row.ref().address().equals(ref().address()) ? instead.stream() : Stream.of(row))
+                .toList();
     }
 }
