@@ -80,7 +80,7 @@ enum RowKind {
     private static List<Row> act(RowReader row) {
         String id = row.text("id");
         return List.of(
-                new Act(row.ref(id), id, row.text("part"), row.words("for"), row.text("unless", ""), row.text("says")));
+                new Act(row.ref(id), id, row.text("part"), row.words("for"), row.words("unless"), row.text("says")));
     }
 
     private static List<Row> agent(RowReader row) {

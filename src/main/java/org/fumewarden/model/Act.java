@@ -10,18 +10,19 @@ import java.util.Set;
  * @param calledFor what calls for it: a conclusion such as {@code caution:low-flow} or {@code trait:lev-present=true}, what is
  *     worn such as {@code worn:powered}, or an answer such as {@code answer:place=outdoors}; an asterisk at the end stands for
  *     any ending
- * @param unless what makes it needless, likewise; empty for nothing
+ * @param unless what makes it needless, likewise
  * @param says the sentence
  */
-public record Act(RowRef ref, String id, String part, List<String> calledFor, String unless, String says)
+public record Act(RowRef ref, String id, String part, List<String> calledFor, List<String> unless, String says)
         implements Row {
     public Act {
         calledFor = List.copyOf(calledFor);
+        unless = List.copyOf(unless);
     }
 
     /** True when one of the keys calls for it, and none speaks against it. */
     public boolean calledForBy(Set<String> keys) {
-        return !keys.contains(unless)
+        return unless.stream().noneMatch(keys::contains)
                 && calledFor.stream().anyMatch(c -> keys.stream().anyMatch(k -> fits(c, k)));
     }
 

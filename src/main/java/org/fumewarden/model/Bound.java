@@ -107,6 +107,18 @@ public record Bound(
                 floor.unit());
     }
 
+    /** Oxygen that was measured, for a gas that harms only by taking its place. */
+    public static Bound byOxygen(OpenNeed open, Measure oxygen, Threshold ordinary) {
+        return new Bound(
+                open.agent(),
+                open.question(),
+                Settlement.BOUNDED,
+                "measured-oxygen",
+                oxygen.value(),
+                ordinary.value(),
+                ordinary.unit());
+    }
+
     /** What the code's own guidance settles for controlled work, at its benchmark. */
     public static Bound byGuidance(OpenNeed open, String by, Benchmark benchmark) {
         return new Bound(

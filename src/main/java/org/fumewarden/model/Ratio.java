@@ -73,6 +73,19 @@ public record Ratio(
         return plain.against(plain.limit.multiply(multiple.value()));
     }
 
+    /** As {@link #against}, where the code itself has no such rule: a benchmark, which is not law. */
+    public static Ratio noLaw(Exposure exposure, Limit listed, Threshold multiple, Agent agent, Threshold molarVolume) {
+        Limit limit = listed.in(exposure.unit());
+        return of(
+                exposure,
+                limit.value().multiply(multiple.value()),
+                limit.unit(),
+                agent,
+                molarVolume,
+                "benchmark",
+                limit.ref().address());
+    }
+
     /**
      * The ratio against a limit that a code lowers for shifts longer than the one it was set for: limit x reference / shift.
      * The lowered limit is rounded down, so it is never overstated.

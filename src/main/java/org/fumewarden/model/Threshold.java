@@ -51,6 +51,14 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
         return below(stated.value().subtract(ordinary.leftBy(gas, about, molarVolume)));
     }
 
+    /** True when a stated peak is more than so many times the average of the shift that holds it. */
+    public boolean cannotHold(Exposure average, Exposure peak, Agent about, Threshold molarVolume) {
+        return peak.statistic().equals(Exposure.AS_GIVEN)
+                && Concentrations.convert(peak.level(), peak.unit(), average.unit(), about, molarVolume)
+                                .compareTo(average.level().multiply(value))
+                        > 0;
+    }
+
     private BigDecimal leftBy(Exposure gas, Agent about, Threshold molarVolume) {
         BigDecimal taken = Concentrations.convert(gas.level(), gas.unit(), Unit.PPM, about, molarVolume)
                 .movePointLeft(6)

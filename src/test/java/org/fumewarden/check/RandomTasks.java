@@ -220,7 +220,8 @@ final class RandomTasks {
     }
 
     private static Exposure exposure(Limit limit, BigDecimal level, String path) {
-        return new Exposure(limit.agent(), limit.averaging(), level, limit.unit(), "random", false, path);
+        String statistic = limit.averaging() == Averaging.STEL ? Exposure.AS_GIVEN : "random";
+        return new Exposure(limit.agent(), limit.averaging(), level, limit.unit(), statistic, false, path);
     }
 
     /** Mostly below the limit, so that many a task has a class that serves. */

@@ -3,7 +3,6 @@ package org.fumewarden.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -21,9 +20,10 @@ import org.fumewarden.Extent;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Status;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
-import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Answer;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Condition;
 import org.fumewarden.model.Exposure;
@@ -75,6 +75,9 @@ final class SoundnessTest {
             tests.add(DynamicTest.dynamicTest(
                     code + ": worse news never adds a suitable class",
                     () -> each(code, tasks / 4, harness::neverMilder)));
+            tests.add(DynamicTest.dynamicTest(
+                    code + ": better extraction never leaves more open or asks for more",
+                    () -> each(code, tasks / 2, harness::extractionNeverWorsens)));
             tests.add(DynamicTest.dynamicTest(
                     code + ": the order of facts changes nothing",
                     () -> each(code, tasks / 20, harness::orderChangesNothing)));
@@ -145,21 +148,6 @@ final class SoundnessTest {
             return broken;
         }
 
-        /** A quarter of an hour above 32 times the average of 8 h cannot be: the average bounds the peak once nobody states it. */
-        private static boolean peakOutOfReach(Task task) {
-            List<Exposure> levels = task.inputs().stream()
-                    .filter(Exposure.class::isInstance)
-                    .map(Exposure.class::cast)
-                    .toList();
-            return levels.stream()
-                    .filter(peak -> peak.averaging() == Averaging.STEL)
-                    .anyMatch(peak -> levels.stream()
-                            .filter(e ->
-                                    e.averaging() == Averaging.TWA && e.agent().equals(peak.agent()))
-                            .anyMatch(e -> e.unit() == peak.unit()
-                                    && peak.level().compareTo(e.level().multiply(BigDecimal.valueOf(32))) > 0));
-        }
-
         Optional<String> neverMilder(long seed) {
             Task task = tasks.task(seed);
             Advice advice = advisor.advise(task);
@@ -171,7 +159,8 @@ final class SoundnessTest {
                 Task worse = tasks.worse(task, hazards, seed * 31 + i);
                 // Where nothing at all was stated, even small agents are open; the first level, whatever it is, ends
                 // that.
-                if (task.inputs().stream().noneMatch(Exposure.class::isInstance) || peakOutOfReach(task)) {
+                if (task.inputs().stream().noneMatch(Exposure.class::isInstance)
+                        || advice.status() == Status.CONFLICT) {
                     continue;
                 }
                 Advice after = advisor.advise(worse);
@@ -192,6 +181,33 @@ final class SoundnessTest {
             return broken.isEmpty()
                     ? Optional.empty()
                     : Optional.of(String.join("; ", broken.subList(0, Math.min(3, broken.size()))));
+        }
+
+        /** The same task without extraction and behind one that is verified. */
+        Optional<String> extractionNeverWorsens(long seed) {
+            Task task = tasks.task(seed);
+            Advice none = advisor.advise(with(task, "none"));
+            Advice verified = advisor.advise(with(task, "verified"));
+            List<String> broken = new ArrayList<>();
+            if (none.status() == Status.COMPLETE && verified.status() != Status.COMPLETE) {
+                broken.add("complete without extraction, with it " + verified.status() + " " + verified.questions());
+            }
+            if (verified.requiredFactor()
+                            .value()
+                            .compareTo(none.requiredFactor().value())
+                    > 0) {
+                broken.add("the factor rises from " + none.requiredFactor().value() + " to "
+                        + verified.requiredFactor().value());
+            }
+            return broken.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(String.join("; ", broken) + " in " + task.inputs());
+        }
+
+        private Task with(Task task, String extraction) {
+            return tasks.task(task.inputs().stream()
+                    .map(i -> i.path().equals("task.extraction") ? new Answer("extraction", extraction, i.path()) : i)
+                    .toList());
         }
 
         Optional<String> orderChangesNothing(long seed) {

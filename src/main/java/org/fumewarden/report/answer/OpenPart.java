@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.model.Caution;
+import org.fumewarden.model.Trait;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
@@ -16,6 +17,7 @@ import org.fumewarden.report.sheet.Sign;
 /** What is still to be answered or measured. Nothing is left out: levels that are missing stand together. */
 record OpenPart(Advice advice, Spoken spoken) {
     private static final int ASKED = 6;
+    private static final String DANGEROUS = "may-be-dangerous";
 
     Optional<Part> write() {
         List<Line> lines = new ArrayList<>();
@@ -34,7 +36,7 @@ record OpenPart(Advice advice, Spoken spoken) {
         }
         others.stream()
                 .limit(ASKED)
-                .map(q -> spoken.words().sayOr("ask." + q.question(), spoken.told(q.ask())))
+                .map(q -> spoken.words().sayOr("ask." + q.question(), spoken.told(q.ask())) + about(q))
                 .forEach(q -> lines.add(new Line.Says(Sign.OPEN, q)));
         if (others.size() > ASKED) {
             lines.add(new Line.Says(
@@ -45,6 +47,17 @@ record OpenPart(Advice advice, Spoken spoken) {
         missing("open.measure", levels, lines);
         missing("open.prove", proofs, lines);
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("open", spoken.say("page.open"), lines));
+    }
+
+    /** Which gases a question is about that names none. */
+    private String about(OpenQuestion question) {
+        String gases = advice.trail().all(Trait.class).stream()
+                .filter(t -> question.question().equals("danger-excluded")
+                        && t.circumstance().equals(DANGEROUS))
+                .map(t -> spoken.agent(t.value()))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return gases.isEmpty() ? "" : " (" + gases + ")";
     }
 
     private void missing(String key, Map<String, List<String>> levels, List<Line> lines) {
