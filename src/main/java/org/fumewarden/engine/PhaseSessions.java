@@ -4,9 +4,11 @@ import java.lang.ref.SoftReference;
 import java.time.LocalDate;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Consumer;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Row;
 import org.kie.api.KieBase;
@@ -44,11 +46,22 @@ final class PhaseSessions {
 
     /** What the rules conclude from the rows and these facts. */
     List<Firing> run(List<Fact> facts) {
+        return run(facts, session -> {}, session -> {});
+    }
+
+    /** The same if a row held something else, or were not there. */
+    List<Firing> run(List<Fact> facts, Row row, Optional<Row> instead) {
+        return run(facts, session -> session.replace(row, instead), session -> session.replace(row, Optional.of(row)));
+    }
+
+    private List<Firing> run(List<Fact> facts, Consumer<PhaseSession> before, Consumer<PhaseSession> after) {
         PhaseSession session = waiting();
         boolean asNew = false;
         try {
+            before.accept(session);
             List<Firing> firings = session.run(facts);
             asNew = session.renew();
+            after.accept(session);
             return firings;
         } finally {
             if (asNew) {
