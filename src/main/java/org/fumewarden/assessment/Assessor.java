@@ -48,7 +48,8 @@ public final class Assessor {
      * @throws org.fumewarden.codes.InputException when sampled time does not fit into the shift
      */
     public List<Assessment> assess() {
-        return task.readings().stream().map(this::assess).toList();
+        List<Assessment> each = task.readings().stream().map(this::assess).toList();
+        return new WholeAndPart(task, figures, each).bounded();
     }
 
     /** Whether another value of a row could make an assessment of the task another. */
@@ -57,7 +58,7 @@ public final class Assessor {
             return task.readings().stream().anyMatch(r -> r.agent().equals(limit.agent()));
         }
         if (row instanceof Member member) {
-            return PublishedLevels.reads(member);
+            return PublishedLevels.reads(member) || WholeAndPart.reads(member);
         }
         return !(row instanceof DangerLevel || row instanceof Band || row instanceof FilterMatch);
     }

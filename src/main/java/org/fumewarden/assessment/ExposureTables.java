@@ -28,6 +28,8 @@ public final class ExposureTables {
     /** Digits of a reckoned level; rounded up, so that it is never understated. */
     private static final MathContext LEVEL = new MathContext(12, RoundingMode.CEILING);
 
+    private static final MathContext LIMIT = new MathContext(9, RoundingMode.FLOOR);
+
     private final Map<Class<?>, List<Row>> rows = new HashMap<>();
 
     private final Map<String, Set<Unit>> units = new HashMap<>();
@@ -100,5 +102,10 @@ public final class ExposureTables {
     /** A reckoned level as a decimal, rounded up. */
     public static BigDecimal level(double value) {
         return BigDecimal.valueOf(value).round(LEVEL);
+    }
+
+    /** A level; one that is a limit itself is rounded down, so that its unit turned to and fro never puts it above. */
+    static BigDecimal level(double value, boolean aLimit) {
+        return aLimit ? BigDecimal.valueOf(value).round(LIMIT) : level(value);
     }
 }

@@ -14,6 +14,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Reckoning;
+import org.fumewarden.model.Soundness;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
 
@@ -89,7 +90,8 @@ final class SampleAssessment {
     private static BigDecimal level(Reading.Samples group, Governing governing) {
         return governing.statistic() == Statistic.HIGHEST_SAMPLE
                 ? group.highest()
-                : ExposureTables.level(governing.value()).max(group.highest());
+                : ExposureTables.level(governing.value(), governing.holds(Soundness.HELD_AT_LIMIT))
+                        .max(group.highest());
     }
 
     private static String name(Reading.Samples group, Statistic statistic) {

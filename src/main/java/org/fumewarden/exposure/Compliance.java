@@ -22,6 +22,9 @@ public final class Compliance {
     private static final int PRELIMINARY_FROM = 3;
     private static final int TOLERANCE_FROM = 6;
     private static final double UNLIKELY = 0.05;
+    /** A result at the threshold is not below it, whatever the product of two doubles says. */
+    private static final double SURELY = 1 - 1e-12;
+
     private static final double[] PRELIMINARY_SHARES = {0.1, 0.15, 0.2};
 
     private Compliance() {}
@@ -97,7 +100,7 @@ public final class Compliance {
                     "The preliminary test is for 3 to 5 samples; there are " + n + ".");
         }
         double share = PRELIMINARY_SHARES[n - PRELIMINARY_FROM];
-        boolean low = set.samples().stream().allMatch(s -> s.concentration() < share * limit);
+        boolean low = set.samples().stream().allMatch(s -> s.concentration() < share * limit * SURELY);
         return low
                 ? new Verdict(
                         Decision.COMPLIANT,

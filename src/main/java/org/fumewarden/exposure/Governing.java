@@ -18,6 +18,7 @@ import org.fumewarden.model.Soundness;
  *       studies and the samples give together, with a caution;
  *   <li>6 and more: the larger of the highest sample and the upper tolerance limit 95 %, 70 % confidence; where the figure
  *       for few samples is larger still, it is mixed in and fades out until there are nineteen;
+ *   <li>3 to 5 that pass the preliminary test of EN 689: that figure, held at the limit;
  *   <li>a geometric standard deviation below 1.2 is raised to 1.2 first;
  *   <li>6 and more, nothing detected: the highest detection limit in place of the tolerance limit, with a caution;
  *   <li>a statistic that was asked for counts only when it is higher.
@@ -42,6 +43,11 @@ public record Governing(
 
     /** Something that weakens the value. */
     public record Caution(Soundness status, String sentence) {}
+
+    /** Whether a caution of this kind weakens it. */
+    public boolean holds(Soundness status) {
+        return cautions.stream().anyMatch(c -> c.status() == status);
+    }
 
     /** Each sentence once. */
     private static List<Caution> once(List<Caution> cautions) {
@@ -93,6 +99,8 @@ public record Governing(
         question.desired()
                 .filter(s -> s != Statistic.HIGHEST_SAMPLE && !candidates.contains(s))
                 .ifPresent(candidates::add);
+        boolean passes = Compliance.preliminary(set, limit).decision() == Compliance.Decision.COMPLIANT;
+        boolean held = false;
         Statistic chosen = Statistic.HIGHEST_SAMPLE;
         double value = set.highest();
         for (Statistic statistic : candidates) {
@@ -101,10 +109,20 @@ public record Governing(
             if (found.value().isEmpty() && found.status() != Soundness.NOT_NEEDED && set.size() >= FIT_FROM) {
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }
-            if (found.value().orElse(0.0) > value) {
-                value = found.value().get();
+            double figure = found.value().orElse(0.0);
+            boolean above = passes && figure > limit && !question.desired().equals(Optional.of(statistic));
+            held |= above;
+            if ((above ? limit : figure) > value) {
+                value = above ? limit : figure;
                 chosen = statistic;
             }
+        }
+        if (held && value <= limit) {
+            cautions.add(new Caution(
+                    Soundness.HELD_AT_LIMIT,
+                    "All " + set.size()
+                            + " samples are so far below the limit that the preliminary test of EN 689 passes."
+                            + " They count as at the limit, not above it."));
         }
         String sentence = "The ratio rests on the " + chosen.words() + ", " + ResultWords.number(value) + ".";
         return new Governing(chosen, value, sentence, once(cautions), more);

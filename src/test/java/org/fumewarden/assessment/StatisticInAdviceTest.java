@@ -74,6 +74,43 @@ final class StatisticInAdviceTest {
         assertTrue(cautions(advice).contains("With 2 samples the spread is poorly known"), cautions(advice));
     }
 
+    /** EN 689:2018, preliminary test: 3 results below a tenth of the limit comply (from memory). Limit 0.05 mg/m3. */
+    @Test
+    void threeResultsFarBelowTheLimitAskForNoFactorWhateverStudiesSay() {
+        Advice advice = manganese("samples: [0.004 mg/m3, 0.004 mg/m3, 0.0049 mg/m3]");
+        assertTrue(exposure(advice).level().compareTo(new BigDecimal("0.05")) <= 0);
+        assertTrue(advice.requiredFactor().value().compareTo(BigDecimal.ONE) <= 0);
+        Advice at = manganese("samples: [0.004 mg/m3, 0.004 mg/m3, 0.005 mg/m3]");
+        assertTrue(exposure(at).level().compareTo(new BigDecimal("0.05")) > 0);
+    }
+
+    @Test
+    void aFigureFromFewResultsIsAtMostTheWholeButNeverBelowAResult() {
+        String part = "manganese-respirable\nsamples: [0.02 mg/m3]\n";
+        Exposure alone = exposure(advise(part.strip()));
+        assertTrue(alone.level().compareTo(new BigDecimal("0.06")) > 0);
+        Advice within = manganeseWithin("0.06 mg/m3");
+        assertEquals(0, new BigDecimal("0.06").compareTo(respirable(within)));
+        assertTrue(cautions(within).contains("A part is at most the whole"), cautions(within));
+        assertEquals(0, new BigDecimal("0.02").compareTo(respirable(manganeseWithin("0.01 mg/m3"))));
+    }
+
+    private static Advice manganeseWithin(String inhalable) {
+        String entry = BENCH.formatted(
+                "manganese-respirable\n    samples: [0.02 mg/m3]\n  - agent: manganese-inhalable\n    twa: "
+                        + inhalable);
+        return Bench.ofText("task", entry, id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))))
+                .advise();
+    }
+
+    private static BigDecimal respirable(Advice advice) {
+        return advice.inputs().stream()
+                .filter(i -> i instanceof Exposure x && x.agent().equals("manganese-respirable"))
+                .map(i -> ((Exposure) i).level())
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void threeSamplesCountByAnAssumedSpread() {
         // geometric mean 0.2; 0.2 exp((1.644854 + 0.524401 / sqrt 3) ln 2.7) = 1.38408

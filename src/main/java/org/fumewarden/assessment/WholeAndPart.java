@@ -1,0 +1,110 @@
+package org.fumewarden.assessment;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fumewarden.exposure.Statistic;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Figures;
+import org.fumewarden.model.Input;
+import org.fumewarden.model.Member;
+import org.fumewarden.task.Reading;
+import org.fumewarden.task.Task;
+
+/**
+ * A figure that rests on an assumed spread or on other people's studies is at most the level of the whole it is a part of.
+ *
+ * <p>Never below the highest sample: a result above the whole is a contradiction, and no reckoning hides it. An estimate bounds
+ * nothing.
+ */
+final class WholeAndPart {
+    private static final String PART_OF = "part-of-";
+
+    private final ExposureTables figures;
+    private final List<Assessment> each;
+    private final List<Exposure> levels;
+
+    WholeAndPart(Task task, ExposureTables figures, List<Assessment> each) {
+        this.figures = figures;
+        this.each = each;
+        levels = Stream.concat(
+                        task.inputs().stream()
+                                .filter(Exposure.class::isInstance)
+                                .map(Exposure.class::cast),
+                        each.stream().flatMap(a -> a.exposure().stream()))
+                .filter(x -> !x.estimated())
+                .toList();
+    }
+
+    /** Whether the bound asks for this member of a set. */
+    static boolean reads(Member member) {
+        return member.set().startsWith(PART_OF);
+    }
+
+    List<Assessment> bounded() {
+        return each.stream().map(this::bounded).toList();
+    }
+
+    private Assessment bounded(Assessment assessment) {
+        if (!(assessment.reading() instanceof Reading.Samples group) || !assumed(assessment)) {
+            return assessment;
+        }
+        return assessment
+                .exposure()
+                .flatMap(x -> whole(x).filter(w -> figure(w, x).orElseThrow().compareTo(x.level()) < 0)
+                        .map(w -> bounded(assessment, group, x, w)))
+                .orElse(assessment);
+    }
+
+    private static boolean assumed(Assessment assessment) {
+        return assessment
+                .appraisal()
+                .map(a -> a.governing().statistic())
+                .filter(s -> s == Statistic.ASSUMED_SPREAD || s == Statistic.POSTERIOR)
+                .isPresent();
+    }
+
+    /** The lowest level of what holds it, over the same time. */
+    private Optional<Exposure> whole(Exposure part) {
+        return levels.stream()
+                .filter(w -> w.averaging() == part.averaging() && holds(w.agent(), part.agent()))
+                .filter(w -> figure(w, part).isPresent())
+                .min(Comparator.comparing(w -> figure(w, part).orElseThrow()));
+    }
+
+    private boolean holds(String whole, String part) {
+        return figures.all(Member.class)
+                .anyMatch(m -> m.set().equals(PART_OF + whole) && m.item().equals(part));
+    }
+
+    private Optional<BigDecimal> figure(Exposure whole, Exposure part) {
+        return figures.in(part.unit(), whole.level(), whole.unit(), whole.agent());
+    }
+
+    private Assessment bounded(Assessment assessment, Reading.Samples group, Exposure part, Exposure whole) {
+        BigDecimal level = figure(whole, part).orElseThrow().max(group.highest());
+        List<Input> inputs = Stream.concat(
+                        assessment.inputs().stream()
+                                .map(i -> i == part
+                                        ? new Exposure(
+                                                part.agent(),
+                                                part.averaging(),
+                                                level,
+                                                part.unit(),
+                                                part.statistic(),
+                                                false,
+                                                part.path())
+                                        : i),
+                        Stream.of((Input) Assessor.note(
+                                group,
+                                "at-most-the-whole",
+                                "The samples alone would count as " + Figures.shown(part.level()) + " "
+                                        + part.unit().symbol() + ". A part is at most the whole, so they count as "
+                                        + Figures.shown(level) + " "
+                                        + part.unit().symbol() + ".")))
+                .toList();
+        return new Assessment(group, assessment.limit(), inputs, assessment.appraisal(), assessment.screening());
+    }
+}
