@@ -19,6 +19,9 @@ import org.fumewarden.report.sheet.Sign;
 /** What to wear, or to stay out. */
 record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     private static final int FEW = 2;
+    /** The code whose factors are multiples of the limit. */
+    private static final String MULTIPLES = "de";
+
     private static final String LOW_OXYGEN = "oxygen-deficient";
 
     Part write() {
@@ -183,14 +186,15 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         }
         RequiredFactor factor = advice.requiredFactor();
         String open = factor.open() ? " " + spoken.say("factor.open") : "";
-        String assigned = advice.recommended()
+        String assigned = "factor.assigned" + (advice.codeUsed().id().equals(MULTIPLES) ? "." + MULTIPLES : "");
+        String worn = advice.recommended()
                 .flatMap(Respirator::factor)
-                .map(f -> spoken.say("factor.assigned", Spoken.figure(f)) + " ")
+                .map(f -> spoken.say(assigned, Spoken.figure(f)) + " ")
                 .orElse("");
         if (factor.asksForOne()) {
             lines.add(new Line.Says(
                     Sign.NONE,
-                    assigned
+                    worn
                             + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
                             + open));
         } else if (advice.byChoice().isEmpty() || factor.restsOnNothing()) {
