@@ -42,7 +42,8 @@ public final class WhatIfText {
 
     /** A sentence with its rule and clause. */
     public static String reason(Reason reason) {
-        return reason.says() + " [" + reason.rule() + ": " + (OWN.contains(reason.source()) ? "" : reason.source() + " ") + reason.clause() + "]";
+        return reason.says() + " [" + reason.rule() + ": "
+                + (OWN.contains(reason.source()) ? "" : reason.source() + " ") + reason.clause() + "]";
     }
 
     /** The tree of a derivation. */
