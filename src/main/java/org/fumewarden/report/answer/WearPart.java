@@ -19,9 +19,6 @@ import org.fumewarden.report.sheet.Sign;
 /** What to wear, or to stay out. */
 record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     private static final int FEW = 2;
-    /** The code whose factors are multiples of the limit. */
-    private static final String MULTIPLES = "de";
-
     private static final String LOW_OXYGEN = "oxygen-deficient";
 
     Part write() {
@@ -186,7 +183,8 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         }
         RequiredFactor factor = advice.requiredFactor();
         String open = factor.open() ? " " + spoken.say("factor.open") : "";
-        String assigned = "factor.assigned" + (advice.codeUsed().id().equals(MULTIPLES) ? "." + MULTIPLES : "");
+        String own = "factor.assigned." + advice.codeUsed().id();
+        String assigned = spoken.words().all().containsKey(own) ? own : "factor.assigned";
         String worn = advice.recommended()
                 .flatMap(Respirator::factor)
                 .map(f -> spoken.say(assigned, Spoken.figure(f)) + " ")
