@@ -1,7 +1,6 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -62,7 +61,6 @@ final class AdviceWriter {
     Advice write() {
         RequiredFactor required = requiredFactor();
         List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
-        CodeCard card = book.card();
         BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status());
         ComparedLater compare = new ComparedLater(values::untried);
         Advice advice = new Advice(
@@ -86,7 +84,7 @@ final class AdviceWriter {
                 conflicts(),
                 compare,
                 task.register(),
-                new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks(), valuesUntil()),
+                codeUsed(values),
                 book.revision(),
                 task.inputs(),
                 trail);
@@ -103,16 +101,27 @@ final class AdviceWriter {
     }
 
     /**
-     * The last day on which what the trail rests on stays as it is: no row of it ends, and no list that the code reads
-     * gets a limit for the agent and averaging time of one.
+     * The code, with the last day on which what the trail rests on stays as it is: no row of it ends, and no list that the
+     * code reads gets a limit for the agent and averaging time of one.
      */
-    private Optional<LocalDate> valuesUntil() {
+    private CodeUsed codeUsed(BeforeSigning values) {
+        CodeCard card = book.card();
         Set<String> read = trail.steps().stream()
                 .flatMap(step -> step.premises().stream())
                 .filter(premise -> premise.kind().equals("row"))
                 .map(Premise::address)
                 .collect(Collectors.toSet());
-        return book.change(task.on(), read).map(day -> day.minusDays(1));
+        return new CodeUsed(
+                card.id(),
+                card.name(),
+                card.edition(),
+                card.checkedOn(),
+                card.lacks(),
+                book.change(task.on(), read).map(day -> day.minusDays(1)),
+                book.ended(task.on()).stream()
+                        .filter(row -> read.contains(row.row().ref().address()))
+                        .map(row -> new CodeUsed.Ended(row.row().ref().address(), values.value(row.row()), row.until()))
+                        .toList());
     }
 
     private RequiredFactor requiredFactor() {
