@@ -14,10 +14,16 @@ public final class Hidden {
             Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Co}\\p{Cs}\\p{Cn}\\u034F\\u115F\\u1160\\u17B4\\u17B5"
                     + "\\u180B-\\u180F\\u2800\\u3164\\uFE00-\\uFE0F\\uFFA0\\x{E0100}-\\x{E01EF}]");
 
+    /** Where the letters and signs of ASCII end, all of which are seen. */
+    private static final char DELETE = 0x7F;
+
     private Hidden() {}
 
     /** The first such character of a text, by its number in Unicode; empty when there is none. */
     public static Optional<String> first(String text) {
+        if (text.chars().allMatch(c -> c >= ' ' && c < DELETE)) {
+            return Optional.empty();
+        }
         return ANY.matcher(text)
                 .results()
                 .findFirst()

@@ -31,6 +31,7 @@ public final class RuleFolder {
     private final Map<String, byte[]> read = new ConcurrentHashMap<>();
     private final Map<String, byte[]> besides = new TreeMap<>();
     private final Map<String, Map<String, Node>> parsed = new ConcurrentHashMap<>();
+    private final Map<String, Node> own = new ConcurrentHashMap<>();
 
     private RuleFolder(String origin, boolean shipped, List<String> names) {
         this.origin = origin;
@@ -147,17 +148,21 @@ public final class RuleFolder {
         return Optional.ofNullable(besides.get(name));
     }
 
-    /** A YAML file, parsed. */
+    /** A YAML file, parsed once. */
     public Located located(String name) {
-        if (!shipped) {
-            return YamlFiles.parse(origin + "/" + name, text(name));
-        }
+        String file = origin + "/" + name;
+        Node node = shippedNode(name)
+                .orElseGet(() -> own.computeIfAbsent(
+                        name, n -> YamlFiles.parse(file, text(n)).node()));
+        return new Located(file, "", node, new ArrayList<>());
+    }
+
+    private Optional<Node> shippedNode(String name) {
         String part = name.substring(0, name.indexOf('/'));
-        Node node = parsed.computeIfAbsent(part, ShippedRuleBase::parsed).get(name);
-        if (node == null) {
-            return YamlFiles.parse(origin + "/" + name, text(name));
-        }
-        return new Located(origin + "/" + name, "", node, new ArrayList<>());
+        return shipped
+                ? Optional.ofNullable(
+                        parsed.computeIfAbsent(part, ShippedRuleBase::parsed).get(name))
+                : Optional.empty();
     }
 
     /** The revision of the files that decide advice under one code: those of the given folders. */

@@ -57,15 +57,12 @@ public final class Engine {
      * @param instead the row in its place; none to leave the row out
      */
     public Trail decide(List<Input> inputs, LocalDate day, Row row, Optional<Row> instead) {
-        RowsInForce rows = base.rows(day).with(row, instead);
-        DraftWriter drafts = new DraftWriter(base.sentences(), rows, met::of);
+        DraftWriter drafts = new DraftWriter(base.sentences(), base.rows(day).with(row, instead), met::of);
         return decide(inputs, met::of, (phase, facts) -> {
-            PhaseRules rules = base.rules(phase);
-            boolean reads =
-                    rules.read().some(row) || instead.filter(rules.read()::some).isPresent();
-            return reads
-                    ? new PhaseRunner(rules, rows, day, switchedOff).runOnce(facts, drafts)
-                    : runner(phase, day).run(facts, drafts);
+            Readers read = base.rules(phase).read();
+            boolean reads = read.some(row) || instead.filter(read::some).isPresent();
+            PhaseRunner runner = runner(phase, day);
+            return reads ? runner.runWith(facts, row, instead, drafts) : runner.run(facts, drafts);
         });
     }
 

@@ -6,9 +6,11 @@ import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Fact;
+import org.fumewarden.model.Row;
 
 /**
  * Runs the rules of one phase on one day. What a rule concludes depends on nothing but the facts that it can match, so
@@ -41,6 +43,11 @@ final class PhaseRunner {
     /** What the rules conclude from the rows in force and these facts, with nothing kept for later. */
     List<StepDraft> runOnce(List<Held> facts, DraftWriter writer) {
         return writer.drafts(whole.runOnce(readBySome(facts)));
+    }
+
+    /** What the rules would conclude if a row held something else, or were not there; nothing of it is kept. */
+    List<StepDraft> runWith(List<Held> facts, Row row, Optional<Row> instead, DraftWriter writer) {
+        return writer.drafts(whole.run(readBySome(facts), row, instead));
     }
 
     /** What the rules conclude from the rows in force and these facts. */

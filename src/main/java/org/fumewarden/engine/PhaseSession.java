@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Row;
 import org.kie.api.event.rule.AgendaEventListener;
@@ -49,6 +50,14 @@ final class PhaseSession {
         boolean asNew = listener.firings().stream().allMatch(this::madeAnew);
         listener.forget();
         return asNew;
+    }
+
+    /** Takes the row of an address out, and puts another in where there is one. */
+    void replace(Row row, Optional<Row> instead) {
+        List<Row> out =
+                rows.keySet().stream().filter(r -> r.ref().isSameRow(row.ref())).toList();
+        out.forEach(r -> session.delete(rows.remove(r)));
+        instead.ifPresent(r -> rows.put(r, session.insert(r)));
     }
 
     private boolean madeAnew(Firing firing) {

@@ -1,25 +1,32 @@
 package org.fumewarden.engine;
 
-import java.lang.ref.Cleaner;
+import java.lang.ref.SoftReference;
 import java.time.LocalDate;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Consumer;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Row;
+import org.kie.api.KieBase;
+import org.kie.api.KieServices;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionConfiguration;
+import org.kie.api.runtime.conf.KeepReferenceOption;
 import org.kie.api.runtime.rule.AgendaFilter;
 
 /** Sessions in which some rules of a phase fire on one day. Safe to share between threads: each run has a session to itself. */
 final class PhaseSessions {
-    /** Compiled rules hold on to their sessions until these are closed, so whoever is let go must close its own. */
-    private static final Cleaner CLEANER = Cleaner.create();
+    /** Compiled rules do not hold on to their sessions, so one that nobody uses goes when memory is short. */
+    private static final KieSessionConfiguration FREE = free();
 
     private final PhaseRules rules;
     private final List<Row> rows;
     private final AgendaFilter filter;
-    private final Queue<PhaseSession> idle = new ConcurrentLinkedQueue<>();
+    private final Queue<SoftReference<PhaseSession>> idle = new ConcurrentLinkedQueue<>();
 
     /**
      * Sessions that are made when needed.
@@ -29,7 +36,6 @@ final class PhaseSessions {
     PhaseSessions(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff, BitSet firing) {
         this.rules = rules;
         this.rows = rows.readBy(rules, firing);
-        CLEANER.register(this, new Closing(idle));
         this.filter = match -> {
             SpokenRule rule = rules.spoken().get(match.getRule().getName());
             return firing.get(rules.place(rule.card()))
@@ -40,18 +46,26 @@ final class PhaseSessions {
 
     /** What the rules conclude from the rows and these facts. */
     List<Firing> run(List<Fact> facts) {
-        PhaseSession session = idle.poll();
-        if (session == null) {
-            session = session();
-        }
+        return run(facts, session -> {}, session -> {});
+    }
+
+    /** The same if a row held something else, or were not there. */
+    List<Firing> run(List<Fact> facts, Row row, Optional<Row> instead) {
+        return run(facts, session -> session.replace(row, instead), session -> session.replace(row, Optional.of(row)));
+    }
+
+    private List<Firing> run(List<Fact> facts, Consumer<PhaseSession> before, Consumer<PhaseSession> after) {
+        PhaseSession session = waiting();
         boolean asNew = false;
         try {
+            before.accept(session);
             List<Firing> firings = session.run(facts);
             asNew = session.renew();
+            after.accept(session);
             return firings;
         } finally {
             if (asNew) {
-                idle.add(session);
+                idle.add(new SoftReference<>(session));
             } else {
                 session.close();
             }
@@ -68,15 +82,29 @@ final class PhaseSessions {
         }
     }
 
-    private PhaseSession session() {
-        return new PhaseSession(rules.base().newKieSession(), rows, new MatchListener(rules.spoken()), filter);
+    /** A session that waits to be used again, or a new one. */
+    private PhaseSession waiting() {
+        for (SoftReference<PhaseSession> one = idle.poll(); one != null; one = idle.poll()) {
+            PhaseSession session = one.get();
+            if (session != null) {
+                return session;
+            }
+        }
+        return session();
     }
 
-    /** Closes the sessions of an owner that is gone. */
-    private record Closing(Queue<PhaseSession> idle) implements Runnable {
-        @Override
-        public void run() {
-            idle.forEach(PhaseSession::close);
-        }
+    private PhaseSession session() {
+        return new PhaseSession(session(rules.base()), rows, new MatchListener(rules.spoken()), filter);
+    }
+
+    /** A session of compiled rules, which holds nothing yet. */
+    static KieSession session(KieBase base) {
+        return base.newKieSession(FREE, null);
+    }
+
+    private static KieSessionConfiguration free() {
+        KieSessionConfiguration configuration = KieServices.get().newKieSessionConfiguration();
+        configuration.setOption(KeepReferenceOption.NO);
+        return configuration;
     }
 }

@@ -31,12 +31,15 @@ public final class Posterior {
     private record Point(double percentile, double mean, double deviation, double weight) {}
 
     private Posterior(double centre, double half, double smallest, double largest, DoubleBinaryOperator logWeight) {
+        double[] deviations = new double[DEVIATIONS];
+        for (int j = 0; j < DEVIATIONS; j++) {
+            deviations[j] = smallest * Math.pow(largest / smallest, j / (DEVIATIONS - 1.0));
+        }
         List<double[]> grid = new ArrayList<>();
         double highest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < MEANS; i++) {
             double mean = centre + half * (2.0 * i / (MEANS - 1) - 1);
-            for (int j = 0; j < DEVIATIONS; j++) {
-                double deviation = smallest * Math.pow(largest / smallest, j / (DEVIATIONS - 1.0));
+            for (double deviation : deviations) {
                 double log = logWeight.applyAsDouble(mean, deviation);
                 highest = Math.max(highest, log);
                 grid.add(new double[] {mean, deviation, log});

@@ -46,7 +46,7 @@ public sealed interface Row extends Fact
      */
     default List<Row> replacedIn(List<Row> rows, Optional<Row> instead) {
         return rows.stream()
-                .flatMap(row -> row.ref().address().equals(ref().address()) ? instead.stream() : Stream.of(row))
+                .flatMap(row -> row.ref().isSameRow(ref()) ? instead.stream() : Stream.of(row))
                 .toList();
     }
 }

@@ -27,4 +27,9 @@ public record RowRef(String table, String key, Citation citation, List<String> b
     public String address() {
         return table + "#" + key;
     }
+
+    /** True for the address of the same row. */
+    public boolean isSameRow(RowRef other) {
+        return key.equals(other.key) && table.equals(other.table);
+    }
 }

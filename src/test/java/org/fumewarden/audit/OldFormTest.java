@@ -15,13 +15,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.zip.GZIPInputStream;
+import org.fumewarden.Extent;
 import org.fumewarden.report.AdviceTree;
 import org.junit.jupiter.api.Test;
 
 /** The same advice as two builds wrote it, in format 2 and in format 3: it replays, and nothing that is changed in it does. */
 final class OldFormTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final int TRIED = 200;
+    private static final int TRIED = Extent.of(40, 200, 200);
 
     private static JsonNode kept(int format) throws IOException {
         try (InputStream in =

@@ -74,7 +74,7 @@ final class AloneTest {
         Map<String, Integer> places = spoken.keySet().stream().collect(Collectors.toMap(n -> n, n -> 0));
         Readers read = new Readers(compiled, places);
         PhaseSession session = new PhaseSession(
-                compiled.newKieSession(),
+                PhaseSessions.session(compiled),
                 base.rowsOn(task.on()).stream().filter(read::some).toList(),
                 new MatchListener(spoken),
                 match -> spoken.get(match.getRule().getName()).card().inForce(task.on()));

@@ -2,11 +2,13 @@ package org.fumewarden.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,8 +28,10 @@ import org.fumewarden.task.TaskTree;
 import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.kie.api.runtime.KieSession;
 
 /** What an engine keeps between tasks to be fast never shows in what it decides. */
 final class ReuseTest {
@@ -115,6 +119,16 @@ final class ReuseTest {
         assertFalse(twice == 0, "some conclusions come twice");
     }
 
+    /** A program that runs for weeks meets many days and codes, and must not hold the sessions of each. */
+    @Test
+    void compiledRulesDoNotHoldOnToASession() {
+        RuleBase base = RuleBase.shipped("gb");
+        WeakReference<KieSession> session = new WeakReference<>(PhaseSessions.session(
+                base.rules(base.phases().iterator().next()).base()));
+        System.gc();
+        assertNull(session.get());
+    }
+
     private static Set<Conclusion> conclusions(List<Firing> firings) {
         Set<Conclusion> conclusions = new HashSet<>();
         firings.forEach(f -> conclusions.add(f.conclusion()));
@@ -123,7 +137,7 @@ final class ReuseTest {
 
     private static PhaseSession session(RuleBase base, Phase phase, Task task, boolean allRows) {
         return new PhaseSession(
-                base.rules(phase).base().newKieSession(),
+                PhaseSessions.session(base.rules(phase).base()),
                 allRows ? base.rowsOn(task.on()) : base.rows(task.on()).readBy(base.rules(phase)),
                 new MatchListener(base.rules(phase).spoken()),
                 match -> base.rules(phase)

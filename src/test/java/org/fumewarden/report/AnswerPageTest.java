@@ -110,7 +110,11 @@ final class AnswerPageTest {
             }
         }
         assertTrue(stories.size() >= LEAST_STORIES, "stories: " + stories.size());
-        return Stream.concat(tours(), stories.stream());
+        return Extent.sample(
+                Stream.concat(tours(), stories.stream()).toList(),
+                Path::toString,
+                Extent.of(12, Extent.ALL, Extent.ALL))
+                .stream();
     }
 
     /** Only what lies below a tenth of its limit may be counted, in whatever language. */

@@ -95,6 +95,7 @@ class KeptTasksTest extends OnThePage {
     }
 
     @Test
+    @Tag("ci")
     void aServerStartedAgainAsksForItsNewLink() throws IOException {
         WebServer other = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
         int port = other.listening().getPort();

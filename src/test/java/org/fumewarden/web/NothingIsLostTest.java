@@ -46,6 +46,7 @@ class NothingIsLostTest {
     }
 
     @Test
+    @Tag("ci")
     void aDeadServerIsSaidAndWhatWasTypedComesBackToLife() throws IOException {
         int port = server.listening().getPort();
         server.close();

@@ -28,6 +28,7 @@ class TrainingRoomTest extends OnThePage {
     }
 
     @Test
+    @Tag("ci")
     void aTrainerCountsHandsOnTheNumberKeysAndSeesWhatTheRoomGotWrong() {
         open(1280, 720, "fit");
         browser.tabTo("#begin-room");

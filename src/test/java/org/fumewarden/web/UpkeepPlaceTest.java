@@ -146,6 +146,7 @@ class UpkeepPlaceTest {
     }
 
     @Test
+    @Tag("ci")
     void whatWasTypedOutlivesAReload() {
         named();
         scan("U-014");
