@@ -15,6 +15,7 @@ import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.ByChoice;
@@ -41,6 +42,7 @@ import org.fumewarden.trail.Trail;
 
 /** Orders the conclusions of a trail into advice. It adds no judgement of its own. */
 final class AdviceWriter {
+    private final RuleBase base;
     private final CodeBook book;
     private final Task task;
     private final ExposureTables figures;
@@ -49,8 +51,9 @@ final class AdviceWriter {
     private final WithOther other;
 
     AdviceWriter(
-            CodeBook book, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail, WithOther other) {
-        this.book = book;
+            RuleBase base, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail, WithOther other) {
+        this.base = base;
+        this.book = base.book();
         this.task = task;
         this.figures = figures;
         this.assessed = List.copyOf(assessed);
@@ -102,7 +105,7 @@ final class AdviceWriter {
 
     /**
      * The code, with the last day on which what the trail rests on stays as it is: no row of it ends, and no list that the
-     * code reads gets a limit for the agent and averaging time of one.
+     * code reads gets a limit for the agent and averaging time of one, and no rule begins or ends.
      */
     private CodeUsed codeUsed(BeforeSigning values) {
         CodeCard card = book.card();
@@ -117,7 +120,10 @@ final class AdviceWriter {
                 card.edition(),
                 card.checkedOn(),
                 card.lacks(),
-                book.change(task.on(), read).map(day -> day.minusDays(1)),
+                Stream.of(book.change(task.on(), read), base.change(task.on()))
+                        .flatMap(Optional::stream)
+                        .min(Comparator.naturalOrder())
+                        .map(day -> day.minusDays(1)),
                 book.ended(task.on()).stream()
                         .filter(row -> read.contains(row.row().ref().address()))
                         .map(row -> new CodeUsed.Ended(row.row().ref().address(), values.value(row.row()), row.until()))
