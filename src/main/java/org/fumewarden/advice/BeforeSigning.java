@@ -119,7 +119,7 @@ final class BeforeSigning {
 
     /** Each value, without a decision on what another one would change. */
     List<ToCompare> untried() {
-        return write(row -> "Not tried with other values in a batch.");
+        return write(row -> ToCompare.UNTRIED);
     }
 
     private List<ToCompare> write(Function<Row, String> turns) {

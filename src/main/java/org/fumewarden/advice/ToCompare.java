@@ -10,6 +10,9 @@ package org.fumewarden.advice;
  * @param matters what would change if the value were the next step up or down; empty when nothing would
  */
 public record ToCompare(String row, String value, String document, String place, String matters) {
+    /** What stands where a value matters, while nobody asked the engine. */
+    public static final String UNTRIED = "Not tried with other values.";
+
     static final String BESIDE = "; another document gives ";
 
     /** True when another value would make the answer another. */

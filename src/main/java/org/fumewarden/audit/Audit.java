@@ -87,7 +87,7 @@ public final class Audit {
                                 + ", and no rules of that name lie beside it.");
                 return;
             }
-            now = AdviceJson.write(advise(source.get().base()));
+            now = AdviceJson.writeAs(kept.advice(), advise(source.get().base()));
         } catch (InputException e) {
             say(false, "", "CANNOT BE REPLAYED: " + e.getMessage());
             return;

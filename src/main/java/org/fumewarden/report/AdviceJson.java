@@ -3,6 +3,7 @@ package org.fumewarden.report;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
@@ -86,6 +87,18 @@ public final class AdviceJson {
     /** Writes the advice, a line for each respirator, check, fact and step, with a line feed at the end. */
     public static String write(Advice advice) {
         return text(json -> write(advice, json.setPrettyPrinter(new AdviceLines()))) + "\n";
+    }
+
+    /** The same, but for the values to compare, which are as {@link Advice#untried} has them. */
+    public static String writeUntried(Advice advice) {
+        return text(json -> writeUntried(advice, json.setPrettyPrinter(new AdviceLines()))) + "\n";
+    }
+
+    /** The same in the form of a file that it is compared with. */
+    public static String writeAs(JsonNode kept, Advice advice) {
+        boolean untried =
+                kept.path("compare-before-signing").findValuesAsText("matters").contains(ToCompare.UNTRIED);
+        return untried ? writeUntried(advice) : write(advice);
     }
 
     /** What writes one line of JSON. */

@@ -47,9 +47,7 @@ final class Desk {
                 Map.entry("/api/vocabulary", this::vocabulary),
                 Map.entry("/api/codes", this::codes),
                 Map.entry("/api/starts", asked -> Reply.json(Starts.json())),
-                Map.entry(
-                        "/api/advise",
-                        asked -> Reply.json(AdviceJson.write(bench(asked).advise()))),
+                Map.entry("/api/advise", this::advise),
                 Map.entry("/api/matters", this::matters),
                 Map.entry("/api/open", this::open),
                 Map.entry("/api/save", asked -> Reply.text(TaskText.yaml(asked.path("task")))),
@@ -87,6 +85,13 @@ final class Desk {
 
     Bench bench(JsonNode asked, String name) {
         return upkeep.inUse(Bench.ofText("task", TaskText.of(asked, name), library::advisor));
+    }
+
+    /** While somebody types, the values to compare before signing are not tried; the sheet and the file of the advice have them. */
+    private Reply advise(JsonNode asked) {
+        Advice advice = bench(asked).advise();
+        return Reply.json(
+                asked.path("typing").asBoolean() ? AdviceJson.writeUntried(advice) : AdviceJson.write(advice));
     }
 
     private Reply words(JsonNode asked) {

@@ -28,7 +28,7 @@ final class KeptDesk {
     Reply replay(JsonNode asked) {
         Advice advice = desk.bench(asked).advise();
         JsonNode kept = parsed(asked, "advice");
-        ObjectNode root = compared(new Replay(kept, AdviceJson.write(advice)));
+        ObjectNode root = compared(new Replay(kept, AdviceJson.writeAs(kept, advice)));
         root.put("revision", advice.revision());
         root.put("steps", advice.trail().steps().size());
         return Reply.json(root);

@@ -40,7 +40,7 @@ async function decide() {
   running = asked;
   const language = document.documentElement.lang;
   try {
-    const [raw, said] = await Promise.all([askText('api/advise', { task: state.task }),
+    const [raw, said] = await Promise.all([askText('api/advise', { task: state.task, typing: true }),
       language === 'en' ? null : askJson('api/said', { task: state.task, language }, true).catch(() => null)]);
     if (running !== asked) return;
     state.raw = raw;

@@ -6,6 +6,7 @@ import { say } from './words.js';
 import { opening, unverified } from './advice.js';
 import { keptBox } from './kept.js';
 import { taskFile } from './tasks.js';
+import { askText } from './server.js';
 
 const AS_TABLE = 'table';
 let shape = 'tree';
@@ -55,6 +56,13 @@ function csv(steps) {
     .map(row => row.map(cell).join(',')).join('\r\n') + '\r\n';
 }
 
+/** The file of the advice, with its values tried; the page itself has no need of that. */
+async function keepAdvice() {
+  try {
+    keep(taskFile('json'), await askText('api/advise', { task: state.task }), 'application/json');
+  } catch { /* the notice line says what happened */ }
+}
+
 export function drawTrail(root) {
   if (!state.advice) {
     root.replaceChildren(el('p', {}, say(state.problems.length ? 'ui.advice.wrong' : 'ui.deciding.first')));
@@ -75,7 +83,7 @@ export function drawTrail(root) {
       el('input', { type: 'search', id: 'sought', value: sought, maxLength: 100, oninput: e => { sought = e.target.value; draw(); } }),
       el('span', { role: 'radiogroup', 'aria-label': say('ui.trail.shape'), className: 'choices' }, choice('tree', say('ui.trail.tree')), choice(AS_TABLE, say('ui.trail.table')))),
     el('p', { className: 'tools' },
-      el('button', { type: 'button', onclick: () => keep(taskFile('json'), state.raw, 'application/json') }, say('ui.export.json')),
+      el('button', { type: 'button', onclick: keepAdvice }, say('ui.export.json')),
       el('button', { type: 'button', onclick: () => keep(taskFile('csv'), csv(steps), 'text/csv') }, say('ui.export.csv'))),
     count, out, keptBox());
   draw();

@@ -22,6 +22,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.advice.ToCompare;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.task.TaskTree;
@@ -56,6 +57,27 @@ class DeskTest {
         String own =
                 AdviceJson.write(Bench.ofText("task", text, LIBRARY::advisor).advise());
         assertEquals(own, new String(told, StandardCharsets.UTF_8));
+    }
+
+    /** Trying each value with its neighbours takes far longer than deciding, so it waits until somebody reads it. */
+    @Test
+    void whileSomebodyTypesNoValueIsTriedAndTheAdviceReplaysTheSame() throws IOException {
+        ObjectNode asked = task(Starts.text("bench-stainless"));
+        String typing = new String(
+                DESK.find("/api/advise")
+                        .orElseThrow()
+                        .answer(asked.deepCopy().put("typing", true))
+                        .body(),
+                StandardCharsets.UTF_8);
+        String whole =
+                new String(DESK.find("/api/advise").orElseThrow().answer(asked).body(), StandardCharsets.UTF_8);
+        assertTrue(typing.contains(ToCompare.UNTRIED), typing);
+        assertFalse(whole.contains(ToCompare.UNTRIED), whole);
+        for (String kept : List.of(typing, whole)) {
+            assertTrue(ask("/api/replay", asked.deepCopy().put("advice", kept))
+                    .path("same")
+                    .asBoolean());
+        }
     }
 
     @ParameterizedTest
