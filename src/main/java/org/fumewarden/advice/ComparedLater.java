@@ -6,17 +6,18 @@ import java.util.function.Supplier;
 
 /** What to compare before signing, worked out when somebody asks: each value is tried with its neighbours, which takes time. */
 final class ComparedLater extends AbstractList<ToCompare> {
-    private final Supplier<List<ToCompare>> untried;
+    private final Supplier<List<ToCompare>> values;
+    private List<ToCompare> untried;
     private Supplier<List<ToCompare>> writer;
     private List<ToCompare> written;
 
     /**
      * The values, once somebody asks.
      *
-     * @param untried what they are, without what another value would change
+     * @param values what they are, without what another value would change
      */
-    ComparedLater(Supplier<List<ToCompare>> untried) {
-        this.untried = untried;
+    ComparedLater(Supplier<List<ToCompare>> values) {
+        this.values = values;
     }
 
     /** Says who tries them; once, before anybody asks. */
@@ -25,8 +26,11 @@ final class ComparedLater extends AbstractList<ToCompare> {
     }
 
     /** The values, without what another one would change. */
-    List<ToCompare> untried() {
-        return untried.get();
+    synchronized List<ToCompare> untried() {
+        if (untried == null) {
+            untried = values.get();
+        }
+        return untried;
     }
 
     private synchronized List<ToCompare> written() {
