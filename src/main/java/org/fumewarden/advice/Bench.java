@@ -123,7 +123,18 @@ public final class Bench {
             throw new CancellationException("The work on this task was stopped.");
         }
         Located root = tree(more);
-        return new TaskReader(advisor(id).base().book().vocabulary()).read(root, id, on);
+        try {
+            return new TaskReader(advisor(id).base().book().vocabulary()).read(root, id, on);
+        } catch (InputException e) {
+            throw new InputException(
+                    e.problems().stream().map(p -> ofChange(p, more)).toList());
+        }
+    }
+
+    /** A problem with a value that was set beside the file is none of the file. */
+    private Problem ofChange(Problem problem, Map<String, String> more) {
+        boolean set = changes.containsKey(problem.field()) || more.containsKey(problem.field());
+        return set ? new Problem("--set", 0, problem.field(), problem.message(), problem.remedy()) : problem;
     }
 
     /** The named variants that the file keeps: name to changes. */

@@ -1,5 +1,6 @@
 package org.fumewarden.cli;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.fumewarden.codes.Located;
@@ -52,6 +53,9 @@ final class Arguments {
                             .collect(Collectors.joining(", "))
                             .replaceFirst(", (?=[^,]*$)", " or ")
                     + ".";
+        }
+        if (argument.type() == LocalDate.class) {
+            return "Write year-month-day, such as 2026-03-02.";
         }
         return Number.class.isAssignableFrom(argument.type()) || argument.type().isPrimitive()
                 ? "Write a number with digits alone."

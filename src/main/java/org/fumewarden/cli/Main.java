@@ -8,10 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
+import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.upkeep.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -143,7 +146,7 @@ public final class Main implements Callable<Integer> {
     /** Says what went wrong, in words alone, and gives the exit code for it. */
     static int explain(Exception fault, CommandLine line) {
         if (fault instanceof InputException input) {
-            line.getErr().println(input.getMessage());
+            line.getErr().println(told(input, line));
             return ExitCodes.BAD_INPUT;
         }
         if (fault instanceof StoreException store) {
@@ -158,6 +161,17 @@ public final class Main implements Callable<Integer> {
         }
         line.getErr().println("Fumewarden failed: " + fault + "\nRun it again with --help, or report this line.");
         return ExitCodes.FAULT;
+    }
+
+    /** What is wrong with a file, in the language that was asked for. */
+    private static String told(InputException input, CommandLine line) {
+        String language =
+                line.getParseResult() == null ? "en" : line.getParseResult().matchedOptionValue("--language", "en");
+        if (!Words.LANGUAGES.contains(language) || Words.LANGUAGES.indexOf(language) == 0) {
+            return input.getMessage();
+        }
+        Speech speech = Speech.of(Words.in(language), Map.of());
+        return input.problems().stream().map(p -> p.text(speech::quoting)).collect(Collectors.joining("\n"));
     }
 
     @Override

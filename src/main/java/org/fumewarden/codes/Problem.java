@@ -1,5 +1,6 @@
 package org.fumewarden.codes;
 
+import java.util.function.UnaryOperator;
 import org.apache.commons.lang3.StringUtils;
 
 /**
@@ -26,8 +27,13 @@ public record Problem(String file, int line, String field, String message, Strin
 
     /** The two lines that a reader sees. */
     public String text() {
+        return text(UnaryOperator.identity());
+    }
+
+    /** The two lines as they are told in a language. */
+    public String text(UnaryOperator<String> told) {
         String place = line > 0 ? file + ":" + line : file;
         String subject = field.isEmpty() ? "" : " " + field;
-        return place + subject + " " + message + "\n" + remedy;
+        return place + subject + " " + told.apply(message) + "\n" + told.apply(remedy);
     }
 }

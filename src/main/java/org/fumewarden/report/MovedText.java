@@ -61,7 +61,7 @@ public final class MovedText {
         of("unit").forEach(d -> answer("Unit in use", "unit", d.before(), d.after()));
         classes();
         groups("Now to be answered", "No longer asked", QUESTION, "open");
-        groups("Duty from now on", "Duty no longer", DUTY, "");
+        groups("New duty", "No longer a duty", DUTY, "");
         Stream.of("must not start or enter", "before any respirator", "filter", "caution", "disagreement")
                 .forEach(this::sentences);
         return out.toString();
@@ -153,7 +153,7 @@ public final class MovedText {
         for (Difference moved : all) {
             if (moved.what().equals(what)) {
                 moved.began().forEach(r -> line("", "Said now: " + WhatIfText.reason(r)));
-                moved.ceased().forEach(r -> line("", "Said no longer: " + WhatIfText.reason(r)));
+                moved.ceased().forEach(r -> line("", "No longer said: " + WhatIfText.reason(r)));
             }
         }
     }

@@ -1,6 +1,7 @@
 package org.fumewarden.report;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.apache.commons.lang3.StringUtils;
 import org.apache.commons.text.WordUtils;
@@ -36,9 +37,13 @@ public final class WhatIfText {
         return lead + WordUtils.wrap(text, WIDTH - rest.length(), "\n" + rest, false) + "\n";
     }
 
+    /** Sources without a document; their clause says what they are. */
+    private static final Set<String> OWN = Set.of("practice", "fumewarden");
+
     /** A sentence with its rule and clause. */
     public static String reason(Reason reason) {
-        return reason.says() + " [" + reason.rule() + ": " + reason.source() + " " + reason.clause() + "]";
+        return reason.says() + " [" + reason.rule() + ": "
+                + (OWN.contains(reason.source()) ? "" : reason.source() + " ") + reason.clause() + "]";
     }
 
     /** The tree of a derivation. */

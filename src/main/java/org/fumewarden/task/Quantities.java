@@ -61,6 +61,9 @@ final class Quantities {
                             "0.0833333333333333333")),
             Map.entry("current", ordered("A", "1")));
 
+    /** Of the shares that are asked, only that of oxygen is one by volume; others are by weight or of a limit. */
+    private static final Pattern BY_VOLUME = Pattern.compile("(?i)\\s*(vol\\.?-?\\s*%|%\\s*vol\\.?)$");
+
     private Quantities() {}
 
     /** A concentration with its unit. */
@@ -89,7 +92,8 @@ final class Quantities {
 
     /** Reads an amount of the given kind into its canonical unit. */
     static Optional<BigDecimal> amount(Located place, String kind) {
-        String text = Spelling.of(kind, place.text());
+        boolean ofAir = place.path().endsWith("oxygen");
+        String text = Spelling.of(kind, ofAir ? BY_VOLUME.matcher(place.text()).replaceFirst(" %") : place.text());
         if (kind.equals("duration") && text.startsWith("P")) {
             return duration(place, text);
         }

@@ -46,8 +46,7 @@ final class SameQuantity {
             concentration | ug/m3 | 1 | ng/l, ug m-3, mcg/m3
             concentration | ppm | 1 | ml/m3, cm3/m3
             concentration | ppm | 10000 | %, percent, vol%, vol.%, % vol | 0 | when the percentage is by volume
-            percent | % | 1 | percent, Prozent, Vol.-%, vol%, vol.%, % vol
-            percent | % | 0.0001 | ppm
+            percent | % | 1 | percent, Prozent
             length | m | 0.01 | cm
             length | m | 1 | metres, meters
             length | ft | 1 | feet
@@ -114,6 +113,9 @@ final class SameQuantity {
         String units = String.join(", ", known);
         if (unit.isEmpty()) {
             return "add the unit: one of " + units + ".";
+        }
+        if (kind.equals("percent")) {
+            return "read the instrument again, and give its reading in %.";
         }
         Optional<String> converted = written(kind, number, unit, List.of());
         return converted.map(c -> "write " + c + ".").orElse("convert it to one of these units: " + units + ".");

@@ -106,10 +106,10 @@ public final class TaskTree {
 
     /** Sets one value, written as in a file. */
     public static void set(Located root, String path, String value) {
-        Located parsed = YamlFiles.parse("--change " + path, value.isBlank() ? "\"\"" : value);
+        Located parsed = YamlFiles.parse("the value given for " + path, value.isBlank() ? "\"\"" : value);
         if (!YamlEdits.set(root, path, parsed)) {
             throw new InputException(new Problem(
-                    "--change",
+                    "the command line:",
                     0,
                     path,
                     "names a place that the task does not have.",

@@ -129,7 +129,7 @@ final class GermanPapersTest {
             List<Sentence> said = new ArrayList<>();
             AdviceSheet.of(bench, bench.advise(), GERMAN, true).page().forEach(p -> told(p, code, said));
             String all = said.stream().map(Sentence::text).collect(Collectors.joining("\n"));
-            assertTrue(all.contains("Klasse TH2"), all);
+            assertTrue(all.contains(", TH2 (EN 12941)"), all);
             assertEquals("", LanguageTest.faults(own(said, bench)));
         }
     }

@@ -27,9 +27,11 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.check.Scenario;
+import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.answer.AdviceSheet;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Line;
@@ -126,15 +128,14 @@ final class AnswerPageTest {
         for (String language : List.of("en", "de")) {
             Sheet sheet = AdviceSheet.of(bench, advice, Words.in(language), false);
             assertTrue(TextForm.write(sheet).lines().count() <= LINES_FULL, story + " " + language);
-            Map<String, String> names =
-                    bench.advisor(bench.code()).base().book().vocabulary().names();
+            Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+            Map<String, String> names = vocabulary.names();
+            Speech speech = Speech.of(Words.in(language), vocabulary);
             String air = sheet.page().stream()
                     .filter(p -> p.key().equals("air"))
                     .map(p -> p.lines().toString().toLowerCase(Locale.ROOT))
                     .findFirst()
                     .orElse("");
-            System.out.println(
-                    story + " " + language + " " + TextForm.write(sheet).lines().count());
             assertFalse(air.contains("at or above a tenth") || air.contains("ab einem zehntel"), air);
             for (AccountLine line : advice.accounts()) {
                 if (BY_FIGURES.contains(line.account().kind())
@@ -143,7 +144,8 @@ final class AnswerPageTest {
                                 .filter(f -> f.compareTo(TENTH) >= 0)
                                 .isPresent()) {
                     String name = line.account().agent();
-                    String said = Words.in(language).names().getOrDefault(name, names.getOrDefault(name, name));
+                    String said =
+                            speech.spelt(Words.in(language).names().getOrDefault(name, names.getOrDefault(name, name)));
                     assertTrue(air.contains(said.toLowerCase(Locale.ROOT)), story + " " + language + " " + said + air);
                 }
             }

@@ -125,7 +125,7 @@ final class QuantitiesTest {
                 "6 in | length | \"152.4 mm\".",
                 "3 l/s | flow | \"180 l/min\".",
                 "2 lb | mass | \"907.18474 g\".",
-                "209000 ppm | percent | \"20.9 %\".",
+                "209000 ppm | percent | read the instrument again, and give its reading in %.",
             })
     void aSuggestionIsTheSameQuantity(String text, String kind, String maybe) {
         Located place = YamlFiles.parse("f", "v: \"" + text + "\"").entries().get("v");

@@ -250,7 +250,7 @@ record AirPart(Advice advice, Spoken spoken) {
     private Optional<String> counted(List<AccountLine> shown) {
         String counted = shown.stream()
                 .filter(l -> !l.countedAs().isEmpty())
-                .map(l -> spoken.agent(l.account().agent()) + " " + spoken.told(l.countedAs()))
+                .map(l -> spoken.agent(l.account().agent()) + " (" + spoken.told(l.countedAs()) + ")")
                 .distinct()
                 .collect(Collectors.joining("; "));
         return counted.isEmpty() ? Optional.empty() : Optional.of(spoken.say("air.counted", counted));

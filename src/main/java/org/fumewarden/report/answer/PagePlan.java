@@ -16,7 +16,8 @@ import org.fumewarden.report.sheet.TextForm;
 
 /**
  * The parts of the page in their order, and what yields where it has no room for all. State, wear, acts, alarms and what is
- * open are never cut. Of the rest, remarks on the air yield first, then duties, then what to compare is said shortly; the
+ * open are never cut. Where nobody may start and no
+ * rescue is planned, alarms have nobody to warn, and duties of use are only counted. Of the rest, remarks on the air yield first, then duties, then what to compare is said shortly; the
  * agents at or above a tenth of their limit stay, the last of them in one sentence where the table has no room.
  */
 final class PagePlan {
@@ -29,10 +30,10 @@ final class PagePlan {
     private static final int LONGER_WORDS = 1;
 
     /** Lines that the paper also holds, for rows of the table alone. */
-    private static final int FOR_ROWS = 4;
+    private static final int FOR_ROWS = 3;
 
-    /** Lines that the paper also holds, for when duties fall due that have no other place. */
-    private static final int FOR_DUE = 2;
+    /** A line that the paper also holds, for when duties fall due that have no other place. */
+    private static final int FOR_DUE = 1;
 
     /** Lines that the duties get while remarks on the air can yield. */
     private static final int LEAST = 5;
@@ -60,12 +61,17 @@ final class PagePlan {
         first.add(tone.of(new WearPart(advice, runTime, spoken).write()));
         acts.write(doing(), "do-now", Sign.ACT).map(tone::of).ifPresent(first::add);
         List<Part> last = new ArrayList<>();
-        acts.write("leave", "leave", Sign.LEAVE).map(tone::of).ifPresent(last::add);
+        if (!nobodyWorks()) {
+            acts.write("leave", "leave", Sign.LEAVE).map(tone::of).ifPresent(last::add);
+        }
         new OpenPart(advice, spoken).write().map(tone::of).ifPresent(last::add);
         IssuePart issue = new IssuePart(advice, number, spoken);
         last.add(tone.of(issue.write(false)));
         int room = room(first, last);
-        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(tone::of);
+        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken)
+                .write()
+                .map(p -> nobodyWorks() ? counted(p) : p)
+                .map(tone::of);
         int least = keepUp.map(p -> Math.min(height(p), Math.max(LEAST, height(without(p, size(p) - 1)))))
                 .orElse(0);
         Optional<Part> air = air(room - least);
@@ -92,6 +98,12 @@ final class PagePlan {
             return "conflict";
         }
         return advice.status() != Status.DO_NOT_ENTER ? "do-now" : new Stopped(advice).byWearer() ? "wearer" : "stop";
+    }
+
+    /** True where nobody may start and nobody is sent in by a plan of their own. */
+    private boolean nobodyWorks() {
+        return advice.status() == Status.DO_NOT_ENTER
+                && WearPart.ofTheTeam(advice).isEmpty();
     }
 
     private int room(List<Part> first, List<Part> last) {

@@ -69,7 +69,7 @@ record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
 
     String filter(Respirator respirator) {
         boolean none = respirator.filter().isEmpty() || respirator.filter().equals(Respirator.SUPPLIED_AIR);
-        return none ? say("wear.no-filter") : say("wear.filter", respirator.filter());
+        return none ? say("wear.no-filter") : say("wear.filter", told(respirator.filter()));
     }
 
     /** A sentence of a table in the language of the sheet, or else marked as it stands. */

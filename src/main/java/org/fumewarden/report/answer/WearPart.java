@@ -51,10 +51,16 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         team.forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
         if (advice.status() == Status.DO_NOT_ENTER && team.isEmpty()) {
             Stopped stopped = new Stopped(advice);
-            lines.add(new Line.Says(Sign.NONE, spoken.say(stopped.byWearer() ? "wear.wearer" : "wear.stay-out"), ""));
+            lines.add(new Line.Says(
+                    Sign.NONE,
+                    spoken.say(
+                            stopped.byWearer()
+                                    ? "wear.wearer"
+                                    : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
+                    ""));
             stopped.after().forEach(r -> lines.add(after(spoken.sentence(Sign.NONE, r, ""))));
         }
-        proofs(lines);
+        proofs().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         // What lies ready is what is put on: a unit that must not be used stands before what is worn instead.
         advice.unit().filter(UnitInHand::barred).ifPresent(u -> unit(u, lines));
         advice.recommended().ifPresentOrElse(r -> wear(r, lines), () -> undecided(lines));
@@ -70,11 +76,12 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     }
 
     /** What the employer must have proved where an advice on low oxygen rests on it. */
-    private void proofs(List<Line> lines) {
-        advice.trail()
+    private List<Reason> proofs() {
+        return advice.trail()
                 .concluding(Ruling.class)
                 .filter(s -> ((Ruling) s.conclusion()).topic().equals(LOW_OXYGEN))
-                .forEach(s -> lines.add(spoken.sentence(Sign.ITEM, Reason.of(s), "")));
+                .map(Reason::of)
+                .toList();
     }
 
     private Line after(Line.Says sentence) {
@@ -176,14 +183,16 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         }
         RequiredFactor factor = advice.requiredFactor();
         String open = factor.open() ? " " + spoken.say("factor.open") : "";
-        String assigned = advice.recommended()
+        String own = "factor.assigned." + advice.codeUsed().id();
+        String assigned = spoken.words().all().containsKey(own) ? own : "factor.assigned";
+        String worn = advice.recommended()
                 .flatMap(Respirator::factor)
-                .map(f -> spoken.say("factor.assigned", Spoken.figure(f)) + " ")
+                .map(f -> spoken.say(assigned, Spoken.figure(f)) + " ")
                 .orElse("");
         if (factor.asksForOne()) {
             lines.add(new Line.Says(
                     Sign.NONE,
-                    assigned
+                    worn
                             + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
                             + open));
         } else if (advice.byChoice().isEmpty() || factor.restsOnNothing()) {

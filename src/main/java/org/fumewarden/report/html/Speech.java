@@ -72,6 +72,11 @@ public final class Speech {
         return words.ofRuleBase() ? wording.of(english) : phrases.told(english.stripTrailing(), this::inPlace);
     }
 
+    /** A message on what somebody wrote, which is shown as it was written. */
+    public String quoting(String english) {
+        return words.ofRuleBase() ? english : phrases.told(english, UnaryOperator.identity());
+    }
+
     /** What stands in a place: a name, or several short phrases side by side. */
     private String inPlace(String held) {
         String said = eachPart(CLAUSES, held, clause -> eachPart(PARTS, clause, UnaryOperator.identity()));

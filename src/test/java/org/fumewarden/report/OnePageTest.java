@@ -1,0 +1,141 @@
+package org.fumewarden.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fumewarden.Extent;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.Bench;
+import org.fumewarden.advice.Status;
+import org.fumewarden.check.Scenario;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.report.answer.AdviceSheet;
+import org.fumewarden.report.html.Words;
+import org.fumewarden.report.sheet.HtmlForm;
+import org.fumewarden.report.sheet.Part;
+import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.report.sheet.TextForm;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Whatever stops the work, whoever may not do it and whatever is open: one page, in every code and language. */
+final class OnePageTest {
+    /** "About 60 lines", with room for the longest sheets: a unit that must not be used beside what is worn instead. */
+    private static final int LINES = 67;
+
+    private static final Path BENCH = Path.of("scenarios/tours/stainless-brackets.yaml");
+    private static final Map<String, Advisor> ADVISORS = new HashMap<>();
+
+    private static final Map<String, Map<String, String>> KINDS = Map.of(
+            "stop", Map.of("atmosphere.oxygen", "17.5 %"),
+            "entry", Map.of("atmosphere.explosive", "true", "atmosphere.immediately-dangerous", "true"),
+            "unfit",
+                    Map.of(
+                            "wearer.medically-cleared",
+                            "false",
+                            "wearer.trained",
+                            "false",
+                            "wearer.facial-hair",
+                            "true"),
+            "confined", Map.of("task.place", "confined-space", "task.vessel", "none", "task.ventilation", "none"),
+            "lead", Map.of("task.process", "oxyfuel-cutting", "task.coating", "lead-paint", "task.place", "outdoors"),
+            "rescue", Map.of("task.place", "confined-space", "task.purpose", "rescue"));
+
+    private record Case(String name, Path file, Map<String, String> changes, Optional<String> code) {
+        Bench bench() {
+            return new Bench(
+                    file,
+                    changes,
+                    code,
+                    Optional.empty(),
+                    id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    private static List<Case> kinds() {
+        List<Case> cases = new ArrayList<>();
+        for (String code : RuleFolder.at(Path.of("rules")).codes()) {
+            KINDS.forEach((kind, changes) -> cases.add(new Case(kind + " " + code, BENCH, changes, Optional.of(code))));
+        }
+        return cases;
+    }
+
+    private static List<Case> cases() throws IOException {
+        List<Case> stories = new ArrayList<>();
+        for (Path story : Scenario.files(Path.of("scenarios"))) {
+            stories.add(new Case(story.toString(), story, Map.of(), Optional.empty()));
+        }
+        List<Case> cases = new ArrayList<>(kinds());
+        cases.addAll(Extent.sample(stories, Case::name, Extent.of(12, 120, Extent.ALL)));
+        return cases;
+    }
+
+    private static Sheet sheet(Case of, Advice advice, String language) {
+        return AdviceSheet.of(of.bench(), advice, Words.in(language), false);
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void itIsOnePage(Case of) {
+        Advice advice = of.bench().advise();
+        for (String language : Words.LANGUAGES) {
+            List<String> lines =
+                    TextForm.write(sheet(of, advice, language)).lines().toList();
+            assertTrue(lines.size() <= LINES, of + " " + language + " has " + lines.size() + " lines");
+            lines.forEach(l -> assertTrue(l.length() <= TextForm.WIDTH, of + ": " + l));
+        }
+    }
+
+    private static List<Case> onPaper() throws IOException {
+        return Extent.sample(cases(), Case::name, Extent.of(6, 60, Extent.ALL));
+    }
+
+    @ParameterizedTest
+    @MethodSource("onPaper")
+    void itIsOneSheetOfPaper(Case of) throws IOException {
+        Advice advice = of.bench().advise();
+        for (String language : Words.LANGUAGES) {
+            byte[] pdf = PdfSheet.write(HtmlForm.write(sheet(of, advice, language)));
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                assertEquals(1, document.getNumberOfPages(), of + " " + language);
+            }
+        }
+    }
+
+    /** Alarms and daily duties are for people at work; who was exposed before the stop still needs help. */
+    @Test
+    void whereNobodyWorksNoRoutineIsTold() {
+        for (Case of : kinds()) {
+            Advice advice = of.bench().advise();
+            List<String> keys =
+                    sheet(of, advice, "en").page().stream().map(Part::key).toList();
+            boolean rescue = of.name().startsWith("rescue");
+            assertEquals(rescue || advice.status() != Status.DO_NOT_ENTER, keys.contains("leave"), of + ": " + keys);
+            if (rescue) {
+                assertEquals(Status.DO_NOT_ENTER, advice.status(), of.name());
+            }
+            if (of.name().startsWith("stop")) {
+                String text = TextForm.write(sheet(of, advice, "en")).replaceAll("\\s+", " ");
+                assertTrue(text.contains("get medical help"), text);
+                assertTrue(!text.contains("(wearer"), text);
+            }
+        }
+    }
+}
