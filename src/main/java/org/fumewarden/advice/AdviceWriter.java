@@ -1,7 +1,6 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -16,6 +15,7 @@ import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.ByChoice;
@@ -42,6 +42,7 @@ import org.fumewarden.trail.Trail;
 
 /** Orders the conclusions of a trail into advice. It adds no judgement of its own. */
 final class AdviceWriter {
+    private final RuleBase base;
     private final CodeBook book;
     private final Task task;
     private final ExposureTables figures;
@@ -50,8 +51,9 @@ final class AdviceWriter {
     private final WithOther other;
 
     AdviceWriter(
-            CodeBook book, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail, WithOther other) {
-        this.book = book;
+            RuleBase base, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail, WithOther other) {
+        this.base = base;
+        this.book = base.book();
         this.task = task;
         this.figures = figures;
         this.assessed = List.copyOf(assessed);
@@ -62,7 +64,6 @@ final class AdviceWriter {
     Advice write() {
         RequiredFactor required = requiredFactor();
         List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
-        CodeCard card = book.card();
         BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status());
         ComparedLater compare = new ComparedLater(values::untried);
         Advice advice = new Advice(
@@ -86,7 +87,7 @@ final class AdviceWriter {
                 conflicts(),
                 compare,
                 task.register(),
-                new CodeUsed(card.id(), card.name(), card.edition(), card.checkedOn(), card.lacks(), valuesUntil()),
+                codeUsed(values),
                 book.revision(),
                 task.inputs(),
                 trail);
@@ -103,16 +104,30 @@ final class AdviceWriter {
     }
 
     /**
-     * The last day on which what the trail rests on stays as it is: no row of it ends, and no list that the code reads
-     * gets a limit for the agent and averaging time of one.
+     * The code, with the last day on which what the trail rests on stays as it is: no row of it ends, and no list that the
+     * code reads gets a limit for the agent and averaging time of one, and no rule begins or ends.
      */
-    private Optional<LocalDate> valuesUntil() {
+    private CodeUsed codeUsed(BeforeSigning values) {
+        CodeCard card = book.card();
         Set<String> read = trail.steps().stream()
                 .flatMap(step -> step.premises().stream())
                 .filter(premise -> premise.kind().equals("row"))
                 .map(Premise::address)
                 .collect(Collectors.toSet());
-        return book.change(task.on(), read).map(day -> day.minusDays(1));
+        return new CodeUsed(
+                card.id(),
+                card.name(),
+                card.edition(),
+                card.checkedOn(),
+                card.lacks(),
+                Stream.of(book.change(task.on(), read), base.change(task.on()))
+                        .flatMap(Optional::stream)
+                        .min(Comparator.naturalOrder())
+                        .map(day -> day.minusDays(1)),
+                book.ended(task.on()).stream()
+                        .filter(row -> read.contains(row.row().ref().address()))
+                        .map(row -> new CodeUsed.Ended(row.row().ref().address(), values.value(row.row()), row.until()))
+                        .toList());
     }
 
     private RequiredFactor requiredFactor() {

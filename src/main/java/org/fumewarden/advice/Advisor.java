@@ -72,7 +72,7 @@ public final class Advisor {
         comparable(whole, figures);
         Trail trail = decide.apply(whole);
         WithOther other = (row, instead) -> upshot(task, assessed, row, instead);
-        return new AdviceWriter(base.book(), whole, figures, assessed, trail, other).write();
+        return new AdviceWriter(base, whole, figures, assessed, trail, other).write();
     }
 
     /** The outcome on the same task if a row held something else, or were not there. */

@@ -3,6 +3,7 @@ package org.fumewarden.advice;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
@@ -21,21 +22,18 @@ import org.fumewarden.codes.Document;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
-import org.fumewarden.model.Caution;
+import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
-import org.fumewarden.model.Control;
 import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.FactorInForce;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.FilterNeed;
 import org.fumewarden.model.Gate;
-import org.fumewarden.model.Interim;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.Need;
-import org.fumewarden.model.Owed;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Ruling;
@@ -50,6 +48,7 @@ import org.fumewarden.trail.Trail;
 final class BeforeSigning {
     private static final List<Class<? extends Row>> VALUES = List.of(
             Limit.class,
+            Benchmark.class,
             AssignedFactor.class,
             Threshold.class,
             Band.class,
@@ -130,7 +129,7 @@ final class BeforeSigning {
         return read.stream()
                 .sorted()
                 .flatMap(address -> figures.at(address).stream())
-                .filter(row -> VALUES.contains(row.getClass()) && asks(row))
+                .filter(row -> VALUES.contains(row.getClass()) && asks(row) && offered(row))
                 .sorted(Comparator.comparing(row -> VALUES.indexOf(row.getClass())))
                 .map(row -> entry(row, row instanceof AssignedFactor factor ? enough(factor) : turns.apply(row)))
                 .toList();
@@ -146,6 +145,12 @@ final class BeforeSigning {
                 || !row.ref().beside().isEmpty();
     }
 
+    /** False for the factor of a class that the sheet does not offer. */
+    private boolean offered(Row row) {
+        return !(row instanceof AssignedFactor factor)
+                || offered.stream().anyMatch(r -> r.deviceClass().equals(factor.deviceClass()));
+    }
+
     private Optional<BigDecimal> lower(AssignedFactor factor) {
         return figures.all(AssignedFactor.class)
                 .map(AssignedFactor::factor)
@@ -153,8 +158,14 @@ final class BeforeSigning {
                 .max(Comparator.naturalOrder());
     }
 
-    /** The steps that the answer rests on: the needs, the gates, the filters, the factors of what is offered, and all below them. */
-    private Set<Step> behind() {
+    /**
+     * The steps that the answer rests on: of one that is settled all of them, since each value is tried; of an open one the
+     * needs, the gates, the filters, the factors of what is named, and all below them.
+     */
+    private Collection<Step> behind() {
+        if (settled()) {
+            return trail.steps();
+        }
         Set<String> classes = new HashSet<>();
         offered.forEach(r -> classes.add(r.deviceClass()));
         Deque<Step> open = new ArrayDeque<>();
@@ -162,10 +173,6 @@ final class BeforeSigning {
         trail.concluding(Gate.class).forEach(open::add);
         trail.concluding(Stop.class).forEach(open::add);
         trail.concluding(FilterNeed.class).forEach(open::add);
-        if (settled()) {
-            List.of(Control.class, Caution.class, Interim.class, Owed.class)
-                    .forEach(kind -> trail.concluding(kind).forEach(open::add));
-        }
         if (!cleared) {
             trail.concluding(Standing.class).forEach(open::add);
         }
@@ -202,11 +209,14 @@ final class BeforeSigning {
                 matters);
     }
 
-    private String value(Row row) {
+    String value(Row row) {
         if (row instanceof Limit limit) {
             return vocabulary.name(limit.agent()) + ": limit of " + amount(limit.value()) + " "
                     + limit.unit().symbol() + new CountedAs(limit.fraction()).after() + ", "
                     + limit.averaging().words();
+        }
+        if (row instanceof Benchmark benchmark) {
+            return value(benchmark.asLimit()).replace(": limit of ", ": benchmark of ");
         }
         if (row instanceof AssignedFactor factor) {
             return vocabulary.name(factor.deviceClass()) + ": factor " + amount(factor.factor());

@@ -7,7 +7,8 @@ import java.util.Optional;
 /**
  * The code that decided, with its edition and what it does not cover.
  *
- * @param valuesUntil last day on which every row that was read is in force, when one of them ends
+ * @param valuesUntil last day on which every row that was read is in force and no rule changes, when there is one
+ * @param ended rows that were read although they have ended, since nothing follows them
  */
 public record CodeUsed(
         String id,
@@ -15,4 +16,20 @@ public record CodeUsed(
         String edition,
         String checkedOn,
         List<String> lacks,
-        Optional<LocalDate> valuesUntil) {}
+        Optional<LocalDate> valuesUntil,
+        List<Ended> ended) {
+
+    /** Advice of before this was told says nothing of it. */
+    public CodeUsed {
+        ended = ended == null ? List.of() : List.copyOf(ended);
+    }
+
+    /**
+     * A row past its end.
+     *
+     * @param row address of the table row
+     * @param value what the row holds
+     * @param until first day on which its table no longer has it
+     */
+    public record Ended(String row, String value, LocalDate until) {}
+}

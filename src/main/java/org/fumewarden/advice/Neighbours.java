@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fumewarden.model.Band;
+import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.FilterMatch;
@@ -42,6 +43,9 @@ final class Neighbours {
         if (row instanceof Limit limit) {
             return Optional.of(limit.value());
         }
+        if (row instanceof Benchmark benchmark) {
+            return Optional.of(benchmark.value());
+        }
         if (row instanceof Threshold threshold) {
             return Optional.of(threshold.value()).filter(v -> v.signum() > 0);
         }
@@ -61,6 +65,9 @@ final class Neighbours {
         if (row instanceof Limit limit) {
             return " " + limit.unit().symbol();
         }
+        if (row instanceof Benchmark benchmark) {
+            return " " + benchmark.unit().symbol();
+        }
         if (row instanceof Threshold threshold) {
             return " " + threshold.unit();
         }
@@ -77,6 +84,9 @@ final class Neighbours {
         if (row instanceof Limit l) {
             Optional<BigDecimal> mass = l.inMass().map(m -> m.multiply(value).divide(l.value(), MathContext.DECIMAL64));
             return new Limit(l.ref(), l.agent(), l.averaging(), value, l.unit(), l.fraction(), mass);
+        }
+        if (row instanceof Benchmark b) {
+            return new Benchmark(b.ref(), b.agent(), b.averaging(), value, b.unit(), b.fraction(), b.reason());
         }
         if (row instanceof Threshold t) {
             return new Threshold(t.ref(), t.id(), value, t.unit());

@@ -87,7 +87,12 @@ public final class Assessor {
                 figures.value("lapse-rate"),
                 figures.value("exponent"),
                 figures.value("highest-altitude"));
-        BreathDemand demand = BreathDemand.of(rates::get, air, word("work-rate"), word("speech"), altitude());
+        BreathDemand demand = BreathDemand.of(
+                id -> Optional.ofNullable(rates.get(id)).orElseThrow(() -> ExposureTables.absent(id)),
+                air,
+                word("work-rate"),
+                word("speech"),
+                altitude());
         return new Breath(demand.work().id(), BigDecimal.valueOf(demand.peak()), "task.work-rate");
     }
 

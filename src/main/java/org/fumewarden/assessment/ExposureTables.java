@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Benchmark;
@@ -68,14 +70,20 @@ public final class ExposureTables {
     /**
      * A single number of the tables.
      *
-     * @throws IllegalStateException when no table has it
+     * @throws InputException when no table has it on the day
      */
     double value(String threshold) {
         return all(Threshold.class)
                 .filter(t -> t.id().equals(threshold))
                 .mapToDouble(t -> t.value().doubleValue())
                 .findFirst()
-                .orElseThrow(() -> new IllegalStateException("no table has " + threshold));
+                .orElseThrow(() -> absent(threshold));
+    }
+
+    /** Without this number nothing can be reckoned: its table ended, and none follows. */
+    static InputException absent(String row) {
+        return new InputException(new Problem(
+                "rules", 0, row, "is in no table on the day of the task.", "add a row that is in force on that day."));
     }
 
     /** The lowest limit of an averaging time that can be told in the unit. */

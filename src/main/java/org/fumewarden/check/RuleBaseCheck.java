@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
@@ -36,7 +37,8 @@ public final class RuleBaseCheck {
     private RuleBaseCheck() {}
 
     /**
-     * Checks everything in a scope. A table that cannot be read is the cause of whatever else would be found: nothing is run then.
+     * Checks everything in a scope. A table that cannot be read is the cause of whatever the scenarios would find: none is run
+     * then, and what is wrong with the other tables is told beside it.
      *
      * @param whole the rule base as text
      * @param bases gives the compiled rule base of a code
@@ -62,7 +64,12 @@ public final class RuleBaseCheck {
         }
         Set<Problem> unread = Lint.unread(folder);
         if (!unread.isEmpty()) {
-            return notRun(unread, folder, files.size());
+            problems.addAll(unread);
+            Set<String> named = unread.stream().map(Problem::file).collect(Collectors.toSet());
+            TypedValues.check(folder.without(unread)).stream()
+                    .filter(found -> !named.contains(found.file()))
+                    .forEach(problems::add);
+            return notRun(problems, folder, files.size());
         }
         List<Problem> looked = new ArrayList<>(Lint.check(folder, sources(folder, sources, problems)));
         looked.addAll(Affirmations.voided(whole, folder, today));

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.YamlFiles;
@@ -39,8 +41,10 @@ public final class TypedValues {
             "emission",
             "endurance",
             "intervals");
-    /** What a value is of and how well it is known: held as it stood, since no second document was typed for it. */
+    /** What a value is of: held as it stood, since no second document was typed for it. */
     private static final String HELD = "held";
+    /** How far a value was seen, with the copy: the one list on which a row may rest that it says it was. */
+    private static final String SEEN = "seen";
 
     private static final String AS_IT_STOOD = "as it stood";
     private static final String RULES = "rules";
@@ -54,8 +58,8 @@ public final class TypedValues {
 
         /** What was typed, and from what. */
         private String origin() {
-            return source.startsWith(AS_IT_STOOD)
-                    ? "it was " + value + source.substring(AS_IT_STOOD.length())
+            return source.contains(AS_IT_STOOD)
+                    ? "it was " + value + StringUtils.substringAfter(source, AS_IT_STOOD)
                     : value + " was typed from " + source;
         }
     }
@@ -67,6 +71,7 @@ public final class TypedValues {
     TypedValues() {
         FILES.forEach(file -> shipped(file, values));
         shipped(HELD, words);
+        shipped(SEEN, words);
     }
 
     private static void shipped(String file, Map<String, Typed> into) {
@@ -150,9 +155,27 @@ public final class TypedValues {
                 .filter(cell -> !rows.settled(cell.table(), cell.row()))
                 .map(TypedValues::once)
                 .forEach(problems::add);
+        List<WrittenCell> unseen = cells.values().stream()
+                .filter(WrittenCell::saysSeen)
+                .filter(cell -> !all.containsKey(cell.key()))
+                .filter(cell -> !rows.settled(cell.table(), cell.row()))
+                .toList();
+        unseen.stream().map(TypedValues::unseen).forEach(problems::add);
+        Set<String> named = new HashSet<>(all.keySet());
+        unseen.forEach(cell -> named.add(cell.key()));
         problems.addAll(typed.lostRules(folder));
-        problems.addAll(EditedCells.of(folder, all.keySet(), rows));
+        problems.addAll(EditedCells.of(folder, named, rows));
         return problems;
+    }
+
+    private static Problem unseen(WrittenCell cell) {
+        return new Problem(
+                cell.file(),
+                cell.line(),
+                cell.key(),
+                "is " + cell.value() + ", and no list says in which copy it was seen.",
+                "say memory, or add a line " + cell.table() + "," + cell.row() + "," + cell.cell() + "," + cell.value()
+                        + ",COPY to " + RuleFolder.TYPED + " beside the rules, for rules that ship to seen.csv.");
     }
 
     private static Problem once(WrittenCell cell) {

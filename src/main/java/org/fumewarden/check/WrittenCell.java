@@ -36,6 +36,7 @@ record WrittenCell(String file, int line, String table, String kind, String row,
             "until");
     private static final Set<String> HELD = Set.of("fraction", "basis", "confidence", "edition");
     private static final Set<String> HELD_KINDS = Set.of("limits", "benchmarks", "danger-levels", "factors");
+    private static final Set<String> SEEN = Set.of("read", "cross-checked");
     private static final Set<String> FREE = Set.of("note", "checked-on");
     private static final String HEAD = "head";
     private static final String FROM = "from";
@@ -64,6 +65,11 @@ record WrittenCell(String file, int line, String table, String kind, String row,
     /** True for what nobody may mistype unseen: a limit, a dangerous level, an interval of time. */
     boolean isTypedTwice() {
         return INTERVALS.contains(cell) || number() && !HELD.contains(cell) && ALWAYS_TYPED.contains(kind);
+    }
+
+    /** True for a row or table that says its value was seen in a copy, where a slip could hurt. */
+    boolean saysSeen() {
+        return cell.equals("confidence") && SEEN.contains(value) && HELD_KINDS.contains(kind);
     }
 
     /** Every number, unit and interval of the tables. */

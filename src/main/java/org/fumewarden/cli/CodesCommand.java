@@ -69,7 +69,8 @@ final class CodesCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         if (values) {
-            chosen.forEach(id -> out.print(ValueSheet.of(CodeBook.read(folder, id))));
+            out.print(ValueSheet.of(
+                    chosen.stream().map(id -> CodeBook.read(folder, id)).toList()));
             out.flush();
             return ExitCodes.COMPLETE;
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.TableFile;
@@ -23,7 +24,23 @@ final class ValueSheet {
 
     private ValueSheet() {}
 
-    static String of(CodeBook book) {
+    /** The code that rests most on memory first. */
+    static String of(List<CodeBook> books) {
+        return books.stream()
+                .sorted(Comparator.comparingLong(ValueSheet::memory).reversed().thenComparing(book -> book.card()
+                        .id()))
+                .map(ValueSheet::of)
+                .collect(Collectors.joining());
+    }
+
+    private static long memory(CodeBook book) {
+        return book.tables().stream()
+                .flatMap(table -> table.rows().stream())
+                .filter(row -> known(row).equals(Confidence.MEMORY.key()))
+                .count();
+    }
+
+    private static String of(CodeBook book) {
         List<Line> lines = new ArrayList<>();
         Map<String, Integer> all = new LinkedHashMap<>();
         for (TableFile table : book.tables()) {

@@ -27,6 +27,7 @@ public final class CodeBook {
     private final RuleFolder rules;
     private final CodeCard card;
     private final List<TableFile> tables;
+    private final List<DatedRow> all;
     private final List<DatedRow> changing;
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
@@ -45,8 +46,8 @@ public final class CodeBook {
         this.card = card;
         this.folders = folders;
         this.tables = tables;
-        this.changing = tables.stream()
-                .flatMap(t -> t.rows().stream())
+        this.all = tables.stream().flatMap(t -> t.rows().stream()).toList();
+        this.changing = all.stream()
                 .filter(r -> r.until().isBefore(CodeSummary.NEVER)
                         || r.row() instanceof Limit && r.from().isAfter(LocalDate.EPOCH))
                 .toList();
@@ -128,11 +129,13 @@ public final class CodeBook {
         Map<String, Document> documents = new TreeMap<>();
         Affirmations affirmations = Affirmations.beside(folder);
         for (String part : folders) {
-            documents.putAll(Document.listed(folder, part));
+            InputException.gather(problems, () -> documents.putAll(Document.listed(folder, part)));
             for (String name : folder.names(part + "/tables/", ".yaml")) {
-                Located table = folder.located(name);
-                tables.add(new TableReader(folder.origin() + "/" + name, table, affirmations).read());
-                problems.addAll(table.problems());
+                InputException.gather(problems, () -> {
+                    Located table = folder.located(name);
+                    tables.add(new TableReader(folder.origin() + "/" + name, table, affirmations).read());
+                    problems.addAll(table.problems());
+                });
             }
         }
         if (!problems.isEmpty()) {
@@ -205,16 +208,11 @@ public final class CodeBook {
     }
 
     private static Optional<Map.Entry<String, String>> name(Row row) {
-        if (row instanceof Agent agent) {
-            return Optional.of(Map.entry(agent.id(), agent.name()));
-        }
-        if (row instanceof DeviceClass device) {
-            return Optional.of(Map.entry(device.id(), device.name()));
-        }
-        if (row instanceof Term term) {
-            return Optional.of(Map.entry(term.id(), term.name()));
-        }
-        return Optional.empty();
+        return row instanceof Agent agent
+                ? Optional.of(Map.entry(agent.id(), agent.name()))
+                : row instanceof DeviceClass device
+                        ? Optional.of(Map.entry(device.id(), device.name()))
+                        : row instanceof Term term ? Optional.of(Map.entry(term.id(), term.name())) : Optional.empty();
     }
 
     public CodeCard card() {
@@ -286,10 +284,14 @@ public final class CodeBook {
                 .min(Comparator.naturalOrder());
     }
 
+    /** The rows that still count on a day on which they have ended, since nothing follows them. */
+    public List<DatedRow> ended(LocalDate day) {
+        return LastingRows.on(day, all).toList();
+    }
+
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */
     public List<Row> rows(LocalDate day) {
-        List<DatedRow> all = tables.stream().flatMap(t -> t.rows().stream()).toList();
-        return StricterLimits.of(Stream.concat(all.stream().filter(r -> r.inForce(day)), LastingRows.on(day, all))
+        return StricterLimits.of(Stream.concat(all.stream().filter(r -> r.inForce(day)), ended(day).stream())
                 .map(DatedRow::row)
                 .toList());
     }

@@ -19,4 +19,13 @@ public final class InputException extends RuntimeException {
     public List<Problem> problems() {
         return problems;
     }
+
+    /** One file that cannot be used does not hide what is wrong with the next. */
+    static void gather(List<Problem> problems, Runnable reading) {
+        try {
+            reading.run();
+        } catch (InputException e) {
+            problems.addAll(e.problems());
+        }
+    }
 }

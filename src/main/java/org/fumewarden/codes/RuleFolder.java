@@ -6,11 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.yaml.snakeyaml.nodes.Node;
 
@@ -74,12 +78,18 @@ public final class RuleFolder {
 
     /** The files of some of its folders. */
     public RuleFolder only(List<String> parts) {
-        RuleFolder rules = new RuleFolder(
-                origin,
-                shipped,
-                names.stream()
-                        .filter(n -> parts.contains(n.substring(0, Math.max(0, n.indexOf('/')))))
-                        .toList());
+        return only(name -> parts.contains(name.substring(0, Math.max(0, name.indexOf('/')))));
+    }
+
+    /** The files but for those that problems name. */
+    public RuleFolder without(Collection<Problem> problems) {
+        Set<String> files = problems.stream().map(Problem::file).collect(Collectors.toSet());
+        return only(name -> !files.contains(origin + "/" + name));
+    }
+
+    private RuleFolder only(Predicate<String> some) {
+        RuleFolder rules =
+                new RuleFolder(origin, shipped, names.stream().filter(some).toList());
         rules.read.putAll(read);
         rules.besides.putAll(besides);
         return rules;

@@ -69,7 +69,7 @@ public final class AirflowCheck {
         String figures = WrittenNumbers.plain(supply) + " L/min supplied, peaks of about " + (long) Math.ceil(peak)
                 + " L/min at " + work.id().replace('-', ' ') + " work.";
         return switch (adequacy) {
-            case COVERS_PEAKS -> "The supply covers the breathing: " + figures;
+            case COVERS_PEAKS -> "The air flow covers the breathing: " + figures;
             case PEAKS_ABOVE_SUPPLY ->
                 "Not enough air from this unit, the peaks of the breath may draw in outside air: " + figures
                         + " Lower the work rate, use a unit with more flow, or use an airline.";

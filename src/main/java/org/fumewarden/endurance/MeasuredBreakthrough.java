@@ -87,7 +87,7 @@ public record MeasuredBreakthrough(
     }
 
     private String says(GasUse use) {
-        return "It came through after " + WrittenNumbers.plain(minutes) + " min at " + WrittenNumbers.plain(ppm)
+        return "Breakthrough came after " + WrittenNumbers.plain(minutes) + " min at " + WrittenNumbers.plain(ppm)
                 + " ppm and "
                 + WrittenNumbers.plain(litresPerMinute) + " L/min (" + document + ")"
                 + (use.ppm() > ppm

@@ -24,6 +24,8 @@ public record TimeBound(BoundKind kind, double minutes, String says, boolean sta
     public String besideShorter() {
         long down = WrittenNumbers.minutesDown(minutes);
         String time = minutes < DAY ? WrittenNumbers.clock(down) : "more than a day";
-        return kind == BoundKind.SHELF_LIFE ? says : "A longer time (" + kind.words() + "): " + time + ". " + says;
+        return kind == BoundKind.SHELF_LIFE
+                ? says
+                : "Another limit, longer (" + kind.words() + "): " + time + ". " + says;
     }
 }

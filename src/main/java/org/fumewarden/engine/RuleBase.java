@@ -4,15 +4,21 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.CodeSummary;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.model.Row;
@@ -26,6 +32,8 @@ public final class RuleBase {
     private final Map<Phase, Future<PhaseRules>> rules;
     private final Sentences sentences;
     private final Kept<LocalDate, RowsInForce> rows = new Kept<>(DAYS_KEPT);
+    /** The days on which rules begin and end, once they were asked for. */
+    private volatile NavigableSet<LocalDate> changes;
 
     private RuleBase(CodeBook book, Map<Phase, ? extends Future<PhaseRules>> rules) {
         this(book, new EnumMap<>(rules), new Sentences(book.vocabulary()));
@@ -124,6 +132,17 @@ public final class RuleBase {
                             rules.put(of.spoken().get(rule.getName()).card().id(), RuleInWords.of(rule, words))));
         }
         return rules;
+    }
+
+    /** The first day after this one on which a rule begins or ends. */
+    public Optional<LocalDate> change(LocalDate day) {
+        if (changes == null) {
+            changes = cards().values().stream()
+                    .flatMap(card -> Stream.of(card.from(), card.until()))
+                    .filter(d -> d.isBefore(CodeSummary.NEVER))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+        return Optional.ofNullable(changes.higher(day));
     }
 
     /** Every rule by id. */

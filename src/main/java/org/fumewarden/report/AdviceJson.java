@@ -64,6 +64,9 @@ public final class AdviceJson {
 
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
         Optional<LocalDate> valuesUntil();
+
+        @JsonInclude(JsonInclude.Include.NON_EMPTY)
+        List<CodeUsed.Ended> ended();
     }
 
     private interface ValueWriting<T> {

@@ -116,7 +116,7 @@ public final class ShiftText {
         List<String> lines = new ArrayList<>(words(
                 sheet.dust(),
                 milligrams -> "Over the shift " + Math.round(milligrams)
-                        + " mg of dust land on the filter set, calculated from the flow of the blower."));
+                        + " mg of dust collect on the filter set, calculated from the flow of the blower."));
         lines.addAll(words(sheet.cadence(), FilterCadence::says));
         return lines.stream().distinct().toList();
     }

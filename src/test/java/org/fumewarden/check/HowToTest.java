@@ -72,7 +72,7 @@ final class HowToTest {
         EditedRules.edit(rules, "gb/tables/limits.yaml", "{agent: tin, ", "{agent: tin, until: 2030-01-01, ");
         EditedRules.append(rules, "gb/tables/limits.yaml", "  - {agent: tin, unit: mg/m3, twa: 1, from: 2030-01-01}\n");
         asks(check("--code", "gb"), "Add a line gb-limits,tin from 2030-01-01,twa,VALUE,DOCUMENT");
-        typed("gb-limits,tin from 2030-01-01,twa,1,invented");
+        typed("gb-limits,tin from 2030-01-01,twa,1,invented", "gb-limits,tin,until,2030-01-01,invented");
         isClean(check("--code", "gb"));
     }
 

@@ -129,7 +129,9 @@ final class TypedValuesTest {
     @Test
     void everyWordOfALimitIsHeld() {
         Set<String> words = new TreeSet<>();
-        WrittenCell.words(RuleFolder.shipped()).forEach(cell -> words.add(cell.key()));
+        WrittenCell.words(RuleFolder.shipped()).stream()
+                .filter(cell -> !cell.cell().equals("confidence") || cell.saysSeen())
+                .forEach(cell -> words.add(cell.key()));
         assertEquals(words, new TreeSet<>(new TypedValues().words().keySet()));
     }
 
@@ -140,7 +142,7 @@ final class TypedValuesTest {
                 "gb/tables/limits.yaml|respirable as Mn|inhalable as Mn|is inhalable as Mn, but it was respirable as Mn on",
                 "gb/tables/limits.yaml|edition: \"4th ed. 2020\"|edition: \"5th ed. 2026\"|gb-limits / head / edition is 5th ed. 2026",
                 "shared/tables/danger-levels.yaml|basis: \"as Cr|basis: \"as V|basis is as V",
-                "gb/tables/factors.yaml|confidence: memory|confidence: read|head / confidence is read, but it was memory on 29 November 2026.",
+                "gb/tables/factors.yaml|confidence: memory|confidence: read|head / confidence is read, and no list says in which copy it was seen.",
                 "shared/tables/danger-levels.yaml|agent: ammonia, value|agent: ammonia, until: 2021-01-01, value|danger-levels / ammonia / until",
                 "gb/tables/thresholds.yaml|id: molar-volume, value|id: molar-volume, until: 2028-01-01, value|gb-thresholds / molar-volume / until",
                 "gb/tables/duties.yaml|done-by: examination|done-by: inspection|done-by is inspection, but the program has examination",

@@ -36,9 +36,9 @@ final class EnduranceCommandTest {
         assertEquals(0, run.exit(), run.err());
         assertTrue(line(run, 2).startsWith("Lasts the shift"), run.out());
         assertAll(
-                () -> has(run, "117 mg of dust land on the filter set"),
+                () -> has(run, "117 mg of dust collect on the filter set"),
                 () -> has(run, "Until the pack is down to its reserve: 6 h (by your own curve)."),
-                () -> has(run, "The supply covers the breathing: 190 L/min"),
+                () -> has(run, "The air flow covers the breathing: 190 L/min"),
                 () -> has(run, "320 Pa 6 h"),
                 () -> ends(run));
         assertTrue(Files.exists(folder.resolve("run-time.svg")));
@@ -117,7 +117,7 @@ final class EnduranceCommandTest {
         CommandRun run = ammonia("500 ppm");
         has(run, "Change after 2 h 16 min of use at the latest");
         has(run, "Basis: test capacity, the shortest of 2 times.");
-        has(run, "A longer time (longest use that the code allows): 8 h. One shift (GUV-R-190, ");
+        has(run, "Another limit, longer (longest use that the code allows): 8 h. One shift (GUV-R-190, ");
         ends(run);
     }
 

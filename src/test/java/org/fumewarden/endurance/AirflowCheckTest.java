@@ -89,7 +89,7 @@ class AirflowCheckTest {
 
     @ParameterizedTest
     @CsvSource({
-        "150, 'The supply covers the breathing: 150 L/min supplied, peaks of about 150 L/min at x work.'",
+        "150, 'The air flow covers the breathing: 150 L/min supplied, peaks of about 150 L/min at x work.'",
         "148, 'Not enough air from this unit, the peaks of the breath may draw in outside air: 148 L/min supplied, peaks of"
                 + " about 150 L/min at x work. Lower the work rate, use a unit with more flow, or use an airline.'",
         "49, 'Not enough air from this unit, the wearer breathes more than it delivers: 49 L/min supplied, peaks of about"

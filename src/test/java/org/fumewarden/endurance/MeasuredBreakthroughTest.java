@@ -76,7 +76,8 @@ class MeasuredBreakthroughTest {
     })
     void sentenceSaysWhetherTheTimeWasShortened(double ppm, String end) {
         TimeBound bound = TOLUENE.bound(use(ppm, 5, 53.3, 50, 22), true).value().orElseThrow();
-        assertEquals("It came through after 1018 min at 50 ppm and 53.3 L/min (OSHA static table)" + end, bound.says());
+        assertEquals(
+                "Breakthrough came after 1018 min at 50 ppm and 53.3 L/min (OSHA static table)" + end, bound.says());
         assertTrue(bound.standsAlone());
     }
 

@@ -25,6 +25,10 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
         lines.add(new Line.Says(Sign.NONE, spoken.say("issue.valid")));
         advice.endsSoon()
                 .ifPresent(last -> lines.add(new Line.Says(Sign.NONE, spoken.say("issue.until", spoken.day(last)))));
+        advice.codeUsed()
+                .ended()
+                .forEach(row -> lines.add(new Line.Says(
+                        Sign.NONE, spoken.say("issue.ended", spoken.told(row.value()), spoken.day(row.until())))));
         lines.add(new Line.Blanks(
                 List.of(spoken.say("issue.by"), spoken.say("issue.on"), spoken.say("issue.signature"))));
         return new Part("issue", spoken.say("page.issue"), lines);

@@ -1,0 +1,177 @@
+package org.fumewarden.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.fumewarden.Extent;
+import org.fumewarden.codes.CodeSummary;
+import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.TableFile;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.task.Task;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A sheet says until when its values are in force: on no day before does any table change what it says. */
+final class ValuesUntilTest {
+    private static final int TOURS = Extent.of(3, 20, 20);
+    private static final String CODE = "gb";
+    private static final Path RULES = Path.of("rules");
+    private static final LocalDate END = LocalDate.of(2031, 5, 6);
+    private static final LocalDate FIRST = LocalDate.of(2018, 1, 1);
+    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
+
+    /**
+     * About each day on which a row or rule begins or ends under a code: where the answer of the day is not that of the day
+     * before, the sheet of the day before says that its values end with it; a year before a sheet says so or a day earlier.
+     */
+    @ParameterizedTest
+    @MethodSource("codes")
+    void noAnswerChangesOnADayThatTheSheetBeforeDidNotName(String code) throws IOException {
+        Advisor advisor = advisor(code);
+        int compared = 0;
+        int changed = 0;
+        for (Task task : tasks(code, advisor)) {
+            for (LocalDate day : days(advisor.base())) {
+                Optional<Advice> before = advice(advisor, task, day.minusDays(1));
+                Optional<Advice> on = advice(advisor, task, day);
+                if (before.isEmpty() || on.isEmpty()) {
+                    continue;
+                }
+                compared++;
+                changed += held(task, before.get(), on.get(), day) ? 1 : 0;
+                if (before.get().endsSoon().equals(Optional.of(day.minusDays(1)))) {
+                    assertTrue(
+                            on.get()
+                                    .endsSoon()
+                                    .filter(last -> last.isBefore(day))
+                                    .isEmpty(),
+                            "past " + day);
+                    advice(advisor, task, day.minusYears(1))
+                            .ifPresent(earlier -> assertTrue(
+                                    earlier.endsSoon()
+                                            .filter(last -> last.isBefore(day))
+                                            .isPresent(),
+                                    task.title() + ", a year before " + day));
+                }
+            }
+        }
+        System.out.println(code + ": days compared " + compared + ", answers that changed " + changed);
+        assertTrue(compared > 0, code);
+    }
+
+    /** When all tables of a kind end on one day, no tour answers otherwise on it without having named the day before. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void theDayOnWhichAnyKindOfTableEndsIsNamed(String kind) throws IOException {
+        Map<String, byte[]> files = new TreeMap<>(RuleFolder.at(RULES).files());
+        RuleBase.shipped(CODE).book().tables().stream()
+                .filter(t -> t.kind().equals(kind))
+                .map(TableFile::file)
+                .map(file -> file.substring(file.indexOf('/') + 1))
+                .forEach(file -> files.computeIfPresent(file, (name, bytes) -> ended(bytes)));
+        Advisor advisor = new Advisor(RuleBase.compiled(RuleFolder.of("rules", files), CODE));
+        int changed = 0;
+        for (Task task : tasks(CODE, advisor)) {
+            Optional<Advice> before = advice(advisor, task, END.minusDays(1));
+            Optional<Advice> on = advice(advisor, task, END);
+            if (before.isPresent() && on.isPresent()) {
+                changed += held(task, before.get(), on.get(), END) ? 1 : 0;
+            }
+        }
+        System.out.println(kind + ": answers that changed " + changed);
+    }
+
+    private static byte[] ended(byte[] bytes) {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        String dated = text.lines().anyMatch(l -> l.startsWith("until:"))
+                ? text
+                : text.replaceFirst("(?m)^rows:", "until: " + END + "\nrows:");
+        return dated.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** True when the answer of the day is another than that of the day before, which the sheet before named. */
+    private static boolean held(Task task, Advice before, Advice on, LocalDate day) {
+        List<String> unlike = Upshot.of(before).unlike(Upshot.of(on));
+        if (!unlike.isEmpty()) {
+            assertEquals(
+                    Optional.of(day.minusDays(1)), before.endsSoon(), task.title() + ", " + day + " changes " + unlike);
+        }
+        return !unlike.isEmpty();
+    }
+
+    static List<String> codes() {
+        return RuleFolder.shipped().codes();
+    }
+
+    static Stream<String> kinds() {
+        return RuleBase.shipped(CODE).book().tables().stream()
+                .map(TableFile::kind)
+                .filter(kind -> !kind.equals("questions"))
+                .distinct()
+                .sorted();
+    }
+
+    /** Every tour under the code; a tour that names a thing of another code is none of it. */
+    private static List<Task> tasks(String code, Advisor advisor) throws IOException {
+        List<Task> tasks = new ArrayList<>();
+        for (Path tour : Extent.sample(BeforeSigningTest.tours().toList(), Path::toString, TOURS)) {
+            try {
+                tasks.add(new Bench(tour, Map.of(), Optional.empty(), Optional.empty(), id -> advisor)
+                        .task(code, Map.of()));
+            } catch (InputException e) {
+                continue;
+            }
+        }
+        assertTrue(!tasks.isEmpty(), code + " " + tasks.size());
+        return tasks;
+    }
+
+    /** The days on which a row or a rule begins or ends, since the time of the tours. */
+    private static TreeSet<LocalDate> days(RuleBase base) {
+        return Stream.concat(
+                        base.book().tables().stream()
+                                .flatMap(t -> t.rows().stream())
+                                .flatMap(row -> Stream.of(row.from(), row.until())),
+                        base.cards().values().stream().flatMap(rule -> Stream.of(rule.from(), rule.until())))
+                .filter(d -> d.isAfter(FIRST) && d.isBefore(CodeSummary.NEVER))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The advice of another day; none before any list of the code. */
+    private static Optional<Advice> advice(Advisor advisor, Task task, LocalDate day) {
+        try {
+            return Optional.of(advisor.advise(new Task(
+                    task.title(),
+                    task.code(),
+                    day,
+                    task.inputs(),
+                    task.readings(),
+                    task.file(),
+                    task.lines(),
+                    task.curves(),
+                    task.breakthroughs(),
+                    task.register())));
+        } catch (InputException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Advisor advisor(String code) {
+        return ADVISORS.computeIfAbsent(code, i -> new Advisor(RuleBase.shipped(i)));
+    }
+}
