@@ -60,8 +60,9 @@ final class PhaseSessions {
         try {
             before.accept(session);
             List<Firing> firings = session.run(facts);
-            asNew = session.renew();
+            boolean renewed = session.renew();
             after.accept(session);
+            asNew = renewed;
             return firings;
         } finally {
             if (asNew) {
