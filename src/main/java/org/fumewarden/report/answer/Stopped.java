@@ -32,6 +32,15 @@ record Stopped(Advice advice) {
                 && advice.respirators().stream().allMatch(r -> barred.contains(r.deviceClass()));
     }
 
+    /** True when nothing but the place bars what the code lists, which leaves apparatus that it lists without a factor. */
+    boolean byPlace() {
+        Set<String> stops = stops();
+        return advice.stops().stream().noneMatch(r -> stops.contains(r.subject()))
+                && !advice.stops().isEmpty()
+                && advice.cautions().stream().anyMatch(c -> c.subject().startsWith("no-factor-"))
+                && advice.trail().all(Bar.class).stream().noneMatch(b -> OF_WEARER.contains(b.because()));
+    }
+
     /** What stops the work. */
     List<Reason> now() {
         if (!WearPart.ofTheTeam(advice).isEmpty()) {

@@ -75,7 +75,9 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                     spoken.say(
                             stopped.byWearer()
                                     ? "wear.wearer"
-                                    : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
+                                    : stopped.byPlace()
+                                            ? "wear.stay-out.place"
+                                            : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
                     ""));
             stopped.after().forEach(r -> lines.add(after(spoken.sentence(Sign.NONE, r, ""))));
         }
