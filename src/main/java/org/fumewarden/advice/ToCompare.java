@@ -14,7 +14,7 @@ public record ToCompare(String row, String value, String document, String place,
     public static final String UNTRIED = "Not tried with other values.";
 
     /** How the words of a value begin that is another than the one that was compared. */
-    static final String CHANGED = "Changed, and compared by nobody: ";
+    static final String CHANGED = "Changed and not compared: ";
 
     static final String BESIDE = "; another document gives ";
 
