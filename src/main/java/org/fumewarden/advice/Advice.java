@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.task.RegisterNote;
 import org.fumewarden.trail.Trail;
 
@@ -42,6 +43,8 @@ public record Advice(
         String revision,
         List<Input> inputs,
         Trail trail) {
+
+    private static final String LATER = "#" + NoneListed.THAT_DAY + "/" + NoneListed.EVERY_OTHER;
 
     /** The line that ends every output. */
     public static final String CLOSING = "Fumewarden advises; it clears no one to start. "
@@ -95,6 +98,12 @@ public record Advice(
     /** How many of those values are known, and documents differ about them. */
     public long disputed() {
         return turning().stream().filter(ToCompare::disputed).count();
+    }
+
+    /** True on a day before the lists that are held: limits of a later list stand in, and each is asked for. */
+    public boolean limitsAreLater() {
+        return trail.steps().stream().flatMap(step -> step.premises().stream()).anyMatch(premise -> premise.address()
+                .endsWith(LATER));
     }
 
     /** Until when the values hold, when that is within a year of the day of the task. */

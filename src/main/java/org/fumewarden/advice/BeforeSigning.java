@@ -130,8 +130,14 @@ final class BeforeSigning {
                 .sorted()
                 .flatMap(address -> figures.at(address).stream())
                 .filter(row -> VALUES.contains(row.getClass()) && asks(row) && offered(row))
-                .sorted(Comparator.comparing(row -> VALUES.indexOf(row.getClass())))
-                .map(row -> entry(row, row instanceof AssignedFactor factor ? enough(factor) : turns.apply(row)))
+                .sorted(Comparator.<Row, Boolean>comparing(
+                                row -> row.ref().changed().isEmpty())
+                        .thenComparing(row -> VALUES.indexOf(row.getClass())))
+                .map(row -> entry(
+                        row,
+                        row.ref().changed().isEmpty()
+                                ? row instanceof AssignedFactor factor ? enough(factor) : turns.apply(row)
+                                : ToCompare.CHANGED + row.ref().changed() + "."))
                 .toList();
     }
 
@@ -142,7 +148,8 @@ final class BeforeSigning {
 
     private static boolean asks(Row row) {
         return row.ref().citation().confidence() == Confidence.MEMORY
-                || !row.ref().beside().isEmpty();
+                || !row.ref().beside().isEmpty()
+                || !row.ref().changed().isEmpty();
     }
 
     /** False for the factor of a class that the sheet does not offer. */

@@ -13,11 +13,19 @@ public record ToCompare(String row, String value, String document, String place,
     /** What stands where a value matters, while nobody asked the engine. */
     public static final String UNTRIED = "Not tried with other values.";
 
+    /** How the words of a value begin that is another than the one that was compared. */
+    static final String CHANGED = "Changed and not compared: ";
+
     static final String BESIDE = "; another document gives ";
 
     /** True when another value would make the answer another. */
     public boolean turns() {
         return !matters.isEmpty();
+    }
+
+    /** True when it is another value than the one that was compared. */
+    public boolean changed() {
+        return matters.startsWith(CHANGED);
     }
 
     /** True when the value was compared, and documents differ about it. */

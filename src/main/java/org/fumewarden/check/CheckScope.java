@@ -50,7 +50,9 @@ public record CheckScope(Optional<String> code, Optional<String> rule) {
 
     /** True for what is wrong with something of this scope. */
     boolean concerns(Problem problem) {
-        return rule.isEmpty() || rule.get().equals(problem.field());
+        return rule.isEmpty()
+                || rule.get().equals(problem.field())
+                || problem.file().equals(RuleFolder.TYPED);
     }
 
     /** True for a file whose rows this scope must see used. */

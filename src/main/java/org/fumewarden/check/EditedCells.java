@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.WrittenCell;
 
 /** Cells of rules that somebody keeps, beside those that ship: a slip in any cell is seen, whatever the cell says. */
 final class EditedCells {

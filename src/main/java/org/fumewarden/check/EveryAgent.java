@@ -24,7 +24,7 @@ final class EveryAgent {
             NoneListed.LIMITS,
             NoneListed.OF_MEMBERS,
             NoneListed.NOT_HELD,
-            "limits-of-that-day",
+            NoneListed.THAT_DAY,
             NoneListed.NO_FACTORS,
             "danger-levels");
 

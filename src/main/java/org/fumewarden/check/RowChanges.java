@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.WrittenCell;
 
 /** Whole rows of the program that somebody's rules lack, hold twice or date anew: one slip is one message. */
 final class RowChanges {

@@ -71,6 +71,10 @@ public final class RuleBaseCheck {
                     .forEach(problems::add);
             return notRun(problems, folder, files.size());
         }
+        Set<Problem> missing = MissingFiles.in(folder);
+        if (!missing.isEmpty()) {
+            return notRun(missing, folder, files.size());
+        }
         List<Problem> looked = new ArrayList<>(Lint.check(folder, sources(folder, sources, problems)));
         looked.addAll(Affirmations.voided(whole, folder, today));
         looked.addAll(DaysToCome.in(folder, today));

@@ -3,7 +3,6 @@ package org.fumewarden.check;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -21,7 +20,8 @@ import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.codes.TypedApart;
+import org.fumewarden.codes.WrittenCell;
 
 /**
  * Values of the tables typed a second time from the documents, apart from the tables, each with its source; they ship with the
@@ -205,17 +205,11 @@ public final class TypedValues {
     }
 
     private List<Problem> own(RuleFolder folder) {
-        List<Problem> problems = new ArrayList<>();
-        folder.bytesBeside(RuleFolder.TYPED).ifPresent(bytes -> {
-            try {
-                read(new StringReader(YamlFiles.text(RuleFolder.TYPED, bytes)))
-                        .forEach(typed -> values.put(typed.key(), typed));
-            } catch (IOException | IllegalArgumentException e) {
-                problems.add(new Problem(
-                        RuleFolder.TYPED, 0, "", "cannot be read.", "its first line is table,row,cell,value,source."));
-            }
-        });
-        return problems;
+        TypedApart own = TypedApart.beside(folder);
+        own.lines()
+                .forEach(line -> values.put(
+                        line.key(), new Typed(line.table(), line.row(), line.cell(), line.value(), line.source())));
+        return new ArrayList<>(own.problems());
     }
 
     private List<Problem> lostRules(RuleFolder folder) {

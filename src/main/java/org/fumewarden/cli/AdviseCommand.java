@@ -111,6 +111,7 @@ final class AdviseCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     private Optional<String> foreign = Optional.empty();
+    private Optional<String> changed = Optional.empty();
 
     @Override
     public Integer call() {
@@ -118,9 +119,11 @@ final class AdviseCommand implements Callable<Integer> {
         admit();
         Bench bench = register.with(options.bench(file), spec.commandLine().getErr());
         Advice advice = bench.advise();
-        foreign = options.foreign(bench.advisor(bench.code()).base().book());
+        CodeBook book = bench.advisor(bench.code()).base().book();
+        foreign = options.foreign(book);
+        changed = options.changed(book);
         if (format == Format.json) {
-            foreign.ifPresent(
+            changed.ifPresent(
                     f -> spec.commandLine().getErr().println(language.words().say("sheet.foreign-rules", f)));
         }
         Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
@@ -204,7 +207,7 @@ final class AdviseCommand implements Callable<Integer> {
     private Sheet paper(Bench bench, Advice advice) {
         Words words = language.words();
         Sheet sheet = AdviceSheet.of(bench, advice, words, detail);
-        return foreign.map(f -> sheet.under(words.say("sheet.foreign-rules", f)))
+        return changed.map(f -> sheet.under(words.say("sheet.foreign-rules", f)))
                 .orElse(sheet);
     }
 

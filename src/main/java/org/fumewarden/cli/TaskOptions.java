@@ -63,6 +63,11 @@ final class TaskOptions {
                 .map(Path::toString);
     }
 
+    /** The same when its rules or tables are others; who affirmed those of the program changed none. */
+    Optional<String> changed(CodeBook book) {
+        return foreign(book).filter(r -> !folder().isLikeShipped(book.folders()));
+    }
+
     /** The advisor of a code, on the rules of this command. */
     Advisor advisor(String id) {
         return advisor(rules, id);

@@ -87,6 +87,18 @@ public final class Affirmations {
                         .toList();
     }
 
+    /** Who compared another value than a row of this edition has now; empty when nobody did, or somebody compared this one too. */
+    List<String> voided(Row row, String edition) {
+        return entries.isEmpty() || !of(row).isEmpty()
+                ? List.of()
+                : entries.stream()
+                        .map(Entry::says)
+                        .filter(a -> a.row().equals(row.ref().address() + edition))
+                        .map(Affirmation::by)
+                        .distinct()
+                        .toList();
+    }
+
     /**
      * The entries that no row answers: the value is another now, or the row is gone.
      *

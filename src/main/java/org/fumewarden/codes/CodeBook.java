@@ -128,12 +128,13 @@ public final class CodeBook {
         List<TableFile> tables = new ArrayList<>();
         Map<String, Document> documents = new TreeMap<>();
         Affirmations affirmations = Affirmations.beside(folder);
+        EditedRows edited = EditedRows.in(folder);
         for (String part : folders) {
             InputException.gather(problems, () -> documents.putAll(Document.listed(folder, part)));
             for (String name : folder.names(part + "/tables/", ".yaml")) {
                 InputException.gather(problems, () -> {
                     Located table = folder.located(name);
-                    tables.add(new TableReader(folder.origin() + "/" + name, table, affirmations).read());
+                    tables.add(new TableReader(folder.origin() + "/" + name, table, affirmations, edited).read());
                     problems.addAll(table.problems());
                 });
             }
@@ -291,8 +292,9 @@ public final class CodeBook {
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */
     public List<Row> rows(LocalDate day) {
-        return StricterLimits.of(Stream.concat(all.stream().filter(r -> r.inForce(day)), ended(day).stream())
+        List<Row> rows = StricterLimits.of(Stream.concat(all.stream().filter(r -> r.inForce(day)), ended(day).stream())
                 .map(DatedRow::row)
                 .toList());
+        return Stream.concat(rows.stream(), SilentAgents.of(rows, all)).toList();
     }
 }

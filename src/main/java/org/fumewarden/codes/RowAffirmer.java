@@ -120,12 +120,13 @@ public final class RowAffirmer {
                 : r -> true;
         RuleFolder base = RuleFolder.at(folder);
         Affirmations affirmations = Affirmations.beside(base);
+        EditedRows edited = EditedRows.in(base);
         TreeSet<String> known = new TreeSet<>();
         List<DatedRow> matches = new ArrayList<>();
         for (String name : base.names("", ".yaml")) {
             if (name.matches("[^/]+/tables/[^/]+\\.yaml")) {
                 Located root = base.located(name);
-                TableFile table = new TableReader(base.origin() + "/" + name, root, affirmations).read();
+                TableFile table = new TableReader(base.origin() + "/" + name, root, affirmations, edited).read();
                 root.settle();
                 for (DatedRow row : table.rows()) {
                     known.add(row.row().ref().address() + (row.inForce(on) ? "" : FROM + row.from()));

@@ -29,20 +29,20 @@ final class RowReader {
     private final Map<String, Located> cells;
     private final String table;
     private final Citation whole;
-    private final Map<String, List<Affirmation>> checks;
+    private final Map<String, Compared> compared;
     private final Set<String> used = new HashSet<>();
 
     RowReader(Located place, String table, Citation whole) {
         this(place, table, whole, Map.of());
     }
 
-    /** A reader of a row whose value was compared with its document, by the key of the row. */
-    RowReader(Located place, String table, Citation whole, Map<String, List<Affirmation>> checks) {
+    /** A reader of a row whose values somebody affirmed or edited, by the key of the row. */
+    RowReader(Located place, String table, Citation whole, Map<String, Compared> compared) {
         this.place = place;
         this.cells = place.entries();
         this.table = table;
         this.whole = whole;
-        this.checks = checks;
+        this.compared = compared;
     }
 
     /** Id of the table that the row stands in. */
@@ -221,7 +221,7 @@ final class RowReader {
         String source = text("source", whole.source());
         String edition = text("edition", whole.edition());
         Citation own = new Citation(source, clause, edition, confidence);
-        List<Affirmation> found = checks.getOrDefault(key, List.of());
+        Compared found = compared.getOrDefault(key, Compared.AS_WRITTEN);
         String where = cells.containsKey(BESIDE) ? " (" + text(BESIDE) + ")" : "";
         List<String> beside = candidates(cell).stream()
                 .skip(1)
@@ -233,9 +233,10 @@ final class RowReader {
         return new RowRef(
                 table,
                 key.isBlank() ? "?" : key,
-                new Citation(source, clause, edition, Affirmation.confidence(own, found)),
+                found.of(own),
                 beside,
-                found.stream().map(Affirmation::words).collect(Collectors.joining("; ")));
+                found.checks().stream().map(Affirmation::words).collect(Collectors.joining("; ")),
+                found.changed());
     }
 
     /** Other documents that give the same. */

@@ -87,6 +87,22 @@ public final class RuleFolder {
         return only(name -> !files.contains(origin + "/" + name));
     }
 
+    /** The tables that the program ships under the same name and with other bytes. */
+    RuleFolder edited() {
+        return only(name -> name.contains("/tables/") && ShippedRuleBase.names().contains(name) && !isShipped(name));
+    }
+
+    /** The files that stand under the names of another folder. */
+    RuleFolder like(RuleFolder other) {
+        return only(other.names::contains);
+    }
+
+    /** True when it has the files of the program in some folders, and no other there. */
+    public boolean isLikeShipped(List<String> parts) {
+        List<String> own = only(parts).names;
+        return own.equals(SHIPPED.only(parts).names) && own.stream().allMatch(this::isShipped);
+    }
+
     private RuleFolder only(Predicate<String> some) {
         RuleFolder rules =
                 new RuleFolder(origin, shipped, names.stream().filter(some).toList());

@@ -39,12 +39,15 @@ final class TableReader {
     private final Located root;
     private final String file;
     private final Affirmations affirmations;
+    private final EditedRows edited;
 
     TableReader(String file, Located root) {
-        this(file, root, Affirmations.none());
+        this(file, root, Affirmations.none(), new EditedRows());
     }
 
-    TableReader(String file, Located root, Affirmations affirmations) {
+    /** A reader of one table of somebody's rules. */
+    TableReader(String file, Located root, Affirmations affirmations, EditedRows edited) {
+        this.edited = edited;
         this.affirmations = affirmations;
         this.file = file;
         this.root = root;
@@ -125,14 +128,8 @@ final class TableReader {
         }
         List<String> also = reader.has("confidence") || reader.has("also") ? reader.also() : seconds;
         reader.finish();
-        Map<String, List<Affirmation>> checks = new HashMap<>();
-        for (Row r : read) {
-            List<Affirmation> found = affirmations.of(r);
-            if (!found.isEmpty()) {
-                checks.put(r.ref().key(), found);
-            }
-        }
-        List<Row> known = checks.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, checks));
+        Map<String, Compared> compared = compared(read, item, from);
+        List<Row> known = compared.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, compared));
         return known.stream()
                 .map(r -> new DatedRow(
                         r,
@@ -140,8 +137,23 @@ final class TableReader {
                         until,
                         item.line(),
                         also,
-                        checks.getOrDefault(r.ref().key(), List.of())))
+                        compared.getOrDefault(r.ref().key(), Compared.AS_WRITTEN)
+                                .checks()))
                 .toList();
+    }
+
+    /** By key, the rows that somebody affirmed or edited. */
+    private Map<String, Compared> compared(List<Row> rows, Located item, LocalDate from) {
+        String edition = from.equals(ALWAYS) ? "" : RowAffirmer.FROM + from;
+        Optional<String> program = edited.at(root.file(), item.line());
+        Map<String, Compared> compared = new HashMap<>();
+        for (Row row : rows) {
+            Compared one = new Compared(affirmations.of(row), program, affirmations.voided(row, edition));
+            if (!one.equals(Compared.AS_WRITTEN)) {
+                compared.put(row.ref().key(), one);
+            }
+        }
+        return compared;
     }
 
     private Question question(Located item) {

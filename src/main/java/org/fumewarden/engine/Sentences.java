@@ -178,8 +178,10 @@ final class Sentences {
         }
         List<String> beside = row.ref().beside();
         String affirmed = row.ref().affirmed();
+        String changed = row.ref().changed();
         return (beside.isEmpty() ? "" : "; another document gives " + String.join(" or ", beside))
-                + (affirmed.isEmpty() ? "" : "; affirmed by " + affirmed);
+                + (affirmed.isEmpty() ? "" : "; affirmed by " + affirmed)
+                + (changed.isEmpty() ? "" : "; " + changed);
     }
 
     /** What a rule found missing when it concluded something of a subject. */

@@ -18,6 +18,9 @@ public record NoneListed(RowRef ref, String list, String agent, String searched)
     /** Nobody has looked. */
     public static final String NOT_HELD = "limits-not-held";
 
+    /** No edition of the list is held for the day. */
+    public static final String THAT_DAY = "limits-of-that-day";
+
     /** No factors are held for the day. */
     public static final String NO_FACTORS = "factors-of-that-day";
 

@@ -144,7 +144,7 @@ record AirPart(Advice advice, Spoken spoken) {
             return List.of();
         }
         List<String> heads = List.of("agent", "averaging", "exposure", "limit", "ratio", "known").stream()
-                .map(h -> spoken.say("air." + h))
+                .map(h -> spoken.say(h.equals("limit") && advice.limitsAreLater() ? "air.limit.later" : "air." + h))
                 .toList();
         return List.of(new Line.Table(heads, ranked.stream().map(Ranked::cells).toList(), List.of(2, 3, RATIO)));
     }

@@ -3,6 +3,7 @@ package org.fumewarden.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.ToCompare;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
@@ -21,9 +22,15 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
         lines.add(new Line.Scan(
                 number + " " + advice.revision(),
                 spoken.say("issue.revision", advice.revision().substring(0, SHOWN), number.substring(0, SHOWN))));
-        lines.add(new Line.Says(Sign.NONE, shortly ? compare() : known()));
+        advice.turning().stream()
+                .filter(ToCompare::changed)
+                .forEach(value -> lines.add(
+                        new Line.Says(Sign.NONE, spoken.told(value.value()) + ". " + spoken.told(value.matters()))));
+        lines.add(new Line.Says(
+                Sign.NONE, advice.limitsAreLater() ? spoken.say("issue.later") : shortly ? compare() : known()));
         lines.add(new Line.Says(Sign.NONE, spoken.say("issue.valid")));
         advice.endsSoon()
+                .filter(last -> !advice.limitsAreLater())
                 .ifPresent(last -> lines.add(new Line.Says(Sign.NONE, spoken.say("issue.until", spoken.day(last)))));
         advice.codeUsed()
                 .ended()

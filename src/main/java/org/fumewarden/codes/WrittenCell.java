@@ -1,4 +1,4 @@
-package org.fumewarden.check;
+package org.fumewarden.codes;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -12,11 +12,9 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.fumewarden.codes.Located;
-import org.fumewarden.codes.RuleFolder;
 
 /** A cell of a table as it is written, under the name by which it was typed a second time. */
-record WrittenCell(String file, int line, String table, String kind, String row, String cell, String value) {
+public record WrittenCell(String file, int line, String table, String kind, String row, String cell, String value) {
     private static final Set<String> NO_KEY = Set.of(
             "note",
             "reason",
@@ -38,47 +36,49 @@ record WrittenCell(String file, int line, String table, String kind, String row,
     private static final Set<String> HELD_KINDS = Set.of("limits", "benchmarks", "danger-levels", "factors");
     private static final Set<String> SEEN = Set.of("read", "cross-checked");
     private static final Set<String> FREE = Set.of("note", "checked-on");
-    private static final String HEAD = "head";
+    /** The row of what stands above the rows. */
+    static final String HEAD = "head";
+
     private static final String FROM = "from";
     private static final Set<String> ALWAYS_TYPED = Set.of("limits", "danger-levels");
     private static final Set<String> INTERVALS = Set.of("period", "keep");
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
     private static final Pattern INTERVAL = Pattern.compile("\\bP(\\d+)[DWMY]\\b");
 
-    String key() {
+    public String key() {
         return rowKey() + " / " + cell;
     }
 
     /** The row in which it stands, with its table. */
-    String rowKey() {
+    public String rowKey() {
         return rowKey(table, row);
     }
 
-    static String rowKey(String table, String row) {
+    public static String rowKey(String table, String row) {
         return table + " / " + row;
     }
 
-    boolean number() {
+    public boolean number() {
         return NUMBER.matcher(value).matches();
     }
 
     /** True for what nobody may mistype unseen: a limit, a dangerous level, an interval of time. */
-    boolean isTypedTwice() {
+    public boolean isTypedTwice() {
         return INTERVALS.contains(cell) || number() && !HELD.contains(cell) && ALWAYS_TYPED.contains(kind);
     }
 
     /** True for a row or table that says its value was seen in a copy, where a slip could hurt. */
-    boolean saysSeen() {
+    public boolean saysSeen() {
         return cell.equals("confidence") && SEEN.contains(value) && HELD_KINDS.contains(kind);
     }
 
     /** Every number, unit and interval of the tables. */
-    static List<WrittenCell> all(RuleFolder folder) {
+    public static List<WrittenCell> all(RuleFolder folder) {
         return cells(folder, WrittenCell::words, WrittenCell::value);
     }
 
     /** What a value is of and how well it is known, where a slip could hurt. */
-    static List<WrittenCell> words(RuleFolder folder) {
+    public static List<WrittenCell> words(RuleFolder folder) {
         return cells(
                         folder,
                         WrittenCell::words,
@@ -89,7 +89,7 @@ record WrittenCell(String file, int line, String table, String kind, String row,
     }
 
     /** Every cell of every row and head, but for remarks and the day of a check. */
-    static List<WrittenCell> every(RuleFolder folder) {
+    public static List<WrittenCell> every(RuleFolder folder) {
         return cells(
                 folder,
                 WrittenCell::name,

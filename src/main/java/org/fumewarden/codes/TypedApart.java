@@ -1,0 +1,87 @@
+package org.fumewarden.codes;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** The file in which an organisation types its own values a second time: its lines, and what is wrong with it. */
+public record TypedApart(List<Line> lines, List<Problem> problems) {
+    private static final List<String> COLUMNS = List.of("table", "row", "cell", "value", "source");
+
+    /** One value. */
+    public record Line(int line, String table, String row, String cell, String value, String source) {
+        /** The name of the cell, as {@link WrittenCell#key} has it. */
+        public String key() {
+            return WrittenCell.rowKey(table, row) + " / " + cell;
+        }
+    }
+
+    public TypedApart {
+        lines = List.copyOf(lines);
+        problems = List.copyOf(problems);
+    }
+
+    /** The file beside a folder of rules; empty when there is none. */
+    public static TypedApart beside(RuleFolder folder) {
+        return folder.bytesBeside(RuleFolder.TYPED)
+                .map(bytes -> read(YamlFiles.text(RuleFolder.TYPED, bytes)))
+                .orElseGet(() -> new TypedApart(List.of(), List.of()));
+    }
+
+    private static TypedApart read(String text) {
+        List<Line> lines = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        long line = 0;
+        try (CSVParser records =
+                CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(false).get().parse(new StringReader(text))) {
+            for (CSVRecord cells : records) {
+                int own = (int) line + 1;
+                line = records.getCurrentLineNumber();
+                if (cells.getRecordNumber() == 1) {
+                    head(own, cells.toList(), problems);
+                } else {
+                    line(own, cells.toList(), lines, problems);
+                }
+            }
+        } catch (UncheckedIOException | IOException e) {
+            problems.add(problem(
+                    (int) line + 1, "", "has a quote that is not closed, or text after one.", "close it in its line."));
+        }
+        return new TypedApart(lines, problems);
+    }
+
+    private static void head(int line, List<String> cells, List<Problem> problems) {
+        if (!cells.equals(COLUMNS)) {
+            problems.add(problem(
+                    line,
+                    "",
+                    "begins with \"" + Located.shown(String.join(",", cells)) + "\".",
+                    "its first line is " + String.join(",", COLUMNS) + "."));
+        }
+    }
+
+    private static void line(int line, List<String> cells, List<Line> lines, List<Problem> problems) {
+        if (cells.equals(List.of(""))) {
+            return;
+        }
+        if (cells.size() != COLUMNS.size() || cells.stream().anyMatch(String::isBlank)) {
+            problems.add(problem(
+                    line,
+                    cells.get(0),
+                    "has " + cells.stream().filter(c -> !c.isBlank()).count() + " cells with words: \""
+                            + Located.shown(String.join(",", cells)) + "\".",
+                    "write " + String.join(",", COLUMNS) + "; a cell that holds a comma stands in quotes."));
+            return;
+        }
+        lines.add(new Line(line, cells.get(0), cells.get(1), cells.get(2), cells.get(3), cells.get(4)));
+    }
+
+    private static Problem problem(int line, String row, String message, String maybe) {
+        return new Problem(RuleFolder.TYPED, line, row, message, maybe);
+    }
+}
