@@ -56,7 +56,7 @@ final class SheetOrdersTest {
                 page,
                 "This unit: DO NOT USE IT. Hand it in for repair and examination.",
                 "Powered hood, helmet or visor, class TH3 (EN 12941). Filter");
-        assertTrue(page.contains("Tag the unit, hand it in, draw another."), page);
+        assertTrue(page.contains("Tag the unit, hand it in, get another."), page);
         assertFalse(page.contains("ANSWERED"), page);
         String sound = page("en", kit("class-in-hand: th3, unit-withdrawn: false"));
         assertTrue(sound.contains("ANSWERED") && sound.contains("not withdrawn"), sound);

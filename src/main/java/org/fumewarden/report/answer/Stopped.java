@@ -18,6 +18,8 @@ record Stopped(Advice advice) {
 
     private static final Set<String> OF_WEARER = Set.of("medically-cleared", "trained");
 
+    private static final Set<String> AT_THE_SEAL = Set.of("facial-hair", "spectacles", "fit-tested", "fit-test-method");
+
     /** True when only this wearer is in the way, and another may do the work. */
     boolean byWearer() {
         if (advice.status() != Status.DO_NOT_ENTER || !advice.stops().isEmpty()) {
@@ -29,6 +31,15 @@ record Stopped(Advice advice) {
                 .collect(Collectors.toSet());
         return !advice.respirators().isEmpty()
                 && advice.respirators().stream().allMatch(r -> barred.contains(r.deviceClass()));
+    }
+
+    /** True when nothing but the wearer speaks against a class that is worn by choice. */
+    boolean ofWearerAlone(String deviceClass) {
+        return advice.status() == Status.COMPLETE
+                && !advice.byChoice().isEmpty()
+                && advice.trail().all(Bar.class).stream()
+                        .filter(b -> b.deviceClass().equals(deviceClass))
+                        .allMatch(b -> OF_WEARER.contains(b.because()) || AT_THE_SEAL.contains(b.because()));
     }
 
     /** What stops the work. */

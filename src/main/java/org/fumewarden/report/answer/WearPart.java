@@ -120,7 +120,10 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
             lines.add(new Line.Says(
                     Sign.LEAVE,
                     Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ": "
-                            + spoken.say("wear.not-for-this-work"),
+                            + spoken.say(
+                                    new Stopped(advice).ofWearerAlone(r.deviceClass())
+                                            ? "wear.not-for-this-wearer"
+                                            : "wear.not-for-this-work"),
                     ""));
             r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
         });
