@@ -30,7 +30,12 @@ import picocli.CommandLine.Spec;
             "Advises on respiratory protection for hot work, with the clause behind each sentence.",
             "Local codes and a licensed or competent person decide."
         },
-        footer = {"", "Example:", "  fumewarden advise scenarios/tours/stainless-brackets.yaml"})
+        footer = {
+            "",
+            "Example:",
+            "  fumewarden advise scenarios/tours/stainless-brackets.yaml",
+            "Where only the program was unpacked, the files of scenarios/tours are in examples."
+        })
 public final class Main implements Callable<Integer> {
     static final String VERSION = "fumewarden 0.1.0";
 

@@ -86,11 +86,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
 
     private Line after(Line.Says sentence) {
         return new Line.Says(
-                sentence.sign(),
-                spoken.say("wear.after") + ":",
-                sentence.says(),
-                sentence.notes(),
-                sentence.language());
+                sentence.sign(), spoken.say("wear.after"), sentence.says(), sentence.notes(), sentence.language());
     }
 
     private void wear(Respirator respirator, List<Line> lines) {
