@@ -87,7 +87,7 @@ final class PublishedLevels {
     double figure(String quantity) {
         return singles.computeIfAbsent(quantity, q -> range(q, "any", "any")
                 .map(r -> r.high().doubleValue())
-                .orElseThrow(() -> new IllegalStateException("No row for " + q + ".")));
+                .orElseThrow(() -> ExposureTables.absent(q)));
     }
 
     Optional<QuantityRange> range(String quantity, String of, String with) {

@@ -90,7 +90,7 @@ final class RoomRatio {
                 .range(quantity, of, ANY)
                 .map(PublishedLevels::middle)
                 .map(Math::exp)
-                .orElseThrow(() -> new IllegalStateException("No row for " + quantity + " of " + of + "."));
+                .orElseThrow(() -> ExposureTables.absent(quantity + " of " + of));
     }
 
     Spread arc(String process) {

@@ -10,10 +10,20 @@ import java.math.BigDecimal;
  * @param by what bounds it: an agent, an averaging time or a floor
  * @param level the most that the air can hold, in {@code unit}
  * @param limit what it was held against: the limit, times the factor that is worn in any case
+ * @param keeps the floor that has to be kept for it to hold, or nothing
  */
 public record Bound(
-        String agent, String question, Settlement kind, String by, BigDecimal level, BigDecimal limit, String unit)
+        String agent,
+        String question,
+        Settlement kind,
+        String by,
+        BigDecimal level,
+        BigDecimal limit,
+        String unit,
+        String keeps)
         implements Conclusion {
+    private static final String NO_FLOOR = "";
+
     public Bound {
         Checks.text("agent", agent);
         Checks.text("question", question);
@@ -38,7 +48,8 @@ public record Bound(
                 stated.agent().equals(open.agent()) ? stated.averaging().words() : stated.agent(),
                 Cover.most(stated, times, limit, agent, molarVolume),
                 limit.value().multiply(worn.factor()),
-                limit.unit().symbol());
+                limit.unit().symbol(),
+                worn.keeps());
     }
 
     /** A bound by a stated level, against a benchmark. */
@@ -62,7 +73,8 @@ public record Bound(
                 floor.by(),
                 published.value(),
                 limit.value().multiply(floor.factor()),
-                limit.unit().symbol());
+                limit.unit().symbol(),
+                floor.keeps());
     }
 
     /** A floor that covers so many times the highest published level. */
@@ -75,7 +87,8 @@ public record Bound(
                 once.by,
                 once.level.multiply(times.value()),
                 once.limit,
-                once.unit);
+                once.unit,
+                once.keeps);
     }
 
     /** A floor that covers the highest published level, against a benchmark times the floor. */
@@ -92,7 +105,8 @@ public record Bound(
                 whole,
                 counted.level(),
                 counted.limit(),
-                counted.unit().symbol());
+                counted.unit().symbol(),
+                NO_FLOOR);
     }
 
     /** A floor that stands for an agent without any limit. */
@@ -104,7 +118,8 @@ public record Bound(
                 "carcinogen-without-limit",
                 floor.value(),
                 floor.value(),
-                floor.unit());
+                floor.unit(),
+                NO_FLOOR);
     }
 
     /** Oxygen that was measured, for a gas that harms only by taking its place. */
@@ -116,7 +131,8 @@ public record Bound(
                 "measured-oxygen",
                 oxygen.value(),
                 ordinary.value(),
-                ordinary.unit());
+                ordinary.unit(),
+                NO_FLOOR);
     }
 
     /** What the code's own guidance settles for controlled work, at its benchmark. */
@@ -128,11 +144,15 @@ public record Bound(
                 by,
                 benchmark.value(),
                 benchmark.value(),
-                benchmark.unit().symbol());
+                benchmark.unit().symbol(),
+                NO_FLOOR);
     }
 
-    /** True when this one is told before the other: floors first, then by what bounds. */
+    /** True when this one is told before the other: what needs no floor kept first, then floors, then by what bounds. */
     public boolean toldBefore(Bound other) {
+        if (keeps.isEmpty() != other.keeps.isEmpty()) {
+            return keeps.isEmpty();
+        }
         if (kind != other.kind) {
             return kind.compareTo(other.kind) < 0;
         }

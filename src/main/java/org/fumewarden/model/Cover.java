@@ -8,9 +8,11 @@ import java.math.BigDecimal;
  * @param form the form of agent that it covers, or {@code any}
  * @param factor 1 for no respirator at all
  * @param by the floor that orders it, or {@code nothing}
+ * @param keeps the floor that nothing orders yet and that would have to be kept, or nothing
  */
-public record Cover(String form, BigDecimal factor, String by) implements Conclusion {
+public record Cover(String form, BigDecimal factor, String by, String keeps) implements Conclusion {
     private static final String ANY = "any";
+    private static final String PARTICLE = "particle";
 
     public Cover {
         Checks.positive("factor", factor);
@@ -18,12 +20,17 @@ public record Cover(String form, BigDecimal factor, String by) implements Conclu
 
     /** Nothing is worn. */
     public static Cover none() {
-        return new Cover(ANY, BigDecimal.ONE, "nothing");
+        return new Cover(ANY, BigDecimal.ONE, "nothing", "");
     }
 
     /** A floor is worn, which holds particles. */
     public static Cover floor(Need floor) {
-        return new Cover("particle", floor.level(), floor.subject());
+        return new Cover(PARTICLE, floor.level(), floor.subject(), "");
+    }
+
+    /** A floor that is worn only if a level needs it. */
+    public static Cover kept(String floor, BigDecimal factor) {
+        return new Cover(PARTICLE, factor, floor, floor);
     }
 
     /** True when it covers agents of the form. */

@@ -26,6 +26,7 @@ import org.fumewarden.advice.CodeUsed;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.Status;
 import org.fumewarden.advice.ToCompare;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Keyed;
@@ -139,7 +140,9 @@ public final class AdviceJson {
             value("unit", advice.unit().get(), json);
         }
         TrailJson.reasons("interim", advice.interim(), json);
-        TrailJson.reasons("by-choice", advice.byChoice(), json);
+        // While something is open a respirator may yet be required, so nothing is left to choice.
+        boolean settled = advice.status() == Status.COMPLETE;
+        TrailJson.reasons("by-choice", settled ? advice.byChoice() : List.of(), json);
         TrailJson.reasons("stops", advice.stops(), json);
         TrailJson.reasons("controls-first", advice.controlsFirst(), json);
         TrailJson.reasons("hazards", advice.hazards(), json);

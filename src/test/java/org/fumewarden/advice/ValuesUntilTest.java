@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** A sheet says until when its values are in force: on no day before does any table change what it says. */
 final class ValuesUntilTest {
-    private static final int TOURS = Extent.of(3, 20, 20);
+    private static final int TOURS = Extent.of(2, 5, 20);
     private static final String CODE = "gb";
     private static final Path RULES = Path.of("rules");
     private static final LocalDate END = LocalDate.of(2031, 5, 6);

@@ -35,7 +35,7 @@ import org.kie.api.runtime.KieSession;
 
 /** What an engine keeps between tasks to be fast never shows in what it decides. */
 final class ReuseTest {
-    private static final int TASKS = Extent.of(20, Extent.ALL, Extent.ALL);
+    private static final int TASKS = Extent.of(20, 120, Extent.ALL);
 
     @ParameterizedTest
     @ValueSource(strings = {"gb", "us", "de", "au"})

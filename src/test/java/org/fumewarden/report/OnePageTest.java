@@ -83,7 +83,7 @@ final class OnePageTest {
             stories.add(new Case(story.toString(), story, Map.of(), Optional.empty()));
         }
         List<Case> cases = new ArrayList<>(kinds());
-        cases.addAll(Extent.sample(stories, Case::name, Extent.of(12, 120, Extent.ALL)));
+        cases.addAll(Extent.sample(stories, Case::name, Extent.of(12, 60, Extent.ALL)));
         return cases;
     }
 
@@ -104,7 +104,7 @@ final class OnePageTest {
     }
 
     private static List<Case> onPaper() throws IOException {
-        return Extent.sample(cases(), Case::name, Extent.of(6, 60, Extent.ALL));
+        return Extent.sample(cases(), Case::name, Extent.of(4, 24, Extent.ALL));
     }
 
     @ParameterizedTest

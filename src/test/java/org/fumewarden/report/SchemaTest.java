@@ -65,6 +65,18 @@ final class SchemaTest {
     }
 
     @Test
+    void nothingIsLeftToChoiceWhileSomethingIsOpen() throws IOException {
+        assertEquals(2, byChoice("by-choice-half-mask").size());
+        assertEquals(0, byChoice("by-choice-oxygen-unknown").size());
+    }
+
+    private static JsonNode byChoice(String scenario) throws IOException {
+        ScenarioRun run = new ScenarioRunner(RuleBase::shipped).run(Path.of("scenarios/us", scenario + ".yaml"));
+        String json = AdviceJson.text(j -> AdviceJson.writeUntried(run.advice().orElseThrow(), j));
+        return MAPPER.readTree(json).get("by-choice");
+    }
+
+    @Test
     @org.junit.jupiter.api.Tag("ci")
     void everyAdviceIsValid() throws JsonProcessingException {
         JsonSchema schema = FACTORY.getSchema(AdviceSchema.text());

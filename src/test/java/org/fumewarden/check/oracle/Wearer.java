@@ -18,7 +18,9 @@ record Wearer(Case facts, Levels levels, Floors floors) implements Family {
     private Optional<String> barred(Case.Offered offered) {
         boolean tight = offered.device().seal().equals("tight");
         boolean called = levels.callsForOne() || floors.least().compareTo(BigDecimal.ONE) > 0;
-        if (tight && !facts.is("facial-hair", "false")) {
+        boolean leakByChoice =
+                !called && facts.is("facial-hair", "true") && facts.tables().in("no-bar-by-choice", "facial-hair");
+        if (tight && !facts.is("facial-hair", "false") && !leakByChoice) {
             return Optional.of("facial hair or not known");
         }
         if (called && tight && !facts.is("fit-tested", "true")) {
