@@ -78,7 +78,7 @@ final class SheetOrdersTest {
     @Test
     void alarmsAreThoseOfTheClassThatIsWorn() throws Exception {
         assertTrue(page("en", "").contains(BLOWER));
-        String open = page("en", "manganese-respirable, twa: 0.06 mg/m3=manganese-respirable, twa: unknown");
+        String open = page("en", "twa: 0.06 mg/m3}=twa: 0.06 mg/m3}\n  - {agent: ozone, stel: unknown}");
         assertTrue(
                 open.contains("Only if a competent person orders the work before these questions are answered"), open);
         assertFalse(open.contains(BLOWER), open);
