@@ -2,6 +2,7 @@ package org.fumewarden.assessment;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import org.fumewarden.model.Input;
 import org.fumewarden.model.Measure;
 import org.fumewarden.model.Reckoning;
 import org.fumewarden.model.Soundness;
+import org.fumewarden.model.Stretch;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
 
@@ -72,7 +74,19 @@ final class ShiftAssessment {
         inputs.add(
                 Assessor.note(shift, "one-shift", "One shift says little about other days. Sample 6 or more shifts."));
         inputs.addAll(hidden(shift, figures));
+        proven(shift, Averaging.STEL, ShortTerm.QUARTER_HOUR).ifPresent(inputs::add);
+        proven(shift, Averaging.CEILING, 0).ifPresent(inputs::add);
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
+    }
+
+    /** The most that one stretch proves for a shorter time; a stretch below that time counts with its part of it. */
+    private static Optional<Stretch> proven(Reading.Shift shift, Averaging shorter, double minutes) {
+        return shift.periods().stream()
+                .map(p -> BigDecimal.valueOf(
+                        p.minutes() < minutes ? p.concentration() * p.minutes() / minutes : p.concentration()))
+                .max(Comparator.naturalOrder())
+                .filter(level -> level.signum() > 0)
+                .map(level -> new Stretch(shift.agent(), shorter, level, shift.unit(), shift.path()));
     }
 
     /** Stretches too long for a short-term level whose mean alone proves that the short-term limit was exceeded. */

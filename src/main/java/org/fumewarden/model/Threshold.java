@@ -59,6 +59,11 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
                         > 0;
     }
 
+    /** True when so many times the limit of a shift is stricter than a limit of short time in the same unit. */
+    public boolean tightens(Limit shift, Limit peak) {
+        return shift.unit() == peak.unit() && shift.value().multiply(value).compareTo(peak.value()) < 0;
+    }
+
     private BigDecimal leftBy(Exposure gas, Agent about, Threshold molarVolume) {
         BigDecimal taken = Concentrations.convert(gas.level(), gas.unit(), Unit.PPM, about, molarVolume)
                 .movePointLeft(6)

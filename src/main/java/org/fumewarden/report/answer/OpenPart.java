@@ -2,9 +2,11 @@ package org.fumewarden.report.answer;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.OpenQuestion;
@@ -23,10 +25,13 @@ record OpenPart(Advice advice, Spoken spoken) {
         List<Line> lines = new ArrayList<>();
         Map<String, List<String>> levels = new LinkedHashMap<>();
         Map<String, List<String>> proofs = new LinkedHashMap<>();
+        Set<String> lookUp = new LinkedHashSet<>();
         List<OpenQuestion> others = new ArrayList<>();
         for (OpenQuestion question : advice.questions()) {
             String[] parts = question.question().split("\\.");
-            if (parts.length == 3 && parts[0].equals("exposures")) {
+            if (parts.length == 3 && parts[0].equals("exposures") && parts[2].equals("limit")) {
+                lookUp.add(spoken.agent(parts[1]));
+            } else if (parts.length == 3 && parts[0].equals("exposures")) {
                 (byProofOnly(parts[1]) ? proofs : levels)
                         .computeIfAbsent(parts[1], a -> new ArrayList<>())
                         .add(spoken.say("open." + parts[2]));
@@ -46,6 +51,9 @@ record OpenPart(Advice advice, Spoken spoken) {
         }
         missing("open.measure", levels, lines);
         missing("open.prove", proofs, lines);
+        if (!lookUp.isEmpty()) {
+            lines.add(new Line.Says(Sign.OPEN, spoken.say("open.look-up") + ":", String.join("; ", lookUp) + "."));
+        }
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("open", spoken.say("page.open"), lines));
     }
 

@@ -9,6 +9,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Status;
 import org.fumewarden.model.Bar;
+import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
 
 /** Why nobody may start, apart from what only holds once that is put right. */
@@ -31,14 +32,48 @@ record Stopped(Advice advice) {
                 && advice.respirators().stream().allMatch(r -> barred.contains(r.deviceClass()));
     }
 
+    /** True when nothing but the place bars what the code lists, which leaves apparatus that it lists without a factor. */
+    boolean byPlace() {
+        Set<String> stops = stops();
+        return advice.stops().stream().noneMatch(r -> stops.contains(r.subject()))
+                && !advice.stops().isEmpty()
+                && advice.cautions().stream().anyMatch(c -> c.subject().startsWith("no-factor-"))
+                && advice.trail().all(Bar.class).stream().noneMatch(b -> OF_WEARER.contains(b.because()));
+    }
+
     /** What stops the work. */
     List<Reason> now() {
+        if (!WearPart.ofTheTeam(advice).isEmpty()) {
+            return ofTheTask();
+        }
         if (advice.stops().isEmpty()) {
             return common();
         }
         List<Reason> now = new ArrayList<>(advice.stops());
         now.removeAll(later());
         return now;
+    }
+
+    /** A rescue and a fire are stopped by what they are; what else is wrong with the air stands beside it. */
+    private List<Reason> ofTheTask() {
+        List<Reason> now = advice.trail()
+                .concluding(Standing.class)
+                .filter(s -> ((Standing) s.conclusion()).because().equals("rescue-plan"))
+                .map(Reason::of)
+                .collect(Collectors.toCollection(ArrayList::new));
+        Set<String> stops = stops();
+        stops.remove("fire");
+        advice.stops().stream().filter(r -> stops.contains(r.subject())).forEach(now::add);
+        return now;
+    }
+
+    /** What shuts the way in, apart from a place that only bars filters. */
+    private Set<String> stops() {
+        Set<String> stops = advice.trail().all(Stop.class).stream()
+                .map(Stop::subject)
+                .collect(Collectors.toCollection(HashSet::new));
+        stops.addAll(SHUT);
+        return stops;
     }
 
     /** What still holds once the stop is lifted: one sentence for each gate. */
@@ -48,10 +83,7 @@ record Stopped(Advice advice) {
     }
 
     private List<Reason> later() {
-        Set<String> stops = advice.trail().all(Stop.class).stream()
-                .map(Stop::subject)
-                .collect(Collectors.toCollection(HashSet::new));
-        stops.addAll(SHUT);
+        Set<String> stops = stops();
         List<Reason> later = advice.stops().stream()
                 .filter(r -> !stops.contains(r.subject()))
                 .toList();

@@ -3,6 +3,7 @@ package org.fumewarden.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
@@ -11,6 +12,7 @@ import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
 import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
+import org.fumewarden.model.Bar;
 import org.fumewarden.model.Ruling;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -19,6 +21,7 @@ import org.fumewarden.report.sheet.Sign;
 /** What to wear, or to stay out. */
 record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     private static final int FEW = 2;
+    private static final Set<String> OF_THE_TEAM = Set.of("rescue", "fire");
     private static final String LOW_OXYGEN = "oxygen-deficient";
 
     Part write() {
@@ -46,17 +49,35 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                 .toList();
     }
 
+    /** What a rescue or a fire takes, whatever factors the code holds: an air that nobody knows asks for no number. */
+    private Optional<Reason> kit() {
+        return advice.trail()
+                .concluding(Bar.class)
+                .filter(s -> OF_THE_TEAM.contains(((Bar) s.conclusion()).because()))
+                .map(Reason::of)
+                .findFirst();
+    }
+
     private void forWork(List<Line> lines) {
         List<Reason> team = ofTheTeam(advice);
-        team.forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
-        if (advice.status() == Status.DO_NOT_ENTER && team.isEmpty()) {
+        if (!team.isEmpty()) {
+            team.forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
+            kit().ifPresent(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
+            advice.unit().filter(UnitInHand::barred).ifPresent(u -> unit(u, lines));
+            inHand(lines);
+            ofAnotherCode(lines);
+            return;
+        }
+        if (advice.status() == Status.DO_NOT_ENTER) {
             Stopped stopped = new Stopped(advice);
             lines.add(new Line.Says(
                     Sign.NONE,
                     spoken.say(
                             stopped.byWearer()
                                     ? "wear.wearer"
-                                    : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
+                                    : stopped.byPlace()
+                                            ? "wear.stay-out.place"
+                                            : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
                     ""));
             stopped.after().forEach(r -> lines.add(after(spoken.sentence(Sign.NONE, r, ""))));
         }
@@ -146,14 +167,11 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
             return;
         }
         if (advice.status() == Status.DO_NOT_ENTER) {
-            names(
-                    ofTheTeam(advice).isEmpty() ? "wear.only-if" : "wear.takes",
-                    advice.with(Suitability.SUITABLE),
-                    lines);
+            names("wear.only-if", advice.with(Suitability.SUITABLE), lines);
             return;
         }
         boolean noneSoFar = !advice.byChoice().isEmpty();
-        boolean ordered = ofTheTeam(advice).isEmpty() && !advice.interim().isEmpty();
+        boolean ordered = !advice.interim().isEmpty();
         if (noneSoFar || !ordered) {
             lines.add(
                     new Line.Says(Sign.NONE, spoken.say(noneSoFar ? "wear.none-so-far" : "wear.nothing-cleared"), ""));
@@ -178,7 +196,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
 
     /** Where nobody may enter, a figure must not read as leave to go in with that much protection. */
     private void factor(List<Line> lines) {
-        if (advice.status() == Status.DO_NOT_ENTER && ofTheTeam(advice).isEmpty()) {
+        if (advice.status() == Status.DO_NOT_ENTER) {
             return;
         }
         RequiredFactor factor = advice.requiredFactor();

@@ -69,7 +69,10 @@ public final class DueSheet {
         }
         blocks.add(new RegisterSheet.Heading(speech.say("Due on {0}, overdue first", speech.day(report.on()))));
         if (report.owings().isEmpty()) {
-            blocks.add(new RegisterSheet.Paragraph(speech.say("Nothing falls due in this time.")));
+            blocks.add(new RegisterSheet.Paragraph(speech.say(
+                    report.origin().isEmpty()
+                            ? "The register holds nothing yet, so nothing can be said to be due."
+                            : "Nothing falls due in this time.")));
         } else {
             blocks.add(new RegisterSheet.Table(
                     COLUMNS.stream().map(speech::say).toList(),

@@ -1,0 +1,29 @@
+package org.fumewarden.model;
+
+import java.math.BigDecimal;
+
+/**
+ * What one sampled stretch of a shift proves for a shorter time: some 15 min, or some moment, held at least this much.
+ *
+ * <p>A lower bound: it never answers the question for the level of that time.
+ *
+ * @param averaging {@code STEL} or {@code CEILING}
+ */
+public record Stretch(String agent, Averaging averaging, BigDecimal level, Unit unit, String path) implements Input {
+    public Stretch {
+        Checks.text("agent", agent);
+        Checks.notNegative("level", level);
+    }
+
+    /** The bound as a level. */
+    public Exposure exposure() {
+        return new Exposure(agent, averaging, level, unit, "highest stretch", false, path);
+    }
+
+    /** True when the stretch proves more than the level that is told for that time. */
+    public boolean above(Exposure told, Agent about, Threshold molarVolume) {
+        return Concentrations.convert(level, unit, told.unit(), about, molarVolume)
+                        .compareTo(told.level())
+                > 0;
+    }
+}
