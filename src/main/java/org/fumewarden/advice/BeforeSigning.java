@@ -229,7 +229,8 @@ final class BeforeSigning {
             return vocabulary.name(factor.deviceClass()) + ": factor " + amount(factor.factor());
         }
         if (row instanceof Threshold threshold) {
-            return vocabulary.name(threshold.id()) + ": " + amount(threshold.value()) + " " + threshold.unit();
+            return vocabulary.name(threshold.id()) + ": " + amount(threshold.value())
+                    + (threshold.unit().equals("factor") ? "" : " " + threshold.unit());
         }
         if (row instanceof Band band) {
             return vocabulary.name(band.band()) + ": " + amount(band.value()) + " from above " + amount(band.over())

@@ -133,8 +133,12 @@ public final class Bench {
 
     /** A problem with a value that was set beside the file is none of the file. */
     private Problem ofChange(Problem problem, Map<String, String> more) {
-        boolean set = changes.containsKey(problem.field()) || more.containsKey(problem.field());
-        return set ? new Problem("--set", 0, problem.field(), problem.message(), problem.remedy()) : problem;
+        String option = more.containsKey(problem.field())
+                ? "--change"
+                : changes.containsKey(problem.field()) ? "--set" : problem.file();
+        return option.equals(problem.file())
+                ? problem
+                : new Problem(option, 0, problem.field(), problem.message(), problem.remedy());
     }
 
     /** The named variants that the file keeps: name to changes. */

@@ -27,7 +27,7 @@ final class Arguments {
                     + ".";
         }
         if (fault instanceof OverwrittenOptionException && fault.getArgSpec() instanceof OptionSpec option) {
-            return option.longestName() + " is given twice. Keep one of the two.";
+            return option.longestName() + " is given more than once. Keep one.";
         }
         if (fault.getArgSpec() != null && fault.getValue() != null) {
             return (fault.getArgSpec() instanceof OptionSpec option

@@ -30,7 +30,12 @@ import picocli.CommandLine.Spec;
             "Advises on respiratory protection for hot work, with the clause behind each sentence.",
             "Local codes and a licensed or competent person decide."
         },
-        footer = {"", "Example:", "  fumewarden advise scenarios/tours/stainless-brackets.yaml"})
+        footer = {
+            "",
+            "Example:",
+            "  fumewarden advise scenarios/tours/stainless-brackets.yaml",
+            "Where only the program was unpacked, the files of scenarios/tours are in examples."
+        })
 public final class Main implements Callable<Integer> {
     static final String VERSION = "fumewarden 0.1.0";
 
@@ -122,16 +127,28 @@ public final class Main implements Callable<Integer> {
         Optional<CommandLine.UnmatchedArgumentException> unmatched = Optional.of(fault)
                 .filter(CommandLine.UnmatchedArgumentException.class::isInstance)
                 .map(CommandLine.UnmatchedArgumentException.class::cast);
+        Speech speech = Speech.of(Words.in(asked(arguments)), Map.of());
         line.getErr()
-                .println(unmatched
+                .println(speech.quoting(unmatched
                         .map(u -> unknown(u.getUnmatched().get(0), line))
-                        .orElseGet(() -> Arguments.told(fault)));
+                        .orElseGet(() -> Arguments.told(fault))));
         List<String> near = unmatched
                 .map(u -> Nearest.to(u.getUnmatched().get(0), u.getSuggestions()))
                 .orElse(List.of());
         String help = "See " + line.getCommandSpec().qualifiedName() + " --help.";
-        line.getErr().println((near.isEmpty() ? "" : "Did you mean " + String.join(" or ", near) + "? ") + help);
+        line.getErr()
+                .println(speech.quoting(
+                        (near.isEmpty() ? "" : "Did you mean " + String.join(" or ", near) + "? ") + help));
         return ExitCodes.BAD_INPUT;
+    }
+
+    /** The language that was asked for, although the arguments could not be read. */
+    private static String asked(String[] arguments) {
+        String all = String.join(" ", arguments);
+        return Words.LANGUAGES.stream()
+                .filter(l -> all.matches("(?s).*--language[ =]" + l + "\\b.*"))
+                .findFirst()
+                .orElse("en");
     }
 
     private static String unknown(String word, CommandLine line) {

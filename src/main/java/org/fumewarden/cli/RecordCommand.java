@@ -42,7 +42,8 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  fumewarden record U-014 --format html > U-014.html",
             "  fumewarden record --sheet programme \\",
-            "    --task scenarios/tours/stainless-brackets.yaml --format html > programme.html"
+            "    --task scenarios/tours/stainless-brackets.yaml \\",
+            "    --format html > programme.html"
         })
 final class RecordCommand implements Callable<Integer> {
     /** Which paper. */

@@ -37,7 +37,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example:",
             "  fumewarden review kept/00000001.kept.json \\",
-            "    --verdict agreed --reason \"seen on site\" --by \"R. Tarn\" --capacity \"safety officer\""
+            "    --verdict agreed --reason \"seen on site\" \\",
+            "    --by \"R. Tarn\" --capacity \"safety officer\""
         },
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {"0:kept", "2:wrong input; nothing is kept", "3:kept as a disagreement, since it is milder"})

@@ -8,8 +8,8 @@ public final class InputException extends RuntimeException {
     private final transient List<Problem> problems;
 
     public InputException(List<Problem> problems) {
-        super(problems.stream().map(Problem::text).collect(Collectors.joining("\n")));
-        this.problems = List.copyOf(problems);
+        super(problems.stream().map(Problem::text).distinct().collect(Collectors.joining("\n")));
+        this.problems = problems.stream().distinct().toList();
     }
 
     public InputException(Problem problem) {

@@ -192,10 +192,10 @@ final class WearerInUse {
         }
         String taken = file.isEmpty() || file.equals(register)
                 ? ""
-                : "The file says " + Located.shown(file) + ", "
+                : "The task says " + Located.shown(file) + ", "
                         + (register.equals("false") ? "the log does not show it" : "the register " + register)
                         + "; the stricter is taken.";
-        String said = "Register of " + wearer.id() + ": " + StringUtils.removeEnd(because, ".") + ".";
+        String said = "Wearer " + wearer.id() + ": " + StringUtils.removeEnd(because, ".") + ".";
         notes.add(new RegisterNote("wearer." + question, (said + " " + taken).strip()));
     }
 

@@ -186,7 +186,7 @@ public final class CodesText {
         }
         long everywhere =
                 owed.values().stream().filter(c -> c.size() == sides.size()).count();
-        out.append("\nDuties under each of these codes: ").append(everywhere).append(".\n");
+        out.append("\nDuties that all these codes share: ").append(everywhere).append(".\n");
         for (Side side : sides) {
             long own = side.advice().checks().stream()
                     .filter(c -> owed.get(c.id()).size() < sides.size())

@@ -154,7 +154,7 @@ final class ExposureReader {
         if (unit == Unit.PPM && particles.contains(agent)) {
             place.complain(
                     "is in parts of gas, and this agent is dust or fume: \"" + Located.shown(place.text()) + "\".",
-                    "the mass that the laboratory found, in mg/m3 or ug/m3.");
+                    "give the mass that the laboratory found, in mg/m3 or ug/m3.");
             return false;
         }
         return true;

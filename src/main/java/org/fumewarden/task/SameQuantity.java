@@ -2,6 +2,7 @@ package org.fumewarden.task;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -112,7 +113,7 @@ final class SameQuantity {
     static String inKnownUnit(String kind, String number, String unit, Collection<String> known) {
         String units = String.join(", ", known);
         if (unit.isEmpty()) {
-            return "add the unit: one of " + units + ".";
+            return "add the unit: " + units + ".";
         }
         if (kind.equals("percent")) {
             return "read the instrument again, and give its reading in %.";
@@ -148,8 +149,11 @@ final class SameQuantity {
             return Optional.empty();
         }
         try {
-            BigDecimal converted =
-                    Numbers.decimal(number).add(foreign.offset()).multiply(foreign.factor(), MathContext.DECIMAL64);
+            BigDecimal given = Numbers.decimal(number);
+            BigDecimal exact = given.add(foreign.offset()).multiply(foreign.factor(), MathContext.DECIMAL64);
+            BigDecimal converted = foreign.offset().signum() == 0
+                    ? exact
+                    : exact.setScale(Math.max(0, given.scale()), RoundingMode.HALF_UP);
             return Optional.of("\"" + converted.stripTrailingZeros().toPlainString() + " " + foreign.unit() + "\""
                     + foreign.note());
         } catch (NumberFormatException e) {

@@ -90,7 +90,8 @@ final class Given {
     static <E extends Enum<E> & Keyed> E one(Class<E> type, String field, String key) {
         return Keyed.find(type, key)
                 .orElseThrow(() -> StoreException.refused(
-                        field + " cannot be \"" + key + "\".", String.join(", ", Keyed.keys(type)) + "."));
+                        field + " cannot be \"" + key + "\".",
+                        "use one of: " + String.join(", ", Keyed.keys(type)) + "."));
     }
 
     /**

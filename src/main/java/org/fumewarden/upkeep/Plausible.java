@@ -52,9 +52,8 @@ final class Plausible {
     private static void past(String field, LocalDate day, Instant recorded) {
         if (day.isAfter(lastDay(recorded))) {
             throw StoreException.refused(
-                    field + " is " + day
-                            + ", a day that has begun nowhere yet (time zones up to 14 h ahead are allowed for).",
-                    "check the year, and the clock of this machine; enter a deed when it is done.");
+                    field + " is " + day + ", a day in the future, anywhere on earth.",
+                    "check the year and the clock of this computer; record it once it is done.");
         }
         if (day.getYear() < EARLIEST_YEAR) {
             throw StoreException.refused(field + " is " + day + ", before " + EARLIEST_YEAR + ".", "check the year.");

@@ -13,6 +13,7 @@ import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Limit;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.task.Choices;
 
@@ -41,20 +42,21 @@ final class VocabularyJson {
 
     static ObjectNode of(CodeBook book, LocalDate on, Words words) {
         Vocabulary vocabulary = book.vocabulary();
+        Speech speech = Speech.of(words, vocabulary);
         ObjectNode root = NODES.objectNode();
         root.put("code", book.card().id());
         root.put("on", on.toString());
         root.put("revision", book.revision());
         ArrayNode questions = root.putArray("questions");
-        vocabulary.questions().forEach(q -> questions.add(question(q, vocabulary, words)));
+        vocabulary.questions().forEach(q -> questions.add(question(q, vocabulary, speech)));
         ArrayNode agents = root.putArray("agents");
         vocabulary.agents().forEach(id -> {
             ObjectNode agent = agents.addObject();
             agent.put("id", id);
-            agent.put("name", words.sayOr("agent." + id, vocabulary.name(id)));
+            agent.put("name", speech.named("agent." + id, vocabulary.name(id)));
         });
         ObjectNode names = root.putObject("names");
-        vocabulary.names().forEach(names::put);
+        vocabulary.names().forEach((id, name) -> names.put(id, speech.spelt(name)));
         ArrayNode translated = root.putArray("translated");
         vocabulary.agents().forEach(id -> {
             String name = words.sayOr("agent." + id, "");
@@ -92,11 +94,12 @@ final class VocabularyJson {
         return node;
     }
 
-    private static ObjectNode question(Question question, Vocabulary vocabulary, Words words) {
+    private static ObjectNode question(Question question, Vocabulary vocabulary, Speech speech) {
+        Words words = speech.words();
         ObjectNode node = NODES.objectNode();
         node.put("id", question.id());
         node.put("path", question.path());
-        node.put("ask", words.sayOr("ask." + question.id(), question.ask()));
+        node.put("ask", speech.named("ask." + question.id(), question.ask()));
         node.put(
                 "translated",
                 words.ofRuleBase() || !words.sayOr("ask." + question.id(), "").isEmpty());
@@ -107,7 +110,7 @@ final class VocabularyJson {
             ObjectNode choice = choices.addObject();
             choice.put("id", id);
             String key = "choice." + question.id() + "." + id;
-            choice.put("name", words.sayOr(key, name));
+            choice.put("name", speech.named(key, name));
             if (!words.ofRuleBase() && words.sayOr(key, "").isEmpty()) {
                 choice.put("lang", "en");
             }

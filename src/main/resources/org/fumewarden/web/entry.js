@@ -103,7 +103,7 @@ export function show(problems, rows, result, sure) {
   }
 }
 
-const FAULTS = [[/day to come|begun nowhere/, 'future'], [/before the item was registered|lies before|was made on/, 'early'], [/was written before/, 'twice'], [/without an answer/, 'points'],
+const FAULTS = [[/day to come|in the future/, 'future'], [/before the item was registered|lies before|was made on/, 'early'], [/was written before/, 'twice'], [/without an answer/, 'points'],
   [/is for units only/, 'units'], [/registered already/, 'there'], [/is missing/, 'missing'], [/must be a number/, 'number'], [/must be a day/, 'day'], [/withdrawn for good/, 'scrapped'],
   [/is not in the register/, 'unknown'], [/is not given/, 'missing'], [/cannot be/, 'value']];
 

@@ -105,7 +105,7 @@ class WearerInUseTest {
                 .notes()
                 .get(0)
                 .says()
-                .contains("The file says true, the log does not show it"));
+                .contains("The task says true, the log does not show it"));
     }
 
     @Test
@@ -208,7 +208,7 @@ class WearerInUseTest {
         CommandRun asked = advised();
         String said = asked.out().replaceAll("\\s+", " ");
         assertTrue(said.contains("The wearer is not trained in the use of a respirator"), said);
-        assertTrue(said.contains("Register of W-07: training is not in the log."), said);
+        assertTrue(said.contains("Wearer W-07: training is not in the log."), said);
         assertEquals("", asked.err());
         assertTrue(advised("--format", "html").out().contains("training is not in the log"));
         assertTrue(advised("--detail").out().contains("SHARED-EXCLUSION-590"));

@@ -56,7 +56,7 @@ final class SheetOrdersTest {
                 page,
                 "This unit: DO NOT USE IT. Hand it in for repair and examination.",
                 "Powered hood, helmet or visor, class TH3 (EN 12941). Filter");
-        assertTrue(page.contains("Tag the unit, hand it in, draw another."), page);
+        assertTrue(page.contains("Tag the unit, hand it in, get another."), page);
         assertFalse(page.contains("ANSWERED"), page);
         String sound = page("en", kit("class-in-hand: th3, unit-withdrawn: false"));
         assertTrue(sound.contains("ANSWERED") && sound.contains("not withdrawn"), sound);
@@ -79,7 +79,8 @@ final class SheetOrdersTest {
     void alarmsAreThoseOfTheClassThatIsWorn() throws Exception {
         assertTrue(page("en", "").contains(BLOWER));
         String open = page("en", "manganese-respirable, twa: 0.06 mg/m3=manganese-respirable, twa: unknown");
-        assertTrue(open.contains("Only if a competent person orders the work before that"), open);
+        assertTrue(
+                open.contains("Only if a competent person orders the work before these questions are answered"), open);
         assertFalse(open.contains(BLOWER), open);
         assertTrue(open.contains("The air supply drops"), open);
     }
@@ -95,7 +96,10 @@ final class SheetOrdersTest {
     @Test
     void aStopSaysApartWhatHoldsOnceItIsLifted() throws Exception {
         String page = page("en", "place: indoors=place: confined-space; explosive: false=explosive: true");
-        ordered(page, "An explosive atmosphere can be present", "After the stop is lifted: Confined space");
+        ordered(
+                page,
+                "An explosive atmosphere can be present",
+                "After the stop is lifted this still holds. Confined space");
         assertFalse(page.contains("protection factor"), page);
         String shut = page("en", "place: indoors=place: confined-space");
         assertFalse(shut.contains("After the stop is lifted"), shut);

@@ -93,7 +93,7 @@ public final class AdviceSheet {
                 StatePart.barsTheUnit(advice) ? "unit-barred" : advice.status().key(),
                 page,
                 annex,
-                spoken.say("closing"),
+                (detail ? "" : spoken.say("sheet.no-annex") + " ") + spoken.say("closing"),
                 spoken.words().language());
     }
 

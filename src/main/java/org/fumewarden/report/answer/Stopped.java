@@ -19,6 +19,8 @@ record Stopped(Advice advice) {
 
     private static final Set<String> OF_WEARER = Set.of("medically-cleared", "trained");
 
+    private static final Set<String> AT_THE_SEAL = Set.of("facial-hair", "spectacles", "fit-tested", "fit-test-method");
+
     /** True when only this wearer is in the way, and another may do the work. */
     boolean byWearer() {
         if (advice.status() != Status.DO_NOT_ENTER || !advice.stops().isEmpty()) {
@@ -39,6 +41,15 @@ record Stopped(Advice advice) {
                 && !advice.stops().isEmpty()
                 && advice.cautions().stream().anyMatch(c -> c.subject().startsWith("no-factor-"))
                 && advice.trail().all(Bar.class).stream().noneMatch(b -> OF_WEARER.contains(b.because()));
+    }
+
+    /** True when nothing but the wearer speaks against a class that is worn by choice. */
+    boolean ofWearerAlone(String deviceClass) {
+        return advice.status() == Status.COMPLETE
+                && !advice.byChoice().isEmpty()
+                && advice.trail().all(Bar.class).stream()
+                        .filter(b -> b.deviceClass().equals(deviceClass))
+                        .allMatch(b -> OF_WEARER.contains(b.because()) || AT_THE_SEAL.contains(b.because()));
     }
 
     /** What stops the work. */

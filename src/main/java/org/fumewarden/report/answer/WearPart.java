@@ -107,11 +107,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
 
     private Line after(Line.Says sentence) {
         return new Line.Says(
-                sentence.sign(),
-                spoken.say("wear.after") + ":",
-                sentence.says(),
-                sentence.notes(),
-                sentence.language());
+                sentence.sign(), spoken.say("wear.after"), sentence.says(), sentence.notes(), sentence.language());
     }
 
     private void wear(Respirator respirator, List<Line> lines) {
@@ -141,7 +137,10 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
             lines.add(new Line.Says(
                     Sign.LEAVE,
                     Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ": "
-                            + spoken.say("wear.not-for-this-work"),
+                            + spoken.say(
+                                    new Stopped(advice).ofWearerAlone(r.deviceClass())
+                                            ? "wear.not-for-this-wearer"
+                                            : "wear.not-for-this-work"),
                     ""));
             r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
         });
