@@ -117,7 +117,7 @@ final class QuantitiesTest {
                 "0.5 % | concentration | \"5000 ppm\" when the percentage is by volume.",
                 "0,5 % | concentration | \"5000 ppm\" when the percentage is by volume.",
                 "7 barleycorns | concentration | convert it to one of these units: mg/m3, ug/m3, ppm, ppb.",
-                "7 | concentration | add the unit: one of mg/m3, ug/m3, ppm, ppb.",
+                "7 | concentration | add the unit: mg/m3, ug/m3, ppm, ppb.",
                 "1 atm | pressure | \"101325 Pa\".",
                 "68 F | temperature | \"20 C\".",
                 "293.15 K | temperature | \"20 C\".",
