@@ -16,6 +16,7 @@ import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Limit;
+import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Term;
@@ -277,8 +278,11 @@ public final class CodeBook {
         return changing.stream()
                 .flatMap(r -> {
                     RowRef ref = r.row().ref();
-                    boolean ends =
-                            r.inForce(day) && r.until().isBefore(CodeSummary.NEVER) && read.contains(ref.address());
+                    boolean counts = read.contains(ref.address())
+                            || r.row() instanceof NoneListed none
+                                    && (keys.contains(none.agent())
+                                            || none.agent().equals(NoneListed.EVERY_OTHER));
+                    boolean ends = counts && r.inForce(day) && r.until().isBefore(CodeSummary.NEVER);
                     boolean begins = r.row() instanceof Limit && r.from().isAfter(day) && keys.contains(ref.key());
                     return ends ? Stream.of(r.until()) : begins ? Stream.of(r.from()) : Stream.empty();
                 })

@@ -143,7 +143,7 @@ class HtmlSheetTest {
     @Test
     void openQuestionsAndClosedGatesStandInTheState() throws Exception {
         String open = tour().replace("oxygen: 20.9 %", "oxygen: unknown");
-        assertTrue(words(sheet(bench(open), "en")).contains("Do not start until they are answered."));
+        assertTrue(words(sheet(bench(open), "en")).contains("Do not start while any question is open."));
         String closed = tour().replace("immediately-dangerous: false", "immediately-dangerous: true");
         Advice advice = bench(closed).advise();
         String words = words(sheet(bench(closed), "en"));
