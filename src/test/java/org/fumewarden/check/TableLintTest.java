@@ -75,7 +75,6 @@ final class TableLintTest {
                 "gb/tables/limits.yaml|{agent: ozone, unit: ppm, stel: 1}|holds at the same time as",
                 "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: 1, source: eh41}|cites \"eh41\"",
                 "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: 1, confidence: seen}|cannot be \"seen\".",
-                "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: 1, confidence: cross-checked}|is cross-checked without the second document",
                 "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: -1}|must be above zero",
                 "gb/tables/limits.yaml|{agent: ozone, unit: pmm, ceiling: 1}|has the unit \"pmm\"",
                 "gb/tables/duties.yaml|{id: gb-x, do: x, freq: weekly, period: P1M, anchor: last-done, who: x, applies-to: [unit], done-by: x, keep: not stated, force: law}|cannot be \"weekly\".",
