@@ -266,12 +266,7 @@ public final class CodeBook {
         return new CodeBook(rules, card, folders, tables, spoken, documents, revision);
     }
 
-    /**
-     * The first day after this one on which a row that was read ends, or on which some list gets a limit for the agent and
-     * averaging time of one.
-     *
-     * @param read addresses of rows
-     */
+    /** The first day after this one on which a row read, by its address, ends, or a list gets a limit for what one limits. */
     public Optional<LocalDate> change(LocalDate day, Set<String> read) {
         Set<String> keys =
                 read.stream().map(a -> StringUtils.substringAfter(a, "#")).collect(Collectors.toSet());
@@ -280,8 +275,7 @@ public final class CodeBook {
                     RowRef ref = r.row().ref();
                     boolean counts = read.contains(ref.address())
                             || r.row() instanceof NoneListed none
-                                    && (keys.contains(none.agent())
-                                            || none.agent().equals(NoneListed.EVERY_OTHER));
+                                    && keys.stream().anyMatch(none::covers);
                     boolean ends = counts && r.inForce(day) && r.until().isBefore(CodeSummary.NEVER);
                     boolean begins = r.row() instanceof Limit && r.from().isAfter(day) && keys.contains(ref.key());
                     return ends ? Stream.of(r.until()) : begins ? Stream.of(r.from()) : Stream.empty();
