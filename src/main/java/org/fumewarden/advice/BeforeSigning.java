@@ -218,12 +218,10 @@ final class BeforeSigning {
 
     String value(Row row) {
         if (row instanceof Limit limit) {
-            return vocabulary.name(limit.agent()) + ": limit of " + amount(limit.value()) + " "
-                    + limit.unit().symbol() + new CountedAs(limit.fraction()).after() + ", "
-                    + limit.averaging().words();
+            return level("limit", limit);
         }
         if (row instanceof Benchmark benchmark) {
-            return value(benchmark.asLimit()).replace(": limit of ", ": benchmark of ");
+            return level("benchmark", benchmark.asLimit());
         }
         if (row instanceof AssignedFactor factor) {
             return vocabulary.name(factor.deviceClass()) + ": factor " + amount(factor.factor());
@@ -250,6 +248,12 @@ final class BeforeSigning {
         }
         Member member = (Member) row;
         return vocabulary.name(member.item()) + ": listed among " + vocabulary.name(member.set());
+    }
+
+    private String level(String kind, Limit limit) {
+        return vocabulary.name(limit.agent()) + ": " + kind + " of " + amount(limit.value()) + " "
+                + limit.unit().symbol() + new CountedAs(limit.fraction()).after() + ", "
+                + limit.averaging().words();
     }
 
     /** What the next lower factor would change; empty when nothing. */

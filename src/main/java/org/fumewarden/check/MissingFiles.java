@@ -3,6 +3,7 @@ package org.fumewarden.check;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.TypedApart;
@@ -17,12 +18,12 @@ final class MissingFiles {
     /** One for each table of a folder that is there, unless its loss is meant. */
     static Set<Problem> in(RuleFolder folder) {
         Set<Problem> missing = new LinkedHashSet<>();
+        Set<String> typed = TypedApart.beside(folder).lines().stream()
+                .map(TypedApart.Line::key)
+                .collect(Collectors.toSet());
         for (String part : folder.isShipped() ? List.<String>of() : folder.folders()) {
             for (String name : RuleFolder.shipped().names(part + "/tables/", ".yaml")) {
-                String key = FILES + " / " + name + " / " + WITHDRAWN;
-                if (folder.names(name, "").isEmpty()
-                        && TypedApart.beside(folder).lines().stream()
-                                .noneMatch(line -> line.key().equals(key))) {
+                if (folder.names(name, "").isEmpty() && !typed.contains(FILES + " / " + name + " / " + WITHDRAWN)) {
                     missing.add(new Problem(
                             name,
                             0,

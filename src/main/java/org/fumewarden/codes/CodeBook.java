@@ -285,7 +285,7 @@ public final class CodeBook {
 
     /** The rows that still count on a day on which they have ended, since nothing follows them. */
     public List<DatedRow> ended(LocalDate day) {
-        return LastingRows.on(day, all).toList();
+        return LastingRows.on(day, changing, all).toList();
     }
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */

@@ -13,9 +13,13 @@ import org.fumewarden.model.Threshold;
 final class LastingRows {
     private LastingRows() {}
 
-    /** Those that ended on or before the day and that no other row replaces on it. */
-    static Stream<DatedRow> on(LocalDate day, List<DatedRow> rows) {
-        return rows.stream()
+    /**
+     * Those that ended on or before the day and that no other row replaces on it.
+     *
+     * @param ending the rows that end at all, among others
+     */
+    static Stream<DatedRow> on(LocalDate day, List<DatedRow> ending, List<DatedRow> rows) {
+        return ending.stream()
                 .filter(LastingRows::lasts)
                 .filter(row -> !row.until().isAfter(day))
                 .filter(row -> rows.stream()

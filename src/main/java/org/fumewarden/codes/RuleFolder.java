@@ -89,7 +89,7 @@ public final class RuleFolder {
 
     /** The tables that the program ships under the same name and with other bytes. */
     RuleFolder edited() {
-        return only(name -> name.contains("/tables/") && ShippedRuleBase.names().contains(name) && !isShipped(name));
+        return only(name -> name.contains("/tables/") && SHIPPED.names.contains(name) && !isShipped(name));
     }
 
     /** The files that stand under the names of another folder. */
@@ -139,7 +139,7 @@ public final class RuleFolder {
 
     /** True when the program ships the file under this name, byte for byte. */
     public boolean isShipped(String name) {
-        return ShippedRuleBase.names().contains(name) && Arrays.equals(bytes(name), ShippedRuleBase.bytes(name));
+        return SHIPPED.names.contains(name) && Arrays.equals(bytes(name), SHIPPED.bytes(name));
     }
 
     /** Relative paths that begin and end as given, sorted. */

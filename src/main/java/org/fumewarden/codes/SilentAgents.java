@@ -36,16 +36,20 @@ final class SilentAgents {
                 said.add(none.agent());
             }
         }
+        List<String> silent = day.stream()
+                .filter(Agent.class::isInstance)
+                .map(agent -> ((Agent) agent).id())
+                .filter(agent -> !said.contains(agent) && !said.contains(NoneListed.EVERY_OTHER))
+                .toList();
+        if (silent.isEmpty()) {
+            return Stream.empty();
+        }
         Map<String, Limit> others = all.stream()
                 .map(DatedRow::row)
                 .filter(Limit.class::isInstance)
                 .map(Limit.class::cast)
                 .collect(Collectors.toMap(Limit::agent, Function.identity(), (some, other) -> some));
-        return day.stream()
-                .filter(Agent.class::isInstance)
-                .map(agent -> ((Agent) agent).id())
-                .filter(agent -> !said.contains(agent) && !said.contains(NoneListed.EVERY_OTHER))
-                .map(agent -> row(agent, others));
+        return silent.stream().map(agent -> row(agent, others));
     }
 
     private static Row row(String agent, Map<String, Limit> others) {

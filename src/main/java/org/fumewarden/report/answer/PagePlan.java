@@ -16,9 +16,9 @@ import org.fumewarden.report.sheet.TextForm;
 
 /**
  * The parts of the page in their order, and what yields where it has no room for all. State, wear, acts, alarms and what is
- * open are never cut. Where nobody may start and no
- * rescue is planned, alarms have nobody to warn, and duties of use are only counted. Of the rest, remarks on the air yield first, then duties, then what to compare is said shortly; the
- * agents at or above a tenth of their limit stay, the last of them in one sentence where the table has no room.
+ * open are never cut. Where nobody may start and no rescue is planned, alarms have nobody to warn, and duties of use are only
+ * counted. Of the rest, remarks on the air yield first, then duties, then what to compare is said shortly; the agents at or
+ * above a tenth of their limit stay, the last of them in one sentence where the table has no room.
  */
 final class PagePlan {
     /** Lines of text of the page, and what title, line below it, closing line and its gap take of them. */
