@@ -1,11 +1,12 @@
 package org.fumewarden.web;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.model.Recent;
 
 /**
  * Which questions matter, kept for tasks that were asked about before.
@@ -16,12 +17,7 @@ import org.fumewarden.advice.Bench;
 final class Matters {
     private static final int KEPT = 64;
 
-    private final Map<String, List<String>> found = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, List<String>> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final Recent<String, List<String>> found = new Recent<>(KEPT);
     private final Map<String, Thread> working = new HashMap<>();
 
     /**
@@ -32,9 +28,9 @@ final class Matters {
      */
     List<String> of(String page, String task, Bench bench) {
         synchronized (this) {
-            List<String> known = found.get(task);
-            if (known != null) {
-                return known;
+            Optional<List<String>> known = found.of(task);
+            if (known.isPresent()) {
+                return known.get();
             }
             Thread before = working.put(page, Thread.currentThread());
             if (before != null) {
@@ -42,11 +38,7 @@ final class Matters {
             }
         }
         try {
-            List<String> questions = new Relevance(bench).questions();
-            synchronized (this) {
-                found.put(task, questions);
-            }
-            return questions;
+            return found.keep(task, new Relevance(bench).questions());
         } finally {
             synchronized (this) {
                 working.remove(page, Thread.currentThread());
