@@ -63,7 +63,10 @@ final class AdviceWriter {
 
     Advice write() {
         RequiredFactor required = requiredFactor();
-        List<Respirator> respirators = new RespiratorWriter(book, figures, trail).write();
+        List<Respirator> respirators = new RespiratorWriter(book, figures, trail)
+                .write().stream()
+                        .map(r -> status() == Status.CONFLICT ? r.undecided() : r)
+                        .toList();
         BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status());
         ComparedLater compare = new ComparedLater(values::untried);
         Advice advice = new Advice(

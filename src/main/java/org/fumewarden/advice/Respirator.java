@@ -27,4 +27,11 @@ public record Respirator(
         reasons = List.copyOf(reasons);
         conditions = List.copyOf(conditions);
     }
+
+    /** The same class while two statements contradict each other: what was offered waits until that is resolved. */
+    Respirator undecided() {
+        return verdict.offered()
+                ? new Respirator(deviceClass, name, factor, Suitability.UNDECIDED, filter, reasons, conditions)
+                : this;
+    }
 }
