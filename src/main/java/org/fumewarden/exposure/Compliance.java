@@ -1,6 +1,7 @@
 package org.fumewarden.exposure;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.fumewarden.model.Reckoned;
 import org.fumewarden.model.Reckoning;
 import org.fumewarden.model.Soundness;
@@ -111,6 +112,16 @@ public final class Compliance {
                         Decision.NO_DECISION,
                         Soundness.TOO_FEW,
                         "Not all " + n + " samples are below " + share + " of the limit. Take at least 6.");
+    }
+
+    /**
+     * The lowest limit for which results that pass the preliminary test would still pass it: ten times the highest of three,
+     * and so on. Empty where they do not pass, or where there is no limit to pass by.
+     */
+    static OptionalDouble passesFrom(SampleSet set, double limit) {
+        return limit == Double.MAX_VALUE || preliminary(set, limit).decision() != Decision.COMPLIANT
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(set.highest() / PRELIMINARY_SHARES[set.size() - PRELIMINARY_FROM]);
     }
 
     /** The numbers of the upper tolerance test, for a fit of 6 or more samples. */

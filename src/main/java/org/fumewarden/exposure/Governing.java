@@ -99,7 +99,7 @@ public record Governing(
         question.desired()
                 .filter(s -> s != Statistic.HIGHEST_SAMPLE && !candidates.contains(s))
                 .ifPresent(candidates::add);
-        boolean passes = Compliance.preliminary(set, limit).decision() == Compliance.Decision.COMPLIANT;
+        double most = Compliance.passesFrom(set, limit).orElse(Double.POSITIVE_INFINITY);
         boolean held = false;
         Statistic chosen = Statistic.HIGHEST_SAMPLE;
         double value = set.highest();
@@ -110,19 +110,20 @@ public record Governing(
                 cautions.add(new Caution(found.status(), "No " + statistic.words() + ": " + found.sentence()));
             }
             double figure = found.value().orElse(0.0);
-            boolean above = passes && figure > limit && !question.desired().equals(Optional.of(statistic));
+            boolean above = figure > most && !question.desired().equals(Optional.of(statistic));
             held |= above;
-            if ((above ? limit : figure) > value) {
-                value = above ? limit : figure;
+            if ((above ? most : figure) > value) {
+                value = above ? most : figure;
                 chosen = statistic;
             }
         }
-        if (held && value <= limit) {
+        if (held && value <= most) {
             cautions.add(new Caution(
                     Soundness.HELD_AT_LIMIT,
                     "All " + set.size()
                             + " samples are so far below the limit that the preliminary test of EN 689 passes."
-                            + " They count as at the limit, not above it."));
+                            + " They count as " + ResultWords.number(value)
+                            + ", the lowest limit at which that test would still pass."));
         }
         String sentence = "The ratio rests on the " + chosen.words() + ", " + ResultWords.number(value) + ".";
         return new Governing(chosen, value, sentence, once(cautions), more);

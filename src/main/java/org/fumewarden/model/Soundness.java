@@ -36,7 +36,7 @@ public enum Soundness {
     INFERRED_EXCEEDANCE,
     /** The samples lie far from what published studies found. */
     WARN_PRIOR_DISAGREES,
-    /** So few samples that their figure is above the limit, yet so low that EN 689 takes them as complying. */
+    /** So few samples that their figure is high, yet so low that EN 689 takes them as complying. */
     HELD_AT_LIMIT,
     /** A stand-in that is not needed here. */
     NOT_NEEDED,
