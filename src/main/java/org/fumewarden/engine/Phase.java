@@ -8,6 +8,7 @@ public enum Phase implements Keyed {
     ATMOSPHERE,
     MEASURE,
     NEED,
+    SUM,
     ACCOUNT,
     FILTER,
     EXCLUSION,

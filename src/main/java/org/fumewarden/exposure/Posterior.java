@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import org.fumewarden.model.Kept;
 
 /**
  * What is known of a place after some samples: a prior times the likelihood of the results, on a plain grid.
@@ -25,8 +26,13 @@ public final class Posterior {
     /** Points so far below the highest, on the log scale, weigh nothing. */
     private static final double NOTHING = 40;
 
+    /** An advice is tried with each of its values changed, while its samples stay. */
+    private static final Kept<Asked, Double> BOUNDS = new Kept<>(128);
+
     private final List<Point> points;
     private final double total;
+
+    private record Asked(Prior prior, List<Sample> samples) {}
 
     private record Point(double percentile, double mean, double deviation, double weight) {}
 
@@ -137,6 +143,10 @@ public final class Posterior {
      * higher, up to a geometric mean at the middle of the prior.
      */
     static double bound(Prior prior, SampleSet set) {
+        return BOUNDS.of(new Asked(prior, set.samples()), asked -> reckoned(prior, set));
+    }
+
+    private static double reckoned(Prior prior, SampleSet set) {
         double below = prior.meanLog() - Moments.of(set.logs()).mean();
         double lowest = asFound(prior, set);
         int steps = (int) Math.ceil(Math.max(below, 0) / STEP);

@@ -47,14 +47,14 @@ public record Account(
                 ratio.limitRow());
     }
 
-    /** The account of a level that nobody stated and that cannot matter. */
+    /** The account of a level that nobody stated and that something bounds. */
     public static Account of(Bound bound) {
         return new Account(
                 bound.agent(),
                 averaging(bound.question()),
                 bound.kind(),
                 Optional.of(bound.level()),
-                Optional.of(bound.limit()),
+                Optional.of(bound.against()),
                 bound.unit(),
                 bound.by());
     }

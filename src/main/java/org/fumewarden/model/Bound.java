@@ -3,14 +3,17 @@ package org.fumewarden.model;
 import java.math.BigDecimal;
 
 /**
- * A level that nobody stated and that cannot matter, since something bounds it below what would ask for more protection.
+ * A level that nobody stated and that alone cannot matter, since something bounds it below what would ask for more protection.
+ * In a sum it counts at that bound.
  *
  * @param question the question that need not be asked
  * @param kind {@code FLOORED} when a floor of the code covers it, {@code BOUNDED} when another figure does
  * @param by what bounds it: an agent, an averaging time or a floor
  * @param level the most that the air can hold, in {@code unit}
- * @param limit what it was held against: the limit, times the factor that is worn in any case
+ * @param limit the limit or benchmark that it was held against
+ * @param factor what is worn in any case; the level is at most so many times the limit
  * @param keeps the floor that has to be kept for it to hold, or nothing
+ * @param scale whether the level is held against a limit or a benchmark, or is no level that adds up
  */
 public record Bound(
         String agent,
@@ -19,10 +22,19 @@ public record Bound(
         String by,
         BigDecimal level,
         BigDecimal limit,
+        BigDecimal factor,
         String unit,
-        String keeps)
+        String keeps,
+        Scale scale)
         implements Conclusion {
     private static final String NO_FLOOR = "";
+
+    /** What a level was held against. */
+    public enum Scale {
+        LIMIT,
+        BENCHMARK,
+        NONE
+    }
 
     public Bound {
         Checks.text("agent", agent);
@@ -30,6 +42,7 @@ public record Bound(
         Checks.text("by", by);
         Checks.notNegative("level", level);
         Checks.positive("limit", limit);
+        Checks.positive("factor", factor);
     }
 
     /** A bound by a stated level: so many times that level, against the limit times what is worn in any case. */
@@ -47,9 +60,11 @@ public record Bound(
                 Settlement.BOUNDED,
                 stated.agent().equals(open.agent()) ? stated.averaging().words() : stated.agent(),
                 Cover.most(stated, times, limit, agent, molarVolume),
-                limit.value().multiply(worn.factor()),
+                limit.value(),
+                worn.factor(),
                 limit.unit().symbol(),
-                worn.keeps());
+                worn.keeps(),
+                Scale.LIMIT);
     }
 
     /** A bound by a stated level, against a benchmark. */
@@ -61,7 +76,8 @@ public record Bound(
             Cover worn,
             Agent agent,
             Threshold molarVolume) {
-        return by(open, stated, times, benchmark.asLimit(), worn, agent, molarVolume);
+        return by(open, stated, times, benchmark.asLimit(), worn, agent, molarVolume)
+                .noLaw();
     }
 
     /** A floor that covers the highest published level, against the limit times the floor. */
@@ -72,9 +88,11 @@ public record Bound(
                 Settlement.FLOORED,
                 floor.by(),
                 published.value(),
-                limit.value().multiply(floor.factor()),
+                limit.value(),
+                floor.factor(),
                 limit.unit().symbol(),
-                floor.keeps());
+                floor.keeps(),
+                Scale.LIMIT);
     }
 
     /** A floor that covers so many times the highest published level. */
@@ -87,13 +105,19 @@ public record Bound(
                 once.by,
                 once.level.multiply(times.value()),
                 once.limit,
+                once.factor,
                 once.unit,
-                once.keeps);
+                once.keeps,
+                once.scale);
     }
 
     /** A floor that covers the highest published level, against a benchmark times the floor. */
     public static Bound floored(OpenNeed open, PublishedHigh published, Benchmark benchmark, Cover floor) {
-        return floored(open, published, benchmark.asLimit(), floor);
+        return floored(open, published, benchmark.asLimit(), floor).noLaw();
+    }
+
+    private Bound noLaw() {
+        return new Bound(agent, question, kind, by, level, limit, factor, unit, keeps, Scale.BENCHMARK);
     }
 
     /** The level of the whole at which a part was counted. */
@@ -105,8 +129,10 @@ public record Bound(
                 whole,
                 counted.level(),
                 counted.limit(),
+                BigDecimal.ONE,
                 counted.unit().symbol(),
-                NO_FLOOR);
+                NO_FLOOR,
+                Scale.BENCHMARK);
     }
 
     /** A floor that stands for an agent without any limit. */
@@ -118,8 +144,10 @@ public record Bound(
                 "carcinogen-without-limit",
                 floor.value(),
                 floor.value(),
+                BigDecimal.ONE,
                 floor.unit(),
-                NO_FLOOR);
+                NO_FLOOR,
+                Scale.NONE);
     }
 
     /** Oxygen that was measured, for a gas that harms only by taking its place. */
@@ -131,8 +159,10 @@ public record Bound(
                 "measured-oxygen",
                 oxygen.value(),
                 ordinary.value(),
+                BigDecimal.ONE,
                 ordinary.unit(),
-                NO_FLOOR);
+                NO_FLOOR,
+                Scale.NONE);
     }
 
     /** What the code's own guidance settles for controlled work, at its benchmark. */
@@ -144,8 +174,10 @@ public record Bound(
                 by,
                 benchmark.value(),
                 benchmark.value(),
+                BigDecimal.ONE,
                 benchmark.unit().symbol(),
-                NO_FLOOR);
+                NO_FLOOR,
+                Scale.NONE);
     }
 
     /** True when this one is told before the other: what needs no floor kept first, then floors, then by what bounds. */
@@ -157,7 +189,27 @@ public record Bound(
             return kind.compareTo(other.kind) < 0;
         }
         int byName = by.compareTo(other.by);
-        return byName < 0 || byName == 0 && limit.compareTo(other.limit) > 0;
+        return byName < 0 || byName == 0 && against().compareTo(other.against()) > 0;
+    }
+
+    /** The limit times what is worn in any case. */
+    public BigDecimal against() {
+        return limit.multiply(factor);
+    }
+
+    /** True when it bounds the average of a shift. */
+    public boolean ofShift() {
+        return question.equals(OpenNeed.shift(agent).question());
+    }
+
+    /** True when it is a level that adds up with others. */
+    public boolean counted() {
+        return scale != Scale.NONE;
+    }
+
+    /** True when the level is held against a benchmark. */
+    public boolean benchmark() {
+        return scale == Scale.BENCHMARK;
     }
 
     @Override

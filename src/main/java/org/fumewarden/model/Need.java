@@ -32,13 +32,15 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
         return new Need(subject, "floor", factor, BigDecimal.ONE, "policy floor");
     }
 
-    /** The need of agents with like effect: the sum of their ratios, of each agent the highest. */
-    public static Need mixture(String effect, List<Ratio> ratios) {
-        Map<String, BigDecimal> highest = new TreeMap<>();
-        ratios.forEach(
-                r -> highest.merge(r.agent(), r.level().divide(r.limit(), MathContext.DECIMAL128), BigDecimal::max));
-        BigDecimal sum = highest.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        boolean shift = ratios.stream().allMatch(r -> r.averaging() == Averaging.TWA);
+    /**
+     * The need of agents with like effect: the sum of their ratios, of each agent the highest.
+     *
+     * @param most bounds of levels that nobody stated, which count at the most they can be
+     */
+    public static Need mixture(String effect, List<Ratio> ratios, List<Bound> most) {
+        BigDecimal sum = highest(ratios, most).values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        boolean shift = ratios.stream().allMatch(r -> r.averaging() == Averaging.TWA)
+                && most.stream().allMatch(Bound::ofShift);
         return new Need(effect, "mixture", sum, BigDecimal.ONE, shift ? SHIFT_SUM : "sum of short-term ratios");
     }
 
@@ -46,14 +48,12 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
      * The need of all substances of a shift together: the sum of the highest ratio of each, but for those that a set
      * assesses apart; of dust the highest fraction counts once, and either the dust or the metals in it.
      *
+     * @param most bounds of levels that nobody stated, which count at the most they can be
      * @param sets members of the sets that say so: assessed-apart, one-dust-index, part-of-welding-fume
      */
-    public static Need index(String subject, List<Ratio> ratios, List<Member> sets) {
-        Map<String, BigDecimal> highest = new TreeMap<>();
-        ratios.stream()
-                .filter(r -> !in(sets, "assessed-apart", r.agent()))
-                .forEach(r ->
-                        highest.merge(r.agent(), r.level().divide(r.limit(), MathContext.DECIMAL128), BigDecimal::max));
+    public static Need index(String subject, List<Ratio> ratios, List<Bound> most, List<Member> sets) {
+        Map<String, BigDecimal> highest = highest(ratios, most);
+        highest.keySet().removeIf(agent -> in(sets, "assessed-apart", agent));
         BigDecimal dust = BigDecimal.ZERO;
         BigDecimal metals = BigDecimal.ZERO;
         BigDecimal rest = BigDecimal.ZERO;
@@ -67,6 +67,24 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
             }
         }
         return new Need(subject, "mixture", dust.max(metals).add(rest), BigDecimal.ONE, SHIFT_SUM);
+    }
+
+    /** Of each agent the highest ratio. A question that more than one figure bounds has the lowest of the bounds. */
+    private static Map<String, BigDecimal> highest(List<Ratio> ratios, List<Bound> most) {
+        Map<String, BigDecimal> highest = new TreeMap<>();
+        ratios.forEach(r -> highest.merge(r.agent(), ratio(r.level(), r.limit()), BigDecimal::max));
+        Map<String, Bound> lowest = new TreeMap<>();
+        most.forEach(b -> lowest.merge(b.question(), b, Need::lower));
+        lowest.values().forEach(b -> highest.merge(b.agent(), ratio(b.level(), b.limit()), BigDecimal::max));
+        return highest;
+    }
+
+    private static Bound lower(Bound one, Bound other) {
+        return ratio(one.level(), one.limit()).compareTo(ratio(other.level(), other.limit())) <= 0 ? one : other;
+    }
+
+    private static BigDecimal ratio(BigDecimal level, BigDecimal limit) {
+        return level.divide(limit, MathContext.DECIMAL128);
     }
 
     private static boolean in(List<Member> sets, String set, String item) {

@@ -1,11 +1,11 @@
 package org.fumewarden.web;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.model.Kept;
 
 /**
  * Which questions matter, kept for tasks that were asked about before.
@@ -14,14 +14,9 @@ import org.fumewarden.advice.Bench;
  * it.
  */
 final class Matters {
-    private static final int KEPT = 64;
+    private static final int KEPT = 32;
 
-    private final Map<String, List<String>> found = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, List<String>> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final Kept<String, List<String>> found = new Kept<>(KEPT);
     private final Map<String, Thread> working = new HashMap<>();
 
     /**
@@ -42,11 +37,7 @@ final class Matters {
             }
         }
         try {
-            List<String> questions = new Relevance(bench).questions();
-            synchronized (this) {
-                found.put(task, questions);
-            }
-            return questions;
+            return found.of(task, t -> new Relevance(bench).questions());
         } finally {
             synchronized (this) {
                 working.remove(page, Thread.currentThread());

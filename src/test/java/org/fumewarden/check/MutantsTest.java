@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  */
 final class MutantsTest {
     private static final Path LISTED = Path.of("docs/mutants.txt");
-    private static final int SAMPLE = Extent.of(4, 24, Extent.ALL);
+    private static final int SAMPLE = Extent.of(2, 24, Extent.ALL);
     private static final String CHOSEN = System.getProperty("fumewarden.mutant", ".*");
 
     @Test

@@ -175,7 +175,7 @@ final class RuleLintTest {
         String rule = RULE.formatted("a", "$r : Ratio()", "insert( Need.of( $r ) );")
                 .replace("@says", "@overrides(\"SHARED-NEED-010\") @says");
         EditedRules.append(rules, NEED, rule);
-        assertNames(rules, "SHARED-NEED-040 ", "reads Need in the phase in which SHARED-NEED-990 may still lift it.");
+        assertNames(rules, "SHARED-NEED-110 ", "reads Need in the phase in which SHARED-NEED-990 may still lift it.");
     }
 
     @Test

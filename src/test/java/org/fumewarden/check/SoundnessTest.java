@@ -3,8 +3,10 @@ package org.fumewarden.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +18,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.fumewarden.Extent;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
@@ -24,6 +27,7 @@ import org.fumewarden.advice.Status;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.Bound;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Condition;
 import org.fumewarden.model.Exposure;
@@ -31,6 +35,7 @@ import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Stop;
+import org.fumewarden.model.Unit;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Premise;
@@ -75,6 +80,12 @@ final class SoundnessTest {
             tests.add(DynamicTest.dynamicTest(
                     code + ": worse news never adds a suitable class",
                     () -> each(code, tasks / 4, harness::neverMilder)));
+            AtomicInteger bounded = new AtomicInteger();
+            tests.add(DynamicTest.dynamicTest(
+                    code + ": a level that something bounds is never milder than the bound", () -> {
+                        each(code, tasks / 2, seed -> harness.unknownIsNeverMilder(seed, bounded));
+                        System.out.println(code + ": " + bounded + " levels told at their bound");
+                    }));
             tests.add(DynamicTest.dynamicTest(
                     code + ": better extraction never leaves more open or asks for more",
                     () -> each(code, tasks / 2, harness::extractionNeverWorsens)));
@@ -181,6 +192,52 @@ final class SoundnessTest {
             return broken.isEmpty()
                     ? Optional.empty()
                     : Optional.of(String.join("; ", broken.subList(0, Math.min(3, broken.size()))));
+        }
+
+        /** One stated level is forgotten; where something bounds it, it is told at that bound. */
+        Optional<String> unknownIsNeverMilder(long seed, AtomicInteger count) {
+            Task task = tasks.task(seed);
+            List<Exposure> levels = task.inputs().stream()
+                    .filter(Exposure.class::isInstance)
+                    .map(Exposure.class::cast)
+                    .toList();
+            if (levels.isEmpty()) {
+                return Optional.empty();
+            }
+            Exposure lost = levels.get(new Random(seed).nextInt(levels.size()));
+            Advice unknown = advisor.advise(instead(task, lost, new Unknown(lost.path(), lost.path())));
+            Optional<Bound> bound = unknown.trail().all(Bound.class).stream()
+                    .filter(b -> b.question().equals(lost.question()) && b.counted())
+                    .min(Comparator.comparing(b -> b.level().divide(b.limit(), MathContext.DECIMAL128)));
+            if (bound.isEmpty()) {
+                return Optional.empty();
+            }
+            count.incrementAndGet();
+            Unit unit = Stream.of(Unit.values())
+                    .filter(u -> u.symbol().equals(bound.get().unit()))
+                    .findFirst()
+                    .orElseThrow();
+            Exposure most = new Exposure(
+                    lost.agent(), lost.averaging(), bound.get().level(), unit, "random", false, lost.path());
+            Advice told = advisor.advise(instead(task, lost, most));
+            List<String> broken = new ArrayList<>();
+            if (unknown.requiredFactor().value().compareTo(told.requiredFactor().value()) < 0) {
+                broken.add("factor " + unknown.requiredFactor().value() + " without it, with it "
+                        + told.requiredFactor().value());
+            }
+            Set<String> grown = suitable(unknown);
+            grown.removeAll(suitable(told));
+            if (!grown.isEmpty() && told.conflicts().isEmpty()) {
+                broken.add(grown + " suitable without it");
+            }
+            return broken.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(String.join("; ", broken) + ": " + most + " in " + task.inputs());
+        }
+
+        private Task instead(Task task, Input old, Input other) {
+            return tasks.task(
+                    task.inputs().stream().map(i -> i.equals(old) ? other : i).toList());
         }
 
         /** The same task without extraction and behind one that is verified. */

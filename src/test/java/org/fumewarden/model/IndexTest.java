@@ -75,7 +75,7 @@ final class IndexTest {
     }
 
     private static Need index(Ratio... ratios) {
-        return Need.index("all", List.of(ratios), SETS);
+        return Need.index("all", List.of(ratios), List.of(), SETS);
     }
 
     private static Ratio of(String agent, String level, String limit) {

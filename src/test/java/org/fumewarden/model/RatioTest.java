@@ -96,7 +96,7 @@ final class RatioTest {
         // Worked by hand from the formula of 29 CFR 1910.1000(d)(2)(i): 20/50 + 90/100 = 1.3.
         Ratio first = ratio("a", "20", "50");
         Ratio second = ratio("b", "90", "100");
-        Need mixture = Need.mixture("effect", List.of(first, second));
+        Need mixture = Need.mixture("effect", List.of(first, second), List.of());
         assertEquals("1.3", mixture.value().toPlainString());
         assertTrue(mixture.aboveOne());
         assertFalse(first.exceeded());
@@ -106,7 +106,7 @@ final class RatioTest {
     @Test
     void aMixtureAtOneIsNotAboveIt() {
         // 1/3 + 2/3 cannot be written as decimals; the sum must not creep above 1 and must not fall far below it.
-        Need mixture = Need.mixture("effect", List.of(ratio("a", "1", "4"), ratio("b", "3", "4")));
+        Need mixture = Need.mixture("effect", List.of(ratio("a", "1", "4"), ratio("b", "3", "4")), List.of());
         assertFalse(mixture.aboveOne());
         assertEquals("1", mixture.value().toPlainString());
     }
@@ -115,7 +115,9 @@ final class RatioTest {
     @Test
     void theMixtureOfTheRegulation() {
         Need mixture = Need.mixture(
-                "effect", List.of(ratio("b", "500", "1000"), ratio("c", "45", "200"), ratio("d", "40", "200")));
+                "effect",
+                List.of(ratio("b", "500", "1000"), ratio("c", "45", "200"), ratio("d", "40", "200")),
+                List.of());
         assertEquals("0.925", mixture.value().toPlainString());
         assertFalse(mixture.aboveOne());
     }
@@ -123,8 +125,8 @@ final class RatioTest {
     /** By hand: gases fill 0.8 of the index, so dust of 1 has to come down to the 0.2 that they leave: 1 / 0.2 = 5. */
     @Test
     void whatAFilterLetsThroughLeavesLessRoom() {
-        Need all = Need.mixture("all", List.of(ratio("dust", "1", "1"), ratio("gas", "8", "10")));
-        Need gases = Need.mixture("gases", List.of(ratio("gas", "8", "10")));
+        Need all = Need.mixture("all", List.of(ratio("dust", "1", "1"), ratio("gas", "8", "10")), List.of());
+        Need gases = Need.mixture("gases", List.of(ratio("gas", "8", "10")), List.of());
         assertEquals("5", Need.beside("rest", all, gases).value().toPlainString());
         assertFalse(gases.above(new BigDecimal("0.8")), "at the share is not above it");
     }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** WCAG 2.2 AA as far as a machine can tell (axe-core 4.11), in both themes, forced colours, at phone width, at 200 % and 400 %. */
+@Tag("ci")
 class AccessiblePageTest extends OnThePage {
     /** The two places where people decide, each in a theme; at the width of a phone the same page never scrolls sideways. */
     @ParameterizedTest
@@ -33,7 +34,6 @@ class AccessiblePageTest extends OnThePage {
         "drill, light",
         "drill, dark"
     })
-    @Tag("ci")
     void norInTheOtherThemeNorWhereChangesAreTried(String place, String theme) {
         everythingOpen(place, theme);
     }
@@ -48,7 +48,6 @@ class AccessiblePageTest extends OnThePage {
 
     /** The boxes that stand in a step while its questions are open, and the question whether to compare another task. */
     @Test
-    @Tag("ci")
     void noBoxThatComesAndGoesHasAViolation() {
         browser.size(1280, 1000);
         browser.prefers("light", true);
@@ -100,7 +99,6 @@ class AccessiblePageTest extends OnThePage {
         "drill, 1280, 1024, 400",
         "upkeep, 1280, 1024, 400"
     })
-    @Tag("ci")
     void narrowPagesNeverScrollSideways(String place, int width, int height, int zoom) {
         browser.zoom(width, height, zoom);
         browser.prefers("light", true);
@@ -116,7 +114,6 @@ class AccessiblePageTest extends OnThePage {
 
     @ParameterizedTest
     @ValueSource(strings = {"describe", "advice", "try", "upkeep"})
-    @Tag("ci")
     void theStateIsToldInForcedColoursToo(String place) {
         browser.size(1280, 900);
         browser.forcedColours(true);

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plots, stretches of a shift, estimates and kept variants on the page. */
+@Tag("ci")
 class DrawnTaskTest extends OnThePage {
     private static void show(String place, String tour, String more, String language) throws IOException {
         Path file = Path.of("scenarios/tours/" + tour + ".yaml");
@@ -39,7 +40,6 @@ class DrawnTaskTest extends OnThePage {
 
     @ParameterizedTest
     @ValueSource(strings = {"light", "dark"})
-    @Tag("ci")
     void theSamplesAreDrawnWithTheirNumbersAndWords(String theme) throws IOException {
         browser.prefers(theme, true);
         show("advice", "stainless-brackets", "", "en");
@@ -62,7 +62,6 @@ class DrawnTaskTest extends OnThePage {
     }
 
     @Test
-    @Tag("ci")
     void stretchesOfAShiftAreTypedAndCounted() throws IOException {
         show("describe", "stainless-brackets", "", "de");
         browser.untilText(".answer-now", "TH3 P");

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.openqa.selenium.WindowType;
 
 /** Nothing typed is lost: what was replaced comes back on one press, tasks are kept by name, two tabs keep two versions. */
+@Tag("ci")
 class KeptTasksTest extends OnThePage {
     private static void rename(String title) {
         browser.run(
@@ -37,7 +38,6 @@ class KeptTasksTest extends OnThePage {
     }
 
     @Test
-    @Tag("ci")
     void severalTasksAreKeptByNameAndOpenAgain() {
         browser.show(server, "describe", "bench-stainless");
         rename("Hatch of the tug");
@@ -55,7 +55,6 @@ class KeptTasksTest extends OnThePage {
     }
 
     @Test
-    @Tag("ci")
     void aChangeMadePartOfTheTaskIsTakenBack() {
         browser.show(server, "try", "bench-stainless");
         browser.push(".levers button", "");
@@ -95,7 +94,6 @@ class KeptTasksTest extends OnThePage {
     }
 
     @Test
-    @Tag("ci")
     void aServerStartedAgainAsksForItsNewLink() throws IOException {
         WebServer other = WebServer.start(0, Library.shipped(() -> LocalDate.of(2026, 3, 2)), Duration.ofSeconds(60));
         int port = other.listening().getPort();

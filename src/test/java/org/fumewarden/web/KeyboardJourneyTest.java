@@ -21,6 +21,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.print.PrintOptions;
 
 /** The whole way of an officer without a mouse: describe, advise, try a change, print. */
+@Tag("ci")
 class KeyboardJourneyTest extends OnThePage {
     @BeforeEach
     void freshPage() {
@@ -78,7 +79,6 @@ class KeyboardJourneyTest extends OnThePage {
     }
 
     @Test
-    @Tag("ci")
     void theAnnexIsPrintedWhenItIsOnView() throws IOException {
         browser.run("location.hash = 'advice'");
         browser.find("#annex");
@@ -92,7 +92,6 @@ class KeyboardJourneyTest extends OnThePage {
     }
 
     @Test
-    @Tag("ci")
     void theSameLevelCanBeWrittenInAnotherUnit() {
         step("What was measured");
         browser.tabTo("[data-path='exposures.2.twa'] .same button");
@@ -107,7 +106,6 @@ class KeyboardJourneyTest extends OnThePage {
     }
 
     @Test
-    @Tag("ci")
     void everyQuestionOfTheRuleBaseCanBeReached() {
         int questions = Library.shipped(() -> LocalDate.of(2026, 3, 2))
                 .advisor("gb")
@@ -138,7 +136,6 @@ class KeyboardJourneyTest extends OnThePage {
     /** What is on view is printed whole, on few sheets of A4, with the closing words and without the controls. */
     @ParameterizedTest
     @CsvSource({"try, .moves, 1", "trail, .sentence, 16", "drill, #round, 1", "describe, .asking .row, 1"})
-    @Tag("ci")
     void everyPlaceIsPrintedOnFewSheets(String place, String there, int most) throws IOException {
         browser.run("location.hash = arguments[0]", place);
         if (place.equals("try")) {

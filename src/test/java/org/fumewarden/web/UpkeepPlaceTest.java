@@ -19,6 +19,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 
 /** The place Upkeep by keyboard alone, in both themes, at phone width, and without a store. */
+@Tag("ci")
 class UpkeepPlaceTest {
     @TempDir
     static Path folder;
@@ -64,7 +65,6 @@ class UpkeepPlaceTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"light", "dark"})
-    @Tag("ci")
     void noViolationInEitherThemeWithEverythingOpen(String theme) {
         browser.prefers(theme, true);
         named();
@@ -126,7 +126,6 @@ class UpkeepPlaceTest {
 
     /** INDG479: 2000 for full face masks, so 140 fails though the tester ticked passed; the sentence of the code is told. */
     @Test
-    @Tag("ci")
     void aFitTestIsWrittenFromWhatIsDueAndJudgedByTheCode() {
         named();
         scan("W-07");
@@ -146,7 +145,6 @@ class UpkeepPlaceTest {
     }
 
     @Test
-    @Tag("ci")
     void whatWasTypedOutlivesAReload() {
         named();
         scan("U-014");
@@ -162,7 +160,6 @@ class UpkeepPlaceTest {
     }
 
     @Test
-    @Tag("ci")
     void anItemIsRegisteredAndFoundInTheList() {
         named();
         browser.run(
@@ -182,7 +179,6 @@ class UpkeepPlaceTest {
     }
 
     @Test
-    @Tag("ci")
     void withoutAStoreItSaysHowToOpenOne() {
         browser.show(bare, "upkeep", "");
         browser.untilText("#upkeep", "fumewarden serve --store yard.db");
