@@ -24,4 +24,11 @@ public record PublishedHigh(
     public boolean speaksFor(String baseMetal, String place) {
         return (metal.equals(ANY) || metal.equals(baseMetal)) && places.contains(place);
     }
+
+    /** True when a stated level is above it. */
+    public boolean passedBy(Exposure stated, Agent about, Threshold molarVolume) {
+        return Concentrations.convert(stated.level(), stated.unit(), unit, about, molarVolume)
+                        .compareTo(value)
+                > 0;
+    }
 }
