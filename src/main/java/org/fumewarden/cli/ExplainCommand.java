@@ -13,6 +13,7 @@ import org.fumewarden.advice.Suitability;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Doubt;
 import org.fumewarden.model.Lever;
 import org.fumewarden.report.WhatIfText;
@@ -72,7 +73,7 @@ final class ExplainCommand implements Callable<Integer> {
         Advice advice = bench.advise();
         PrintWriter out = spec.commandLine().getOut();
         if (asked.why != null) {
-            why(advice, out);
+            why(bench, advice, out);
         } else if (asked.whyNot != null) {
             whyNot(bench, advice, out);
         } else {
@@ -84,7 +85,7 @@ final class ExplainCommand implements Callable<Integer> {
         return ExitCodes.COMPLETE;
     }
 
-    private void why(Advice advice, PrintWriter out) {
+    private void why(Bench bench, Advice advice, PrintWriter out) {
         Derivation derivation = new Derivation(advice);
         List<Step> steps = derivation.named(asked.why);
         if (steps.isEmpty()) {
@@ -95,7 +96,12 @@ final class ExplainCommand implements Callable<Integer> {
                     "names nothing in this advice: \"" + asked.why + "\".",
                     Nearest.remedy(asked.why, derivation.names())));
         }
-        steps.forEach(s -> out.println(WhatIfText.tree(derivation, s)));
+        RuleBase base = bench.advisor(bench.code()).base();
+        String told =
+                steps.stream().map(s -> WhatIfText.tree(derivation, s) + "\n").collect(Collectors.joining())
+                        + WhatIfText.dangerous(asked.why, base.rowsOn(advice.on()));
+        out.println(told);
+        out.print(WhatIfText.documents(told, base.book().documents()));
     }
 
     private void whyNot(Bench bench, Advice advice, PrintWriter out) {

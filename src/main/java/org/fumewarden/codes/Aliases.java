@@ -6,9 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.apache.commons.lang3.StringUtils;
 
 /** Words that people use for answers, from one table for each language. It is read when the first of them is met. */
 public final class Aliases {
+    private static final Pattern APART = Pattern.compile("[\\s_./()\\[\\],'\u2019-]+");
+
     /** Heading of the words that hold for every question. */
     private static final String ANY = "any";
 
@@ -77,7 +81,7 @@ public final class Aliases {
 
     /** A word without what people write one way or the other: case, blanks, hyphens, points and brackets. */
     static String plain(String word) {
-        String joined = word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_./()\\[\\],'\u2019-]+", "-");
-        return joined.replaceAll("^-+|-+$", "");
+        return StringUtils.strip(
+                APART.matcher(word.strip().toLowerCase(Locale.ROOT)).replaceAll("-"), "-");
     }
 }

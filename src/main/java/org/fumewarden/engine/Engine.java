@@ -11,6 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.Kept;
 import org.fumewarden.model.Row;
 import org.fumewarden.trail.Trail;
 

@@ -1,6 +1,7 @@
 package org.fumewarden.engine;
 
 import org.fumewarden.model.Fact;
+import org.fumewarden.model.Kept;
 
 /** The facts met lately, each held once: the same few come with task after task. Safe to share between threads. */
 final class HeldFacts {

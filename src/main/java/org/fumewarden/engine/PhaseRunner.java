@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Fact;
+import org.fumewarden.model.Kept;
 import org.fumewarden.model.Row;
 
 /**

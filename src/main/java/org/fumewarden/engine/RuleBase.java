@@ -21,6 +21,7 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeSummary;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.Tongue;
+import org.fumewarden.model.Kept;
 import org.fumewarden.model.Row;
 
 /** The compiled rules and the tables of one code. Immutable to its users and safe to share between threads. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
+import org.fumewarden.model.Kept;
 
 /**
  * The rules of a phase in groups that conclude without each other, and what each group concluded from the facts that it met

@@ -15,6 +15,7 @@ import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Figures;
+import org.fumewarden.model.Kept;
 import org.fumewarden.model.Measure;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Row;

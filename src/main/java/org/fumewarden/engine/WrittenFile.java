@@ -6,6 +6,7 @@ import org.apache.commons.lang3.StringUtils;
 import org.drools.drl.ast.descr.PackageDescr;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.model.Kept;
 
 /**
  * One rule file as it is written, read by the parser of the engine.

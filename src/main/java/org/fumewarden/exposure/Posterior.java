@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
-import org.fumewarden.model.Recent;
+import org.fumewarden.model.Kept;
 
 /**
  * What is known of a place after some samples: a prior times the likelihood of the results, on a plain grid.
@@ -27,7 +27,7 @@ public final class Posterior {
     private static final double NOTHING = 40;
 
     /** An advice is tried with each of its values changed, while its samples stay. */
-    private static final Recent<Asked, Double> BOUNDS = new Recent<>(256);
+    private static final Kept<Asked, Double> BOUNDS = new Kept<>(128);
 
     private final List<Point> points;
     private final double total;
@@ -143,8 +143,7 @@ public final class Posterior {
      * higher, up to a geometric mean at the middle of the prior.
      */
     static double bound(Prior prior, SampleSet set) {
-        Asked asked = new Asked(prior, set.samples());
-        return BOUNDS.of(asked).orElseGet(() -> BOUNDS.keep(asked, reckoned(prior, set)));
+        return BOUNDS.of(new Asked(prior, set.samples()), asked -> reckoned(prior, set));
     }
 
     private static double reckoned(Prior prior, SampleSet set) {

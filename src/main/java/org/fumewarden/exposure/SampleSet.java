@@ -8,9 +8,11 @@ import org.fumewarden.model.Soundness;
 /** Samples of one group of workers, all in one unit, all above zero. */
 public final class SampleSet {
     private final List<Sample> samples;
+    private final int detected;
 
     private SampleSet(List<Sample> samples) {
         this.samples = List.copyOf(samples);
+        this.detected = (int) samples.stream().filter(Sample::detected).count();
     }
 
     /** Checks the samples; zero, negative and non-numeric results are refused. */
@@ -57,7 +59,7 @@ public final class SampleSet {
 
     /** How many were detected. */
     public int detected() {
-        return (int) samples.stream().filter(Sample::detected).count();
+        return detected;
     }
 
     /** True when every sample was detected. */

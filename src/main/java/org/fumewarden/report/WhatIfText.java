@@ -1,13 +1,18 @@
 package org.fumewarden.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.apache.commons.lang3.StringUtils;
 import org.apache.commons.text.WordUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
+import org.fumewarden.codes.Document;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Figures;
+import org.fumewarden.model.Row;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 import org.fumewarden.whatif.AnswerValue;
@@ -72,15 +77,39 @@ public final class WhatIfText {
     private static void premise(StringBuilder out, Premise premise) {
         out.append(premise.kind().equals("row") ? "table " : "given ");
         out.append(premise.address()).append(" (").append(premise.words()).append(')');
-        premise.citation().ifPresent(c -> out.append(" [")
-                .append(c.source())
-                .append(' ')
-                .append(c.clause())
-                .append(", ")
-                .append(c.edition())
-                .append(", ")
-                .append(c.confidence().key())
-                .append(']'));
+        premise.citation().ifPresent(c -> out.append(place(c)));
+    }
+
+    private static String place(Citation cited) {
+        return " [" + cited.source() + " " + cited.clause() + ", " + cited.edition() + ", "
+                + cited.confidence().key() + "]";
+    }
+
+    /** The levels of an agent that are immediately dangerous: a level below them leaves no step behind. */
+    public static String dangerous(String agent, List<Row> rows) {
+        StringBuilder out = new StringBuilder();
+        for (Row row : rows) {
+            if (row instanceof DangerLevel level && level.agent().equals(agent)) {
+                out.append(line(
+                        "",
+                        "table " + level.ref().address() + " (immediately dangerous from "
+                                + Figures.shown(level.value())
+                                + " " + level.unit().symbol() + level.basis().after() + ")"
+                                + place(level.ref().citation())));
+            }
+        }
+        return out.toString();
+    }
+
+    /** The titles of the documents that a text cites by their ids. */
+    public static String documents(String text, Map<String, Document> documents) {
+        StringBuilder out = new StringBuilder("Documents:\n");
+        documents.forEach((id, document) -> {
+            if (text.contains(" [" + id + " ") || text.contains(": " + id + " ")) {
+                out.append(line("  ", id + ": " + document.title()));
+            }
+        });
+        return out.toString();
     }
 
     /** The tipping points of a sweep. */

@@ -3,10 +3,9 @@ package org.fumewarden.web;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Bench;
-import org.fumewarden.model.Recent;
+import org.fumewarden.model.Kept;
 
 /**
  * Which questions matter, kept for tasks that were asked about before.
@@ -15,9 +14,9 @@ import org.fumewarden.model.Recent;
  * it.
  */
 final class Matters {
-    private static final int KEPT = 64;
+    private static final int KEPT = 32;
 
-    private final Recent<String, List<String>> found = new Recent<>(KEPT);
+    private final Kept<String, List<String>> found = new Kept<>(KEPT);
     private final Map<String, Thread> working = new HashMap<>();
 
     /**
@@ -28,9 +27,9 @@ final class Matters {
      */
     List<String> of(String page, String task, Bench bench) {
         synchronized (this) {
-            Optional<List<String>> known = found.of(task);
-            if (known.isPresent()) {
-                return known.get();
+            List<String> known = found.get(task);
+            if (known != null) {
+                return known;
             }
             Thread before = working.put(page, Thread.currentThread());
             if (before != null) {
@@ -38,7 +37,7 @@ final class Matters {
             }
         }
         try {
-            return found.keep(task, new Relevance(bench).questions());
+            return found.of(task, t -> new Relevance(bench).questions());
         } finally {
             synchronized (this) {
                 working.remove(page, Thread.currentThread());

@@ -60,7 +60,7 @@ final class AnswerPageTest {
     private static final Pattern DURATION = Pattern.compile("\\bPT?\\d+[YMDHW]");
     private static final Pattern RULE = Pattern.compile("\\b[A-Z-]+-(CAUTION|EXCLUSION|NEED|MEASURE)-\\d");
 
-    private static Stream<Path> tours() {
+    static Stream<Path> tours() {
         try {
             return Files.list(TOURS).filter(p -> p.toString().endsWith(".yaml")).sorted();
         } catch (IOException e) {
@@ -68,7 +68,7 @@ final class AnswerPageTest {
         }
     }
 
-    private static Bench bench(Path tour) {
+    static Bench bench(Path tour) {
         return new Bench(
                 tour,
                 Map.of(),

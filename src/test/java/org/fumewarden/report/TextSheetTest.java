@@ -6,8 +6,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.cli.CommandRun;
+import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.FactorInForce;
+import org.fumewarden.model.Settlement;
+import org.fumewarden.report.answer.AdviceSheet;
+import org.fumewarden.report.html.Words;
+import org.fumewarden.report.sheet.TextForm;
+import org.fumewarden.trail.Premise;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The first lines of the sheet, which are what a person in a hurry reads. */
 final class TextSheetTest {
@@ -56,5 +72,40 @@ final class TextSheetTest {
                 said.contains("No value so far calls for a respirator, but part of it cannot be worked out yet."),
                 said);
         assertFalse(said.contains("do not call for a respirator"), said);
+    }
+
+    /** A value that an officer cannot find in its document cannot be compared by him; our own requirement. */
+    @ParameterizedTest
+    @MethodSource("org.fumewarden.report.AnswerPageTest#tours")
+    void theAnnexNamesDocumentClauseAndEditionOfEachValue(Path tour) {
+        Bench bench = AnswerPageTest.bench(tour);
+        Advice advice = bench.advise();
+        RuleBase base = bench.advisor(bench.code()).base();
+        Map<String, Citation> cited = new HashMap<>();
+        base.rowsOn(advice.on())
+                .forEach(row -> cited.put(row.ref().address(), row.ref().citation()));
+        String annex = TextForm.write(AdviceSheet.of(bench, advice, Words.in("en"), true))
+                .replaceAll("\\s+", " ");
+        Stream<String> limits = advice.accounts().stream()
+                .filter(line ->
+                        line.account().factor().isPresent() && line.account().kind() != Settlement.BOUNDED)
+                .map(line -> line.account().by());
+        Stream<String> factors = advice.trail()
+                .concluding(FactorInForce.class)
+                .flatMap(step -> step.premises().stream())
+                .filter(premise -> premise.kind().equals("row"))
+                .map(Premise::address);
+        List<Citation> values = Stream.concat(limits, factors)
+                .filter(cited::containsKey)
+                .map(cited::get)
+                .filter(value ->
+                        !value.source().equals("fumewarden") && !value.source().equals("practice"))
+                .toList();
+        assertFalse(values.isEmpty(), tour.toString());
+        for (Citation value : values) {
+            String place = base.book().documents().get(value.source()).title() + ", " + value.clause() + ", "
+                    + value.edition();
+            assertTrue(annex.contains(place), tour + ": " + place);
+        }
     }
 }

@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.exposure.Statistic;
@@ -30,6 +32,8 @@ import org.fumewarden.report.sheet.Sign;
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
 record AirPart(Advice advice, Spoken spoken) {
     private static final String ASSUMED = "assumed";
+    private static final List<String> COLUMNS =
+            List.of("agent", "averaging", "exposure", "limit", "ratio", "known", "note");
     private static final int RATIO = 4;
     private static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
@@ -42,7 +46,7 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** The part as it stands on the page. */
     Optional<Part> write() {
-        return part(table(advice.accounts().stream().filter(this::matters).toList()), 0);
+        return part(rows(ranked(advice.accounts().stream().filter(this::matters), l -> "")), 0);
     }
 
     /**
@@ -51,7 +55,7 @@ record AirPart(Advice advice, Spoken spoken) {
      * @param dropped remarks that are left to the annex, from the end
      */
     Optional<Part> brief(int dropped) {
-        return part(table(highest()), dropped);
+        return part(rows(highest()), dropped);
     }
 
     /**
@@ -61,7 +65,7 @@ record AirPart(Advice advice, Spoken spoken) {
      * @param listed agents in one sentence below it; what is left then is counted
      */
     Optional<Part> listed(int inTable, int listed) {
-        List<Ranked> ranked = ranked(highest());
+        List<Ranked> ranked = highest();
         if (ranked.isEmpty()) {
             return brief(remarks());
         }
@@ -83,7 +87,7 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** How many rows the table has with one for each agent. */
     int agents() {
-        return ranked(highest()).size();
+        return highest().size();
     }
 
     /** How many sentences stand below the table. */
@@ -91,19 +95,24 @@ record AirPart(Advice advice, Spoken spoken) {
         return remarked().size();
     }
 
-    private List<AccountLine> highest() {
+    private List<Ranked> highest() {
         Set<String> met = new HashSet<>();
-        return advice.accounts().stream()
-                .filter(this::matters)
-                .filter(l -> met.add(l.account().agent()))
-                .toList();
+        return ranked(
+                advice.accounts().stream()
+                        .filter(this::matters)
+                        .filter(l -> met.add(l.account().agent())),
+                l -> "");
     }
 
-    /** Every account that rests on figures, for the annex. */
-    List<Line> all() {
+    /**
+     * Every account that rests on figures, for the annex.
+     *
+     * @param places numbers of the notes that say where the value stands that a level was held against
+     */
+    List<Line> all(Function<AccountLine, String> places) {
         List<AccountLine> shown =
                 advice.accounts().stream().filter(l -> byFigures(l.account())).toList();
-        List<Line> lines = new ArrayList<>(table(shown));
+        List<Line> lines = new ArrayList<>(rows(ranked(shown.stream(), places), COLUMNS));
         counted(shown).map(says -> new Line.Says(Sign.NONE, says)).ifPresent(lines::add);
         return lines;
     }
@@ -126,27 +135,31 @@ record AirPart(Advice advice, Spoken spoken) {
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("air", spoken.say("page.air"), lines));
     }
 
-    private List<Line> table(List<AccountLine> shown) {
-        return rows(ranked(shown));
-    }
-
-    private List<Ranked> ranked(List<AccountLine> shown) {
+    private List<Ranked> ranked(Stream<AccountLine> shown, Function<AccountLine, String> places) {
         List<Ranked> ranked = new ArrayList<>(floors());
         shown.forEach(l -> ranked.add(new Ranked(
-                spoken.agent(l.account().agent()), l.account().factor().orElse(BigDecimal.ZERO), row(l))));
+                spoken.agent(l.account().agent()),
+                l.account().factor().orElse(BigDecimal.ZERO),
+                row(l, places.apply(l)))));
         // What decides stands first, whatever the page has room for.
         ranked.sort(Comparator.comparing(Ranked::factor).reversed());
         return ranked;
     }
 
     private List<Line> rows(List<Ranked> ranked) {
+        return rows(ranked, COLUMNS.subList(0, COLUMNS.size() - 1));
+    }
+
+    private List<Line> rows(List<Ranked> ranked, List<String> columns) {
         if (ranked.isEmpty()) {
             return List.of();
         }
-        List<String> heads = List.of("agent", "averaging", "exposure", "limit", "ratio", "known").stream()
+        List<String> heads = columns.stream()
                 .map(h -> spoken.say(h.equals("limit") && advice.limitsAreLater() ? "air.limit.later" : "air." + h))
                 .toList();
-        return List.of(new Line.Table(heads, ranked.stream().map(Ranked::cells).toList(), List.of(2, 3, RATIO)));
+        List<List<String>> cells =
+                ranked.stream().map(r -> r.cells().subList(0, columns.size())).toList();
+        return List.of(new Line.Table(heads, cells, List.of(2, 3, RATIO)));
     }
 
     /** The agents that take no row, by what is said of them; what a reader must act on stands first. */
@@ -229,10 +242,11 @@ record AirPart(Advice advice, Spoken spoken) {
                 "",
                 "",
                 Spoken.figure(need.value()),
-                spoken.say("air.basis." + need.basis()));
+                spoken.say("air.basis." + need.basis()),
+                "");
     }
 
-    private List<String> row(AccountLine line) {
+    private List<String> row(AccountLine line, String note) {
         Account account = line.account();
         String known = known(account);
         return List.of(
@@ -243,7 +257,8 @@ record AirPart(Advice advice, Spoken spoken) {
                         : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
                 account.against().map(Spoken::level).orElse(""),
                 account.factor().map(Spoken::figure).orElse(""),
-                spoken.say("air.kind." + known));
+                spoken.say("air.kind." + known),
+                note);
     }
 
     /** What levels and limits are counted as, where the name of the agent does not say it. */

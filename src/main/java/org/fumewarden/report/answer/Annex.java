@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
@@ -31,6 +32,7 @@ final class Annex {
     private final List<Row> rows;
     private final Spoken spoken;
     private final Notes notes;
+    private final Places places;
     /** The letter of each reason for or against a class; one that was told of undecided classes is not told again. */
     private final Map<String, String> letters = new LinkedHashMap<>();
 
@@ -41,6 +43,7 @@ final class Annex {
         this.advice = advice;
         this.rows = rows;
         this.spoken = spoken;
+        this.places = new Places(advice, rows, spoken, notes);
     }
 
     /**
@@ -53,11 +56,11 @@ final class Annex {
         if (advice.status() != Status.DO_NOT_ENTER) {
             sentences("stops", advice.stops());
         }
-        add("accounts", new AirPart(advice, spoken).all());
+        add("accounts", accounts());
         sentences("hazards", advice.hazards());
         add("samples", samples);
         sentences("filters", advice.filters());
-        sentences("chosen", advice.recommended().map(Respirator::reasons).orElse(List.of()));
+        add("chosen", advice.recommended().map(this::chosen).orElse(List.of()));
         add(advice.status() == Status.DO_NOT_ENTER ? "entry" : "suitable", classes(advice.with(Suitability.SUITABLE)));
         add("undecided", classes(advice.with(Suitability.UNDECIDED)));
         add("undecided-why", reasons(advice.with(Suitability.UNDECIDED)));
@@ -74,6 +77,12 @@ final class Annex {
         if (!lines.isEmpty()) {
             parts.add(new Part(key, spoken.say("sheet." + key), lines));
         }
+    }
+
+    private List<Line> accounts() {
+        List<Line> lines = new ArrayList<>(new AirPart(advice, spoken).all(places::of));
+        lines.addAll(places.dangerous());
+        return lines;
     }
 
     /** Sentences of one rule that repeat themselves are said once, with the other subjects after it. */
@@ -100,6 +109,13 @@ final class Annex {
         add(key, lines);
     }
 
+    private List<Line> chosen(Respirator chosen) {
+        return chosen.reasons().stream()
+                .map(r -> (Line)
+                        spoken.sentence(Sign.ITEM, r, notes.of(r) + ", " + places.ofFactor(chosen.deviceClass())))
+                .toList();
+    }
+
     /** Classes by family, in ranking order. */
     private List<Line> classes(List<Respirator> respirators) {
         Map<String, String> families = rows.stream()
@@ -112,12 +128,14 @@ final class Annex {
                     .add(List.of(
                             spoken.device(r.deviceClass(), r.name()),
                             r.factor().map(Spoken::figure).orElse("-"),
-                            r.filter().equals(Respirator.SUPPLIED_AIR) ? "-" : r.filter()));
+                            r.filter().equals(Respirator.SUPPLIED_AIR) ? "-" : r.filter(),
+                            places.ofFactor(r.deviceClass())));
         }
         List<List<String>> cells = new ArrayList<>();
         byFamily.values().forEach(cells::addAll);
-        List<String> heads =
-                List.of(spoken.say("column.class"), spoken.say("column.factor"), spoken.say("column.filter"));
+        List<String> heads = Stream.of("column.class", "column.factor", "column.filter", "air.note")
+                .map(spoken::say)
+                .toList();
         return cells.isEmpty() ? List.of() : List.of(new Line.Table(heads, cells, List.of(1)));
     }
 
@@ -137,13 +155,22 @@ final class Annex {
                 }
                 own.add(letters.get(key));
             }
-            cells.add(List.of(spoken.device(respirator.deviceClass(), respirator.name()), String.join(", ", own)));
+            cells.add(List.of(
+                    spoken.device(respirator.deviceClass(), respirator.name()),
+                    String.join(", ", own),
+                    places.ofFactor(respirator.deviceClass())));
         }
         if (cells.isEmpty()) {
             return List.of();
         }
         said.add(
-                0, new Line.Table(List.of(spoken.say("column.class"), spoken.say("column.reasons")), cells, List.of()));
+                0,
+                new Line.Table(
+                        Stream.of("column.class", "column.reasons", "air.note")
+                                .map(spoken::say)
+                                .toList(),
+                        cells,
+                        List.of()));
         return said;
     }
 

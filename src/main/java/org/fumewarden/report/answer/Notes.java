@@ -9,6 +9,8 @@ import java.util.TreeSet;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.codes.Document;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.RowRef;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Sign;
 
@@ -40,6 +42,17 @@ final class Notes {
                 !reason.edition().isEmpty() && !reason.edition().equals(UNSTATED) && !OURS.contains(reason.source());
         String edition = stated ? ", " + spoken.speech().cited(reason.edition()) : "";
         return of(place(reason.source(), reason.clause()) + edition, reason.rule());
+    }
+
+    /** The number of the place where a value stands. */
+    String of(RowRef row) {
+        Citation cited = row.citation();
+        String place = place(cited.source(), cited.clause());
+        return of(
+                OURS.contains(cited.source())
+                        ? place
+                        : place + ", " + spoken.speech().cited(cited.edition()),
+                row.table());
     }
 
     /**

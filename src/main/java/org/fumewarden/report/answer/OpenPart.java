@@ -10,7 +10,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.OpenQuestion;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.model.Caution;
+import org.fumewarden.model.Doubt;
 import org.fumewarden.model.Trait;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -19,6 +21,8 @@ import org.fumewarden.report.sheet.Sign;
 /** What is still to be answered or measured. Nothing is left out: levels that are missing stand together. */
 record OpenPart(Advice advice, Spoken spoken) {
     private static final int ASKED = 6;
+    private static final Set<String> OF_WEARER =
+            Set.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
     private static final String DANGEROUS = "may-be-dangerous";
 
     Optional<Part> write() {
@@ -27,7 +31,7 @@ record OpenPart(Advice advice, Spoken spoken) {
         Map<String, List<String>> proofs = new LinkedHashMap<>();
         Set<String> lookUp = new LinkedHashSet<>();
         List<OpenQuestion> others = new ArrayList<>();
-        for (OpenQuestion question : advice.questions()) {
+        for (OpenQuestion question : asked()) {
             String[] parts = question.question().split("\\.");
             if (parts.length == 3 && parts[0].equals("exposures") && parts[2].equals("limit")) {
                 lookUp.add(spoken.agent(parts[1]));
@@ -41,7 +45,7 @@ record OpenPart(Advice advice, Spoken spoken) {
         }
         others.stream()
                 .limit(ASKED)
-                .map(q -> spoken.words().sayOr("ask." + q.question(), spoken.told(q.ask())) + about(q))
+                .map(q -> spoken.words().sayOr("ask." + q.question(), spoken.told(q.ask())) + about(q) + decides(q))
                 .forEach(q -> lines.add(new Line.Says(Sign.OPEN, q)));
         if (others.size() > ASKED) {
             lines.add(new Line.Says(
@@ -55,6 +59,37 @@ record OpenPart(Advice advice, Spoken spoken) {
             lines.add(new Line.Says(Sign.OPEN, spoken.say("open.look-up") + ":", String.join("; ", lookUp) + "."));
         }
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("open", spoken.say("page.open"), lines));
+    }
+
+    /** Nobody is kept busy with answers that change nothing: of a rescue, or of a wearer who may not do the work anyway. */
+    private List<OpenQuestion> asked() {
+        if (!WearPart.ofTheTeam(advice).isEmpty()) {
+            return List.of();
+        }
+        boolean byWearer = new Stopped(advice).byWearer();
+        return advice.questions().stream()
+                .filter(q -> !byWearer || !OF_WEARER.contains(q.question()))
+                .toList();
+    }
+
+    /** The classes on which a question alone decides, beside one that is suitable whatever the answer. */
+    private String decides(OpenQuestion question) {
+        if (advice.recommended().isEmpty()) {
+            return "";
+        }
+        Set<String> doubted = advice.trail().all(Doubt.class).stream()
+                .filter(d -> d.question().equals(question.question()))
+                .map(Doubt::deviceClass)
+                .collect(Collectors.toSet());
+        List<String> names = advice.with(Suitability.UNDECIDED).stream()
+                .filter(r -> doubted.contains(r.deviceClass()))
+                .map(r -> spoken.device(r.deviceClass(), r.name()))
+                .toList();
+        if (names.isEmpty()) {
+            return "";
+        }
+        String more = names.size() > 1 ? "; " + spoken.say("wear.more", names.size() - 1) : "";
+        return " " + spoken.say("open.decides", names.get(0) + more);
     }
 
     /** Which gases a question is about that names none. */

@@ -85,6 +85,9 @@ record StatePart(Advice advice, Spoken spoken) {
         if (new Stopped(advice).byWearer()) {
             return "state.wearer";
         }
+        if (advice.status() == Status.INCOMPLETE && advice.questions().isEmpty()) {
+            return "state.no-class";
+        }
         boolean stopped = advice.status() == Status.DO_NOT_ENTER;
         return stopped && !WearPart.ofTheTeam(advice).isEmpty()
                 ? "state.team"

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +26,8 @@ final class Phrases {
     /** What may stand in a place: no sentence ends in it. */
     private static final String HELD = "((?:(?![.?!] \\p{Lu}).)+?)";
 
-    private record Template(Pattern english, List<String> places, String own) {}
+    /** @param always the longest of its words that stand in no place: a text without them does not fit, which is told fast */
+    private record Template(String always, Pattern english, List<String> places, String own) {}
 
     private final Map<String, String> whole = new LinkedHashMap<>();
     private final List<Template> templates = new ArrayList<>();
@@ -59,7 +62,10 @@ final class Phrases {
         }
         if (!places.isEmpty()) {
             pattern.append(Pattern.quote(english.substring(from)));
-            templates.add(new Template(Pattern.compile(pattern.toString(), Pattern.DOTALL), places, own));
+            String always = Arrays.stream(PLACE.split(english))
+                    .max(Comparator.comparingInt(String::length))
+                    .orElse("");
+            templates.add(new Template(always, Pattern.compile(pattern.toString(), Pattern.DOTALL), places, own));
         }
     }
 
@@ -99,6 +105,9 @@ final class Phrases {
             return of(english.substring(0, english.length() - 1)).map(own -> own + ".");
         }
         for (Template template : templates) {
+            if (!english.contains(template.always())) {
+                continue;
+            }
             Matcher matcher = template.english().matcher(english);
             if (matcher.matches()) {
                 String own = template.own();

@@ -1,4 +1,4 @@
-package org.fumewarden.engine;
+package org.fumewarden.model;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -8,17 +8,18 @@ import java.util.function.Function;
  * What was worked out for the keys asked about lately. Old keys go by generation, so that it never grows beyond twice
  * its size. Safe to share between threads.
  */
-final class Kept<K, V> {
+public final class Kept<K, V> {
     private final int size;
     private volatile Map<K, V> young = new ConcurrentHashMap<>();
     private volatile Map<K, V> old = Map.of();
 
-    Kept(int size) {
+    /** Keeps between so many and twice as many. */
+    public Kept(int size) {
         this.size = size;
     }
 
     /** The value of a key, worked out unless kept. Two threads may work out the same value at once. */
-    V of(K key, Function<? super K, ? extends V> maker) {
+    public V of(K key, Function<? super K, ? extends V> maker) {
         V kept = get(key);
         if (kept != null) {
             return kept;
@@ -29,7 +30,7 @@ final class Kept<K, V> {
     }
 
     /** The value of a key, or null when it is not kept. */
-    V get(K key) {
+    public V get(K key) {
         V kept = young.get(key);
         if (kept != null) {
             return kept;
@@ -42,7 +43,7 @@ final class Kept<K, V> {
     }
 
     /** Keeps the value of a key. */
-    void put(K key, V value) {
+    public void put(K key, V value) {
         if (young.size() >= size) {
             synchronized (this) {
                 if (young.size() >= size) {
