@@ -174,6 +174,14 @@ final class PublishedLevels {
                 .findFirst();
     }
 
+    /** The wires and electrodes whose fume is held. */
+    Stream<String> consumables() {
+        return ranges.stream()
+                .filter(r -> r.quantity().equals("fume-per-consumable"))
+                .map(QuantityRange::of)
+                .distinct();
+    }
+
     private OptionalDouble shareOf(PublishedExposure row) {
         return row.agent().equals(FUME) ? OptionalDouble.of(1) : share(row.agent(), row.consumable(), row.process());
     }

@@ -2,6 +2,7 @@ package org.fumewarden.assessment;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -78,6 +79,7 @@ public final class RoomEstimate {
         Unit unit = gas(agent) ? Unit.PPM : Unit.MG_M3;
         Optional<String> process = needed("process", "task.process").map(this::kin);
         Optional<String> place = needed("place", "task.place");
+        needed("base-metal", "task.base-metal");
         if (place.filter("confined-space"::equals).isPresent()) {
             lacks.add("An estimate never permits entry to a confined space. Test the air before entry and throughout.");
         }
@@ -99,8 +101,44 @@ public final class RoomEstimate {
             lack(agent, process.get(), fume.isPresent());
             return new Result(Optional.empty(), lacks, unit);
         }
-        Optional<Screening> found = moved(agent, process.get(), place.get(), level.get(), fume, unit);
+        from(level.get(), agent, process.get());
+        steps.add("A welding helmet without supplied air gets no credit. Time outside the task counts like the task.");
+        RoomRatio ratio = new RoomRatio(answers, published, steps, lacks, false);
+        Joined most = named.isEmpty() ? worst(process.get(), agent, enclosed, base, level.get()) : level.get();
+        Optional<Screening> found = moved(agent, process.get(), place.get(), level.get(), fume, ratio)
+                .map(f -> atWorst(f, most, fume, agent, process.get(), place.get()));
         return new Result(found.map(f -> whole(agent).map(f::within).orElse(f)), lacks, unit);
+    }
+
+    /** What counts is not below the figure that the worst answers to the open lines would give. */
+    private Screening atWorst(
+            Screening usual, Joined level, Optional<Joined> fume, String agent, String process, String place) {
+        RoomRatio ratio = new RoomRatio(answers, published, steps, lacks, true);
+        double worst = moved(agent, process, place, level, fume, ratio)
+                .flatMap(w -> w.governing().value())
+                .orElseThrow();
+        if (usual.governing().value().orElseThrow() >= worst) {
+            return usual;
+        }
+        List<String> open = new ArrayList<>(ratio.open());
+        if (answers.word("consumable").isEmpty() && !agent.equals(PublishedLevels.FUME)) {
+            open.add("estimate.consumable");
+        }
+        return usual.atLeast(
+                worst,
+                "Counted: " + Figures.shown(worst) + " " + usual.unit() + ", since these lines are not answered: "
+                        + String.join(", ", open) + ". ",
+                steps.stream().distinct().toList());
+    }
+
+    /** The level with the wire or electrode that gives most of the agent. */
+    private Joined worst(String process, String agent, boolean enclosed, String base, Joined usual) {
+        return published
+                .consumables()
+                .flatMap(c -> published.level(process, agent, enclosed, Optional.of(c), base).stream())
+                .filter(l -> l.log() > usual.log())
+                .max(Comparator.comparingDouble(Joined::log))
+                .orElse(usual);
     }
 
     /** The fume that the agent is a part of. */
@@ -130,11 +168,10 @@ public final class RoomEstimate {
     }
 
     private Optional<Screening> moved(
-            String agent, String process, String place, Joined level, Optional<Joined> fume, Unit unit) {
+            String agent, String process, String place, Joined level, Optional<Joined> fume, RoomRatio ratio) {
         boolean enclosed = place.equals("enclosed");
         boolean gas = gas(agent);
-        from(level, agent, process);
-        RoomRatio ratio = new RoomRatio(answers, published, steps, lacks);
+        Unit unit = gas ? Unit.PPM : Unit.MG_M3;
         // Field studies of room and extraction are of fume; a gas is moved by the arc time alone.
         Spread all = gas ? ratio.arc(process) : ratio.all(place, process);
         if (!lacks.isEmpty()) {
@@ -146,8 +183,7 @@ public final class RoomEstimate {
         double unsure = Math.sqrt(
                 level.variance() + (enclosed ? 0 : published.between()) + all.deviationLog() * all.deviationLog());
         OptionalDouble floor = OptionalDouble.empty();
-        boolean unknown = enclosed && answers.amount("air-changes").isEmpty();
-        if (!gas && (unknown || ratio.beyond())) {
+        if (!gas && ratio.beyond()) {
             double share = agent.equals(PublishedLevels.FUME)
                     ? 1
                     : Math.exp(level.log() - fume.orElse(level).log());
@@ -155,11 +191,9 @@ public final class RoomEstimate {
                     .map(h -> h * Math.min(1, share))
                     .findFirst();
             floor.ifPresent(f -> steps.add(
-                    (unknown ? "Ventilation unknown in an enclosed place" : "A room worse than any that was studied")
-                            + ": never below the highest published 95th percentile, " + Figures.shown(f) + " "
-                            + unit.symbol() + "."));
+                    "A room worse than any that was studied: never below the highest published 95th percentile, "
+                            + Figures.shown(f) + " " + unit.symbol() + "."));
         }
-        steps.add("A welding helmet without supplied air gets no credit. Time outside the task counts like the task.");
         return Optional.of(new Screening(
                 level.log() + Math.log(all.median()),
                 unsure,

@@ -1,5 +1,6 @@
 package org.fumewarden.assessment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,7 +10,11 @@ import org.fumewarden.exposure.TwoZoneRoom;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.QuantityRange;
 
-/** By what room, arc time, wire and extraction of a task move a published level; each step says so. */
+/**
+ * By what room, arc time, wire and extraction of a task move a published level; each step says so.
+ *
+ * <p>A line that is not answered moves nothing, or, where the worst is asked for, as far as its worst answer would.
+ */
 final class RoomRatio {
     private static final double MINUTES = 60;
     private static final double SECONDS = 60;
@@ -21,18 +26,26 @@ final class RoomRatio {
     private final PublishedLevels published;
     private final List<String> steps;
     private final List<String> lacks;
+    private final boolean worst;
+    private final List<String> open = new ArrayList<>();
     private boolean beyond;
 
-    RoomRatio(Answers answers, PublishedLevels published, List<String> steps, List<String> lacks) {
+    RoomRatio(Answers answers, PublishedLevels published, List<String> steps, List<String> lacks, boolean worst) {
         this.answers = answers;
         this.published = published;
         this.steps = steps;
         this.lacks = lacks;
+        this.worst = worst;
     }
 
     /** Whether the room is worse than any that was studied, so that its ratio was cut. */
     boolean beyond() {
         return beyond;
+    }
+
+    /** The lines whose worst answer was taken. */
+    List<String> open() {
+        return open;
     }
 
     Spread all(String place, String process) {
@@ -43,35 +56,64 @@ final class RoomRatio {
     private Spread room(String place) {
         if (place.equals("outdoors")) {
             double ratio = published.figure("outdoors-over-indoors");
-            steps.add("Outdoors over indoors: times " + Figures.shown(ratio) + ".");
+            told("Outdoors over indoors: times " + Figures.shown(ratio) + ".");
             return Spread.exactly(ratio);
         }
         OptionalDouble volume = answers.amount("room-volume");
         OptionalDouble changes = answers.amount("air-changes");
-        Optional<String> movement = answers.word("air-movement").filter(m -> !m.equals("unknown"));
+        Optional<String> movement = answers.word("air-movement");
+        double highest = published.figure("highest-room-ratio");
+        OptionalDouble minutes = answers.amount("time-on-task");
+        if (worst && (volume.isEmpty() || changes.isEmpty() || minutes.isEmpty())) {
+            beyond = true;
+            String path = volume.isEmpty()
+                    ? "estimate.room-volume"
+                    : changes.isEmpty() ? "estimate.air-changes" : "task.time-on-task";
+            lacking(path, "the worst room counts", highest);
+            return Spread.exactly(highest);
+        }
         if (volume.isEmpty() && changes.isEmpty() && movement.isEmpty()) {
             return Spread.exactly(1);
         }
-        double usualVolume = middle("volume", place);
-        double usualChanges = middle("air-changes", place);
-        double usual = near(usualVolume, usualChanges, middle("exchange", "unknown"));
-        double here = near(
-                volume.orElse(usualVolume),
-                changes.orElse(usualChanges),
-                middle("exchange", movement.orElse("unknown")));
+        double here = overUsual(place, volume, changes, movement, minutes.orElse(TimeWeightedAverage.EIGHT_HOURS));
         if (!lacks.isEmpty()) {
             return Spread.exactly(1);
         }
-        double highest = published.figure("highest-room-ratio");
-        beyond = here / usual > highest;
-        double ratio = Math.min(highest, Math.max(here / usual, published.figure("least-room-ratio")));
-        steps.add("This room over the usual one: times " + Figures.shown(ratio)
+        beyond = here > highest;
+        double ratio = Math.min(highest, Math.max(here, published.figure("least-room-ratio")));
+        if (worst && movement.isEmpty()) {
+            lacking("estimate.air-movement", "the smoke is taken to hang at the arc", ratio);
+        }
+        told("This room over the usual one: times " + Figures.shown(ratio)
                 + (beyond ? ", the most that studies of enclosed places show" : "") + ".");
         return Spread.exactly(ratio);
     }
 
+    private double overUsual(
+            String place, OptionalDouble volume, OptionalDouble changes, Optional<String> movement, double minutes) {
+        double usualVolume = middle("volume", place);
+        double usualChanges = middle("air-changes", place);
+        double here = near(
+                volume.orElse(usualVolume),
+                changes.orElse(usualChanges),
+                middle("exchange", movement.orElse(worst ? "smoke-hangs" : "unknown")),
+                minutes);
+        return here / near(usualVolume, usualChanges, middle("exchange", "unknown"), minutes);
+    }
+
+    private void told(String step) {
+        if (!worst) {
+            steps.add(step);
+        }
+    }
+
+    private void lacking(String path, String taken, double ratio) {
+        open.add(path);
+        steps.add(path + " is not answered: " + taken + ", times " + Figures.shown(ratio) + ".");
+    }
+
     /** The average at the arc over the task, for one unit of fume per minute. */
-    private double near(double volume, double changes, double exchange) {
+    private double near(double volume, double changes, double exchange, double minutes) {
         double radius = middle("near-radius", ANY);
         double near = TwoZoneRoom.halfSphere(radius);
         if (!(volume > near) || !(changes >= 0)) {
@@ -79,7 +121,6 @@ final class RoomRatio {
                     + " air changes an hour is not possible. Correct estimate.room-volume or estimate.air-changes.");
             return 1;
         }
-        double minutes = answers.amount("time-on-task").orElse(TimeWeightedAverage.EIGHT_HOURS);
         return new TwoZoneRoom(1, changes * volume / MINUTES, exchange, near, volume - near)
                 .average(Math.max(minutes, 1), TwoZoneRoom.Fields.CLEAN)
                 .near();
@@ -95,28 +136,32 @@ final class RoomRatio {
 
     Spread arc(String process) {
         OptionalDouble given = answers.amount("arc-time");
+        double usual = Math.exp(PublishedLevels.middle(published.arc(process)));
+        if (given.isEmpty() && worst) {
+            lacking("estimate.arc-time", "the arc is taken to burn all the time", 1 / usual);
+        }
         if (given.isEmpty()) {
-            return Spread.exactly(1);
+            return Spread.exactly(worst ? 1 / usual : 1);
         }
         if (given.getAsDouble() <= 0) {
             lacks.add("The arc burns for 0 % of the time. Leave estimate.arc-time out.");
             return Spread.exactly(1);
         }
-        double ratio = given.getAsDouble() / PERCENT / Math.exp(PublishedLevels.middle(published.arc(process)));
-        steps.add("Arc time over the usual one: times " + Figures.shown(ratio) + ".");
+        double ratio = given.getAsDouble() / PERCENT / usual;
+        told("Arc time over the usual one: times " + Figures.shown(ratio) + ".");
         return Spread.exactly(ratio);
     }
 
     /** The fume of the wire that melts here over the usual rate of the process. */
     private Spread use(String process) {
         OptionalDouble rate = answers.amount("consumable-rate");
+        Optional<QuantityRange> usual = published.range("fume-rate", process, ANY);
         if (rate.isEmpty()) {
-            return Spread.exactly(1);
+            return Spread.exactly(worst ? usual.map(this::most).orElse(1.0) : 1);
         }
         Optional<QuantityRange> content = answers.word("consumable").flatMap(c -> published
                 .range("fume-per-consumable", c, answers.word("process").orElse(process))
                 .or(() -> published.range("fume-per-consumable", c, process)));
-        Optional<QuantityRange> usual = published.range("fume-rate", process, ANY);
         if (content.isEmpty() || usual.isEmpty()) {
             lacks.add("The use of consumable is given, but no fume of it is held. Answer estimate.consumable, or leave"
                     + " estimate.consumable-rate out.");
@@ -124,8 +169,15 @@ final class RoomRatio {
         }
         double here = content.get().high().doubleValue() * rate.getAsDouble() * MILLIGRAMS / MINUTES / SECONDS;
         double ratio = here / Math.exp(PublishedLevels.middle(usual.get()));
-        steps.add("Wire or electrode melted here over the usual fume rate: times " + Figures.shown(ratio) + ".");
+        told("Wire or electrode melted here over the usual fume rate: times " + Figures.shown(ratio) + ".");
         return Spread.exactly(ratio);
+    }
+
+    /** By how much the highest fume rate that is held of a process is above its usual one. */
+    private double most(QuantityRange usual) {
+        double ratio = usual.high().doubleValue() / Math.exp(PublishedLevels.middle(usual));
+        lacking("estimate.consumable-rate", "the highest fume rate held of the process counts", ratio);
+        return ratio;
     }
 
     private Spread extraction() {
@@ -133,7 +185,7 @@ final class RoomRatio {
                 .flatMap(word -> published.range("extraction-left", word, ANY))
                 .map(r -> {
                     Spread left = Spread.between(r.low().doubleValue(), r.high().doubleValue());
-                    steps.add("Extraction leaves " + r.low().toPlainString() + " to "
+                    told("Extraction leaves " + r.low().toPlainString() + " to "
                             + r.high().toPlainString() + " in field studies: times " + Figures.shown(left.median())
                             + ".");
                     return left;

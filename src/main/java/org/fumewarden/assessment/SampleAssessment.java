@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Governing;
 import org.fumewarden.exposure.Sample;
@@ -15,6 +16,7 @@ import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Reckoning;
 import org.fumewarden.model.Soundness;
+import org.fumewarden.model.Stretch;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
 
@@ -38,7 +40,9 @@ final class SampleAssessment {
                 RoomEstimate.prior(group, task, figures));
         Reckoning<Appraisal> found = Appraisal.of(group.samples(), question);
         if (found.value().isEmpty()) {
-            List<Input> open = List.of(Assessor.open(group), Assessor.note(group, found.status(), found.sentence()));
+            List<Input> open = new ArrayList<>(
+                    List.of(Assessor.open(group), Assessor.note(group, found.status(), found.sentence())));
+            open.addAll(proven(group, task));
             return new Assessment(group, limit, open, Optional.empty(), Optional.empty());
         }
         Governing governing = found.value().get().governing();
@@ -53,6 +57,7 @@ final class SampleAssessment {
         }
         inputs.add(new Exposure(group.agent(), group.averaging(), level, group.unit(), name, false, group.path()));
         raised.ifPresent(r -> inputs.add(r.note()));
+        inputs.addAll(proven(group, task));
         if (group.samples().stream().noneMatch(Sample::detected)) {
             inputs.add(Assessor.note(group, "none-detected", "Every result lies below its detection limit."));
         }
@@ -65,6 +70,31 @@ final class SampleAssessment {
         governing.cautions().forEach(c -> inputs.add(Assessor.note(group, c.status(), c.sentence())));
         notUsed(group, found.value().get()).ifPresent(inputs::add);
         return new Assessment(group, limit, inputs, found.value(), Optional.empty());
+    }
+
+    /** What the highest result proves of its own time and of each shorter one; an average over 8 h of a longer shift by its part. */
+    private static List<Stretch> proven(Reading.Samples group, Task task) {
+        double highest = group.samples().stream()
+                .filter(Sample::detected)
+                .mapToDouble(Sample::concentration)
+                .max()
+                .orElse(0);
+        double shifts = Math.max(1, ShiftAssessment.amount(task, "shift").orElse(SHIFT_MINUTES) / SHIFT_MINUTES);
+        return highest == 0
+                ? List.of()
+                : Stream.of(Averaging.values())
+                        .filter(a -> a.compareTo(group.averaging()) >= 0)
+                        .map(a -> new Stretch(
+                                group.agent(),
+                                a,
+                                ExposureTables.level(
+                                        a == Averaging.TWA || group.averaging() != Averaging.TWA
+                                                ? highest
+                                                : highest / shifts,
+                                        true),
+                                group.unit(),
+                                group.path()))
+                        .toList();
     }
 
     /** One line on where the figure comes from. */

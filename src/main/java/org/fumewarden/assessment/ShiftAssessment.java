@@ -74,9 +74,20 @@ final class ShiftAssessment {
         inputs.add(
                 Assessor.note(shift, "one-shift", "One shift says little about other days. Sample 6 or more shifts."));
         inputs.addAll(hidden(shift, figures));
+        inputs.add(new Stretch(shift.agent(), shift.averaging(), sampled(shift), shift.unit(), shift.path()));
         proven(shift, Averaging.STEL, ShortTerm.QUARTER_HOUR).ifPresent(inputs::add);
         proven(shift, Averaging.CEILING, 0).ifPresent(inputs::add);
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
+    }
+
+    /** What the sampled time alone proves for the average of the shift. */
+    private static BigDecimal sampled(Reading.Shift shift) {
+        return ExposureTables.level(
+                shift.periods().stream()
+                                .mapToDouble(p -> p.concentration() * p.minutes())
+                                .sum()
+                        / TimeWeightedAverage.EIGHT_HOURS,
+                true);
     }
 
     /** The most that one stretch proves for a shorter time; a stretch below that time counts with its part of it. */

@@ -11,13 +11,13 @@ import org.fumewarden.model.Figures;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Member;
 import org.fumewarden.task.Reading;
-import org.fumewarden.task.Task;
 
 /**
- * A figure that rests on an assumed spread or on other people's studies is at most the level of the whole it is a part of.
+ * A figure that rests on an assumed spread or on other people's studies is at most the figure that samples give for the whole it
+ * is a part of.
  *
- * <p>Never below the highest sample: a result above the whole is a contradiction, and no reckoning hides it. An estimate bounds
- * nothing.
+ * <p>Like against like: a single stated average says nothing of the days above it, so it bounds no percentile. Never below the
+ * highest sample. An estimate bounds nothing.
  */
 final class WholeAndPart {
     private static final String PART_OF = "part-of-";
@@ -26,15 +26,12 @@ final class WholeAndPart {
     private final List<Assessment> each;
     private final List<Exposure> levels;
 
-    WholeAndPart(Task task, ExposureTables figures, List<Assessment> each) {
+    WholeAndPart(ExposureTables figures, List<Assessment> each) {
         this.figures = figures;
         this.each = each;
-        levels = Stream.concat(
-                        task.inputs().stream()
-                                .filter(Exposure.class::isInstance)
-                                .map(Exposure.class::cast),
-                        each.stream().flatMap(a -> a.exposure().stream()))
-                .filter(x -> !x.estimated())
+        levels = each.stream()
+                .filter(a -> a.appraisal().isPresent())
+                .flatMap(a -> a.exposure().stream())
                 .toList();
     }
 

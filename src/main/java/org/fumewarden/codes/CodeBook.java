@@ -140,6 +140,7 @@ public final class CodeBook {
                 });
             }
         }
+        problems.addAll(FormUnits.wrong(tables));
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the known words that a mistyped word may have meant. */
 public final class Nearest {
@@ -54,9 +55,15 @@ public final class Nearest {
         return words.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
     }
 
+    /** Half of the longer word may be written otherwise; with more it is another word, though it have the same letters. */
+    private static boolean mistyped(String wanted, String known) {
+        int most = Math.max(wanted.length(), known.length()) / 2;
+        return new LevenshteinDistance(most).apply(wanted, known) >= 0;
+    }
+
     private static double likeness(String wanted, String known) {
         String candidate = known.toLowerCase(Locale.ROOT);
-        double likeness = SIMILARITY.apply(wanted, candidate);
+        double likeness = mistyped(wanted, candidate) ? SIMILARITY.apply(wanted, candidate) : 0;
         boolean part = wanted.length() > 3 && (candidate.contains(wanted) || wanted.contains(candidate));
         return part ? Math.max(likeness, 0.9) : likeness;
     }

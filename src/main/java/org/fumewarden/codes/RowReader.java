@@ -169,7 +169,8 @@ final class RowReader {
                 return unit;
             }
         }
-        place.complain("has the unit \"" + symbol + "\".", "write mg/m3 or ppm.");
+        cells.getOrDefault(cell, place)
+                .complain("has the unit \"" + Located.shown(symbol) + "\".", "write mg/m3 or ppm.");
         return Unit.MG_M3;
     }
 

@@ -101,6 +101,12 @@ public record Screening(
         return new Screening(medianLog, unsure, daily, atLeast, whole, unit, provenance, all);
     }
 
+    /** The same, of which no less than this counts, with why and by which steps. */
+    public Screening atLeast(double floor, String because, List<String> steps) {
+        return new Screening(
+                medianLog, unsure, daily, OptionalDouble.of(floor), whole, unit, because + provenance, steps);
+    }
+
     /** The estimate in one sentence, with its spread. */
     public String sentence() {
         return "Estimated, not measured: median " + words(0.5) + " " + unit + ", 95th percentile " + words(0.95) + " "

@@ -34,12 +34,9 @@ public record Exposure(
         return new Exposure(other, over, level, unit, statistic, estimated, path);
     }
 
-    /** True when both levels stand in the file as they are, in one unit, and this one is the higher. */
+    /** True when this level stands in the file as it is, in the unit of the other, and is the higher. */
     public boolean statedAbove(Exposure other) {
-        return statistic.equals(AS_GIVEN)
-                && other.statistic.equals(AS_GIVEN)
-                && unit == other.unit
-                && level.compareTo(other.level) > 0;
+        return statistic.equals(AS_GIVEN) && unit == other.unit && level.compareTo(other.level) > 0;
     }
 
     /** The question of a task file that this level answers. */

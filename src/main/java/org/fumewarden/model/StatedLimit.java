@@ -16,4 +16,11 @@ public record StatedLimit(String agent, Averaging averaging, BigDecimal value, U
         Checks.positive("value", value);
         Checks.text("from", from);
     }
+
+    /** True when the exposure, in whatever unit it was given, is above this limit. */
+    public boolean passedBy(Exposure exposure, Agent about, Threshold molarVolume) {
+        return Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume)
+                        .compareTo(value)
+                > 0;
+    }
 }

@@ -3,11 +3,11 @@ package org.fumewarden.model;
 import java.math.BigDecimal;
 
 /**
- * What one sampled stretch of a shift proves for a shorter time: some 15 min, or some moment, held at least this much.
+ * What a sample or a stretch of a shift proves: some shift, some 15 min or some moment held at least this much.
  *
  * <p>A lower bound: it never answers the question for the level of that time.
  *
- * @param averaging {@code STEL} or {@code CEILING}
+ * @param averaging the time that was sampled, or a shorter one
  */
 public record Stretch(String agent, Averaging averaging, BigDecimal level, Unit unit, String path) implements Input {
     public Stretch {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -84,28 +85,33 @@ final class StatisticInAdviceTest {
         assertTrue(exposure(at).level().compareTo(new BigDecimal("0.05")) > 0);
     }
 
+    /** Own reckoning: twenty results within a twentieth of each other put the 95th percentile of the whole near the highest. */
     @Test
-    void aFigureFromFewResultsIsAtMostTheWholeButNeverBelowAResult() {
-        String part = "manganese-respirable\nsamples: [0.02 mg/m3]\n";
-        Exposure alone = exposure(advise(part.strip()));
-        assertTrue(alone.level().compareTo(new BigDecimal("0.06")) > 0);
-        Advice within = manganeseWithin("0.06 mg/m3");
-        assertEquals(0, new BigDecimal("0.06").compareTo(respirable(within)));
+    void aFigureFromFewResultsIsAtMostWhatSamplesGiveForTheWhole() {
+        BigDecimal alone = exposure(manganese("samples: [0.02 mg/m3]")).level();
+        String twenty = String.join(", ", Collections.nCopies(10, "0.03 mg/m3, 0.031 mg/m3"));
+        Advice within = manganeseWithin("samples: [" + twenty + "]");
+        assertTrue(alone.compareTo(new BigDecimal("0.06")) > 0);
+        assertEquals(0, level(within, "manganese-inhalable").compareTo(level(within, "manganese-respirable")));
         assertTrue(cautions(within).contains("A part is at most the whole"), cautions(within));
-        assertEquals(0, new BigDecimal("0.02").compareTo(respirable(manganeseWithin("0.01 mg/m3"))));
+    }
+
+    @Test
+    void aSingleAverageOfTheWholeBoundsNoPercentile() {
+        BigDecimal alone = exposure(manganese("samples: [0.02 mg/m3]")).level();
+        assertEquals(alone, level(manganeseWithin("twa: 0.06 mg/m3"), "manganese-respirable"));
     }
 
     private static Advice manganeseWithin(String inhalable) {
         String entry = BENCH.formatted(
-                "manganese-respirable\n    samples: [0.02 mg/m3]\n  - agent: manganese-inhalable\n    twa: "
-                        + inhalable);
+                "manganese-respirable\n    samples: [0.02 mg/m3]\n  - agent: manganese-inhalable\n    " + inhalable);
         return Bench.ofText("task", entry, id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))))
                 .advise();
     }
 
-    private static BigDecimal respirable(Advice advice) {
+    private static BigDecimal level(Advice advice, String agent) {
         return advice.inputs().stream()
-                .filter(i -> i instanceof Exposure x && x.agent().equals("manganese-respirable"))
+                .filter(i -> i instanceof Exposure x && x.agent().equals(agent))
                 .map(i -> ((Exposure) i).level())
                 .findFirst()
                 .orElseThrow();
@@ -216,7 +222,8 @@ final class StatisticInAdviceTest {
         assertTrue(cautions(advice).contains("Measure this"), cautions(advice));
         assertTrue(cautions(advice).contains("published studies ("), cautions(advice));
         // five studies of covered electrodes have medians from 1.65 to 9.4 mg/m3; a booth leaves 0.25 to 0.40 of it
-        assertTrue(level(advice) > 1.65 * 0.25 && level(advice) < 9.4 * 0.4 * 10, level(advice) + "");
+        assertTrue(level(advice) > 9.4 * 0.25, level(advice) + "");
+        assertTrue(cautions(advice).contains("these lines are not answered: estimate.room-volume"), cautions(advice));
     }
 
     @Test

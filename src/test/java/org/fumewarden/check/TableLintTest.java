@@ -77,6 +77,8 @@ final class TableLintTest {
                 "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: 1, confidence: seen}|cannot be \"seen\".",
                 "gb/tables/limits.yaml|{agent: ozone, unit: ppm, ceiling: -1}|must be above zero",
                 "gb/tables/limits.yaml|{agent: ozone, unit: pmm, ceiling: 1}|has the unit \"pmm\"",
+                "gb/tables/limits.yaml|{agent: nickel, unit: ppm, ceiling: 1}|is ppm, but nickel is a dust or fume",
+                "shared/tables/danger-levels.yaml|{agent: nickel, value: 1, unit: ppm}|is ppm, but nickel is a dust or fume",
                 "gb/tables/duties.yaml|{id: gb-x, do: x, freq: weekly, period: P1M, anchor: last-done, who: x, applies-to: [unit], done-by: x, keep: not stated, force: law}|cannot be \"weekly\".",
                 "gb/tables/duties.yaml|{id: gb-x, do: x, freq: max-interval, period: P0M, anchor: last-done, who: x, applies-to: [unit], done-by: x, keep: not stated, force: law}|cannot be \"P0M\".",
                 "gb/tables/duties.yaml|{id: gb-x, do: x, freq: max-interval, period: 1 month, anchor: last-done, who: x, applies-to: [unit], done-by: x, keep: not stated, force: law}|cannot be \"1 month\".",
