@@ -69,7 +69,7 @@ final class Neighbours {
             return " " + benchmark.unit().symbol();
         }
         if (row instanceof Threshold threshold) {
-            return " " + threshold.unit();
+            return threshold.unit().equals("factor") ? "" : " " + threshold.unit();
         }
         if (row instanceof DangerLevel danger) {
             return " " + danger.unit().symbol();

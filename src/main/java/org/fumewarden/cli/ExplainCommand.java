@@ -124,8 +124,10 @@ final class ExplainCommand implements Callable<Integer> {
         if (respirator.verdict().offered()) {
             return;
         }
+        // Answers decide nothing of a class that is ruled out whatever they are.
+        boolean undecided = respirator.verdict() == Suitability.UNDECIDED;
         List<String> asks = advice.trail().all(Doubt.class).stream()
-                .filter(d -> d.deviceClass().equals(asked.whyNot))
+                .filter(d -> undecided && d.deviceClass().equals(asked.whyNot))
                 .flatMap(d ->
                         advice.questions().stream().filter(q -> q.question().equals(d.question())))
                 .map(OpenQuestion::ask)
@@ -138,7 +140,7 @@ final class ExplainCommand implements Callable<Integer> {
             asks.forEach(ask -> out.println("    " + ask));
         }
         out.println();
-        remedies(new Remedies(bench), respirator.verdict() == Suitability.UNDECIDED, out);
+        remedies(new Remedies(bench), undecided, out);
     }
 
     private void remedies(Remedies remedies, boolean undecided, PrintWriter out) {
@@ -154,7 +156,7 @@ final class ExplainCommand implements Callable<Integer> {
                     + " changes are needed. These together are enough, and none of them can be left out:");
             larger.forEach(l -> out.println("  - " + words(List.of(l))));
         } else if (undecided) {
-            out.println("Nothing rules it out. It stays open until the questions above are answered.");
+            out.println("Nothing rules it out. It stays open until all that is named above is settled.");
         } else {
             out.println("None of the changes that were tried makes it suitable, not even all of them together.");
             out.println("Choose another class, or bring the exposure down. No other exposure was tried.");

@@ -30,9 +30,12 @@ public record Act(RowRef ref, String id, String part, List<String> calledFor, Li
         return call.endsWith("*") ? key.startsWith(call.substring(0, call.length() - 1)) : key.equals(call);
     }
 
-    /** The key of a conclusion, such as {@code caution:low-flow}. */
+    /** The key of a conclusion, such as {@code caution:low-flow}. A duty that what is unknown may yet rule out calls for nothing. */
     public static String key(Conclusion conclusion) {
         String kind = conclusion.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT) + ":";
+        if (conclusion instanceof Owed owed && !owed.certain()) {
+            return kind + "open:" + owed.subject();
+        }
         return kind + conclusion.subject() + (conclusion instanceof Trait trait ? "=" + trait.value() : "");
     }
 }

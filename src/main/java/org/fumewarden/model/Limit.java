@@ -1,6 +1,7 @@
 package org.fumewarden.model;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,8 @@ public record Limit(
         String fraction,
         Optional<BigDecimal> inMass)
         implements Row {
+    private static final int LOWERED_DIGITS = 12;
+
     public Limit {
         Checks.positive("value", value);
         inMass.ifPresent(v -> Checks.positive("inMass", v));
@@ -31,6 +34,17 @@ public record Limit(
         return asked == Unit.MG_M3 && inMass.isPresent()
                 ? new Limit(ref, agent, averaging, inMass.get(), asked, fraction)
                 : this;
+    }
+
+    /** The same limit for a shift that is longer than the one it was made for: the dose stays as it was. */
+    public Limit lowered(Measure shift, Threshold reference) {
+        return new Limit(
+                ref,
+                agent,
+                averaging,
+                value.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR),
+                unit,
+                fraction);
     }
 
     /** The question of a task file that asks for the level of this limit. */

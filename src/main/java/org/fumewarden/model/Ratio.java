@@ -1,7 +1,6 @@
 package org.fumewarden.model;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /**
  * One exposure against one limit, both in the unit of the limit. Nothing is rounded.
@@ -22,8 +21,6 @@ public record Ratio(
         implements Conclusion {
     /** The basis of a part that counts at the level of the whole that holds it. */
     public static final String OF_THE_WHOLE = "of-the-whole";
-
-    private static final int LOWERED_DIGITS = 12;
 
     /** The ratio for a measured or estimated exposure. */
     public static Ratio of(Exposure exposure, Limit listed, Agent agent, Threshold molarVolume) {
@@ -95,9 +92,7 @@ public record Ratio(
      */
     public static Ratio longShift(
             Exposure exposure, Limit limit, Measure shift, Threshold reference, Agent agent, Threshold molarVolume) {
-        Ratio plain = of(exposure, limit, agent, molarVolume);
-        return plain.against(
-                plain.limit.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR));
+        return of(exposure, limit.lowered(shift, reference), agent, molarVolume);
     }
 
     /** The ratio that a code tells people to assume, as a multiple of the limit, until the exposure has been assessed. */

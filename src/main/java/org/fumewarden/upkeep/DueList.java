@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.model.Anchor;
 import org.fumewarden.model.Duty;
+import org.fumewarden.model.Frequency;
 import org.fumewarden.model.Subject;
 
 /**
@@ -23,6 +24,7 @@ import org.fumewarden.model.Subject;
  */
 public final class DueList {
     private static final int DOUBTS_SHOWN = 20;
+    private static final String TRAINING = "training";
 
     private final Store store;
     private final List<Duty> duties;
@@ -39,7 +41,7 @@ public final class DueList {
      * @param warning how long before the due day a duty counts as due soon
      */
     public DueList(Store store, List<Duty> duties, LocalDate today, Period warning) {
-        this(store, duties.stream().filter(d -> d.frequency().dated()).toList(), today, warning, false);
+        this(store, duties.stream().filter(DueList::listed).toList(), today, warning, false);
     }
 
     private DueList(Store store, List<Duty> duties, LocalDate today, Period warning, boolean assuming) {
@@ -48,6 +50,16 @@ public final class DueList {
         this.today = today;
         this.warning = warning;
         this.assuming = assuming;
+    }
+
+    /** Those that fall due on a day, and what a person must have had once before the first use. */
+    private static boolean listed(Duty duty) {
+        return duty.frequency().dated()
+                || duty.frequency() == Frequency.ON_CHANGE
+                        && duty.period().isEmpty()
+                        && duty.doneBy().equals(TRAINING)
+                        && duty.appliesTo().contains(Subject.WEARER)
+                        && duty.when().isEmpty();
     }
 
     /** The same as if every duty applied of which the register does not say that it does not. */

@@ -98,9 +98,9 @@ final class Annex {
             }
             String others = same.stream()
                     .skip(1)
-                    .map(r -> spoken.vocabulary().nameWithin(r.subject()))
+                    .map(r -> spoken.told(spoken.vocabulary().nameWithin(r.subject())))
                     .distinct()
-                    .collect(Collectors.joining(", "));
+                    .collect(Collectors.joining("; "));
             Reason first = same.get(0);
             Line.Says one = spoken.sentence(Sign.ITEM, first, notes.of(first));
             String likewise = one.says() + " " + spoken.say("sheet.likewise", others);

@@ -10,18 +10,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
 import org.fumewarden.model.Duty;
+import org.fumewarden.model.Force;
 import org.fumewarden.model.Frequency;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
 
-/** The duties that the task brings: first those that its air brings, then the others, by when they fall due. */
+/** The duties that the task brings, by when they fall due: the law first. */
 record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
 
     /** When duties fall due, in the order of a calendar: how often, or at which event. */
@@ -32,25 +34,56 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
         }
     }
 
+    /** A line of the page, and how many duties it tells. */
+    private record Told(Line line, int duties) {}
+
     Optional<Part> write() {
+        List<Line> lines = told().stream().map(Told::line).toList();
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("keep-up", spoken.say("page.keep-up"), lines));
+    }
+
+    /** How many duties the last lines tell. */
+    int duties(int lastLines) {
+        List<Told> told = told();
+        return told.subList(told.size() - lastLines, told.size()).stream()
+                .mapToInt(Told::duties)
+                .sum();
+    }
+
+    /** What the law asks for because of this air, what it asks for otherwise, and at last what nobody is bound to. */
+    private List<Told> told() {
         Map<String, Duty> duties = duties(rows);
-        List<String> air = new ArrayList<>();
-        List<Line> lines = new ArrayList<>();
+        List<Told> told = new ArrayList<>();
+        oneLine("page.keep-up.air", duties, d -> binding(d) && ofTheAir(d) && planned(d))
+                .ifPresent(told::add);
+        chosen(duties, d -> binding(d) && !(ofTheAir(d) && planned(d)))
+                .forEach((when, checks) -> told.add(
+                        new Told(new Line.Says(Sign.NONE, when + ":", deeds(checks, duties) + "."), checks.size())));
+        oneLine("page.keep-up.practice", duties, d -> !binding(d)).ifPresent(told::add);
+        return told;
+    }
+
+    private Map<String, List<Check>> chosen(Map<String, Duty> duties, Predicate<Duty> chosen) {
+        Map<String, List<Check>> byWhen = new LinkedHashMap<>();
         byWhen(advice, rows, spoken).forEach((when, checks) -> {
-            Map<Boolean, List<Check>> split = checks.stream()
-                    .collect(Collectors.partitioningBy(
-                            c -> ofTheAir(duties.get(c.id())) && planned(duties.get(c.id()))));
-            if (!split.get(true).isEmpty()) {
-                air.add(StringUtils.uncapitalize(when) + ": " + deeds(split.get(true), duties));
-            }
-            if (!split.get(false).isEmpty()) {
-                lines.add(new Line.Says(Sign.NONE, when + ":", deeds(split.get(false), duties) + "."));
+            List<Check> some =
+                    checks.stream().filter(c -> chosen.test(duties.get(c.id()))).toList();
+            if (!some.isEmpty()) {
+                byWhen.put(when, some);
             }
         });
-        if (!air.isEmpty()) {
-            lines.add(0, new Line.Says(Sign.NONE, spoken.say("page.keep-up.air"), String.join("; ", air) + "."));
-        }
-        return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("keep-up", spoken.say("page.keep-up"), lines));
+        return byWhen;
+    }
+
+    private Optional<Told> oneLine(String key, Map<String, Duty> duties, Predicate<Duty> some) {
+        Map<String, List<Check>> byWhen = chosen(duties, some);
+        String says = byWhen.entrySet().stream()
+                .map(e -> StringUtils.uncapitalize(e.getKey()) + ": " + deeds(e.getValue(), duties))
+                .collect(Collectors.joining("; "));
+        int count = byWhen.values().stream().mapToInt(List::size).sum();
+        return says.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Told(new Line.Says(Sign.NONE, spoken.say(key), says + "."), count));
     }
 
     /** The duties by when they fall due, in words, in the order of a calendar. */
@@ -81,6 +114,10 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
         return byWho.entrySet().stream()
                 .map(e -> String.join(", ", e.getValue()) + " (" + e.getKey() + ")")
                 .collect(Collectors.joining("; "));
+    }
+
+    private static boolean binding(Duty duty) {
+        return duty.force() == Force.LAW || duty.force() == Force.ACOP;
     }
 
     private static boolean ofTheAir(Duty duty) {

@@ -121,6 +121,11 @@ final class PagePlan {
     /** What is in the air, with as much as fits: a row for each time, else for each agent, else fewer remarks. */
     private Optional<Part> air(int room) {
         AirPart told = new AirPart(advice, spoken);
+        if (!WearPart.ofTheTeam(advice).isEmpty()) {
+            // Figures that hold for ordinary work say nothing of the air of a rescue or a fire.
+            Line unknown = new Line.Says(Sign.NONE, spoken.say("air.unknown"));
+            return Optional.of(tone.of(new Part("air", spoken.say("page.air"), List.of(unknown))));
+        }
         Optional<Part> all = told.write().map(tone::of);
         int remarks = told.remarks();
         for (int dropped = 0;
@@ -175,7 +180,10 @@ final class PagePlan {
                     List.of(),
                     spoken.say("page.all.keep-up.due", advice.checks().size(), due));
         }
-        return with(part, part.lines().subList(0, size(part) - dropped), spoken.say("page.more.keep-up", dropped));
+        return with(
+                part,
+                part.lines().subList(0, size(part) - dropped),
+                spoken.say("page.more.keep-up", new KeepUpPart(advice, rows, spoken).duties(dropped)));
     }
 
     /** How many duties there are, and no more. */

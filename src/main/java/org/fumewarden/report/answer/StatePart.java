@@ -88,10 +88,21 @@ record StatePart(Advice advice, Spoken spoken) {
         if (advice.status() == Status.INCOMPLETE && advice.questions().isEmpty()) {
             return "state.no-class";
         }
+        if (advice.status() == Status.DO_NOT_ENTER && WearPart.ofTheTeam(advice).isEmpty() && inTheOpen()) {
+            return "state.outdoors";
+        }
         boolean stopped = advice.status() == Status.DO_NOT_ENTER;
         return stopped && !WearPart.ofTheTeam(advice).isEmpty()
                 ? "state.team"
                 : "state." + advice.status().key();
+    }
+
+    /** True where there is nothing to enter. */
+    private boolean inTheOpen() {
+        return advice.inputs().stream()
+                .anyMatch(i -> i instanceof Answer a
+                        && a.question().equals("place")
+                        && a.value().equals("outdoors"));
     }
 
     /** Who answers for what was not measured, and what of it does not count. */

@@ -116,7 +116,8 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         if (advice.status() == Status.DO_NOT_ENTER) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.only-if") + ":", name + ". " + filter));
         } else if (advice.status() == Status.INCOMPLETE) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.whatever") + ":", name + ". " + filter));
+            lines.add(new Line.Says(Sign.NONE, spoken.say("wear.whatever") + ":"));
+            lines.add(new Line.Says(Sign.NONE, name + ".", filter));
         } else {
             lines.add(new Line.Says(Sign.NONE, name + ".", filter));
         }
@@ -169,7 +170,8 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
             names("wear.only-if", advice.with(Suitability.SUITABLE), lines);
             return;
         }
-        boolean noneSoFar = !advice.byChoice().isEmpty();
+        boolean noneSoFar =
+                !advice.byChoice().isEmpty() && !advice.requiredFactor().restsOnNothing();
         boolean ordered = !advice.interim().isEmpty();
         if (noneSoFar || !ordered) {
             lines.add(
