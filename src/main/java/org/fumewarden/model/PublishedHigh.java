@@ -25,10 +25,12 @@ public record PublishedHigh(
         return (metal.equals(ANY) || metal.equals(baseMetal)) && places.contains(place);
     }
 
-    /** True when a stated level is above it. */
+    /** True when a stated level is above it; never for a gas of no known molar mass against dust, whose part it cannot be. */
     public boolean passedBy(Exposure stated, Agent about, Threshold molarVolume) {
-        return Concentrations.convert(stated.level(), stated.unit(), unit, about, molarVolume)
-                        .compareTo(value)
-                > 0;
+        boolean comparable = stated.unit() == unit || about.molarMass().isPresent();
+        return comparable
+                && Concentrations.convert(stated.level(), stated.unit(), unit, about, molarVolume)
+                                .compareTo(value)
+                        > 0;
     }
 }
