@@ -75,6 +75,7 @@ final class AccountWriter {
                         ? limit.fraction()
                         : row instanceof Benchmark benchmark ? benchmark.fraction() : null)
                 .map(words -> new CountedAs(words).beside(account.agent()))
+                .filter(words -> !vocabulary.name(account.agent()).contains(words))
                 .orElse("");
     }
 

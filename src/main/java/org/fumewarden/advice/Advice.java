@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.Citation;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.NoneListed;
 import org.fumewarden.task.RegisterNote;
@@ -102,8 +103,17 @@ public record Advice(
 
     /** True on a day before the lists that are held: limits of a later list stand in, and each is asked for. */
     public boolean limitsAreLater() {
-        return trail.steps().stream().flatMap(step -> step.premises().stream()).anyMatch(premise -> premise.address()
-                .endsWith(LATER));
+        return laterEdition().isPresent();
+    }
+
+    /** The edition of that later list. */
+    public Optional<String> laterEdition() {
+        return trail.steps().stream()
+                .flatMap(step -> step.premises().stream())
+                .filter(premise -> premise.address().endsWith(LATER))
+                .flatMap(premise -> premise.citation().stream())
+                .map(Citation::edition)
+                .findFirst();
     }
 
     /** Until when the values hold, when that is within a year of the day of the task. */

@@ -251,9 +251,10 @@ final class BeforeSigning {
     }
 
     private String level(String kind, Limit limit) {
-        return vocabulary.name(limit.agent()) + ": " + kind + " of " + amount(limit.value()) + " "
-                + limit.unit().symbol() + new CountedAs(limit.fraction()).after() + ", "
-                + limit.averaging().words();
+        String name = vocabulary.name(limit.agent());
+        String counted = name.contains(limit.fraction()) ? "" : new CountedAs(limit.fraction()).after();
+        return name + ": " + kind + " of " + amount(limit.value()) + " "
+                + limit.unit().symbol() + counted + ", " + limit.averaging().words();
     }
 
     /** What the next lower factor would change; empty when nothing. */

@@ -178,6 +178,7 @@ enum RowKind {
 
     private static List<Row> limit(RowReader row) {
         String agent = row.text("agent");
+        String fraction = row.text("fraction", CountedAs.LISTED);
         List<Row> rows = new ArrayList<>();
         for (Averaging averaging : Averaging.values()) {
             if (row.has(averaging.key())) {
@@ -187,7 +188,7 @@ enum RowKind {
                         averaging,
                         row.amount(averaging.key()),
                         row.unit("unit"),
-                        row.text("fraction", CountedAs.LISTED),
+                        fraction,
                         row.optionalNumber(averaging.key() + "-mg")));
             }
         }

@@ -64,6 +64,7 @@ final class RowReader {
 
     /** A cell that may be left out. */
     String text(String cell, String otherwise) {
+        used.add(cell);
         return cells.containsKey(cell) ? text(cell) : otherwise;
     }
 
@@ -110,6 +111,7 @@ final class RowReader {
 
     /** True when the row has the cell. */
     boolean has(String cell) {
+        used.add(cell);
         return cells.containsKey(cell);
     }
 

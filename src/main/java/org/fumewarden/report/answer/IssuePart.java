@@ -27,7 +27,11 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
                 .forEach(value -> lines.add(
                         new Line.Says(Sign.NONE, spoken.told(value.value()) + ". " + spoken.told(value.matters()))));
         lines.add(new Line.Says(
-                Sign.NONE, advice.limitsAreLater() ? spoken.say("issue.later") : shortly ? compare() : known()));
+                Sign.NONE,
+                advice.laterEdition()
+                        .map(edition ->
+                                spoken.say("issue.later", spoken.speech().cited(edition)))
+                        .orElseGet(shortly ? this::compare : this::known)));
         lines.add(new Line.Says(Sign.NONE, spoken.say("issue.valid")));
         advice.endsSoon()
                 .filter(last -> !advice.limitsAreLater())
