@@ -41,7 +41,7 @@ import picocli.CommandLine.Parameters;
             "Example:",
             "  fumewarden register unit id=U-014 description=\"blower unit\" \\",
             "    minimum-flow=160 air-delivery=powered" + " face-seal=loose \\",
-            "    use-mode=routine disposable=false"
+            "    use-mode=routine disposable=no"
         })
 final class RegisterCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "Kind of item.")

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.fumewarden.codes.CodeBook;
@@ -26,6 +28,9 @@ public final class Vocabularies {
     private static final int SLIP = 2;
     /** A class of agents: whoever writes an agent means that agent. */
     private static final String SENSITISERS = "duty-agent-asthmagen";
+
+    private static final Set<String> FLAG = Set.of("true", "false");
+    private static final Map<String, String> SAID = Map.of("yes", "true", "no", "false");
 
     private final Map<String, List<String>> facts;
     /** The agents of task files with the word of the duties for each. */
@@ -69,7 +74,7 @@ public final class Vocabularies {
                         fact,
                         Arrays.stream(value.split(","))
                                 .map(String::strip)
-                                .map(w -> fact.equals("agent") ? agents.getOrDefault(w, w) : w)
+                                .map(w -> meant(fact, w))
                                 .distinct()
                                 .toList());
             }
@@ -78,9 +83,20 @@ public final class Vocabularies {
         return taken;
     }
 
+    /** The value of a fact as the tables write it: people say yes and no, and name agents as task files do. */
+    private String meant(String fact, String word) {
+        if (fact.equals("agent")) {
+            return agents.getOrDefault(word, word);
+        }
+        return FLAG.equals(Set.copyOf(facts.get(fact))) ? SAID.getOrDefault(word.toLowerCase(Locale.ROOT), word) : word;
+    }
+
     /** Two agents may look alike and be two agents: only a slip of the pen is guessed at. */
     private String remedy(String fact, String word) {
         List<String> known = facts.get(fact);
+        if (FLAG.equals(Set.copyOf(known))) {
+            return "write yes or no.";
+        }
         boolean slip = Nearest.to(word, known).stream()
                 .limit(1)
                 .anyMatch(n -> LevenshteinDistance.getDefaultInstance().apply(word, n) <= SLIP);

@@ -47,12 +47,13 @@ function rests(step) {
     el('p', {}, el('span', { className: 'tag' }, say('ui.facts'))), premises(step));
 }
 
-/** A step that opens. What is inside is made when it is first opened. */
-export function opening(step, mark) {
+/** A step that opens, or several that say the same. What is inside is made when it is first opened. */
+export function opening(step, mark, alike = [step]) {
+  const times = alike.length > 1 ? ` \u00B7 ${alike.length} \u00D7` : '';
   const box = el('details', { className: 'sentence' }, el('summary', {}, ruleWords('span', step.says, 'says', step.own),
-    el('span', { className: 'cite' }, ` ${step.rule} \u00B7 ${step.source}, ${step.clause}`), unverified(mark ?? step['overall-confidence'] === 'memory')));
+    el('span', { className: 'cite' }, ` ${step.rule} \u00B7 ${step.source}, ${step.clause}${times}`), unverified(mark ?? alike.some(s => s['overall-confidence'] === 'memory'))));
   box.addEventListener('toggle', () => {
-    if (box.open && box.childElementCount === 1) box.append(rests(step));
+    if (box.open && box.childElementCount === 1) box.append(...alike.map(rests));
   });
   return box;
 }

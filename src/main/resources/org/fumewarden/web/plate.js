@@ -25,7 +25,7 @@ export function classWords(id) {
 
 /** The state in one sentence. */
 export function stateWords(b) {
-  return say(`state.${b.status}`, b.questions);
+  return b.status === 'incomplete' && b.questions === 0 ? say('state.no-class') : say(`state.${b.status}`, b.questions);
 }
 
 /** Two figures, rounded up, as on paper. */

@@ -34,11 +34,21 @@ function roots(steps) {
   return steps.filter(s => !used.has(s.id));
 }
 
+/** Steps of one rule that say the same stand together, as for each class of respirator. */
+function together(steps) {
+  const alike = new Map();
+  for (const step of steps) {
+    const key = `${step.rule} ${step.says}`;
+    alike.set(key, [...(alike.get(key) ?? []), step]);
+  }
+  return [...alike.values()];
+}
+
 function tree(steps) {
   const groups = new Map();
   for (const step of steps) groups.set(step.phase, [...(groups.get(step.phase) ?? []), step]);
   return [...groups].map(([phase, these]) => el('section', {}, el('h3', {}, say(`phase.${phase}`)),
-    el('ul', { className: 'plain' }, these.map(s => el('li', {}, opening(s))))));
+    el('ul', { className: 'plain' }, together(these).map(all => el('li', {}, opening(all[0], undefined, all))))));
 }
 
 function table(steps) {

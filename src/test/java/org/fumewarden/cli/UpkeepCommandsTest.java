@@ -67,7 +67,7 @@ class UpkeepCommandsTest {
                         "air-delivery=powered",
                         "face-seal=loose",
                         "use-mode=routine",
-                        "disposable=false"),
+                        "disposable=no"),
                 err.toString());
     }
 
