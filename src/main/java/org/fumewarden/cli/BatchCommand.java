@@ -106,6 +106,7 @@ final class BatchCommand implements Callable<Integer> {
         if (out == null && (resume || rejects != null)) {
             throw wrong(resume ? "--resume" : "--rejects", "needs a file of advice.", "add --out advice.jsonl.");
         }
+        TaskOptions.warn(rules, spec.commandLine().getErr());
         LineAdvisor worker = new LineAdvisor(
                 id -> TaskOptions.advisor(rules, id),
                 Optional.ofNullable(code),

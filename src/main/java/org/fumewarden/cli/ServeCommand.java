@@ -75,6 +75,7 @@ final class ServeCommand implements Callable<Integer> {
                     "cannot be " + port + ", nor --longest " + longest + ".",
                     "--port 8460 --longest 30."));
         }
+        TaskOptions.warn(rules, spec.commandLine().getErr());
         Library library = rules == null ? Library.shipped(LocalDate::now) : edited();
         Optional<Workshop> workshop =
                 Optional.ofNullable(store).map(file -> Workshop.at(file, Clock.systemDefaultZone()));

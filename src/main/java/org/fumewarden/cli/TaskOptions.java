@@ -1,5 +1,6 @@
 package org.fumewarden.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.report.html.Words;
 import picocli.CommandLine.Option;
 
 /** Options of every command that reads a task: which rules, which code, which day. */
@@ -65,7 +67,15 @@ final class TaskOptions {
 
     /** The same when its rules or tables are others; who affirmed those of the program changed none. */
     Optional<String> changed(CodeBook book) {
-        return foreign(book).filter(r -> !folder().isLikeShipped(book.folders()));
+        return folder().changed(book.folders());
+    }
+
+    /** Says, where advice goes out without a sheet, that somebody changed the rules of a folder. */
+    static void warn(Path rules, PrintWriter err) {
+        Optional.ofNullable(rules)
+                .map(RuleFolder::at)
+                .flatMap(folder -> folder.changed(folder.folders()))
+                .ifPresent(changed -> err.println(Words.in("en").say("sheet.foreign-rules", changed)));
     }
 
     /** The advisor of a code, on the rules of this command. */

@@ -103,6 +103,11 @@ public final class RuleFolder {
         return own.equals(SHIPPED.only(parts).names) && own.stream().allMatch(this::isShipped);
     }
 
+    /** Where it lies, when somebody changed what it has in some folders; empty for the files of the program. */
+    public Optional<String> changed(List<String> parts) {
+        return shipped || isLikeShipped(parts) ? Optional.empty() : Optional.of(origin);
+    }
+
     private RuleFolder only(Predicate<String> some) {
         RuleFolder rules =
                 new RuleFolder(origin, shipped, names.stream().filter(some).toList());

@@ -17,6 +17,7 @@ import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
+import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.task.TaskTree;
 
 /** Answers what the page asks. Nothing is kept between two questions but the compiled rules. */
@@ -164,7 +165,11 @@ final class Desk {
     private String html(JsonNode asked) {
         Bench bench = bench(asked);
         boolean detail = asked.path("detail").asBoolean(true);
-        return HtmlForm.write(AdviceSheet.of(bench, bench.advise(), language(asked), detail))
+        Words words = language(asked);
+        Sheet sheet = AdviceSheet.of(bench, bench.advise(), words, detail);
+        return HtmlForm.write(library.changed(bench.code())
+                        .map(folder -> sheet.under(words.say("sheet.foreign-rules", folder)))
+                        .orElse(sheet))
                 .replace(OPTION, "");
     }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
@@ -97,6 +98,11 @@ public final class Library {
                             tongue.sentences().keySet(),
                             tongue.complete());
         });
+    }
+
+    /** The folder of the rules of a code, when somebody changed them. */
+    Optional<String> changed(String code) {
+        return folder.changed(advisor(code).base().book().folders());
     }
 
     LocalDate today() {
