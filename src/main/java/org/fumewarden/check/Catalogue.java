@@ -27,13 +27,13 @@ public final class Catalogue {
     private final Map<String, RuleInWords> inWords = new TreeMap<>();
     private final Map<String, CodeBook> books = new TreeMap<>();
 
-    /** Reads the rules of some codes. */
+    /** Reads the rules of some codes; a shared rule is in the words of the first, whatever code is added behind it. */
     public Catalogue(List<String> codes, Function<String, RuleBase> bases) {
         for (String code : codes) {
             RuleBase base = bases.apply(code);
             books.put(code, base.book());
-            cards.putAll(base.cards());
-            inWords.putAll(base.inWords());
+            base.cards().forEach(cards::putIfAbsent);
+            base.inWords().forEach(inWords::putIfAbsent);
         }
     }
 

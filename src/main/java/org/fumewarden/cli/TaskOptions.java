@@ -58,11 +58,13 @@ final class TaskOptions {
 
     /** The folder of the rules, when they are not those of this program. */
     Optional<String> foreign(CodeBook book) {
-        return Optional.ofNullable(rules)
-                .filter(r -> !CodeBook.read(RuleFolder.shipped(), book.card().id())
-                        .revision()
-                        .equals(book.revision()))
-                .map(Path::toString);
+        return Optional.ofNullable(rules).filter(r -> !shipped(book)).map(Path::toString);
+    }
+
+    private static boolean shipped(CodeBook book) {
+        RuleFolder own = RuleFolder.shipped();
+        String id = book.card().id();
+        return own.codes().contains(id) && CodeBook.read(own, id).revision().equals(book.revision());
     }
 
     /** The same when its rules or tables are others; who affirmed those of the program changed none. */

@@ -86,6 +86,28 @@ final class NewCodesTest {
         assertEquals(9, named, "each item of tables/not-covered.yaml is one caution");
     }
 
+    /** The command of the how-to; the program ships no such code to compare it with. */
+    @Test
+    void itAdvisesOnceItsGapsAreFilledIn() throws IOException {
+        scaffold().code("tarn-haven");
+        String file = scenarios
+                .resolve("tarn-haven/TARN-HAVEN-ATMOSPHERE-020-tank-not.yaml")
+                .toString();
+        String[] advise = {"advise", "--rules", rules.toString(), file};
+        assertTrue(CommandRun.of(advise).err().contains("give-a-name is not filled in"));
+        try (Stream<Path> paths = Files.walk(rules.resolve("tarn-haven"))) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                Files.writeString(
+                        path,
+                        Files.readString(path)
+                                .replace("give-a-source", "practice")
+                                .replaceAll("give-an?-[a-z]+", "Tarn Haven"));
+            }
+        }
+        CommandRun run = CommandRun.of(advise);
+        assertTrue(run.out().contains("Tarn Haven (tarn-haven)"), run.out() + run.err());
+    }
+
     @Test
     @Tag("ci")
     void factorsAndLimitsInItsTablesMakeItAdvise() throws IOException {

@@ -96,7 +96,7 @@ class HtmlSheetTest {
                 "TH3 P",
                 "Set up extraction",
                 "Ratio",
-                "For this air",
+                "Keep up",
                 "The blower stops",
                 "Issued by",
                 Advice.CLOSING,
@@ -143,7 +143,7 @@ class HtmlSheetTest {
     @Test
     void openQuestionsAndClosedGatesStandInTheState() throws Exception {
         String open = tour().replace("oxygen: 20.9 %", "oxygen: unknown");
-        assertTrue(words(sheet(bench(open), "en")).contains("Do not start while any question is open."));
+        assertTrue(words(sheet(bench(open), "en")).contains("Do not start yet. Answer the open questions first"));
         String closed = tour().replace("immediately-dangerous: false", "immediately-dangerous: true");
         Advice advice = bench(closed).advise();
         String words = words(sheet(bench(closed), "en"));

@@ -3,6 +3,7 @@ package org.fumewarden.report.answer;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -63,11 +64,16 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
         return told;
     }
 
+    /** Those that are chosen; where one deed may be due sooner or later, by what is not known yet, the sooner is told. */
     private Map<String, List<Check>> chosen(Map<String, Duty> duties, Predicate<Duty> chosen) {
         Map<String, List<Check>> byWhen = new LinkedHashMap<>();
+        Set<String> sooner = new HashSet<>();
         byWhen(advice, rows, spoken).forEach((when, checks) -> {
-            List<Check> some =
-                    checks.stream().filter(c -> chosen.test(duties.get(c.id()))).toList();
+            List<Check> some = checks.stream()
+                    .filter(c -> chosen.test(duties.get(c.id())))
+                    .filter(c -> duties.get(c.id()).period().isEmpty()
+                            || sooner.add(spoken.deed(duties.get(c.id())) + " " + c.who()))
+                    .toList();
             if (!some.isEmpty()) {
                 byWhen.put(when, some);
             }
