@@ -65,7 +65,7 @@ final class AdviceWriter {
         RequiredFactor required = requiredFactor();
         List<Respirator> respirators = new RespiratorWriter(book, figures, trail)
                 .write().stream()
-                        .map(r -> status() == Status.CONFLICT ? r.undecided() : r)
+                        .map(r -> status() == Status.CONFLICT ? r.undecided(conflicts()) : r)
                         .toList();
         BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status());
         ComparedLater compare = new ComparedLater(values::untried);

@@ -29,9 +29,9 @@ public record Respirator(
     }
 
     /** The same class while two statements contradict each other: what was offered waits until that is resolved. */
-    Respirator undecided() {
+    Respirator undecided(List<Reason> conflicts) {
         return verdict.offered()
-                ? new Respirator(deviceClass, name, factor, Suitability.UNDECIDED, filter, reasons, conditions)
+                ? new Respirator(deviceClass, name, factor, Suitability.UNDECIDED, filter, conflicts, conditions)
                 : this;
     }
 }

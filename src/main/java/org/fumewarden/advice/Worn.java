@@ -34,8 +34,11 @@ final class Worn {
         return keys;
     }
 
-    /** While questions are open, the class that covers every open case stands in for the one to wear. */
+    /** While questions are open, the class for air that nobody knows stands in for the one to wear; in a conflict none is worn. */
     private static Set<String> classes(Advice advice) {
+        if (advice.status() == Status.CONFLICT) {
+            return Set.of();
+        }
         Set<String> classes = new LinkedHashSet<>();
         advice.recommended().map(Respirator::deviceClass).ifPresent(classes::add);
         if (classes.isEmpty() && advice.status() == Status.INCOMPLETE) {

@@ -93,7 +93,11 @@ public final class Assessor {
                 word("work-rate"),
                 word("speech"),
                 altitude());
-        return new Breath(demand.work().id(), BigDecimal.valueOf(demand.peak()), "task.work-rate");
+        return new Breath(
+                demand.work().id(),
+                demand.speech() ? "while-talking" : "if-nobody-talks",
+                BigDecimal.valueOf(demand.peak()),
+                "task.work-rate");
     }
 
     private Optional<String> word(String question) {

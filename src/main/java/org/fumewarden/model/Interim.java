@@ -1,9 +1,9 @@
 package org.fumewarden.model;
 
 /**
- * What is safe for every answer that is still open.
+ * What is ordered while questions are open.
  *
- * @param order {@code stay-out}, or the class of respirator that covers every case left
+ * @param order {@code stay-out}, or the class of respirator for air that nobody knows
  */
 public record Interim(String order) implements Conclusion {
     @Override

@@ -12,6 +12,11 @@ public record OpenNeed(String agent, String question) implements Conclusion {
         return equals(shift(agent));
     }
 
+    /** True when it is the limit that is asked for. */
+    public boolean ofLimit() {
+        return question.endsWith(".limit");
+    }
+
     @Override
     public String subject() {
         return agent;

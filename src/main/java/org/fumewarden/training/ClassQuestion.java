@@ -26,10 +26,12 @@ final class ClassQuestion {
                 told.devices(), d -> told.name(told.respirator(d.id()).orElseThrow()));
     }
 
-    /** The question; none while the advice is open. */
+    /** The question; none while the advice is open, and none where the air asks for no respirator. */
     static Optional<RoundItem> about(Told told, Random random) {
         boolean sure = !told.suitable().isEmpty() || told.said().status() == Status.DO_NOT_ENTER;
-        return sure ? Optional.of(new ClassQuestion(told).item(random)) : Optional.empty();
+        return sure && told.said().byChoice().isEmpty()
+                ? Optional.of(new ClassQuestion(told).item(random))
+                : Optional.empty();
     }
 
     private RoundItem item(Random random) {

@@ -18,11 +18,13 @@ import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.ToCompare;
 import org.fumewarden.codes.Document;
 import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Offer;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
 import org.fumewarden.trail.Premise;
+import org.fumewarden.trail.Step;
 
 /** All that the page rests on and leaves out. What the page says in full is not said again. */
 final class Annex {
@@ -145,7 +147,7 @@ final class Annex {
         List<List<String>> cells = new ArrayList<>();
         for (Respirator respirator : respirators) {
             Set<String> own = new LinkedHashSet<>();
-            for (Reason reason : respirator.reasons()) {
+            for (Reason reason : told(respirator)) {
                 String key = reason.rule() + " " + reason.says();
                 if (!letters.containsKey(key)) {
                     letters.put(key, letter(letters.size()));
@@ -172,6 +174,16 @@ final class Annex {
                         cells,
                         List.of()));
         return said;
+    }
+
+    /** Where nobody may start, no class is said to become possible by an answer. */
+    private List<Reason> told(Respirator respirator) {
+        Set<String> offers = advice.status() == Status.DO_NOT_ENTER
+                ? advice.trail().concluding(Offer.class).map(Step::id).collect(Collectors.toSet())
+                : Set.of();
+        return respirator.reasons().stream()
+                .filter(r -> !offers.contains(r.step()))
+                .toList();
     }
 
     private static String letter(int index) {

@@ -15,6 +15,7 @@ import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Caution;
+import org.fumewarden.model.Doubt;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Measure;
@@ -33,6 +34,7 @@ record StatePart(Advice advice, Spoken spoken) {
             "process",
             "base-metal",
             "coating",
+            "coating-stripped",
             "filler",
             "place",
             "extraction",
@@ -59,6 +61,7 @@ record StatePart(Advice advice, Spoken spoken) {
                 spoken.say((barsTheUnit(advice) ? "state.unit" : "state." + key) + ".word"),
                 spoken.say(text(), advice.questions().size())));
         why().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
+        even(lines);
         told("told.of-job", TOLD, lines);
         told("told.of-wearer", OF_WEARER, lines);
         told("told.of-kit", OF_UNIT, lines);
@@ -78,6 +81,16 @@ record StatePart(Advice advice, Spoken spoken) {
                 && advice.unit().filter(UnitInHand::barred).isPresent();
     }
 
+    /** Where no one reason bars every class, what bars even the strongest. */
+    private void even(List<Line> lines) {
+        if (advice.status() == Status.DO_NOT_ENTER && WearPart.ofTheTeam(advice).isEmpty()) {
+            Stopped stopped = new Stopped(advice);
+            stopped.strongest().ifPresent(r -> stopped.barring(r)
+                    .forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")
+                            .after(spoken.say("state.even", spoken.device(r.deviceClass(), r.name()))))));
+        }
+    }
+
     private String text() {
         if (advice.status() == Status.COMPLETE && barsTheUnit(advice)) {
             return "state.unit";
@@ -88,7 +101,10 @@ record StatePart(Advice advice, Spoken spoken) {
         if (advice.status() == Status.INCOMPLETE && advice.questions().isEmpty()) {
             return "state.no-class";
         }
-        if (advice.status() == Status.DO_NOT_ENTER && WearPart.ofTheTeam(advice).isEmpty() && inTheOpen()) {
+        if (onlyOfAnother()) {
+            return "state.other";
+        }
+        if (advice.status() == Status.DO_NOT_ENTER && WearPart.ofTheTeam(advice).isEmpty() && nothingToEnter()) {
             return "state.outdoors";
         }
         boolean stopped = advice.status() == Status.DO_NOT_ENTER;
@@ -97,12 +113,21 @@ record StatePart(Advice advice, Spoken spoken) {
                 : "state." + advice.status().key();
     }
 
-    /** True where there is nothing to enter. */
-    private boolean inTheOpen() {
+    /** True where every question left decides only on a class beside the one to wear. */
+    private boolean onlyOfAnother() {
+        Set<String> doubts =
+                advice.trail().all(Doubt.class).stream().map(Doubt::question).collect(Collectors.toSet());
+        return advice.status() == Status.INCOMPLETE
+                && advice.recommended().isPresent()
+                && !advice.requiredFactor().open()
+                && advice.questions().stream().allMatch(q -> doubts.contains(q.question()));
+    }
+
+    /** True in the open air, and in a building whose air is not what stops the work. */
+    private boolean nothingToEnter() {
+        Set<String> open = advice.stops().isEmpty() ? Set.of("outdoors", "indoors") : Set.of("outdoors");
         return advice.inputs().stream()
-                .anyMatch(i -> i instanceof Answer a
-                        && a.question().equals("place")
-                        && a.value().equals("outdoors"));
+                .anyMatch(i -> i instanceof Answer a && a.question().equals("place") && open.contains(a.value()));
     }
 
     /** Who answers for what was not measured, and what of it does not count. */
@@ -163,7 +188,7 @@ record StatePart(Advice advice, Spoken spoken) {
     }
 
     private void told(String question, Input input, List<String> told) {
-        if (input instanceof Answer answer && answer.question().equals(question)) {
+        if (input instanceof Answer answer && answer.question().equals(question) && tells(answer)) {
             told.add(spoken.words()
                     .sayOr(
                             "told." + question + "." + answer.value(),
@@ -171,6 +196,16 @@ record StatePart(Advice advice, Spoken spoken) {
         } else if (input instanceof Measure measure && measure.question().equals(question)) {
             told.add(spoken.say("told." + question, Spoken.amount(measure)));
         }
+    }
+
+    /** False for a coating that was not stripped, and where there is none: the coating itself is told. */
+    private boolean tells(Answer answer) {
+        return !answer.question().equals("coating-stripped")
+                || answer.value().equals("true")
+                        && advice.inputs().stream()
+                                .noneMatch(i -> i instanceof Answer a
+                                        && a.question().equals("coating")
+                                        && a.value().equals("none"));
     }
 
     private String answer(String question, String value) {
@@ -183,7 +218,9 @@ record StatePart(Advice advice, Spoken spoken) {
                 .flatMap(List::stream)
                 .filter(q -> advice.inputs().stream()
                         .anyMatch(i -> i instanceof Unknown u && u.question().equals(q)))
-                .map(q -> spoken.say("untold." + q))
+                .map("untold."::concat)
+                .filter(spoken.words().all()::containsKey)
+                .map(k -> spoken.say(k))
                 .toList();
     }
 

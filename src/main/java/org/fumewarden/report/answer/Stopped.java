@@ -1,16 +1,22 @@
 package org.fumewarden.report.answer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
+import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.model.Bar;
 import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
+import org.fumewarden.trail.Step;
 
 /** Why nobody may start, apart from what only holds once that is put right. */
 record Stopped(Advice advice) {
@@ -43,13 +49,13 @@ record Stopped(Advice advice) {
                 && advice.trail().all(Bar.class).stream().noneMatch(b -> OF_WEARER.contains(b.because()));
     }
 
-    /** True when nothing but the wearer speaks against a class that is worn by choice. */
+    /** True when nothing but the wearer speaks against a class. */
     boolean ofWearerAlone(String deviceClass) {
-        return advice.status() == Status.COMPLETE
-                && !advice.byChoice().isEmpty()
-                && advice.trail().all(Bar.class).stream()
-                        .filter(b -> b.deviceClass().equals(deviceClass))
-                        .allMatch(b -> OF_WEARER.contains(b.because()) || AT_THE_SEAL.contains(b.because()));
+        List<Bar> bars = advice.trail().all(Bar.class).stream()
+                .filter(b -> b.deviceClass().equals(deviceClass))
+                .toList();
+        return !bars.isEmpty()
+                && bars.stream().allMatch(b -> OF_WEARER.contains(b.because()) || AT_THE_SEAL.contains(b.because()));
     }
 
     /** What stops the work. */
@@ -106,18 +112,36 @@ record Stopped(Advice advice) {
             return List.of();
         }
         List<String> common = advice.barringAll();
-        Set<String> wearer = byWearer() ? barsOfWearer() : Set.of();
+        Set<String> bars = bars(byWearer() ? b -> OF_WEARER.contains(b.because()) : b -> true);
         return advice.respirators().get(0).reasons().stream()
-                .filter(r -> common.contains(r.says()))
-                .filter(r -> wearer.isEmpty() || wearer.contains(r.step()))
+                .filter(r -> common.contains(r.says()) && bars.contains(r.step()))
                 .toList();
     }
 
-    private Set<String> barsOfWearer() {
+    /** The class that protects most, where nothing bars every class alike: what bars it leaves none. */
+    Optional<Respirator> strongest() {
+        return now().isEmpty()
+                        && advice.with(Suitability.BARRED).size()
+                                == advice.respirators().size()
+                ? advice.respirators().stream()
+                        .filter(r -> r.factor().isPresent())
+                        .max(Comparator.comparing(r -> r.factor().get()))
+                : Optional.empty();
+    }
+
+    /** What bars a class, without what only leaves it open. */
+    List<Reason> barring(Respirator respirator) {
+        Set<String> bars = bars(b -> true);
+        return respirator.reasons().stream()
+                .filter(r -> bars.contains(r.step()))
+                .toList();
+    }
+
+    private Set<String> bars(Predicate<Bar> which) {
         return advice.trail()
                 .concluding(Bar.class)
-                .filter(s -> OF_WEARER.contains(((Bar) s.conclusion()).because()))
-                .map(s -> s.id())
+                .filter(s -> which.test((Bar) s.conclusion()))
+                .map(Step::id)
                 .collect(Collectors.toSet());
     }
 }

@@ -79,7 +79,8 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                                             ? "wear.stay-out.place"
                                             : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
                     ""));
-            stopped.after().forEach(r -> lines.add(after(spoken.sentence(Sign.NONE, r, ""))));
+            stopped.after()
+                    .forEach(r -> lines.add(spoken.sentence(Sign.NONE, r, "").after(spoken.say("wear.after"))));
         }
         proofs().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         // What lies ready is what is put on: a unit that must not be used stands before what is worn instead.
@@ -90,6 +91,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                 .map(Respirator::conditions)
                 .orElse(List.of())
                 .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
+        alsoInHand(lines);
         advice.unit().filter(u -> !u.barred() && !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
         inHand(lines);
         ofAnotherCode(lines);
@@ -103,11 +105,6 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                 .filter(s -> ((Ruling) s.conclusion()).topic().equals(LOW_OXYGEN))
                 .map(Reason::of)
                 .toList();
-    }
-
-    private Line after(Line.Says sentence) {
-        return new Line.Says(
-                sentence.sign(), spoken.say("wear.after"), sentence.says(), sentence.notes(), sentence.language());
     }
 
     private void wear(Respirator respirator, List<Line> lines) {
@@ -145,6 +142,24 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                     ""));
             r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
         });
+    }
+
+    /** A class that lies ready and may be worn as well, and what holds for it alone: the orders below are for both. */
+    private void alsoInHand(List<Line> lines) {
+        List<String> said = advice.recommended().map(Respirator::conditions).orElse(List.of()).stream()
+                .map(Reason::says)
+                .toList();
+        advice.inHand()
+                .filter(r -> r.verdict() == Suitability.SUITABLE || r.verdict() == Suitability.UNDECIDED)
+                .filter(r -> advice.recommended().isPresent() && advice.status() != Status.DO_NOT_ENTER)
+                .ifPresent(r -> {
+                    String key = "wear.in-hand." + r.verdict().key();
+                    String name = spoken.device(r.deviceClass(), r.name());
+                    lines.add(new Line.Says(Sign.NONE, spoken.say(key, name), spoken.filter(r)));
+                    r.conditions().stream()
+                            .filter(c -> !said.contains(c.says()))
+                            .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
+                });
     }
 
     /** A class that lies ready and that this code does not know, so that no rule speaks of it. */

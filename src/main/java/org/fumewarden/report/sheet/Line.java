@@ -23,6 +23,11 @@ public sealed interface Line {
         public Says(Sign sign, String lead, String says) {
             this(sign, lead, says, "", "");
         }
+
+        /** The same sentence after a word on when or of what it holds. */
+        public Says after(String word) {
+            return new Says(sign, word, says, notes, language);
+        }
     }
 
     /**

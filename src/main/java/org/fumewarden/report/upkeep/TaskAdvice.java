@@ -32,7 +32,8 @@ public record TaskAdvice(String title, LocalDate on, Optional<String> warning, L
                 .forEach(q ->
                         sentences.add(speech.told("Open: " + speech.words().sayOr("ask." + q.question(), q.ask()))));
         advice.controlsFirst().forEach(r -> sentences.add(cited(r, speech)));
-        advice.requiredFactor().reasons().forEach(r -> sentences.add(cited(r, speech)));
+        (advice.byChoice().isEmpty() ? advice.requiredFactor().reasons() : advice.byChoice())
+                .forEach(r -> sentences.add(cited(r, speech)));
         advice.recommended().ifPresent(r -> {
             String factor = r.factor()
                     .map(f -> ", assigned protection factor " + f.toPlainString())
