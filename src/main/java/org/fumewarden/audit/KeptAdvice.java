@@ -87,8 +87,8 @@ public final class KeptAdvice {
     }
 
     private static InputException damaged(Path file, String message) {
-        return new InputException(
-                new Problem(file.toString(), 0, "", message, "take it from a copy, and ask who changed it."));
+        return new InputException(new Problem(
+                file.toString(), 0, "", message, "take it from a copy, and find out how it came to differ."));
     }
 
     /** The text of a new kept file: canonical JSON with its hash, and a line feed. */

@@ -32,18 +32,16 @@ final class KeptRules {
         return chain.resolve("rules").resolve(revision + ".zip");
     }
 
-    /** The files of some folders of a rule base as one archive, always with the same bytes. */
+    /** The files of some folders of a rule base, and all that decides beside them, as one archive, always with the same bytes. */
     static byte[] archive(RuleFolder rules, List<String> folders) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            for (Map.Entry<String, byte[]> file : rules.files().entrySet()) {
-                if (folders.stream().anyMatch(f -> file.getKey().startsWith(f + "/"))) {
-                    ZipEntry entry = new ZipEntry(file.getKey());
-                    entry.setTimeLocal(ALWAYS);
-                    zip.putNextEntry(entry);
-                    zip.write(file.getValue());
-                    zip.closeEntry();
-                }
+            for (Map.Entry<String, byte[]> file : rules.kept(folders).entrySet()) {
+                ZipEntry entry = new ZipEntry(file.getKey());
+                entry.setTimeLocal(ALWAYS);
+                zip.putNextEntry(entry);
+                zip.write(file.getValue());
+                zip.closeEntry();
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -54,9 +52,9 @@ final class KeptRules {
     /**
      * Reads an archive. Nothing in it is run.
      *
-     * @throws InputException when it is no archive of rules, or not of this revision under the code
+     * @throws InputException when it is no archive of rules, or not of the revision of the advice
      */
-    static RuleFolder read(Path archive, String code, String revision) {
+    static RuleFolder read(Path archive, KeptAdvice kept) {
         Map<String, byte[]> files = new TreeMap<>();
         long total = 0;
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(YamlFiles.bytes(archive, LARGEST)))) {
@@ -66,7 +64,8 @@ final class KeptRules {
                 if (total > LARGEST || files.size() > MOST_FILES) {
                     throw damaged(archive, "is larger than any archive of rules.");
                 }
-                if (entry.getName().matches("[a-z0-9_-]+(/[a-z0-9_-]+)*\\.(yaml|drl)")) {
+                if (entry.getName()
+                        .matches("[+]?[a-z0-9_-]+(/[a-z0-9_-]+)*\\.(yaml|drl)|[+]beside/typed-apart\\.csv")) {
                     files.put(entry.getName(), bytes);
                 } else {
                     throw damaged(archive, "holds \"" + entry.getName() + "\", which is no file of rules.");
@@ -75,9 +74,16 @@ final class KeptRules {
         } catch (IOException e) {
             throw damaged(archive, "is no archive that can be read.");
         }
-        RuleFolder rules = RuleFolder.of(archive.toString(), files);
-        if (!CodeBook.read(rules, code).revision().equals(revision)) {
-            throw damaged(archive, "holds other rules than those of its revision.");
+        RuleFolder rules =
+                RuleFolder.ofKept(archive.toString(), files, kept.foreignRules().isPresent());
+        if (!CodeBook.read(rules, kept.code()).revision().equals(kept.revision())) {
+            throw new InputException(new Problem(
+                    archive.toString(),
+                    0,
+                    "",
+                    "does not hold the files that its revision names: one is missing or is another.",
+                    "it may have been kept by an earlier program without the affirmations.yaml that lay beside the rules:"
+                            + " add --rules and that folder of rules; else take the archive from a copy."));
         }
         return rules;
     }
@@ -87,7 +93,7 @@ final class KeptRules {
     }
 
     private static InputException damaged(Path archive, String message) {
-        return new InputException(
-                new Problem(archive.toString(), 0, "", message, "take it from a copy, and ask who changed it."));
+        return new InputException(new Problem(
+                archive.toString(), 0, "", message, "take it from a copy, and find out how it came to differ."));
     }
 }

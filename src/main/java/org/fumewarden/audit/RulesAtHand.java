@@ -19,6 +19,7 @@ public final class RulesAtHand {
     private final Optional<PublicKey> key;
     private final boolean vouched;
     private final Map<String, RuleBase> opened = new HashMap<>();
+    private final Map<String, RuleFolder> archives = new HashMap<>();
 
     /**
      * The rules at hand.
@@ -73,8 +74,8 @@ public final class RulesAtHand {
     Optional<Source> source(KeptAdvice kept) {
         String code = kept.code();
         if (named.isPresent()) {
-            RuleBase base =
-                    opened.computeIfAbsent("named " + code, c -> RuleBase.compiled(RuleFolder.at(named.get()), code));
+            RuleBase base = opened.computeIfAbsent(
+                    "named " + code + " " + kept.revision(), c -> RuleBase.compiled(named(named.get(), kept), code));
             boolean own = base.book().revision().equals(ownRevision(code));
             return Optional.of(new Source(
                     base,
@@ -88,19 +89,30 @@ public final class RulesAtHand {
         return KeptRules.there(chain, kept.revision()) ? Optional.of(beside(chain, kept)) : Optional.empty();
     }
 
+    /** A folder under the revision of the advice, where it is the same that an earlier program named so. */
+    private static RuleFolder named(Path place, KeptAdvice kept) {
+        RuleFolder folder = RuleFolder.at(place);
+        RuleFolder before = folder.asBefore();
+        return CodeBook.read(before, kept.code()).revision().equals(kept.revision()) ? before : folder;
+    }
+
     private Source beside(Path chain, KeptAdvice kept) {
         Path archive = KeptRules.of(chain, kept.revision());
         Optional<String> unsigned = key.isPresent()
                 ? Signatures.fault(archive, key.get())
                 : Optional.of("no key was given to check their signature");
         // Whoever vouches for them: what is beyond the language of rules is refused before anything of it runs.
-        RuleBase base = opened.computeIfAbsent(
-                archive + " " + kept.code(),
-                a -> RuleBase.compiled(KeptRules.read(archive, kept.code(), kept.revision()), kept.code()));
+        String name = archive + " " + kept.code() + " " + kept.foreignRules();
+        RuleFolder folder = archives.computeIfAbsent(name, n -> KeptRules.read(archive, kept));
+        RuleBase base = opened.computeIfAbsent(name, n -> RuleBase.compiled(folder, kept.code()));
         String from = "kept beside the advice, not the rules of this program"
                 + kept.foreignRules()
                         .map(f -> " nor of the one that kept it (folder " + Hidden.quoted(f) + ")")
                         .orElse("")
+                + (folder.isBefore()
+                        ? "; an earlier program kept them without any affirmations.yaml or typed-apart.csv beside them, so"
+                                + " where the advice differs, add --rules and the folder that had those files"
+                        : "")
                 + "; "
                 + unsigned.orElse("signed with this key");
         Optional<String> doubt = unsigned.isPresent()

@@ -190,7 +190,7 @@ final class AdviseCommand implements Callable<Integer> {
                         last.get().file().toString(),
                         "is the last entry and not what the rules give: " + String.join(" ", replayed.lines())
                                 + " Nothing is added to it.",
-                        "audit it, find out who changed it, and begin a new folder.");
+                        "audit it, find out how it came to differ, and begin a new folder.");
             }
         }
     }

@@ -130,8 +130,8 @@ final class ReviewCommand implements Callable<Integer> {
         if (!replayed.good()) {
             throw wrong(
                     file.toString(),
-                    "is not what the rules give: " + String.join(" ", replayed.lines()) + " Nothing is kept.",
-                    "audit it, and find out who changed it.");
+                    "is not what the rules give here: " + String.join(" ", replayed.lines()) + " Nothing is kept.",
+                    "audit it with --rules and the folder that decided: rules may have changed or be missing here.");
         }
     }
 

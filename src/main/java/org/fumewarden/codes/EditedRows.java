@@ -20,11 +20,12 @@ final class EditedRows {
     /** Those of a folder; none in a table that ships as it is, or that the program does not know. */
     static EditedRows in(RuleFolder folder) {
         EditedRows edited = new EditedRows();
-        RuleFolder mine = folder.edited();
+        RuleFolder program = folder.program();
+        RuleFolder mine = folder.like(program);
         if (!mine.names("", ".yaml").isEmpty()) {
             Map<String, String> typed = TypedApart.beside(folder).lines().stream()
                     .collect(Collectors.toMap(TypedApart.Line::key, TypedApart.Line::value, (a, b) -> b));
-            edited.compare(byKey(mine), byKey(RuleFolder.shipped().like(mine)), typed);
+            edited.compare(byKey(mine), byKey(program), typed);
         }
         return edited;
     }

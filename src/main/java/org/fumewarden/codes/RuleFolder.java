@@ -16,29 +16,32 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import org.yaml.snakeyaml.nodes.Node;
 
 /** The files of a rule base, from a folder on disk or from inside the program. Safe to share between threads. */
 public final class RuleFolder {
     /** Name of the file in which an organisation types its own values a second time. */
     public static final String TYPED = "typed-apart.csv";
-
-    private static final RuleFolder SHIPPED = new RuleFolder("rules", true, ShippedRuleBase.names());
+    /** Before the names, in an archive and in what is hashed, of files that lay beside the folder. */
+    private static final String BESIDE = "+beside/";
+    /** Before the names of the tables that the program had in place of those of the folder. */
+    private static final String PROGRAM = "+program/";
+    private static final RuleFolder SHIPPED = new RuleFolder("rules", RulePlace.INSIDE, ShippedRuleBase.names());
 
     private final String origin;
-    private final boolean shipped;
+    private final RulePlace place;
     private final List<String> names;
     private final Map<String, byte[]> read = new ConcurrentHashMap<>();
     private final Map<String, byte[]> besides = new TreeMap<>();
     private final Map<String, Map<String, Node>> parsed = new ConcurrentHashMap<>();
     private final Map<String, Node> own = new ConcurrentHashMap<>();
 
-    private RuleFolder(String origin, boolean shipped, List<String> names) {
+    private RuleFolder(String origin, RulePlace place, List<String> names) {
         this.origin = origin;
-        this.shipped = shipped;
+        this.place = place;
         this.names = names;
     }
-
     /** The rule base that ships with the program. */
     public static RuleFolder shipped() {
         return SHIPPED;
@@ -58,12 +61,12 @@ public final class RuleFolder {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        RuleFolder rules = new RuleFolder(folder.toString(), false, List.copyOf(files.keySet()));
+        RuleFolder rules = new RuleFolder(folder.toString(), RulePlace.FOLDER, List.copyOf(files.keySet()));
         rules.read.putAll(files);
         for (String name : List.of(Affirmations.FILE, TYPED)) {
             Path file = folder.toAbsolutePath().normalize().resolveSibling(name);
             if (Files.isRegularFile(file)) {
-                rules.besides.put(name, YamlFiles.bytes(file));
+                rules.besides.put(BESIDE + name, YamlFiles.bytes(file));
             }
         }
         return rules;
@@ -71,9 +74,75 @@ public final class RuleFolder {
 
     /** A rule base of files that were read already. */
     public static RuleFolder of(String origin, Map<String, byte[]> files) {
-        RuleFolder rules = new RuleFolder(origin, false, List.copyOf(new TreeMap<>(files).keySet()));
-        rules.read.putAll(files);
+        return of(origin, RulePlace.FOLDER, files);
+    }
+
+    private static RuleFolder of(String origin, RulePlace place, Map<String, byte[]> files) {
+        Map<String, byte[]> own = new TreeMap<>(files);
+        own.keySet().removeIf(name -> name.startsWith("+"));
+        RuleFolder rules = new RuleFolder(origin, place, List.copyOf(own.keySet()));
+        rules.read.putAll(own);
+        rules.besides.putAll(files);
+        rules.besides.keySet().removeAll(own.keySet());
         return rules;
+    }
+
+    /**
+     * A rule base of {@link #kept} files.
+     *
+     * @param edited true when they were not those of the program that kept them
+     */
+    public static RuleFolder ofKept(String origin, Map<String, byte[]> files, boolean edited) {
+        boolean whole = files.keySet().stream().anyMatch(name -> name.startsWith("+"));
+        return of(origin, whole || !edited ? RulePlace.ARCHIVE : RulePlace.BEFORE, files);
+    }
+
+    /** True when what lay beside the files may be missing, since programs left it out then. */
+    public boolean isBefore() {
+        return place == RulePlace.BEFORE;
+    }
+
+    /** The files of some of its folders and all that decides beside them, to be kept. */
+    public Map<String, byte[]> kept(List<String> parts) {
+        Map<String, byte[]> all = only(parts).files();
+        Map<String, byte[]> besides = besides(parts);
+        if (place == RulePlace.FOLDER && !(besides.isEmpty() && isLikeShipped(parts))) {
+            all.put(PROGRAM + "tables.yaml", new byte[0]);
+        }
+        all.putAll(besides);
+        return all;
+    }
+
+    /** The same folder under the revision that programs gave it which left out what lay beside it. */
+    public RuleFolder asBefore() {
+        return as(RulePlace.BEFORE, names);
+    }
+
+    /** By name, what decides beside its files: what lies beside the folder, and what the program has in place of its tables. */
+    private Map<String, byte[]> besides(List<String> parts) {
+        Map<String, byte[]> all = new TreeMap<>(besides);
+        all.remove(PROGRAM + "tables.yaml");
+        if (place == RulePlace.FOLDER) {
+            program().only(parts).files().forEach((name, bytes) -> all.put(PROGRAM + name, bytes));
+        }
+        return all;
+    }
+
+    /** The tables of the program that stand under the same names and have other bytes. */
+    RuleFolder program() {
+        Map<String, byte[]> files = new TreeMap<>();
+        if (place == RulePlace.ARCHIVE) {
+            besides.forEach((name, bytes) -> {
+                if (name.startsWith(PROGRAM)) {
+                    files.put(name.substring(PROGRAM.length()), bytes);
+                }
+            });
+        } else {
+            names.stream()
+                    .filter(name -> name.contains("/tables/") && SHIPPED.names.contains(name) && !isShipped(name))
+                    .forEach(name -> files.put(name, SHIPPED.bytes(name)));
+        }
+        return of(SHIPPED.origin, RulePlace.ARCHIVE, files);
     }
 
     /** The files of some of its folders. */
@@ -85,11 +154,6 @@ public final class RuleFolder {
     public RuleFolder without(Collection<Problem> problems) {
         Set<String> files = problems.stream().map(Problem::file).collect(Collectors.toSet());
         return only(name -> !files.contains(origin + "/" + name));
-    }
-
-    /** The tables that the program ships under the same name and with other bytes. */
-    RuleFolder edited() {
-        return only(name -> name.contains("/tables/") && SHIPPED.names.contains(name) && !isShipped(name));
     }
 
     /** The files that stand under the names of another folder. */
@@ -105,12 +169,15 @@ public final class RuleFolder {
 
     /** Where it lies, when somebody changed what it has in some folders; empty for the files of the program. */
     public Optional<String> changed(List<String> parts) {
-        return shipped || isLikeShipped(parts) ? Optional.empty() : Optional.of(origin);
+        return isShipped() || isLikeShipped(parts) ? Optional.empty() : Optional.of(origin);
     }
 
     private RuleFolder only(Predicate<String> some) {
-        RuleFolder rules =
-                new RuleFolder(origin, shipped, names.stream().filter(some).toList());
+        return as(place, names.stream().filter(some).toList());
+    }
+
+    private RuleFolder as(RulePlace other, List<String> some) {
+        RuleFolder rules = new RuleFolder(origin, other, some);
         rules.read.putAll(read);
         rules.besides.putAll(besides);
         return rules;
@@ -123,7 +190,7 @@ public final class RuleFolder {
 
     /** True for the files inside the program, which stay as they are while it runs. */
     public boolean isShipped() {
-        return shipped;
+        return place == RulePlace.INSIDE;
     }
 
     /** Where the files come from, for messages. */
@@ -161,12 +228,13 @@ public final class RuleFolder {
 
     /** A file that an organisation keeps beside the folder of rules; empty when there is none, or no folder. */
     Optional<Located> beside(String name) {
-        return Optional.ofNullable(besides.get(name)).map(bytes -> YamlFiles.parse(name, YamlFiles.text(name, bytes)));
+        return Optional.ofNullable(besides.get(BESIDE + name))
+                .map(bytes -> YamlFiles.parse(name, YamlFiles.text(name, bytes)));
     }
 
     /** The bytes of a file beside the folder of rules. */
     public Optional<byte[]> bytesBeside(String name) {
-        return Optional.ofNullable(besides.get(name));
+        return Optional.ofNullable(besides.get(BESIDE + name));
     }
 
     /** A YAML file, parsed once. */
@@ -180,7 +248,7 @@ public final class RuleFolder {
 
     private Optional<Node> shippedNode(String name) {
         String part = name.substring(0, name.indexOf('/'));
-        return shipped
+        return isShipped()
                 ? Optional.ofNullable(
                         parsed.computeIfAbsent(part, ShippedRuleBase::parsed).get(name))
                 : Optional.empty();
@@ -188,16 +256,19 @@ public final class RuleFolder {
 
     /** The revision of the files that decide advice under one code: those of the given folders. */
     String revision(List<String> parts) {
-        if (shipped) {
+        if (isShipped()) {
             return ShippedRuleBase.revision(parts).orElseGet(() -> Revision.of(files(), parts));
         }
-        Map<String, byte[]> files = files();
-        List<String> all = new ArrayList<>(parts);
-        bytesBeside(Affirmations.FILE).ifPresent(bytes -> {
-            files.put(Affirmations.FILE, bytes);
-            all.add(Affirmations.FILE);
-        });
-        return Revision.of(files, all);
+        Map<String, byte[]> all = files();
+        List<String> counted = new ArrayList<>(parts);
+        if (place == RulePlace.BEFORE) {
+            counted.add(Affirmations.FILE);
+            bytesBeside(Affirmations.FILE).ifPresent(bytes -> all.put(Affirmations.FILE, bytes));
+        } else {
+            counted.addAll(List.of(StringUtils.chop(BESIDE), StringUtils.chop(PROGRAM)));
+            all.putAll(besides(parts));
+        }
+        return Revision.of(all, counted);
     }
 
     /** The folders of this rule base: shared, the codes, and those that codes borrow. */
