@@ -1,6 +1,7 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -36,29 +37,34 @@ import org.fumewarden.model.Ruling;
 import org.fumewarden.model.Standing;
 import org.fumewarden.model.Stop;
 import org.fumewarden.task.Task;
-import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 import org.fumewarden.trail.Trail;
 
 /** Orders the conclusions of a trail into advice. It adds no judgement of its own. */
 final class AdviceWriter {
-    private final RuleBase base;
     private final CodeBook book;
     private final Task task;
     private final ExposureTables figures;
     private final List<Assessment> assessed;
     private final Trail trail;
     private final WithOther other;
+    private final Optional<LocalDate> last;
 
     AdviceWriter(
-            RuleBase base, Task task, ExposureTables figures, List<Assessment> assessed, Trail trail, WithOther other) {
-        this.base = base;
+            RuleBase base,
+            Task task,
+            ExposureTables figures,
+            List<Assessment> assessed,
+            Trail trail,
+            WithOther other,
+            Optional<LocalDate> last) {
         this.book = base.book();
         this.task = task;
         this.figures = figures;
         this.assessed = List.copyOf(assessed);
         this.trail = trail;
         this.other = other;
+        this.last = last;
     }
 
     Advice write() {
@@ -106,27 +112,16 @@ final class AdviceWriter {
                 .orElseThrow(() -> new IllegalStateException("no rule concludes how far the advice may be relied on"));
     }
 
-    /**
-     * The code, with the last day on which what the trail rests on stays as it is: no row of it ends, and no list that the
-     * code reads gets a limit for the agent and averaging time of one, and no rule begins or ends.
-     */
     private CodeUsed codeUsed(BeforeSigning values) {
         CodeCard card = book.card();
-        Set<String> read = trail.steps().stream()
-                .flatMap(step -> step.premises().stream())
-                .filter(premise -> premise.kind().equals("row"))
-                .map(Premise::address)
-                .collect(Collectors.toSet());
+        Set<String> read = LastDay.read(trail);
         return new CodeUsed(
                 card.id(),
                 card.name(),
                 card.edition(),
                 card.checkedOn(),
                 card.lacks(),
-                Stream.of(book.change(task.on(), read), base.change(task.on()))
-                        .flatMap(Optional::stream)
-                        .min(Comparator.naturalOrder())
-                        .map(day -> day.minusDays(1)),
+                last,
                 book.ended(task.on()).stream()
                         .filter(row -> read.contains(row.row().ref().address()))
                         .map(row -> new CodeUsed.Ended(row.row().ref().address(), values.value(row.row()), row.until()))

@@ -59,27 +59,47 @@ public final class Advisor {
      */
     public Advice advise(Task task) {
         held(task, figures(task.on()));
-        return advise(task, figures(task.on()), assess(task), whole -> engine.decide(whole.inputs(), whole.on()));
+        return advise(task, figures(task.on()), assess(task), this::decide, true);
     }
 
-    private Advice advise(Task task, ExposureTables figures, List<Assessment> assessed, Function<Task, Trail> decide) {
+    private Trail decide(Task whole) {
+        return engine.decide(whole.inputs(), whole.on());
+    }
+
+    /** What is decided on the task as it was given. */
+    private Trail afresh(Task task) {
+        return decide(whole(task, figures(task.on()), assess(task)));
+    }
+
+    private static Task whole(Task task, ExposureTables figures, List<Assessment> assessed) {
         Assessor assessor = new Assessor(task, figures);
         List<Input> more = new ArrayList<>(
                 assessed.stream().flatMap(a -> a.inputs().stream()).toList());
         more.add(assessor.breath());
         assessor.expired().ifPresent(more::add);
-        Task whole = task.with(more);
+        return task.with(more);
+    }
+
+    /**
+     * @param dated true to say until when it holds, which what is only compared need not
+     */
+    private Advice advise(
+            Task task, ExposureTables figures, List<Assessment> assessed, Function<Task, Trail> decide, boolean dated) {
+        Task whole = whole(task, figures, assessed);
         comparable(whole, figures);
         Trail trail = decide.apply(whole);
         WithOther other = (row, instead) -> upshot(task, assessed, row, instead);
-        return new AdviceWriter(base, whole, figures, assessed, trail, other).write();
+        Optional<LocalDate> last =
+                dated ? new LastDay(base, task, whole, trail, this::afresh).find() : Optional.empty();
+        return new AdviceWriter(base, whole, figures, assessed, trail, other, last).write();
     }
 
     /** The outcome on the same task if a row held something else, or were not there. */
     Upshot upshot(Task task, List<Assessment> assessed, Row row, Optional<Row> instead) {
         ExposureTables figures = new ExposureTables(row.replacedIn(base.rowsOn(task.on()), instead));
         List<Assessment> then = Assessor.restsOn(row, task) ? new Assessor(task, figures).assess() : assessed;
-        return Upshot.of(advise(task, figures, then, whole -> engine.decide(whole.inputs(), whole.on(), row, instead)));
+        return Upshot.of(
+                advise(task, figures, then, whole -> engine.decide(whole.inputs(), whole.on(), row, instead), false));
     }
 
     private ExposureTables figures(LocalDate day) {

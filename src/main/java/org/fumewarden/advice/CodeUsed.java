@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * The code that decided, with its edition and what it does not cover.
  *
- * @param valuesUntil last day on which every row that was read is in force and no rule changes, when there is one
+ * @param valuesUntil last day before a row or rule changes what is advised, when there is one
  * @param ended rows that were read although they have ended, since nothing follows them
  */
 public record CodeUsed(

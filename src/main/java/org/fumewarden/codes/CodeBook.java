@@ -2,23 +2,21 @@ package org.fumewarden.codes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
-import org.fumewarden.model.Limit;
-import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Row;
-import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Term;
 
 /** The tables that hold under one code: the shared ones, its own and those it borrows. */
@@ -29,7 +27,9 @@ public final class CodeBook {
     private final CodeCard card;
     private final List<TableFile> tables;
     private final List<DatedRow> all;
-    private final List<DatedRow> changing;
+    private final List<DatedRow> ending;
+    private final NavigableSet<LocalDate> days;
+    private final Map<LocalDate, Set<Row>> turned = new ConcurrentHashMap<>();
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
     private final String revision;
@@ -48,10 +48,12 @@ public final class CodeBook {
         this.folders = folders;
         this.tables = tables;
         this.all = tables.stream().flatMap(t -> t.rows().stream()).toList();
-        this.changing = all.stream()
-                .filter(r -> r.until().isBefore(CodeSummary.NEVER)
-                        || r.row() instanceof Limit && r.from().isAfter(LocalDate.EPOCH))
-                .toList();
+        this.ending =
+                all.stream().filter(r -> r.until().isBefore(CodeSummary.NEVER)).toList();
+        this.days = all.stream()
+                .flatMap(r -> Stream.of(r.from(), r.until()))
+                .filter(d -> d.isAfter(LocalDate.EPOCH) && d.isBefore(CodeSummary.NEVER))
+                .collect(Collectors.toCollection(TreeSet::new));
         this.vocabulary = vocabulary;
         this.documents = documents;
         this.revision = revision;
@@ -267,26 +269,24 @@ public final class CodeBook {
         return new CodeBook(rules, card, folders, tables, spoken, documents, revision);
     }
 
-    /** The first day after this one on which a row read, by its address, ends, or a list gets a limit for what one limits. */
-    public Optional<LocalDate> change(LocalDate day, Set<String> read) {
-        Set<String> keys =
-                read.stream().map(a -> StringUtils.substringAfter(a, "#")).collect(Collectors.toSet());
-        return changing.stream()
-                .flatMap(r -> {
-                    RowRef ref = r.row().ref();
-                    boolean counts = read.contains(ref.address())
-                            || r.row() instanceof NoneListed none
-                                    && keys.stream().anyMatch(none::covers);
-                    boolean ends = counts && r.inForce(day) && r.until().isBefore(CodeSummary.NEVER);
-                    boolean begins = r.row() instanceof Limit && r.from().isAfter(day) && keys.contains(ref.key());
-                    return ends ? Stream.of(r.until()) : begins ? Stream.of(r.from()) : Stream.empty();
-                })
-                .min(Comparator.naturalOrder());
+    /** The days on which a row begins or ends. */
+    public NavigableSet<LocalDate> days() {
+        return days;
+    }
+
+    /** The rows that are otherwise on a day than on the day before: those that came, those that went and those that only last. */
+    public Set<Row> changed(LocalDate day) {
+        return turned.computeIfAbsent(day, d -> {
+            Set<Row> unlike = new HashSet<>(rows(d.minusDays(1)));
+            rows(d).stream().filter(row -> !unlike.remove(row)).toList().forEach(unlike::add);
+            ended(d).stream().filter(r -> r.until().equals(d)).forEach(r -> unlike.add(r.row()));
+            return Set.copyOf(unlike);
+        });
     }
 
     /** The rows that still count on a day on which they have ended, since nothing follows them. */
     public List<DatedRow> ended(LocalDate day) {
-        return LastingRows.on(day, changing, all).toList();
+        return LastingRows.on(day, ending, all).toList();
     }
 
     /** The rows in force on a day, in the order of tables and rows; of an own and a borrowed limit the stricter. */

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -135,15 +134,15 @@ public final class RuleBase {
         return rules;
     }
 
-    /** The first day after this one on which a rule begins or ends. */
-    public Optional<LocalDate> change(LocalDate day) {
+    /** The days on which a rule begins or ends. */
+    public NavigableSet<LocalDate> days() {
         if (changes == null) {
             changes = cards().values().stream()
                     .flatMap(card -> Stream.of(card.from(), card.until()))
-                    .filter(d -> d.isBefore(CodeSummary.NEVER))
+                    .filter(d -> d.isAfter(LocalDate.EPOCH) && d.isBefore(CodeSummary.NEVER))
                     .collect(Collectors.toCollection(TreeSet::new));
         }
-        return Optional.ofNullable(changes.higher(day));
+        return changes;
     }
 
     /** Every rule by id. */

@@ -51,4 +51,9 @@ public record Task(
         all.addAll(more);
         return new Task(title, code, on, all, readings, file, lines, curves, breakthroughs, register);
     }
+
+    /** The same task on another day. */
+    public Task onDay(LocalDate day) {
+        return new Task(title, code, day, inputs, readings, file, lines, curves, breakthroughs, register);
+    }
 }

@@ -22,7 +22,9 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.TableFile;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.Limit;
 import org.fumewarden.task.Task;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -33,6 +35,14 @@ final class ValuesUntilTest {
     private static final Path RULES = Path.of("rules");
     private static final LocalDate END = LocalDate.of(2031, 5, 6);
     private static final LocalDate FIRST = LocalDate.of(2018, 1, 1);
+    private static final String TOLD = """
+            title: One agent
+            code: %s
+            on: %s
+            task: {process: manual-metal-arc, base-metal: stainless-steel, coating: none, place: indoors, extraction: verified, sector: %s}
+            exposures:
+              - {agent: %s, twa: 0.03 %s}
+            """;
     private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 
     /**
@@ -94,6 +104,80 @@ final class ValuesUntilTest {
             }
         }
         System.out.println(kind + ": answers that changed " + changed);
+    }
+
+    /**
+     * An agent for which a row begins or ends is told on the day before: what it is held against, and whether it is held against
+     * anything at all, changes on no day that the sheet did not name.
+     */
+    @ParameterizedTest
+    @MethodSource("codes")
+    void aRowThatBeginsEndsTheSheetThatTellsItsAgent(String code) {
+        Advisor advisor = advisor(code);
+        Map<String, TreeSet<LocalDate>> turns = new TreeMap<>();
+        Map<String, String> units = new TreeMap<>();
+        advisor.base().book().tables().stream()
+                .flatMap(t -> t.rows().stream())
+                .filter(row -> row.row() instanceof Limit)
+                .forEach(row -> {
+                    Limit limit = (Limit) row.row();
+                    units.put(limit.agent(), limit.unit().symbol());
+                    Stream.of(row.from(), row.until())
+                            .filter(d -> d.isAfter(LocalDate.EPOCH) && d.isBefore(CodeSummary.NEVER))
+                            .forEach(d -> turns.computeIfAbsent(limit.agent(), a -> new TreeSet<>())
+                                    .add(d));
+                });
+        List<String> wrong = new ArrayList<>();
+        turns.forEach((agent, days) -> days.forEach(day -> {
+            for (String sector : List.of("general-industry", "construction")) {
+                Optional<Advice> before = told(code, day.minusDays(1), sector, agent, units.get(agent));
+                Optional<Advice> on = told(code, day, sector, agent, units.get(agent));
+                if (before.isPresent()
+                        && on.isPresent()
+                        && !before.get().endsSoon().equals(Optional.of(day.minusDays(1)))
+                        && !(held(before.get()).equals(held(on.get()))
+                                && Upshot.of(before.get())
+                                        .unlike(Upshot.of(on.get()))
+                                        .isEmpty())) {
+                    wrong.add(agent + ", " + sector + ", " + day + ": "
+                            + before.get().endsSoon());
+                }
+            }
+        }));
+        assertEquals(List.of(), wrong);
+    }
+
+    /** Nickel and diesel get their European limits on 5 April 2024 and 21 February 2023 (Directives 2022/431 and 2019/130). */
+    @Test
+    void anAgentThatIsNotHeldOnADayEndsTheSheetBeforeItsLimitBegins() {
+        assertEquals(
+                Optional.of(LocalDate.of(2024, 4, 4)),
+                told("fi", LocalDate.of(2024, 4, 4), "general-industry", "nickel", "mg/m3")
+                        .orElseThrow()
+                        .endsSoon());
+        assertEquals(
+                Optional.of(LocalDate.of(2023, 2, 20)),
+                told("fi", LocalDate.of(2023, 2, 20), "general-industry", "diesel-exhaust", "mg/m3")
+                        .orElseThrow()
+                        .endsSoon());
+    }
+
+    /** What each agent is held against, as printed. */
+    private static List<String> held(Advice advice) {
+        return advice.accounts().stream()
+                .map(line -> line.account().agent() + " " + line.account().averaging() + " "
+                        + line.account().against() + " " + line.heldAgainst())
+                .sorted()
+                .toList();
+    }
+
+    private static Optional<Advice> told(String code, LocalDate on, String sector, String agent, String unit) {
+        try {
+            return Optional.of(Bench.ofText("task", TOLD.formatted(code, on, sector, agent, unit), id -> advisor(id))
+                    .advise());
+        } catch (InputException e) {
+            return Optional.empty();
+        }
     }
 
     private static byte[] ended(byte[] bytes) {
