@@ -23,4 +23,9 @@ public record StatedLimit(String agent, Averaging averaging, BigDecimal value, U
                         .compareTo(value)
                 > 0;
     }
+
+    /** True when the exposure is of a shorter time than this limit, and not above it. */
+    public boolean holdsShorter(Exposure exposure, Agent about, Threshold molarVolume) {
+        return averaging.compareTo(exposure.averaging()) < 0 && !passedBy(exposure, about, molarVolume);
+    }
 }

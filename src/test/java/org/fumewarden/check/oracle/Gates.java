@@ -12,6 +12,7 @@ import org.fumewarden.model.Band;
 import org.fumewarden.model.Condition;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Judged;
 
 /**
  * Oxygen, danger levels, confined spaces, explosive air, chlorinated vapour and vessels. Not known here: raised pressure, fire
@@ -103,7 +104,12 @@ record Gates(Case facts, Levels levels) implements Family {
                         && !x.statistic().equals(Exposure.NOT_DETECTED)
                         && (facts.in("chlorinated-solvents", x.agent())
                                 || x.agent().equals("phosgene")));
-        return facts.processIn("arc-flame-or-laser") && (measured || facts.is("degreaser-in-sight", "true"))
+        boolean judged = facts.said(Judged.class).stream()
+                .map(Judged::agent)
+                .filter(agent -> facts.in("chlorinated-solvents", agent) || agent.equals("phosgene"))
+                .anyMatch(agent -> facts.said(Exposure.class).stream()
+                        .noneMatch(x -> x.agent().equals(agent)));
+        return facts.processIn("arc-flame-or-laser") && (measured || judged || facts.is("degreaser-in-sight", "true"))
                 ? Optional.of("chlorinated vapour at the arc")
                 : Optional.empty();
     }
