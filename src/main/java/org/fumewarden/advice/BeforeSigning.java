@@ -212,7 +212,7 @@ final class BeforeSigning {
                 documents.containsKey(cited.source())
                         ? documents.get(cited.source()).title()
                         : cited.source(),
-                cited.clause() + ", " + cited.edition(),
+                cited.place(),
                 matters);
     }
 

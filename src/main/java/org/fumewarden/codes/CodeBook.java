@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.model.Agent;
@@ -117,27 +118,27 @@ public final class CodeBook {
      * @throws InputException when the code is not there or a table is wrong
      */
     public static CodeBook read(RuleFolder folder, String named) {
-        String code = current(folder, named);
-        return folder.isShipped() ? SHIPPED.computeIfAbsent(code, id -> tables(folder, id)) : tables(folder, code);
+        String id = current(folder, named);
+        return folder.isShipped() ? SHIPPED.computeIfAbsent(id, code -> tables(folder, code)) : tables(folder, id);
     }
 
     private static CodeBook tables(RuleFolder folder, String code) {
-        List<Problem> problems = new ArrayList<>();
         Located root = folder.located(code + "/code.yaml");
         CodeCard card = CodeCard.read(code, root);
         borrowed(folder, card, root);
-        problems.addAll(root.problems());
+        List<Problem> problems = new ArrayList<>(root.problems());
         List<String> folders = folders(card);
         List<TableFile> tables = new ArrayList<>();
         Map<String, Document> documents = new TreeMap<>();
-        Affirmations affirmations = Affirmations.beside(folder);
+        Affirmations noted = Affirmations.beside(folder);
         EditedRows edited = EditedRows.in(folder);
+        UnaryOperator<String> editions = Document.editions(documents);
         for (String part : folders) {
             InputException.gather(problems, () -> documents.putAll(Document.listed(folder, part)));
             for (String name : folder.names(part + "/tables/", ".yaml")) {
                 InputException.gather(problems, () -> {
                     Located table = folder.located(name);
-                    tables.add(new TableReader(folder.origin() + "/" + name, table, affirmations, edited).read());
+                    tables.add(new TableReader(folder.origin() + "/" + name, table, noted, edited, editions).read());
                     problems.addAll(table.problems());
                 });
             }
@@ -224,7 +225,7 @@ public final class CodeBook {
         return card;
     }
 
-    /** The rule folders that decide under this code: shared, its own, those it borrows. */
+    /** The rule folders that decide under this code. */
     public List<String> folders() {
         return folders;
     }

@@ -3,11 +3,19 @@ package org.fumewarden.codes;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 
 /** A document that rules and tables cite. */
 public record Document(String id, String title, String edition) {
     private static final String LIST = "/sources.yaml";
     private static final Set<String> CELLS = Set.of("id", "title", "edition", "issuer", "read", "url", "note");
+
+    /** The edition of each document; empty where the list states none. */
+    static UnaryOperator<String> editions(Map<String, Document> documents) {
+        return id -> documents.containsKey(id) && !documents.get(id).edition().equals("not stated")
+                ? documents.get(id).edition()
+                : "";
+    }
 
     /** The documents listed in one folder of rules, by id; none where it has no list. */
     static Map<String, Document> listed(RuleFolder folder, String part) {

@@ -126,7 +126,8 @@ public final class RowAffirmer {
         for (String name : base.names("", ".yaml")) {
             if (name.matches("[^/]+/tables/[^/]+\\.yaml")) {
                 Located root = base.located(name);
-                TableFile table = new TableReader(base.origin() + "/" + name, root, affirmations, edited).read();
+                TableFile table =
+                        new TableReader(base.origin() + "/" + name, root, affirmations, edited, source -> "").read();
                 root.settle();
                 for (DatedRow row : table.rows()) {
                     known.add(row.row().ref().address() + (row.inForce(on) ? "" : FROM + row.from()));

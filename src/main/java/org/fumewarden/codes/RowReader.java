@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
@@ -29,19 +30,26 @@ final class RowReader {
     private final Map<String, Located> cells;
     private final String table;
     private final Citation whole;
+    private final UnaryOperator<String> editions;
     private final Map<String, Compared> compared;
     private final Set<String> used = new HashSet<>();
 
-    RowReader(Located place, String table, Citation whole) {
-        this(place, table, whole, Map.of());
+    RowReader(Located place, String table, Citation whole, UnaryOperator<String> editions) {
+        this(place, table, whole, editions, Map.of());
     }
 
     /** A reader of a row whose values somebody affirmed or edited, by the key of the row. */
-    RowReader(Located place, String table, Citation whole, Map<String, Compared> compared) {
+    RowReader(
+            Located place,
+            String table,
+            Citation whole,
+            UnaryOperator<String> editions,
+            Map<String, Compared> compared) {
         this.place = place;
         this.cells = place.entries();
         this.table = table;
         this.whole = whole;
+        this.editions = editions;
         this.compared = compared;
     }
 
@@ -210,19 +218,23 @@ final class RowReader {
         return Optional.ofNullable(cells.get("until")).flatMap(Located::day);
     }
 
-    /** The address and citation of this row: those of the table unless the row has its own clause, source, edition or confidence. */
+    /**
+     * The address and citation of this row: those of the table unless the row has its own. A row of another document never takes
+     * the clause of the table, which would be a false place, and its edition is that of its document.
+     */
     RowRef ref(String key) {
         return ref(key, "");
     }
 
     /** The same for a row whose value stands in a cell that may hold what several documents give. */
     RowRef ref(String key, String cell) {
-        String clause = text("clause", whole.clause());
         Confidence confidence = Optional.ofNullable(cells.get("confidence"))
                 .flatMap(TableReader::confidence)
                 .orElse(whole.confidence());
         String source = text("source", whole.source());
-        String edition = text("edition", whole.edition());
+        boolean elsewhere = !source.equals(whole.source());
+        String clause = text("clause", elsewhere ? Citation.NO_PLACE : whole.clause());
+        String edition = text("edition", elsewhere ? editions.apply(source) : whole.edition());
         Citation own = new Citation(source, clause, edition, confidence);
         Compared found = compared.getOrDefault(key, Compared.AS_WRITTEN);
         String where = cells.containsKey(BESIDE) ? " (" + text(BESIDE) + ")" : "";

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Row;
@@ -40,13 +41,20 @@ final class TableReader {
     private final String file;
     private final Affirmations affirmations;
     private final EditedRows edited;
+    private final UnaryOperator<String> editions;
 
     TableReader(String file, Located root) {
-        this(file, root, Affirmations.none(), new EditedRows());
+        this(file, root, Affirmations.none(), new EditedRows(), source -> "");
     }
 
-    /** A reader of one table of somebody's rules. */
-    TableReader(String file, Located root, Affirmations affirmations, EditedRows edited) {
+    /**
+     * A reader of one table of somebody's rules.
+     *
+     * @param editions of the documents, by id; empty where none is known
+     */
+    TableReader(
+            String file, Located root, Affirmations affirmations, EditedRows edited, UnaryOperator<String> editions) {
+        this.editions = editions;
         this.edited = edited;
         this.affirmations = affirmations;
         this.file = file;
@@ -119,7 +127,7 @@ final class TableReader {
             LocalDate first,
             LocalDate end,
             List<String> seconds) {
-        RowReader reader = new RowReader(item, table, citation);
+        RowReader reader = new RowReader(item, table, citation, editions);
         List<Row> read = kind.apply(reader);
         LocalDate from = reader.from().orElse(first);
         LocalDate until = reader.until().orElse(end);
@@ -129,7 +137,8 @@ final class TableReader {
         List<String> also = reader.has("confidence") || reader.has("also") ? reader.also() : seconds;
         reader.finish();
         Map<String, Compared> compared = compared(read, item, from);
-        List<Row> known = compared.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, compared));
+        List<Row> known =
+                compared.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, editions, compared));
         return known.stream()
                 .map(r -> new DatedRow(
                         r,
@@ -157,7 +166,8 @@ final class TableReader {
     }
 
     private Question question(Located item) {
-        RowReader reader = new RowReader(item, "questions", new Citation("questions", "-", "-", Confidence.READ));
+        RowReader reader =
+                new RowReader(item, "questions", new Citation("questions", "-", "-", Confidence.READ), editions);
         String id = reader.text("id");
         Map<String, String> choices = new LinkedHashMap<>();
         for (Located choice : reader.items("choices")) {

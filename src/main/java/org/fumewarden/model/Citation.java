@@ -1,10 +1,28 @@
 package org.fumewarden.model;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /** The place that orders or states something: a source of rules/shared/sources.yaml, a clause of it, its edition, and how well it was read. */
 public record Citation(String source, String clause, String edition, Confidence confidence) {
+    /** The clause of what was seen in a document whose place was not noted. */
+    public static final String NO_PLACE = "-";
+
     public Citation {
         Checks.text("source", source);
         Checks.text("clause", clause);
         Checks.present("confidence", confidence);
+    }
+
+    /** The clause with the edition, as far as they were noted; empty when neither was. */
+    public String place() {
+        return Stream.of(clause, edition)
+                .filter(words -> !words.isEmpty() && !words.equals(NO_PLACE))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** The name of the document with its clause, where one was noted. */
+    public String cited(String name, String between) {
+        return clause.equals(NO_PLACE) ? name : name + between + clause;
     }
 }

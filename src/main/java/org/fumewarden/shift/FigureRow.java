@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.endurance.BadFigure;
+import org.fumewarden.model.Citation;
 import org.fumewarden.model.Figure;
 
 /** One row of a table of figures; the reader of tables has checked its cells. */
@@ -31,8 +32,8 @@ record FigureRow(Figure figure) {
 
     /** Source and clause, for a sentence. */
     String document() {
-        return figure.ref().citation().source().toUpperCase(Locale.ROOT) + ", "
-                + figure.ref().citation().clause();
+        Citation cited = figure.ref().citation();
+        return cited.cited(cited.source().toUpperCase(Locale.ROOT), ", ");
     }
 
     /** Says that the row cannot be used. */

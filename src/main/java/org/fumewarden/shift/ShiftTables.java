@@ -221,7 +221,7 @@ public record ShiftTables(
         return new ShadeTable(
                 lines.stream()
                         .map(line -> line.ref().citation())
-                        .map(cited -> cited.source() + " " + cited.clause())
+                        .map(cited -> cited.cited(cited.source(), " "))
                         .findFirst()
                         .orElse("none"),
                 lines.stream().allMatch(line -> line.ref().citation().confidence() == Confidence.CROSS_CHECKED),

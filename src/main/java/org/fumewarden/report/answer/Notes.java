@@ -48,10 +48,11 @@ final class Notes {
     String of(RowRef row) {
         Citation cited = row.citation();
         String place = place(cited.source(), cited.clause());
+        String whole = OURS.contains(cited.source()) || cited.edition().isEmpty()
+                ? place
+                : place + ", " + spoken.speech().cited(cited.edition());
         return of(
-                OURS.contains(cited.source())
-                        ? place
-                        : place + ", " + spoken.speech().cited(cited.edition()),
+                row.beside().isEmpty() ? whole : spoken.say("notes.beside", whole, String.join(" / ", row.beside())),
                 row.table());
     }
 
@@ -83,7 +84,7 @@ final class Notes {
             return spoken.say("notes.definition", place);
         }
         String title = documents.containsKey(source) ? documents.get(source).title() : source;
-        return spoken.speech().cited(title) + ", " + place;
+        return spoken.speech().cited(title) + (place.isEmpty() || place.equals(Citation.NO_PLACE) ? "" : ", " + place);
     }
 
     List<Line> lines() {
