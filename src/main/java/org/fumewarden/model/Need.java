@@ -38,7 +38,7 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
      * @param most bounds of levels that nobody stated, which count at the most they can be
      */
     public static Need mixture(String effect, List<Ratio> ratios, List<Bound> most) {
-        BigDecimal sum = highest(ratios, most).values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal sum = sum(ratios, most);
         boolean shift = ratios.stream().allMatch(r -> r.averaging() == Averaging.TWA)
                 && most.stream().allMatch(Bound::ofShift);
         return new Need(effect, "mixture", sum, BigDecimal.ONE, shift ? SHIFT_SUM : "sum of short-term ratios");
@@ -67,6 +67,11 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
             }
         }
         return new Need(subject, "mixture", dust.max(metals).add(rest), BigDecimal.ONE, SHIFT_SUM);
+    }
+
+    /** The sum of the highest ratio of each agent. */
+    static BigDecimal sum(List<Ratio> ratios, List<Bound> most) {
+        return highest(ratios, most).values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /** Of each agent the highest ratio. A question that more than one figure bounds has the lowest of the bounds. */

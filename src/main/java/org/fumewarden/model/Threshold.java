@@ -1,6 +1,7 @@
 package org.fumewarden.model;
 
 import java.math.BigDecimal;
+import java.util.List;
 
 /** A single number that a rule compares with. */
 public record Threshold(RowRef ref, String id, BigDecimal value, String unit) implements Row {
@@ -62,6 +63,11 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
     /** True when so many times the limit of a shift is stricter than a limit of short time in the same unit. */
     public boolean tightens(Limit shift, Limit peak) {
         return shift.unit() == peak.unit() && shift.value().multiply(value).compareTo(peak.value()) < 0;
+    }
+
+    /** True when the sum of what was compared passes this only together with the bounds of what nobody stated. */
+    public boolean passedOnlyWith(List<Bound> most, List<Ratio> ratios) {
+        return below(Need.sum(ratios, most)) && !below(Need.sum(ratios, List.of()));
     }
 
     private BigDecimal leftBy(Exposure gas, Agent about, Threshold molarVolume) {

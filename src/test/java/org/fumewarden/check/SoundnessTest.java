@@ -26,6 +26,7 @@ import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Bound;
 import org.fumewarden.model.Caution;
@@ -87,6 +88,9 @@ final class SoundnessTest {
                         System.out.println(code + ": " + bounded + " levels told at their bound");
                     }));
             tests.add(DynamicTest.dynamicTest(
+                    code + ": a line that is left out is never milder than one told as unknown",
+                    () -> each(code, tasks / 2, harness::deletedIsNeverMilder)));
+            tests.add(DynamicTest.dynamicTest(
                     code + ": better extraction never leaves more open or asks for more",
                     () -> each(code, tasks / 2, harness::extractionNeverWorsens)));
             tests.add(DynamicTest.dynamicTest(
@@ -133,6 +137,9 @@ final class SoundnessTest {
             Set<String> suitable = suitable(advice);
             if (!suitable.isEmpty()) {
                 count.incrementAndGet();
+            }
+            if (advice.status() == Status.INCOMPLETE && advice.questions().isEmpty()) {
+                broken.add("not settled, and nothing is asked");
             }
             if (!suitable.isEmpty() && !advice.trail().all(Stop.class).isEmpty()) {
                 broken.add("suitable classes in spite of a stop");
@@ -209,7 +216,7 @@ final class SoundnessTest {
             Optional<Bound> bound = unknown.trail().all(Bound.class).stream()
                     .filter(b -> b.question().equals(lost.question()) && b.counted())
                     .min(Comparator.comparing(b -> b.level().divide(b.limit(), MathContext.DECIMAL128)));
-            if (bound.isEmpty()) {
+            if (bound.isEmpty() || asked(unknown, lost.question())) {
                 return Optional.empty();
             }
             count.incrementAndGet();
@@ -235,9 +242,53 @@ final class SoundnessTest {
                     : Optional.of(String.join("; ", broken) + ": " + most + " in " + task.inputs());
         }
 
+        private static boolean asked(Advice advice, String question) {
+            return advice.trail().all(Account.class).stream().anyMatch(a -> a.open() && a.by().equals(question));
+        }
+
         private Task instead(Task task, Input old, Input other) {
             return tasks.task(
                     task.inputs().stream().map(i -> i.equals(old) ? other : i).toList());
+        }
+
+        /** One stated level is left out, or told as unknown. */
+        Optional<String> deletedIsNeverMilder(long seed) {
+            Task task = tasks.task(seed);
+            List<Exposure> levels = task.inputs().stream()
+                    .filter(Exposure.class::isInstance)
+                    .map(Exposure.class::cast)
+                    .toList();
+            if (levels.isEmpty()) {
+                return Optional.empty();
+            }
+            Exposure lost = levels.get(new Random(seed).nextInt(levels.size()));
+            Advice unknown = advisor.advise(instead(task, lost, new Unknown(lost.path(), lost.path())));
+            Advice deleted = advisor.advise(tasks.task(
+                    task.inputs().stream().filter(i -> !i.equals(lost)).toList()));
+            // What the task itself does not give off much of is no hazard of it once its line is gone.
+            if (deleted.trail().all(Hazard.class).stream()
+                    .noneMatch(h -> h.agent().equals(lost.agent()) && h.rank().equals("principal"))) {
+                return Optional.empty();
+            }
+            List<String> broken = new ArrayList<>();
+            if (deleted.status() == Status.COMPLETE && unknown.status() == Status.INCOMPLETE) {
+                broken.add("complete without the line, unknown asks " + unknown.questions());
+            }
+            if (deleted.requiredFactor()
+                            .value()
+                            .compareTo(unknown.requiredFactor().value())
+                    < 0) {
+                broken.add("factor " + deleted.requiredFactor().value() + " without the line, unknown "
+                        + unknown.requiredFactor().value());
+            }
+            Set<String> grown = suitable(deleted);
+            grown.removeAll(suitable(unknown));
+            if (!grown.isEmpty()) {
+                broken.add(grown + " suitable without the line");
+            }
+            return broken.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(String.join("; ", broken) + ": " + lost + " in " + task.inputs());
         }
 
         /** The same task without extraction and behind one that is verified. */
