@@ -27,6 +27,7 @@ public final class RuleFolder {
     private static final String BESIDE = "+beside/";
     /** Before the names of the tables that the program had in place of those of the folder. */
     private static final String PROGRAM = "+program/";
+
     private static final RuleFolder SHIPPED = new RuleFolder("rules", RulePlace.INSIDE, ShippedRuleBase.names());
 
     private final String origin;
@@ -282,12 +283,8 @@ public final class RuleFolder {
 
     /** That no code is here to be chosen. */
     public Problem codeless() {
-        return new Problem(
-                origin,
-                0,
-                "",
-                "holds no code: no folder in it has a code.yaml.",
-                "name the folder that holds shared and a folder for each code.");
+        String remedy = "name the folder that holds shared and a folder for each code.";
+        return new Problem(origin, 0, "", "holds no code: no folder in it has a code.yaml.", remedy);
     }
 
     /** Ids of the codes that can be chosen: the folders that hold a code.yaml. Others are there to be borrowed. */
