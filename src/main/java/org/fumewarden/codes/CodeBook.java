@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.model.Agent;
@@ -132,13 +132,13 @@ public final class CodeBook {
         Map<String, Document> documents = new TreeMap<>();
         Affirmations noted = Affirmations.beside(folder);
         EditedRows edited = EditedRows.in(folder);
-        UnaryOperator<String> editions = Document.editions(documents);
+        Function<String, Document> listed = Document.among(documents);
         for (String part : folders) {
             InputException.gather(problems, () -> documents.putAll(Document.listed(folder, part)));
             for (String name : folder.names(part + "/tables/", ".yaml")) {
                 InputException.gather(problems, () -> {
                     Located table = folder.located(name);
-                    tables.add(new TableReader(folder.origin() + "/" + name, table, noted, edited, editions).read());
+                    tables.add(new TableReader(folder.origin() + "/" + name, table, noted, edited, listed).read());
                     problems.addAll(table.problems());
                 });
             }

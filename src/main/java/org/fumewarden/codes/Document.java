@@ -3,18 +3,32 @@ package org.fumewarden.codes;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 
-/** A document that rules and tables cite. */
-public record Document(String id, String title, String edition) {
+/**
+ * A document that rules and tables cite.
+ *
+ * @param copyOf ids of the documents whose text it repeats: their clauses are found in it
+ */
+public record Document(String id, String title, String edition, Set<String> copyOf) {
     private static final String LIST = "/sources.yaml";
-    private static final Set<String> CELLS = Set.of("id", "title", "edition", "issuer", "read", "url", "note");
+    private static final Set<String> CELLS =
+            Set.of("id", "title", "edition", "issuer", "read", "url", "note", "copy-of");
+    private static final Document UNLISTED = new Document("", "", "", Set.of());
 
-    /** The edition of each document; empty where the list states none. */
-    static UnaryOperator<String> editions(Map<String, Document> documents) {
-        return id -> documents.containsKey(id) && !documents.get(id).edition().equals("not stated")
-                ? documents.get(id).edition()
-                : "";
+    /** Documents by their ids; one that says nothing for an id that is not listed. */
+    static Function<String, Document> among(Map<String, Document> documents) {
+        return id -> documents.getOrDefault(id, UNLISTED);
+    }
+
+    /** A list of no document. */
+    static Document none(String id) {
+        return UNLISTED;
+    }
+
+    /** The edition, empty where the list states none. */
+    String statedEdition() {
+        return edition.equals("not stated") ? "" : edition;
     }
 
     /** The documents listed in one folder of rules, by id; none where it has no list. */
@@ -30,7 +44,7 @@ public record Document(String id, String title, String edition) {
             for (Located item : list.items()) {
                 Map<String, Located> cells = item.entries(CELLS);
                 String id = text(cells, "id");
-                documents.put(id, new Document(id, text(cells, "title"), text(cells, "edition")));
+                documents.put(id, new Document(id, text(cells, "title"), text(cells, "edition"), copies(cells)));
             }
         }
         return documents;
@@ -38,5 +52,9 @@ public record Document(String id, String title, String edition) {
 
     private static String text(Map<String, Located> cells, String name) {
         return cells.containsKey(name) ? cells.get(name).text() : "";
+    }
+
+    private static Set<String> copies(Map<String, Located> cells) {
+        return cells.containsKey("copy-of") ? Set.copyOf(cells.get("copy-of").words()) : Set.of();
     }
 }

@@ -24,7 +24,7 @@ final class DutyReader {
         String id = row.text("id");
         List<DutyCondition> conditions = new ArrayList<>();
         for (Located when : row.items("when")) {
-            RowReader condition = new RowReader(when, "duty", row.ref(id).citation(), source -> "");
+            RowReader condition = new RowReader(when, "duty", row.ref(id).citation(), Document::none);
             String circumstance = condition.text("fact");
             RowRef place = row.ref(id + "/" + conditions.size());
             conditions.add(new DutyCondition(place, id, circumstance, condition.words("is")));

@@ -127,7 +127,7 @@ public final class RowAffirmer {
             if (name.matches("[^/]+/tables/[^/]+\\.yaml")) {
                 Located root = base.located(name);
                 TableFile table =
-                        new TableReader(base.origin() + "/" + name, root, affirmations, edited, source -> "").read();
+                        new TableReader(base.origin() + "/" + name, root, affirmations, edited, Document::none).read();
                 root.settle();
                 for (DatedRow row : table.rows()) {
                     known.add(row.row().ref().address() + (row.inForce(on) ? "" : FROM + row.from()));

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
@@ -30,12 +30,12 @@ final class RowReader {
     private final Map<String, Located> cells;
     private final String table;
     private final Citation whole;
-    private final UnaryOperator<String> editions;
+    private final Function<String, Document> documents;
     private final Map<String, Compared> compared;
     private final Set<String> used = new HashSet<>();
 
-    RowReader(Located place, String table, Citation whole, UnaryOperator<String> editions) {
-        this(place, table, whole, editions, Map.of());
+    RowReader(Located place, String table, Citation whole, Function<String, Document> documents) {
+        this(place, table, whole, documents, Map.of());
     }
 
     /** A reader of a row whose values somebody affirmed or edited, by the key of the row. */
@@ -43,13 +43,13 @@ final class RowReader {
             Located place,
             String table,
             Citation whole,
-            UnaryOperator<String> editions,
+            Function<String, Document> documents,
             Map<String, Compared> compared) {
         this.place = place;
         this.cells = place.entries();
         this.table = table;
         this.whole = whole;
-        this.editions = editions;
+        this.documents = documents;
         this.compared = compared;
     }
 
@@ -220,7 +220,7 @@ final class RowReader {
 
     /**
      * The address and citation of this row: those of the table unless the row has its own. A row of another document never takes
-     * the clause of the table, which would be a false place, and its edition is that of its document.
+     * the clause of the table, which would be a false place, unless it is a copy; and its edition is that of its document.
      */
     RowRef ref(String key) {
         return ref(key, "");
@@ -232,9 +232,10 @@ final class RowReader {
                 .flatMap(TableReader::confidence)
                 .orElse(whole.confidence());
         String source = text("source", whole.source());
-        boolean elsewhere = !source.equals(whole.source());
+        Document document = documents.apply(source);
+        boolean elsewhere = !source.equals(whole.source()) && !document.copyOf().contains(whole.source());
         String clause = text("clause", elsewhere ? Citation.NO_PLACE : whole.clause());
-        String edition = text("edition", elsewhere ? editions.apply(source) : whole.edition());
+        String edition = text("edition", elsewhere ? document.statedEdition() : whole.edition());
         Citation own = new Citation(source, clause, edition, confidence);
         Compared found = compared.getOrDefault(key, Compared.AS_WRITTEN);
         String where = cells.containsKey(BESIDE) ? " (" + text(BESIDE) + ")" : "";

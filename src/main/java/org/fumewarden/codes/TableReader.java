@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Row;
@@ -41,20 +40,24 @@ final class TableReader {
     private final String file;
     private final Affirmations affirmations;
     private final EditedRows edited;
-    private final UnaryOperator<String> editions;
+    private final Function<String, Document> documents;
 
     TableReader(String file, Located root) {
-        this(file, root, Affirmations.none(), new EditedRows(), source -> "");
+        this(file, root, Affirmations.none(), new EditedRows(), Document::none);
     }
 
     /**
      * A reader of one table of somebody's rules.
      *
-     * @param editions of the documents, by id; empty where none is known
+     * @param documents of the documents, by id; empty where none is known
      */
     TableReader(
-            String file, Located root, Affirmations affirmations, EditedRows edited, UnaryOperator<String> editions) {
-        this.editions = editions;
+            String file,
+            Located root,
+            Affirmations affirmations,
+            EditedRows edited,
+            Function<String, Document> documents) {
+        this.documents = documents;
         this.edited = edited;
         this.affirmations = affirmations;
         this.file = file;
@@ -127,7 +130,7 @@ final class TableReader {
             LocalDate first,
             LocalDate end,
             List<String> seconds) {
-        RowReader reader = new RowReader(item, table, citation, editions);
+        RowReader reader = new RowReader(item, table, citation, documents);
         List<Row> read = kind.apply(reader);
         LocalDate from = reader.from().orElse(first);
         LocalDate until = reader.until().orElse(end);
@@ -138,7 +141,7 @@ final class TableReader {
         reader.finish();
         Map<String, Compared> compared = compared(read, item, from);
         List<Row> known =
-                compared.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, editions, compared));
+                compared.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, documents, compared));
         return known.stream()
                 .map(r -> new DatedRow(
                         r,
@@ -167,7 +170,7 @@ final class TableReader {
 
     private Question question(Located item) {
         RowReader reader =
-                new RowReader(item, "questions", new Citation("questions", "-", "-", Confidence.READ), editions);
+                new RowReader(item, "questions", new Citation("questions", "-", "-", Confidence.READ), documents);
         String id = reader.text("id");
         Map<String, String> choices = new LinkedHashMap<>();
         for (Located choice : reader.items("choices")) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.fumewarden.model.Citation;
 import org.junit.jupiter.api.Test;
 
@@ -23,6 +24,7 @@ final class RowPlaceTest {
               - {agent: cobalt, unit: mg/m3, twa: 1, source: copy, clause: "page 4"}
               - {agent: tin, unit: mg/m3, twa: 2, source: copy, clause: "page 5", edition: "1st"}
               - {agent: silver, unit: mg/m3, twa: 1, source: unlisted}
+              - {agent: copper, unit: mg/m3, twa: 1, source: twin}
             """;
 
     @Test
@@ -33,12 +35,16 @@ final class RowPlaceTest {
                         root,
                         Affirmations.none(),
                         new EditedRows(),
-                        Document.editions(Map.of("copy", new Document("copy", "A copy", "May 1994"))))
+                        Document.among(Map.of(
+                                "copy", new Document("copy", "A copy", "May 1994", Set.of()),
+                                "twin", new Document("twin", "The law again", "2025", Set.of("law")))))
                 .read().rows().stream()
                         .map(row -> row.row().ref().citation())
                         .map(Citation::place)
                         .toList();
         root.settle();
-        assertEquals(List.of("Table Z-1, 2024", "May 1994", "page 4, May 1994", "page 5, 1st", ""), places);
+        assertEquals(
+                List.of("Table Z-1, 2024", "May 1994", "page 4, May 1994", "page 5, 1st", "", "Table Z-1, 2024"),
+                places);
     }
 }

@@ -103,8 +103,7 @@ final class TextSheetTest {
                 .toList();
         assertFalse(values.isEmpty(), tour.toString());
         for (Citation value : values) {
-            String place = base.book().documents().get(value.source()).title() + ", " + value.clause() + ", "
-                    + value.edition();
+            String place = base.book().documents().get(value.source()).title() + ", " + value.place();
             assertTrue(annex.contains(place), tour + ": " + place);
         }
     }
