@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.fumewarden.codes.Document;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
@@ -15,7 +17,6 @@ import org.fumewarden.codes.YamlFiles;
 /** The documents that rules and tables may cite. */
 record SourceList(String file, Set<String> ids, List<Problem> problems) {
     private static final String LIST = "shared/sources.yaml";
-    private static final Set<String> CELLS = Set.of("id", "title", "edition", "issuer", "read", "url", "note");
     private static final List<String> REQUIRED = List.of("id", "title", "edition", "issuer", "read");
 
     /**
@@ -45,7 +46,7 @@ record SourceList(String file, Set<String> ids, List<Problem> problems) {
         }
         Set<String> ids = new TreeSet<>();
         for (Located item : items) {
-            Map<String, Located> cells = item.entries(CELLS);
+            Map<String, Located> cells = item.entries(Document.CELLS);
             for (String required : REQUIRED) {
                 if (!cells.containsKey(required) || cells.get(required).text().isEmpty()) {
                     item.complain("lacks \"" + required + "\".", "add " + required + ": \"...\".");
@@ -54,6 +55,11 @@ record SourceList(String file, Set<String> ids, List<Problem> problems) {
             if (cells.containsKey("id") && !ids.add(cells.get("id").text())) {
                 item.complain("is listed twice: " + cells.get("id").text() + ".", "keep one of the two.");
             }
+        }
+        for (Located item : items) {
+            Optional.ofNullable(item.entries(Document.CELLS).get("copy-of")).ifPresent(copied -> copied.words().stream()
+                    .filter(id -> !ids.contains(id))
+                    .forEach(id -> copied.complain("names no document: " + id + ".", Nearest.remedy(id, ids))));
         }
         return new SourceList(file, ids, List.copyOf(root.problems()));
     }

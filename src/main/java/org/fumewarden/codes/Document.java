@@ -12,8 +12,10 @@ import java.util.function.Function;
  */
 public record Document(String id, String title, String edition, Set<String> copyOf) {
     private static final String LIST = "/sources.yaml";
-    private static final Set<String> CELLS =
+    /** What the list may say of a document. */
+    public static final Set<String> CELLS =
             Set.of("id", "title", "edition", "issuer", "read", "url", "note", "copy-of");
+
     private static final Document UNLISTED = new Document("", "", "", Set.of());
 
     /** Documents by their ids; one that says nothing for an id that is not listed. */
