@@ -45,8 +45,10 @@ record SourceList(String file, Set<String> ids, List<Problem> problems) {
             }
         }
         Set<String> ids = new TreeSet<>();
+        List<Located> copies = new ArrayList<>();
         for (Located item : items) {
             Map<String, Located> cells = item.entries(Document.CELLS);
+            Optional.ofNullable(cells.get("copy-of")).ifPresent(copies::add);
             for (String required : REQUIRED) {
                 if (!cells.containsKey(required) || cells.get(required).text().isEmpty()) {
                     item.complain("lacks \"" + required + "\".", "add " + required + ": \"...\".");
@@ -56,11 +58,9 @@ record SourceList(String file, Set<String> ids, List<Problem> problems) {
                 item.complain("is listed twice: " + cells.get("id").text() + ".", "keep one of the two.");
             }
         }
-        for (Located item : items) {
-            Optional.ofNullable(item.entries(Document.CELLS).get("copy-of")).ifPresent(copied -> copied.words().stream()
-                    .filter(id -> !ids.contains(id))
-                    .forEach(id -> copied.complain("names no document: " + id + ".", Nearest.remedy(id, ids))));
-        }
+        copies.forEach(copied -> copied.words().stream()
+                .filter(id -> !ids.contains(id))
+                .forEach(id -> copied.complain("names no document: " + id + ".", Nearest.remedy(id, ids))));
         return new SourceList(file, ids, List.copyOf(root.problems()));
     }
 
