@@ -69,17 +69,19 @@ final class AdviceWriter {
 
     Advice write() {
         RequiredFactor required = requiredFactor();
+        Status status = status();
+        List<Reason> conflicts = conflicts();
         List<Respirator> respirators = new RespiratorWriter(book, figures, trail)
                 .write().stream()
-                        .map(r -> status() == Status.CONFLICT ? r.undecided(conflicts()) : r)
+                        .map(r -> status == Status.CONFLICT ? r.undecided(conflicts) : r)
                         .toList();
-        BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status());
+        BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status);
         ComparedLater compare = new ComparedLater(values::untried);
         Advice advice = new Advice(
                 task.title(),
                 task.code(),
                 task.on(),
-                status(),
+                status,
                 required,
                 new AccountWriter(book.vocabulary(), figures, task.inputs(), trail).write(),
                 interim(),
@@ -93,7 +95,7 @@ final class AdviceWriter {
                 checks(),
                 cautions(),
                 questions(),
-                conflicts(),
+                conflicts,
                 compare,
                 task.register(),
                 codeUsed(values),

@@ -25,4 +25,9 @@ public final class Concentrations {
         }
         return level.multiply(molarMass).divide(molarVolume.value(), MathContext.DECIMAL64);
     }
+
+    /** True when a level is above a bound that is given in a unit of its own. */
+    static boolean above(BigDecimal level, Unit from, BigDecimal bound, Unit to, Agent agent, Threshold molarVolume) {
+        return convert(level, from, to, agent, molarVolume).compareTo(bound) > 0;
+    }
 }

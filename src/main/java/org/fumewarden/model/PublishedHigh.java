@@ -28,9 +28,6 @@ public record PublishedHigh(
     /** True when a stated level is above it; never for a gas of no known molar mass against dust, whose part it cannot be. */
     public boolean passedBy(Exposure stated, Agent about, Threshold molarVolume) {
         boolean comparable = stated.unit() == unit || about.molarMass().isPresent();
-        return comparable
-                && Concentrations.convert(stated.level(), stated.unit(), unit, about, molarVolume)
-                                .compareTo(value)
-                        > 0;
+        return comparable && Concentrations.above(stated.level(), stated.unit(), value, unit, about, molarVolume);
     }
 }

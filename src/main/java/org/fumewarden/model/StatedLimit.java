@@ -19,9 +19,7 @@ public record StatedLimit(String agent, Averaging averaging, BigDecimal value, U
 
     /** True when the exposure, in whatever unit it was given, is above this limit. */
     public boolean passedBy(Exposure exposure, Agent about, Threshold molarVolume) {
-        return Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume)
-                        .compareTo(value)
-                > 0;
+        return Concentrations.above(exposure.level(), exposure.unit(), value, unit, about, molarVolume);
     }
 
     /** True when the exposure is of a shorter time than this limit, and not above it. */

@@ -22,8 +22,6 @@ public record Stretch(String agent, Averaging averaging, BigDecimal level, Unit 
 
     /** True when the stretch proves more than the level that is told for that time. */
     public boolean above(Exposure told, Agent about, Threshold molarVolume) {
-        return Concentrations.convert(level, unit, told.unit(), about, molarVolume)
-                        .compareTo(told.level())
-                > 0;
+        return Concentrations.above(level, unit, told.level(), told.unit(), about, molarVolume);
     }
 }

@@ -241,17 +241,7 @@ final class ValuesUntilTest {
     /** The advice of another day; none before any list of the code. */
     private static Optional<Advice> advice(Advisor advisor, Task task, LocalDate day) {
         try {
-            return Optional.of(advisor.advise(new Task(
-                    task.title(),
-                    task.code(),
-                    day,
-                    task.inputs(),
-                    task.readings(),
-                    task.file(),
-                    task.lines(),
-                    task.curves(),
-                    task.breakthroughs(),
-                    task.register())));
+            return Optional.of(advisor.advise(task.onDay(day)));
         } catch (InputException e) {
             return Optional.empty();
         }
