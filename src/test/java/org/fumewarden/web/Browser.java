@@ -114,6 +114,12 @@ final class Browser {
                                         reducedMotion ? "reduce" : "no-preference"))));
     }
 
+    /** Asks for these addresses fail from now on; without any, all are answered again. */
+    void holdsBack(String... addresses) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand("Network.setBlockedURLs", Map.of("urls", List.of(addresses)));
+    }
+
     /** Opens a place of the page with nothing kept from before but one starting task, or none. */
     void show(WebServer server, String place, String start) {
         show(server, place, start, "en");

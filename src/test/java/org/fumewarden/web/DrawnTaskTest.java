@@ -53,6 +53,21 @@ class DrawnTaskTest extends OnThePage {
         assertTrue(((Number) browser.run("return document.documentElement.scrollWidth")).intValue() <= 360);
     }
 
+    /** What stands on the page while the server is slow, and stays when it does not answer. */
+    @ParameterizedTest
+    @ValueSource(strings = {"light", "dark"})
+    void theAnswerShownBeforeTheSheetComesCanBeRead(String theme) throws IOException {
+        browser.prefers(theme, true);
+        browser.holdsBack("*/api/sheet");
+        try {
+            show("advice", "stainless-brackets", "", "en");
+            browser.find(".sheet > .plate .state");
+            assertEquals(List.of(), browser.violations());
+        } finally {
+            browser.holdsBack();
+        }
+    }
+
     @Test
     void theUnitInUseIsDrawnOverItsShift() throws IOException {
         show("advice", "shift-that-lasts", "", "de");
