@@ -51,7 +51,7 @@ import org.junit.jupiter.api.TestFactory;
  * worse neighbours, every twentieth shuffled. The gate takes some hundred.
  */
 final class SoundnessTest {
-    private static final int TASKS = Extent.of(400, 2000, 400_000);
+    private static final int TASKS = Extent.of(200, 2000, 400_000);
     private static final long SEED = Extent.SEED;
 
     /** Questions that are not asked of everybody, and the caution that stands on the sheet where nobody answered. */
