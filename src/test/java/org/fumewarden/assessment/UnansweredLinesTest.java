@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
  * The rate of wire is not tried: no range of answers bounds it, so the highest fume rate held of the process counts.
  */
 class UnansweredLinesTest {
-    private static final int TASKS = Extent.of(15, 150, 3000);
+    private static final int TASKS = Extent.of(50, 500, 10_000);
     private static final CodeBook BOOK = CodeBook.read(RuleFolder.at(Path.of("rules")), "gb");
     private static final ExposureTables FIGURES = new ExposureTables(BOOK.rows(LocalDate.of(2026, 11, 29)));
     private static final TaskReader READER = new TaskReader(BOOK.vocabulary());
