@@ -35,7 +35,6 @@ import org.fumewarden.model.Condition;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Input;
-import org.fumewarden.model.Judged;
 import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Stop;
 import org.fumewarden.model.Unit;
@@ -210,10 +209,7 @@ final class SoundnessTest {
                     .filter(Exposure.class::isInstance)
                     .map(Exposure.class::cast)
                     .toList();
-            // Known to be broken: under gb any judgement, though of a side agent, lifts the floor of brazing behind
-            // verified
-            // extraction (GB-NEED-060).
-            if (levels.isEmpty() || task.inputs().stream().anyMatch(Judged.class::isInstance)) {
+            if (levels.isEmpty()) {
                 return Optional.empty();
             }
             Exposure lost = levels.get(new Random(seed).nextInt(levels.size()));
