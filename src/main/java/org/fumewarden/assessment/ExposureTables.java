@@ -21,6 +21,7 @@ import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Concentrations;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Limit;
+import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Threshold;
 import org.fumewarden.model.Unit;
@@ -88,6 +89,15 @@ public final class ExposureTables {
                 .mapToDouble(t -> t.value().doubleValue())
                 .findFirst()
                 .orElseThrow(() -> absent(threshold));
+    }
+
+    /** What a quantity of an estimate may be. */
+    Optional<QuantityRange> range(String quantity, String of, String with) {
+        return all(QuantityRange.class)
+                .filter(r -> r.quantity().equals(quantity)
+                        && r.of().equals(of)
+                        && r.with().equals(with))
+                .findFirst();
     }
 
     /** Without this number nothing can be reckoned: its table ended, and none follows. */

@@ -28,12 +28,11 @@ import org.fumewarden.model.QuantityRange;
 final class PublishedLevels {
     static final String FUME = "welding-fume";
     static final String PART_OF_FUME = "part-of-" + FUME;
-    private static final String SOLID_WIRE = "solid-wire-processes";
     private static final double TAIL = StandardNormal.quantile(Compliance.COVERAGE);
 
+    private final ExposureTables figures;
     private final List<PublishedExposure> rows;
-    private final List<QuantityRange> ranges;
-    private final Set<String> solidWire = new TreeSet<>();
+    private final Consumables consumables;
     /** Asked for over and over, by many threads. */
     private final Map<String, Double> singles = new ConcurrentHashMap<>();
 
@@ -42,13 +41,13 @@ final class PublishedLevels {
 
     /** Whether an estimate or the samples joined to published levels ask for this member of a set. */
     static boolean reads(Member member) {
-        return Set.of(SOLID_WIRE, PART_OF_FUME).contains(member.set());
+        return Set.of(Consumables.SOLID_WIRE, PART_OF_FUME).contains(member.set());
     }
 
     PublishedLevels(ExposureTables figures) {
         rows = figures.all(PublishedExposure.class).toList();
-        ranges = figures.all(QuantityRange.class).toList();
-        figures.all(Member.class).filter(m -> m.set().equals(SOLID_WIRE)).forEach(m -> solidWire.add(m.item()));
+        this.figures = figures;
+        consumables = new Consumables(figures);
     }
 
     /**
@@ -76,6 +75,10 @@ final class PublishedLevels {
 
     private record Asked(String process, String agent, boolean enclosed) {}
 
+    Consumables consumables() {
+        return consumables;
+    }
+
     /** A figure of the spreads that the joining rests on, as a variance of logarithms. */
     double variance(String quantity) {
         double log = Math.log(figure(quantity));
@@ -94,11 +97,7 @@ final class PublishedLevels {
     }
 
     Optional<QuantityRange> range(String quantity, String of, String with) {
-        return ranges.stream()
-                .filter(r -> r.quantity().equals(quantity)
-                        && r.of().equals(of)
-                        && r.with().equals(with))
-                .findFirst();
+        return figures.range(quantity, of, with);
     }
 
     /** The level of an agent where a process is done; empty when nothing at all is held. */
@@ -157,13 +156,13 @@ final class PublishedLevels {
 
     /** The share by the consumable named, else by the usual one, else by those of the studies, else as the fume usually has. */
     private OptionalDouble shareOf(String agent, String process, Optional<String> named, String base) {
-        OptionalDouble share = named.or(() -> usualConsumable(process, base))
-                .map(c -> share(agent, c, process))
+        OptionalDouble share = named.or(() -> consumables.usual(process, base))
+                .map(c -> consumables.share(agent, c, process))
                 .orElse(OptionalDouble.empty());
         if (share.isEmpty() && named.isEmpty()) {
             share = rows.stream()
                     .filter(r -> is(r, process, agent) && r.metal().equals(base))
-                    .flatMapToDouble(r -> share(r.agent(), r.consumable(), r.process()).stream())
+                    .flatMapToDouble(r -> consumables.share(r.agent(), r.consumable(), r.process()).stream())
                     .map(Math::log)
                     .average();
             share = share.isPresent() ? OptionalDouble.of(Math.exp(share.getAsDouble())) : share;
@@ -176,24 +175,10 @@ final class PublishedLevels {
                         .orElse(OptionalDouble.empty());
     }
 
-    /** The wire or electrode that is usual for a process on a base metal. */
-    Optional<String> usualConsumable(String process, String base) {
-        return ranges.stream()
-                .filter(r -> r.quantity().equals("usual-on-" + base) && r.of().equals(process))
-                .map(QuantityRange::with)
-                .findFirst();
-    }
-
-    /** The wires and electrodes whose fume is held. */
-    Stream<String> consumables() {
-        return ranges.stream()
-                .filter(r -> r.quantity().equals("fume-per-consumable"))
-                .map(QuantityRange::of)
-                .distinct();
-    }
-
     private OptionalDouble shareOf(PublishedExposure row) {
-        return row.agent().equals(FUME) ? OptionalDouble.of(1) : share(row.agent(), row.consumable(), row.process());
+        return row.agent().equals(FUME)
+                ? OptionalDouble.of(1)
+                : consumables.share(row.agent(), row.consumable(), row.process());
     }
 
     /** The highest published 95th percentile of fume in enclosed places, whatever the process. */
@@ -203,32 +188,6 @@ final class PublishedLevels {
                 .mapToDouble(
                         r -> r.centre().doubleValue() * Math.pow(r.deviation().doubleValue(), TAIL))
                 .max();
-    }
-
-    /** The share of an agent in the fume by laboratory figures of its consumable; solid wires stand for each other. */
-    OptionalDouble share(String agent, String consumable, String process) {
-        List<String> with = new ArrayList<>(List.of(process));
-        if (solidWire.contains(process)) {
-            with.addAll(solidWire);
-        }
-        String metal = metal(agent).equals("chromium-iii") ? "chromium" : metal(agent);
-        for (String each : with) {
-            Optional<Double> whole = value("fume-per-consumable", consumable, each);
-            Optional<Double> part = value(metal + "-per-consumable", consumable, each)
-                    .or(() -> metal.equals("chromium-vi")
-                            ? value("chromium-per-consumable", consumable, each)
-                                    .flatMap(c -> value("chromium-vi-share-of-chromium", each, "any")
-                                            .map(s -> s * c))
-                            : Optional.empty());
-            if (whole.isPresent() && part.isPresent()) {
-                return OptionalDouble.of(part.get() / whole.get());
-            }
-        }
-        return OptionalDouble.empty();
-    }
-
-    private Optional<Double> value(String quantity, String of, String with) {
-        return range(quantity, of, with).map(r -> r.high().doubleValue());
     }
 
     /**
