@@ -106,17 +106,23 @@ public final class RoomEstimate {
         steps.add("A welding helmet without supplied air gets no credit. Time outside the task counts like the task.");
         RoomRatio ratio = new RoomRatio(answers, published, steps, lacks, false);
         Joined most = named.isEmpty() ? worst(process.get(), agent, enclosed, base, level.get()) : level.get();
+        Optional<Screening> whole = whole(agent);
         Optional<Screening> found = moved(agent, process.get(), place.get(), level.get(), fume, ratio)
+                .map(f -> whole.map(f::within).orElse(f))
                 .map(f -> atWorst(f, most, fume, agent, process.get(), place.get()));
-        return new Result(found.map(f -> whole(agent).map(f::within).orElse(f)), lacks, unit);
+        return new Result(found, lacks, unit);
     }
 
-    /** What counts is not below the figure that the worst answers to the open lines would give. */
+    /** What counts is not below the figure that the worst answers to the open lines would give, as far as the whole allows. */
     private Screening atWorst(
             Screening usual, Joined level, Optional<Joined> fume, String agent, String process, String place) {
         RoomRatio ratio = new RoomRatio(answers, published, steps, lacks, true);
         double worst = moved(agent, process, place, level, fume, ratio)
                 .flatMap(w -> w.governing().value())
+                .map(w -> usual.whole()
+                        .flatMap(all -> all.governing().value())
+                        .map(all -> Math.min(all, w))
+                        .orElse(w))
                 .orElseThrow();
         if (usual.governing().value().orElseThrow() >= worst) {
             return usual;

@@ -15,6 +15,8 @@ import java.util.TreeMap;
 import org.fumewarden.Extent;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.exposure.Screening;
+import org.fumewarden.model.Figures;
 import org.fumewarden.task.TaskReader;
 import org.fumewarden.task.TaskTree;
 import org.junit.jupiter.api.Test;
@@ -45,12 +47,16 @@ class UnansweredLinesTest {
             List.of("welding-fume", "manganese-respirable", "nickel", "chromium-vi", "ozone", "carbon-monoxide");
 
     private static OptionalDouble counts(Map<String, String> task, Map<String, String> estimate, String agent) {
-        String text = "title: t\ncode: gb\non: 2026-11-29\ntask: " + map(task) + "\nestimate: " + map(estimate) + "\n";
-        return RoomEstimate.of(READER.read(TaskTree.parse("task", text), "gb", Optional.empty()), FIGURES, agent)
-                .screening()
+        return screening(task, estimate, agent)
                 .flatMap(s -> s.governing().value())
                 .map(OptionalDouble::of)
                 .orElse(OptionalDouble.empty());
+    }
+
+    private static Optional<Screening> screening(Map<String, String> task, Map<String, String> estimate, String agent) {
+        String text = "title: t\ncode: gb\non: 2026-11-29\ntask: " + map(task) + "\nestimate: " + map(estimate) + "\n";
+        return RoomEstimate.of(READER.read(TaskTree.parse("task", text), "gb", Optional.empty()), FIGURES, agent)
+                .screening();
     }
 
     private static String map(Map<String, String> of) {
@@ -102,6 +108,18 @@ class UnansweredLinesTest {
             }
         }
         assertTrue(held > 7 * TASKS && raised > held / 4, held + " compared, " + raised + " raised");
+    }
+
+    @Test
+    void theFigureThatIsSaidToCountIsTheOneThatCounts() {
+        Map<String, String> task = Map.of(
+                "process", "mag-solid-wire", "base-metal", "mild-steel", "place", "indoors", "time-on-task", "4 h");
+        for (String agent : List.of("welding-fume", "iron-oxide", "manganese-respirable")) {
+            Screening found = screening(task, Map.of("arc-time", "30 %"), agent).orElseThrow();
+            String counted =
+                    "Counted: " + Figures.shown(found.governing().value().orElseThrow()) + " mg/m3,";
+            assertTrue(found.provenance().startsWith(counted), counted + " " + found.provenance());
+        }
     }
 
     @Test
