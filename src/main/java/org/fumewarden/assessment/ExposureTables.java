@@ -38,6 +38,8 @@ public final class ExposureTables {
 
     private final Map<String, Row> byAddress = new HashMap<>();
 
+    private volatile PublishedLevels published;
+
     public ExposureTables(List<Row> rows) {
         for (Row row : rows) {
             this.rows.computeIfAbsent(row.getClass(), kind -> new ArrayList<>()).add(row);
@@ -60,6 +62,14 @@ public final class ExposureTables {
     /** The rows of a kind, in the order of tables and rows. */
     public <R extends Row> Stream<R> all(Class<R> kind) {
         return rows.getOrDefault(kind, List.of()).stream().map(kind::cast);
+    }
+
+    /** What published studies say by these rows; pooled once, since an estimate asks for it many times. */
+    PublishedLevels published() {
+        if (published == null) {
+            published = new PublishedLevels(this);
+        }
+        return published;
     }
 
     /** The row at an address, if one is in force. */

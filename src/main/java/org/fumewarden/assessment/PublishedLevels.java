@@ -2,7 +2,6 @@ package org.fumewarden.assessment;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.fumewarden.exposure.BestPrediction;
 import org.fumewarden.exposure.Compliance;
@@ -34,10 +34,11 @@ final class PublishedLevels {
     private final List<PublishedExposure> rows;
     private final List<QuantityRange> ranges;
     private final Set<String> solidWire = new TreeSet<>();
-    /** Asked for over and over by the pooling. */
-    private final Map<String, Double> singles = new HashMap<>();
+    /** Asked for over and over, by many threads. */
+    private final Map<String, Double> singles = new ConcurrentHashMap<>();
 
-    private final Map<String, Optional<Pooling.Base>> bases = new HashMap<>();
+    private final Map<String, Optional<Pooling.Base>> bases = new ConcurrentHashMap<>();
+    private final Map<Asked, Joined> pools = new ConcurrentHashMap<>();
 
     /** Whether an estimate or the samples joined to published levels ask for this member of a set. */
     static boolean reads(Member member) {
@@ -72,6 +73,8 @@ final class PublishedLevels {
             return new Joined(log + by, variance, studies);
         }
     }
+
+    private record Asked(String process, String agent, boolean enclosed) {}
 
     /** A figure of the spreads that the joining rests on, as a variance of logarithms. */
     double variance(String quantity) {
@@ -108,19 +111,25 @@ final class PublishedLevels {
         if (share.isEmpty() || base(process).isEmpty()) {
             return direct;
         }
-        Joined open = pooled(process, agent, false, share.getAsDouble());
+        double log = Math.log(share.getAsDouble());
+        Joined open = pooled(new Asked(process, agent, false)).moved(log);
         if (!enclosed) {
             return join(Optional.of(open), direct);
         }
-        Joined inside = pooled(process, agent, true, share.getAsDouble());
+        Joined inside = pooled(new Asked(process, agent, true)).moved(log);
         return join(Optional.of(inside.moved(Math.max(0, open.log() - inside.log()))), direct);
     }
 
-    private Joined pooled(String process, String agent, boolean enclosed, double share) {
+    /** The level of the fume where the agent is what counts, before its share. */
+    private Joined pooled(Asked asked) {
+        return pools.computeIfAbsent(asked, this::pool);
+    }
+
+    private Joined pool(Asked asked) {
         List<Pooling.Point> points = new ArrayList<>();
         rows.stream()
-                .filter(r ->
-                        base(r.process()).isPresent() && (enclosed || !r.place().equals("enclosed")))
+                .filter(r -> base(r.process()).isPresent()
+                        && (asked.enclosed() || !r.place().equals("enclosed")))
                 .forEach(r -> shareOf(r)
                         .ifPresent(s -> points.add(new Pooling.Point(
                                 r.process(),
@@ -131,14 +140,15 @@ final class PublishedLevels {
                                 log(r) - Math.log(s)))));
         BestPrediction found = new Pooling(points, p -> base(p).orElseThrow(), this::variance)
                 .at(
-                        new Pooling.Point(process, pooledAs(agent), enclosed, "", "", 0),
+                        new Pooling.Point(asked.process(), pooledAs(asked.agent()), asked.enclosed(), "", "", 0),
                         Math.log(figure("start-level")),
                         figure("start-slope"));
         Set<String> own = new TreeSet<>();
         rows.stream()
-                .filter(r -> is(r, process, agent) && (enclosed || !r.place().equals("enclosed")))
+                .filter(r -> is(r, asked.process(), asked.agent())
+                        && (asked.enclosed() || !r.place().equals("enclosed")))
                 .forEach(r -> own.add(r.study()));
-        return new Joined(found.off() + Math.log(share), found.variance(), own);
+        return new Joined(found.off(), found.variance(), own);
     }
 
     private static String pooledAs(String agent) {

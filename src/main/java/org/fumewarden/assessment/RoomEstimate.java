@@ -45,7 +45,7 @@ public final class RoomEstimate {
         this.task = task;
         this.answers = new Answers(task);
         this.figures = figures;
-        this.published = new PublishedLevels(figures);
+        this.published = figures.published();
     }
 
     /**
