@@ -80,6 +80,7 @@ public final class LineAdvisor {
         try {
             Advice advice = advise(tree(entry));
             return outcome(entry, Fate.ADVISED, json -> {
+                AdviceJson.changed(desk(advice.code()).advisor().base().book().changedFolder(), json);
                 json.writeFieldName("advice");
                 form.write(advice, json);
             });

@@ -76,7 +76,7 @@ public final class RuleBaseCheck {
             return notRun(missing, folder, files.size());
         }
         List<Problem> looked = new ArrayList<>(Lint.check(folder, sources(folder, sources, problems)));
-        looked.addAll(Affirmations.voided(whole, folder, today));
+        looked.addAll(Affirmations.voided(whole, folder));
         looked.addAll(DaysToCome.in(folder, today));
         looked.addAll(TypedValues.check(folder));
         looked.addAll(names(folder));
@@ -131,7 +131,7 @@ public final class RuleBaseCheck {
     public static List<Problem> lint(RuleFolder folder, Path sources) {
         try {
             List<Problem> problems = new ArrayList<>(Lint.check(folder, SourceList.read(sources)));
-            problems.addAll(Affirmations.voided(folder, folder, LocalDate.MAX));
+            problems.addAll(Affirmations.voided(folder, folder));
             return List.copyOf(problems);
         } catch (InputException e) {
             return e.problems();

@@ -197,7 +197,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     private byte[] sheet(Bench bench, Advice advice) {
         return switch (format) {
-            case json -> AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8);
+            case json -> AdviceJson.write(advice, changed).getBytes(StandardCharsets.UTF_8);
             case text -> TextForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case html -> HtmlForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case pdf -> PdfSheet.write(HtmlForm.write(paper(bench, advice)));

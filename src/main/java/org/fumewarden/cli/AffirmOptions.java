@@ -2,6 +2,7 @@ package org.fumewarden.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RowAffirmer;
@@ -17,6 +18,12 @@ final class AffirmOptions {
                     "Row that was compared with its document, for example gb-limits#cadmium/twa; a row that begins on a day to "
                             + "come with that day, such as \"eu-limits-carcinogens#cadmium/twa from 2027-07-11\".")
     private String row;
+
+    @Option(
+            names = "--value",
+            paramLabel = "VALUE",
+            description = "What the document gives, such as 0.025 or \"0.025 mg/m3\": the row must have the same.")
+    private String value;
 
     @Option(names = "--by", required = true, paramLabel = "NAME", description = "Who compared it.")
     private String by;
@@ -53,8 +60,12 @@ final class AffirmOptions {
             throw new InputException(new Problem(
                     "--on", 0, "", "is a day to come: " + day + ".", "give the day on which the row was compared."));
         }
-        RowAffirmer.Written written = new RowAffirmer(rules).affirm(row, by, day, document, place);
-        return written.file() + " " + String.join(" ", written.addresses()) + "\n  was "
+        RowAffirmer.Written written =
+                new RowAffirmer(rules).affirm(row, Optional.ofNullable(value), by, day, document, place);
+        String other = written.other().isEmpty()
+                ? ""
+                : "\n  Compared with " + document + "; the document of the row is another: " + written.other() + ".";
+        return written.file() + "\n  " + String.join("\n  ", written.rows()) + other + "\n  was "
                 + written.before().key() + ", counts as " + written.after().key() + " now: affirmed by " + by + " on "
                 + day + " against " + document + ", " + place
                 + "\n  It holds for the value compared and for no other; have it reviewed before it is shared.\n";

@@ -69,7 +69,7 @@ final class TaskOptions {
 
     /** The same when its rules or tables are others; who affirmed those of the program changed none. */
     Optional<String> changed(CodeBook book) {
-        return folder().changed(book.folders());
+        return book.changedFolder();
     }
 
     /** Says, where advice goes out without a sheet, that somebody changed the rules of a folder. */

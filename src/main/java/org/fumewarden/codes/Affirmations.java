@@ -58,11 +58,16 @@ public final class Affirmations {
                 cells.get(cell).complain("says nothing.", "write in words who compared what with which place.");
             }
         }
+        Optional<LocalDate> on = Optional.ofNullable(cells.get("on")).flatMap(Located::day);
+        on.filter(day -> day.isAfter(LocalDate.now())).ifPresent(day -> cells.get("on")
+                .complain(
+                        "was compared on a day to come: " + day + ".",
+                        "give the day on which the row was compared; until then nothing of this file counts."));
         return new Affirmation(
                 text(cells, "row"),
                 text(cells, "value"),
                 text(cells, "by"),
-                Optional.ofNullable(cells.get("on")).flatMap(Located::day).orElse(LocalDate.EPOCH),
+                on.orElse(LocalDate.EPOCH),
                 text(cells, "document"),
                 text(cells, "place"));
     }
@@ -104,9 +109,8 @@ public final class Affirmations {
      *
      * @param whole every folder of the rule base: an entry may speak of a row that is not looked at now
      * @param looked the folders that are looked at; an entry of a table elsewhere is none of their business
-     * @param today nobody can have compared a value after it
      */
-    public static List<Problem> voided(RuleFolder whole, RuleFolder looked, LocalDate today) {
+    public static List<Problem> voided(RuleFolder whole, RuleFolder looked) {
         List<Entry> entries = beside(whole).entries;
         if (entries.isEmpty()) {
             return List.of();
@@ -119,14 +123,6 @@ public final class Affirmations {
             Affirmation says = entry.says();
             if (elsewhere.contains(StringUtils.substringBefore(says.row(), "#"))) {
                 continue;
-            }
-            if (says.on().isAfter(today)) {
-                problems.add(new Problem(
-                        entry.place().file(),
-                        entry.place().line(),
-                        says.row(),
-                        "was compared on a day to come: " + says.on() + ".",
-                        "give the day on which the row was compared."));
             }
             List<Row> rows = all.stream()
                     .filter(r -> r.ref().address().equals(address(says)))

@@ -189,28 +189,24 @@ public final class CodeBook {
             for (DatedRow dated : table.rows()) {
                 name(dated.row()).ifPresent(name -> names.put(name.getKey(), name.getValue()));
                 if (dated.row() instanceof Term term) {
-                    catalogues
-                            .computeIfAbsent(term.catalogue(), k -> new LinkedHashMap<>())
-                            .put(term.id(), term.name());
+                    put(catalogues, term.catalogue(), term.id(), term.name());
                 }
                 if (dated.row() instanceof Agent agent) {
-                    catalogues
-                            .computeIfAbsent("agents", k -> new LinkedHashMap<>())
-                            .put(agent.id(), agent.name());
+                    put(catalogues, "agents", agent.id(), agent.name());
                     if (agent.form().equals("particle")) {
-                        catalogues
-                                .computeIfAbsent(Vocabulary.PARTICLES, k -> new LinkedHashMap<>())
-                                .put(agent.id(), agent.name());
+                        put(catalogues, Vocabulary.PARTICLES, agent.id(), agent.name());
                     }
                 }
                 if (dated.row() instanceof DeviceClass device) {
-                    catalogues
-                            .computeIfAbsent("equipment", k -> new LinkedHashMap<>())
-                            .put(device.id(), device.name());
+                    put(catalogues, "equipment", device.id(), device.name());
                 }
             }
         }
         return new Vocabulary(questions, catalogues, names, aliases);
+    }
+
+    private static void put(Map<String, Map<String, String>> catalogues, String catalogue, String id, String name) {
+        catalogues.computeIfAbsent(catalogue, k -> new LinkedHashMap<>()).put(id, name);
     }
 
     private static Optional<Map.Entry<String, String>> name(Row row) {
@@ -248,7 +244,11 @@ public final class CodeBook {
         return documents.containsKey(source) ? documents.get(source).edition() : "not stated";
     }
 
-    /** The revision of the files behind this book. */
+    /** Where its rules lie, when somebody changed them; empty for those of the program. */
+    public Optional<String> changedFolder() {
+        return rules.changed(folders);
+    }
+
     public String revision() {
         return revision;
     }

@@ -14,9 +14,9 @@ import org.fumewarden.model.Row;
 final class FigureKinds {
     /** Units that tables of figures, thresholds and ranges use. */
     static final Set<String> UNITS = Set.of("""
-            %; 1/h; 1/s; C; K; K/m; L/min; L/mol; Pa; W; as published; cal/mol/K; d; cm3/g; cycles; exercises;
-            factor; ft/min; ft3/min; g/kg; h; m; m3; m3/min; mg/m3; mg/s; min; min cm3/mol; mm; mmHg; month; ppm;
-            ratio; s/cm; share; times; times the limit
+            %; 1/h; 1/s; A; C; K; K/m; L/min; L/mol; Pa; W; W/m2; as published; cal/mol/K; d; cm3/g; cm3/mol; cycles; exercises;
+            factor; ft/min; ft3/min; g/cm3; g/kg; g/mol; h; m; m3; m3/min; mg/m3; mg/s; min; min cm3/mol; mm; mmHg; month; ppm;
+            months; ratio; s/cm; shade number; share; times; times the limit
             """.strip().split(";\\s"));
 
     /**
@@ -42,6 +42,9 @@ final class FigureKinds {
         }
     }
 
+    /** What the head of a table says whose rows have a unit each. */
+    private static final String IN_ROWS = "as named in each row";
+
     private static final String SETS = "duty-vocabulary";
 
     /** Kind, then its cells in the order of {@link Cells}. */
@@ -63,6 +66,27 @@ final class FigureKinds {
             .collect(Collectors.toMap(kind -> kind[0].strip(), kind -> Cells.of(kind)));
 
     private FigureKinds() {}
+
+    /** Complains about a unit in the head of a table that is none, and about rows without one where the head refers to them. */
+    static void units(Map<String, Located> head, List<Located> rows) {
+        Located unit = head.get("unit");
+        if (unit == null) {
+            return;
+        }
+        if (unit.text().equals(IN_ROWS)) {
+            rows.stream()
+                    .filter(row -> row.isMap() && !row.entries().containsKey("unit"))
+                    .forEach(row -> row.complain("lacks \"unit\".", "add unit: with the unit of its figure."));
+            return;
+        }
+        for (String one : unit.text().split(", | or ")) {
+            if (!UNITS.contains(one)) {
+                unit.complain(
+                        "is no unit used here: \"" + Located.shown(one) + "\".",
+                        Nearest.remedy(one, UNITS) + " Or \"" + IN_ROWS + "\".");
+            }
+        }
+    }
 
     static boolean contains(String kind) {
         return kind.equals(SETS) || KINDS.containsKey(kind);

@@ -8,8 +8,11 @@ import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Row;
@@ -27,9 +30,10 @@ public final class RowAffirmer {
      * What was written.
      *
      * @param file the file that it was added to
-     * @param addresses the rows that the check raises
+     * @param rows the rows that the check raises, each with what it says
+     * @param other the document of the rows, where another one was compared; empty otherwise
      */
-    public record Written(Path file, List<String> addresses, Confidence before, Confidence after) {}
+    public record Written(Path file, List<String> rows, String other, Confidence before, Confidence after) {}
 
     private final Path folder;
 
@@ -43,14 +47,18 @@ public final class RowAffirmer {
      *
      * @param address of the row as printed, for example {@code gb-limits#cadmium/twa}; the part before a slash means all rows below
      *     it; {@code from 2029-01-01} after it means the row that begins on that day, which may lie ahead
-     * @throws InputException when there is no such row, or the check cannot be written down as it is
+     * @param value what the document gives, when it was said
+     * @throws InputException when there is no such row, when the document gives another value than the row has, or when the check
+     *     cannot be written down as it is
      */
-    public Written affirm(String address, String by, LocalDate on, String document, String place) {
+    public Written affirm(
+            String address, Optional<String> value, String by, LocalDate on, String document, String place) {
         said("--by", by);
         said("--document", document);
         said("--place", place);
         List<DatedRow> before = find(address, on);
         before.forEach(row -> fresh(row, by, document, place));
+        before.forEach(row -> agrees(row, value, document));
         StringBuilder entries = new StringBuilder();
         for (DatedRow row : before) {
             entries.append("  - {row: ")
@@ -72,7 +80,15 @@ public final class RowAffirmer {
         List<DatedRow> after = find(address, on);
         return new Written(
                 file,
-                before.stream().map(RowAffirmer::address).toList(),
+                before.stream()
+                        .map(row -> address(row) + ": " + CellHash.words(row.row()))
+                        .toList(),
+                before.stream()
+                        .map(row -> row.row().citation().source())
+                        .filter(source -> !names(document, source))
+                        .distinct()
+                        .map(this::title)
+                        .collect(Collectors.joining("; ")),
                 confidence(before.get(0)),
                 confidence(after.get(0)));
     }
@@ -95,6 +111,49 @@ public final class RowAffirmer {
                         "name another person, document or place.");
             }
         }
+    }
+
+    /** Nobody affirms that a document gives what it does not give. */
+    private void agrees(DatedRow row, Optional<String> value, String document) {
+        List<String> parts = List.of(value.orElse("").strip().split("\\s+", 2));
+        String words = " " + CellHash.words(row.row()) + ",";
+        if (value.isPresent()
+                && (CellHash.numbers(row.row()).stream()
+                                .noneMatch(n -> WrittenCell.same(n.toPlainString(), parts.get(0)))
+                        || parts.size() > 1 && !words.contains(" " + parts.get(1) + ","))) {
+            throw problem(
+                    "--value",
+                    "is " + value.get() + " in " + document + ", but the row has another: " + address(row) + ":"
+                            + StringUtils.removeEnd(words, ",") + ".",
+                    "read it again; where the document is right, change the row and type it apart. Nothing was written.");
+        }
+        if (!row.row().ref().changed().isEmpty()
+                && names(document, row.row().citation().source())) {
+            throw problem(
+                    "--document",
+                    "is the one of the program, " + title(row.row().citation().source()) + ", and "
+                            + row.row().ref().changed() + ": " + address(row) + ":" + StringUtils.removeEnd(words, ",")
+                            + ".",
+                    "read it again; where the row is right, type it apart in " + RuleFolder.TYPED
+                            + " first, with its document.");
+        }
+    }
+
+    private String title(String source) {
+        RuleFolder base = RuleFolder.at(folder);
+        return base.folders().stream()
+                .map(part -> Document.listed(base, part))
+                .flatMap(listed -> Optional.ofNullable(listed.get(source)).stream())
+                .map(Document::title)
+                .findFirst()
+                .orElse(source);
+    }
+
+    /** True when somebody's words for a document are its id or title, or hold one of them. */
+    private boolean names(String words, String source) {
+        return Stream.of(source, title(source))
+                .anyMatch(name -> StringUtils.containsIgnoreCase(words, name)
+                        || StringUtils.startsWithIgnoreCase(name, words.strip()));
     }
 
     private static Confidence confidence(DatedRow row) {

@@ -87,6 +87,7 @@ final class TableReader {
         List<Question> questions = new ArrayList<>();
         List<Located> items =
                 Optional.ofNullable(head.get("rows")).map(Located::items).orElse(List.of());
+        FigureKinds.units(head, items);
         Optional<Function<RowReader, List<Row>>> parser = parser(kind);
         if (parser.isEmpty() && !kind.equals(QUESTIONS)) {
             root.complain("has the kind \"" + kind + "\".", Nearest.remedy(kind, kinds()));

@@ -36,6 +36,7 @@ public final class AdviceJson {
     /** Name and number of the format; the number grows when a name changes its meaning. */
     public static final String FORMAT = "fumewarden-advice/3";
 
+    private static final String CHANGED = "rules-changed-in";
     private static final int EXPECTED = 1 << 14;
     /** The records of which a name differs. */
     static final List<Class<?>> RENAMED = List.of(Respirator.class, UnitInHand.class, Check.class, CodeUsed.class);
@@ -87,7 +88,19 @@ public final class AdviceJson {
 
     /** Writes the advice, a line for each respirator, check, fact and step, with a line feed at the end. */
     public static String write(Advice advice) {
-        return text(json -> write(advice, json.setPrettyPrinter(new AdviceLines()))) + "\n";
+        return write(advice, Optional.empty());
+    }
+
+    /** The same, with the folder of the rules when somebody changed them: advice that goes out says so, kept advice keeps them. */
+    public static String write(Advice advice, Optional<String> changed) {
+        return text(json -> write(advice, advice.turning(), changed, json.setPrettyPrinter(new AdviceLines()))) + "\n";
+    }
+
+    /** Whose rules decided, where they are not those of the program. */
+    public static void changed(Optional<String> folder, JsonGenerator json) throws IOException {
+        if (folder.isPresent()) {
+            json.writeStringField(CHANGED, folder.get());
+        }
     }
 
     /** The same, but for the values to compare, which are as {@link Advice#untried} has them. */
@@ -120,19 +133,21 @@ public final class AdviceJson {
 
     /** Writes the advice as the next value. */
     public static void write(Advice advice, JsonGenerator json) throws IOException {
-        write(advice, advice.turning(), json);
+        write(advice, advice.turning(), Optional.empty(), json);
     }
 
     /** Writes the advice as the next value, as {@link Advice#untried} has the values to compare. */
     public static void writeUntried(Advice advice, JsonGenerator json) throws IOException {
-        write(advice, advice.untried().stream().filter(ToCompare::turns).toList(), json);
+        write(advice, advice.untried().stream().filter(ToCompare::turns).toList(), Optional.empty(), json);
     }
 
-    private static void write(Advice advice, List<ToCompare> compare, JsonGenerator json) throws IOException {
+    private static void write(Advice advice, List<ToCompare> compare, Optional<String> changed, JsonGenerator json)
+            throws IOException {
         json.writeStartObject();
         Names names = Names.of(advice);
         Clauses clauses = new Clauses(advice.trail().steps());
         head(FORMAT, advice, json);
+        changed(changed, json);
         value("required-factor", advice.requiredFactor(), json);
         AccountJson.write(advice, json);
         RespiratorJson.write(advice, json);

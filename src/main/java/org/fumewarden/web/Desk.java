@@ -90,9 +90,12 @@ final class Desk {
 
     /** While somebody types, the values to compare before signing are not tried; the sheet and the file of the advice have them. */
     private Reply advise(JsonNode asked) {
-        Advice advice = bench(asked).advise();
+        Bench bench = bench(asked);
+        Advice advice = bench.advise();
         return Reply.json(
-                asked.path("typing").asBoolean() ? AdviceJson.writeUntried(advice) : AdviceJson.write(advice));
+                asked.path("typing").asBoolean()
+                        ? AdviceJson.writeUntried(advice)
+                        : AdviceJson.write(advice, library.changed(bench.code())));
     }
 
     private Reply words(JsonNode asked) {

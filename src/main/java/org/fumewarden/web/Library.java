@@ -102,7 +102,7 @@ public final class Library {
 
     /** The folder of the rules of a code, when somebody changed them. */
     Optional<String> changed(String code) {
-        return folder.changed(advisor(code).base().book().folders());
+        return advisor(code).base().book().changedFolder();
     }
 
     LocalDate today() {

@@ -76,7 +76,8 @@ final class EditedValuesTest {
 
     @Test
     void anAffirmationOfTheOldValueIsSaidToBeVoid() {
-        new RowAffirmer(rules).affirm("gb-limits#nickel/twa", "A. Officer", DAY, "EH40/2005", "Table 1");
+        new RowAffirmer(rules)
+                .affirm("gb-limits#nickel/twa", Optional.empty(), "A. Officer", DAY, "EH40/2005", "Table 1");
         assertTrue(nickel().orElseThrow().ref().affirmed().contains("A. Officer"));
         assertTrue(RuleFolder.at(rules).isLikeShipped(book().folders()), "who affirms changes no rules");
         edit();

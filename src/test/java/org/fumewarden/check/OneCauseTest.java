@@ -68,8 +68,14 @@ final class OneCauseTest {
     void anAffirmationOfAnotherCodeIsNoneOfThisOnesBusiness() {
         Path rules = EditedRules.copy(folder, "us");
         RowAffirmer affirmer = new RowAffirmer(rules);
-        affirmer.affirm("us-limits#lead/twa", "reviewer A", LocalDate.of(2026, 11, 30), "the act", "its table");
+        affirmer.affirm(
+                "us-limits#lead/twa",
+                java.util.Optional.empty(),
+                "reviewer A",
+                LocalDate.of(2026, 11, 30),
+                "the act",
+                "its table");
         RuleFolder whole = RuleFolder.at(rules);
-        assertEquals(List.of(), Affirmations.voided(whole, GB.of(whole), LocalDate.MAX));
+        assertEquals(List.of(), Affirmations.voided(whole, GB.of(whole)));
     }
 }

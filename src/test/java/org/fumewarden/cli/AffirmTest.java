@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import org.fumewarden.check.EditedRules;
 import org.fumewarden.check.RuleBaseCheck;
 import org.fumewarden.codes.Affirmations;
@@ -70,6 +72,41 @@ final class AffirmTest {
         assertTrue(other.out().contains("was read, counts as cross-checked now"), other.out());
     }
 
+    /** EH40/2005 Table 1: magnesium oxide, respirable 4 mg/m3. */
+    @Test
+    void theValueIsSaidAndAnotherOneIsRefused() {
+        CommandRun run = affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the list", "2026-03-02");
+        assertTrue(run.out().contains("averaging twa, value 4, unit mg/m3"), run.out());
+        assertTrue(run.out().contains("Compared with the list; the document of the row is another: "), run.out());
+        for (String value : List.of("5", "4 ppm")) {
+            CommandRun other = affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "B", "2026-03-02", "--value", value);
+            assertEquals(2, other.exit(), other.out());
+            assertTrue(other.err().contains("is " + value + " in B, but the row has another: "), other.err());
+        }
+        assertEquals(
+                0,
+                affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "B", "2026-03-02", "--value", "4.0 mg/m3")
+                        .exit());
+    }
+
+    @Test
+    void anEditedValueIsNotAffirmedAgainstTheDocumentOfTheProgram() {
+        EditedRules.edit(
+                rules,
+                "gb/tables/limits.yaml",
+                "magnesium-oxide, unit: mg/m3, twa: 4,",
+                "magnesium-oxide, unit: mg/m3, twa: 5,");
+        String own = CodeBook.read(RuleFolder.at(rules), "gb").rows(LocalDate.of(2026, 3, 2)).stream()
+                .filter(r -> r.ref().address().equals("gb-limits#magnesium-oxide/twa"))
+                .findFirst()
+                .orElseThrow()
+                .citation()
+                .source();
+        CommandRun run = affirm("gb-limits#magnesium-oxide/twa", REVIEWER, own, "2026-03-02");
+        assertEquals(2, run.exit(), run.out());
+        assertTrue(run.err().contains("the program has twa 4") && run.err().contains("value 5, unit mg/m3"), run.err());
+    }
+
     @Test
     void anotherValueVoidsTheCheck() throws IOException {
         affirm("gb-limits#magnesium-oxide/twa", REVIEWER, "the list", "2026-03-02");
@@ -117,13 +154,17 @@ final class AffirmTest {
         Path file = folder.resolve("affirmations.yaml");
         Files.writeString(file, Files.readString(file).replace("2026-03-02", "2130-01-01"));
         assertTrue(voided().contains("was compared on a day to come: 2130-01-01"), voided());
+        CommandRun advice =
+                CommandRun.of("advise", "scenarios/tours/stainless-brackets.yaml", "--rules", rules.toString());
+        assertEquals(2, advice.exit());
+        assertTrue(advice.err().contains("was compared on a day to come: 2130-01-01"), advice.err());
         Files.writeString(file, Files.readString(file).replace(REVIEWER, ""));
         assertTrue(voided().contains("says nothing"), voided());
     }
 
     private String voided() {
         try {
-            return Affirmations.voided(RuleFolder.at(rules), RuleFolder.at(rules), LocalDate.of(2026, 12, 1))
+            return Affirmations.voided(RuleFolder.at(rules), RuleFolder.at(rules))
                     .toString();
         } catch (InputException e) {
             return e.problems().toString();
@@ -165,20 +206,10 @@ final class AffirmTest {
         assertTrue(run.err().contains("Name your folder of rules"), run.err());
     }
 
-    private CommandRun affirm(String row, String by, String document, String day) {
-        return CommandRun.of(
-                "rules",
-                "--affirm",
-                row,
-                "--by",
-                by,
-                "--document",
-                document,
-                "--place",
-                "Table 1",
-                "--on",
-                day,
-                "--rules",
-                rules.toString());
+    private CommandRun affirm(String row, String by, String document, String day, String... more) {
+        List<String> args = new ArrayList<>(List.of("rules", "--affirm", row, "--by", by, "--document", document));
+        args.addAll(List.of("--place", "Table 1", "--on", day, "--rules", rules.toString()));
+        args.addAll(List.of(more));
+        return CommandRun.of(args.toArray(String[]::new));
     }
 }

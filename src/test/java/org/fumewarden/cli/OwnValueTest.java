@@ -8,6 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fumewarden.batch.BatchTasks;
+import org.fumewarden.batch.LineAdvisor;
 import org.fumewarden.check.EditedRules;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,8 +45,7 @@ final class OwnValueTest {
     }
 
     private String run(String... args) {
-        return CommandRun.of(java.util.stream.Stream.concat(
-                                List.of(args).stream(), List.of("--rules", rules.toString()).stream())
+        return CommandRun.of(Stream.concat(List.of(args).stream(), List.of("--rules", rules.toString()).stream())
                         .toArray(String[]::new))
                 .out();
     }
@@ -54,6 +57,14 @@ final class OwnValueTest {
         String german = run("advise", TASK, "--detail", "--language", "de").replaceAll("\\s+", " ");
         assertTrue(german.contains("Wert dieser Organisation, gesondert erfasst am 2026-03-01, A. Officer"), german);
         String json = run("advise", TASK, "--format", "json");
+        assertTrue(
+                json.contains("\"rules-changed-in\" : \"" + rules) || json.contains("\"rules-changed-in\":\"" + rules),
+                json.substring(0, 400));
+        assertFalse(CommandRun.of("advise", TASK, "--format", "json").out().contains("rules-changed-in"));
+        String line = new LineAdvisor(id -> TaskOptions.advisor(rules, id), Optional.of("gb"), Optional.empty())
+                .answer(1, BatchTasks.task(1))
+                .json();
+        assertTrue(line.contains("\"rules-changed-in\":\"" + rules), line.substring(0, 400));
         assertTrue(json.contains("\"the house list of Tarn Haven\"") && json.contains(OWN), json);
     }
 
