@@ -135,6 +135,21 @@ public record Bound(
                 Scale.BENCHMARK);
     }
 
+    /** The share of its limit at which an agent counts in a sum that the process usually gives off little of. */
+    public static Bound usual(Hazard minor, Limit limit, Threshold share) {
+        return new Bound(
+                minor.agent(),
+                limit.question(),
+                Settlement.BOUNDED,
+                Account.MINOR,
+                limit.value().multiply(share.value()),
+                limit.value(),
+                BigDecimal.ONE,
+                limit.unit().symbol(),
+                NO_FLOOR,
+                Scale.LIMIT);
+    }
+
     /** A floor that stands for an agent without any limit. */
     public static Bound floor(OpenNeed open, Threshold floor) {
         return new Bound(
@@ -205,6 +220,11 @@ public record Bound(
     /** True when it is a level that adds up with others. */
     public boolean counted() {
         return scale != Scale.NONE;
+    }
+
+    /** True when it is no more than what the process usually gives off. */
+    public boolean usual() {
+        return by.equals(Account.MINOR);
     }
 
     /** True when the level is held against a benchmark. */

@@ -2,6 +2,7 @@ package org.fumewarden.model;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A single number that a rule compares with. */
 public record Threshold(RowRef ref, String id, BigDecimal value, String unit) implements Row {
@@ -68,6 +69,13 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
     /** True when the sum of what was compared passes this only together with the bounds of what nobody stated. */
     public boolean passedOnlyWith(List<Bound> most, List<Ratio> ratios) {
         return below(Need.sum(ratios, most)) && !below(Need.sum(ratios, List.of()));
+    }
+
+    /** True when an index passes this only together with the bounds of gases that nobody measured. */
+    public boolean passedOnlyWith(List<Bound> gases, List<Bound> dust, List<Ratio> ratios, List<Member> sets) {
+        List<Bound> both = Stream.concat(dust.stream(), gases.stream()).toList();
+        return Need.index(id, ratios, both, sets).above(value)
+                && !Need.index(id, ratios, dust, sets).above(value);
     }
 
     private BigDecimal leftBy(Exposure gas, Agent about, Threshold molarVolume) {

@@ -29,6 +29,7 @@ import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Bound;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Condition;
@@ -91,6 +92,9 @@ final class SoundnessTest {
             tests.add(DynamicTest.dynamicTest(
                     code + ": a line that is left out is never milder than one told as unknown",
                     () -> each(code, tasks / 2, harness::deletedIsNeverMilder)));
+            tests.add(DynamicTest.dynamicTest(
+                    code + ": what is usually low, told at its share of a sum, never asks for more than left out",
+                    () -> each(code, tasks / 2, harness::leftOutIsNeverMilderThanItsShare)));
             tests.add(DynamicTest.dynamicTest(
                     code + ": better extraction never leaves more open or asks for more",
                     () -> each(code, tasks / 2, harness::extractionNeverWorsens)));
@@ -221,12 +225,7 @@ final class SoundnessTest {
                 return Optional.empty();
             }
             count.incrementAndGet();
-            Unit unit = Stream.of(Unit.values())
-                    .filter(u -> u.symbol().equals(bound.get().unit()))
-                    .findFirst()
-                    .orElseThrow();
-            Exposure most = new Exposure(
-                    lost.agent(), lost.averaging(), bound.get().level(), unit, "random", false, lost.path());
+            Exposure most = atItsBound(bound.get());
             Advice told = advisor.advise(instead(task, lost, most));
             List<String> broken = new ArrayList<>();
             // A factor of one or less asks for no respirator, and what is not settled offers none.
@@ -248,6 +247,43 @@ final class SoundnessTest {
             return broken.isEmpty()
                     ? Optional.empty()
                     : Optional.of(String.join("; ", broken) + ": " + most + " in " + task.inputs());
+        }
+
+        /** An agent that is usually low is told at the share at which it counts in sums. */
+        Optional<String> leftOutIsNeverMilderThanItsShare(long seed) {
+            Task task = tasks.task(seed);
+            Advice left = advisor.advise(task);
+            List<Bound> shares =
+                    left.trail().all(Bound.class).stream().filter(Bound::usual).toList();
+            if (shares.isEmpty() || left.status() != Status.COMPLETE) {
+                return Optional.empty();
+            }
+            String agent = shares.get(new Random(seed).nextInt(shares.size())).agent();
+            List<Input> inputs = new ArrayList<>(task.inputs());
+            shares.stream()
+                    .filter(b -> b.agent().equals(agent))
+                    .filter(b -> inputs.stream().noneMatch(i -> i.path().equals(b.question())))
+                    .map(Harness::atItsBound)
+                    .forEach(inputs::add);
+            Advice told = advisor.advise(tasks.task(inputs));
+            boolean milder = left.requiredFactor().value().compareTo(BigDecimal.ONE) <= 0
+                    && told.requiredFactor().value().compareTo(BigDecimal.ONE) > 0;
+            return milder
+                    ? Optional.of("no respirator without " + agent + ", told at its share a factor of "
+                            + told.requiredFactor().value() + ": " + task.inputs())
+                    : Optional.empty();
+        }
+
+        private static Exposure atItsBound(Bound bound) {
+            Unit unit = Stream.of(Unit.values())
+                    .filter(u -> u.symbol().equals(bound.unit()))
+                    .findFirst()
+                    .orElseThrow();
+            Averaging averaging = Stream.of(Averaging.values())
+                    .filter(a -> bound.question().endsWith("." + a.key()))
+                    .findFirst()
+                    .orElseThrow();
+            return new Exposure(bound.agent(), averaging, bound.level(), unit, "random", false, bound.question());
         }
 
         private static boolean asked(Advice advice, String question) {
