@@ -87,7 +87,7 @@ function scan(told, open) {
 export async function drawUpkeep(root) {
   let told;
   try {
-    told = await askJson('api/upkeep', { code: state.task.code, within: span });
+    told = await askJson('api/upkeep', { code: state.task.code, within: span, language: document.documentElement.lang });
   } catch {
     root.replaceChildren(el('p', { className: 'fault' }, say('ui.upkeep.unread')));
     return;
@@ -106,7 +106,7 @@ export async function drawUpkeep(root) {
     registerBox(told['item-kinds'], id => { refresh(); open(id); })].filter(Boolean));
   async function refresh() {
     const opened = new Set([...below.querySelectorAll('details[id][open]')].map(d => d.id));
-    told = await askJson('api/upkeep', { code: state.task.code, within: span });
+    told = await askJson('api/upkeep', { code: state.task.code, within: span, language: document.documentElement.lang });
     fill();
     for (const id of ['items', 'due', 'register']) document.getElementById(id)?.toggleAttribute('open', opened.has(id));
   }
