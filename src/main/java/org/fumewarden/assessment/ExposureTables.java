@@ -21,6 +21,7 @@ import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Concentrations;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Limit;
+import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Threshold;
 import org.fumewarden.model.Unit;
@@ -37,6 +38,8 @@ public final class ExposureTables {
     private final Map<String, Set<Unit>> units = new HashMap<>();
 
     private final Map<String, Row> byAddress = new HashMap<>();
+
+    private volatile PublishedLevels published;
 
     public ExposureTables(List<Row> rows) {
         for (Row row : rows) {
@@ -62,6 +65,14 @@ public final class ExposureTables {
         return rows.getOrDefault(kind, List.of()).stream().map(kind::cast);
     }
 
+    /** What published studies say by these rows; pooled once, since an estimate asks for it many times. */
+    PublishedLevels published() {
+        if (published == null) {
+            published = new PublishedLevels(this);
+        }
+        return published;
+    }
+
     /** The row at an address, if one is in force. */
     public Optional<Row> at(String address) {
         return Optional.ofNullable(byAddress.get(address));
@@ -78,6 +89,15 @@ public final class ExposureTables {
                 .mapToDouble(t -> t.value().doubleValue())
                 .findFirst()
                 .orElseThrow(() -> absent(threshold));
+    }
+
+    /** What a quantity of an estimate may be. */
+    Optional<QuantityRange> range(String quantity, String of, String with) {
+        return all(QuantityRange.class)
+                .filter(r -> r.quantity().equals(quantity)
+                        && r.of().equals(of)
+                        && r.with().equals(with))
+                .findFirst();
     }
 
     /** Without this number nothing can be reckoned: its table ended, and none follows. */

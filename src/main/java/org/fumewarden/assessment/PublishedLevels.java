@@ -2,7 +2,6 @@ package org.fumewarden.assessment;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.fumewarden.exposure.BestPrediction;
 import org.fumewarden.exposure.Compliance;
@@ -28,26 +28,26 @@ import org.fumewarden.model.QuantityRange;
 final class PublishedLevels {
     static final String FUME = "welding-fume";
     static final String PART_OF_FUME = "part-of-" + FUME;
-    private static final String SOLID_WIRE = "solid-wire-processes";
     private static final double TAIL = StandardNormal.quantile(Compliance.COVERAGE);
 
+    private final ExposureTables figures;
     private final List<PublishedExposure> rows;
-    private final List<QuantityRange> ranges;
-    private final Set<String> solidWire = new TreeSet<>();
-    /** Asked for over and over by the pooling. */
-    private final Map<String, Double> singles = new HashMap<>();
+    private final Consumables consumables;
+    /** Asked for over and over, by many threads. */
+    private final Map<String, Double> singles = new ConcurrentHashMap<>();
 
-    private final Map<String, Optional<Pooling.Base>> bases = new HashMap<>();
+    private final Map<String, Optional<Pooling.Base>> bases = new ConcurrentHashMap<>();
+    private final Map<Asked, Joined> pools = new ConcurrentHashMap<>();
 
     /** Whether an estimate or the samples joined to published levels ask for this member of a set. */
     static boolean reads(Member member) {
-        return Set.of(SOLID_WIRE, PART_OF_FUME).contains(member.set());
+        return Set.of(Consumables.SOLID_WIRE, PART_OF_FUME).contains(member.set());
     }
 
     PublishedLevels(ExposureTables figures) {
         rows = figures.all(PublishedExposure.class).toList();
-        ranges = figures.all(QuantityRange.class).toList();
-        figures.all(Member.class).filter(m -> m.set().equals(SOLID_WIRE)).forEach(m -> solidWire.add(m.item()));
+        this.figures = figures;
+        consumables = new Consumables(figures);
     }
 
     /**
@@ -73,6 +73,12 @@ final class PublishedLevels {
         }
     }
 
+    private record Asked(String process, String agent, boolean enclosed) {}
+
+    Consumables consumables() {
+        return consumables;
+    }
+
     /** A figure of the spreads that the joining rests on, as a variance of logarithms. */
     double variance(String quantity) {
         double log = Math.log(figure(quantity));
@@ -91,11 +97,7 @@ final class PublishedLevels {
     }
 
     Optional<QuantityRange> range(String quantity, String of, String with) {
-        return ranges.stream()
-                .filter(r -> r.quantity().equals(quantity)
-                        && r.of().equals(of)
-                        && r.with().equals(with))
-                .findFirst();
+        return figures.range(quantity, of, with);
     }
 
     /** The level of an agent where a process is done; empty when nothing at all is held. */
@@ -108,19 +110,25 @@ final class PublishedLevels {
         if (share.isEmpty() || base(process).isEmpty()) {
             return direct;
         }
-        Joined open = pooled(process, agent, false, share.getAsDouble());
+        double log = Math.log(share.getAsDouble());
+        Joined open = pooled(new Asked(process, agent, false)).moved(log);
         if (!enclosed) {
             return join(Optional.of(open), direct);
         }
-        Joined inside = pooled(process, agent, true, share.getAsDouble());
+        Joined inside = pooled(new Asked(process, agent, true)).moved(log);
         return join(Optional.of(inside.moved(Math.max(0, open.log() - inside.log()))), direct);
     }
 
-    private Joined pooled(String process, String agent, boolean enclosed, double share) {
+    /** The level of the fume where the agent is what counts, before its share. */
+    private Joined pooled(Asked asked) {
+        return pools.computeIfAbsent(asked, this::pool);
+    }
+
+    private Joined pool(Asked asked) {
         List<Pooling.Point> points = new ArrayList<>();
         rows.stream()
-                .filter(r ->
-                        base(r.process()).isPresent() && (enclosed || !r.place().equals("enclosed")))
+                .filter(r -> base(r.process()).isPresent()
+                        && (asked.enclosed() || !r.place().equals("enclosed")))
                 .forEach(r -> shareOf(r)
                         .ifPresent(s -> points.add(new Pooling.Point(
                                 r.process(),
@@ -131,14 +139,15 @@ final class PublishedLevels {
                                 log(r) - Math.log(s)))));
         BestPrediction found = new Pooling(points, p -> base(p).orElseThrow(), this::variance)
                 .at(
-                        new Pooling.Point(process, pooledAs(agent), enclosed, "", "", 0),
+                        new Pooling.Point(asked.process(), pooledAs(asked.agent()), asked.enclosed(), "", "", 0),
                         Math.log(figure("start-level")),
                         figure("start-slope"));
         Set<String> own = new TreeSet<>();
         rows.stream()
-                .filter(r -> is(r, process, agent) && (enclosed || !r.place().equals("enclosed")))
+                .filter(r -> is(r, asked.process(), asked.agent())
+                        && (asked.enclosed() || !r.place().equals("enclosed")))
                 .forEach(r -> own.add(r.study()));
-        return new Joined(found.off() + Math.log(share), found.variance(), own);
+        return new Joined(found.off(), found.variance(), own);
     }
 
     private static String pooledAs(String agent) {
@@ -147,13 +156,13 @@ final class PublishedLevels {
 
     /** The share by the consumable named, else by the usual one, else by those of the studies, else as the fume usually has. */
     private OptionalDouble shareOf(String agent, String process, Optional<String> named, String base) {
-        OptionalDouble share = named.or(() -> usualConsumable(process, base))
-                .map(c -> share(agent, c, process))
+        OptionalDouble share = named.or(() -> consumables.usual(process, base))
+                .map(c -> consumables.share(agent, c, process))
                 .orElse(OptionalDouble.empty());
         if (share.isEmpty() && named.isEmpty()) {
             share = rows.stream()
                     .filter(r -> is(r, process, agent) && r.metal().equals(base))
-                    .flatMapToDouble(r -> share(r.agent(), r.consumable(), r.process()).stream())
+                    .flatMapToDouble(r -> consumables.share(r.agent(), r.consumable(), r.process()).stream())
                     .map(Math::log)
                     .average();
             share = share.isPresent() ? OptionalDouble.of(Math.exp(share.getAsDouble())) : share;
@@ -166,24 +175,10 @@ final class PublishedLevels {
                         .orElse(OptionalDouble.empty());
     }
 
-    /** The wire or electrode that is usual for a process on a base metal. */
-    Optional<String> usualConsumable(String process, String base) {
-        return ranges.stream()
-                .filter(r -> r.quantity().equals("usual-on-" + base) && r.of().equals(process))
-                .map(QuantityRange::with)
-                .findFirst();
-    }
-
-    /** The wires and electrodes whose fume is held. */
-    Stream<String> consumables() {
-        return ranges.stream()
-                .filter(r -> r.quantity().equals("fume-per-consumable"))
-                .map(QuantityRange::of)
-                .distinct();
-    }
-
     private OptionalDouble shareOf(PublishedExposure row) {
-        return row.agent().equals(FUME) ? OptionalDouble.of(1) : share(row.agent(), row.consumable(), row.process());
+        return row.agent().equals(FUME)
+                ? OptionalDouble.of(1)
+                : consumables.share(row.agent(), row.consumable(), row.process());
     }
 
     /** The highest published 95th percentile of fume in enclosed places, whatever the process. */
@@ -193,32 +188,6 @@ final class PublishedLevels {
                 .mapToDouble(
                         r -> r.centre().doubleValue() * Math.pow(r.deviation().doubleValue(), TAIL))
                 .max();
-    }
-
-    /** The share of an agent in the fume by laboratory figures of its consumable; solid wires stand for each other. */
-    OptionalDouble share(String agent, String consumable, String process) {
-        List<String> with = new ArrayList<>(List.of(process));
-        if (solidWire.contains(process)) {
-            with.addAll(solidWire);
-        }
-        String metal = metal(agent).equals("chromium-iii") ? "chromium" : metal(agent);
-        for (String each : with) {
-            Optional<Double> whole = value("fume-per-consumable", consumable, each);
-            Optional<Double> part = value(metal + "-per-consumable", consumable, each)
-                    .or(() -> metal.equals("chromium-vi")
-                            ? value("chromium-per-consumable", consumable, each)
-                                    .flatMap(c -> value("chromium-vi-share-of-chromium", each, "any")
-                                            .map(s -> s * c))
-                            : Optional.empty());
-            if (whole.isPresent() && part.isPresent()) {
-                return OptionalDouble.of(part.get() / whole.get());
-            }
-        }
-        return OptionalDouble.empty();
-    }
-
-    private Optional<Double> value(String quantity, String of, String with) {
-        return range(quantity, of, with).map(r -> r.high().doubleValue());
     }
 
     /**

@@ -45,7 +45,7 @@ public final class RoomEstimate {
         this.task = task;
         this.answers = new Answers(task);
         this.figures = figures;
-        this.published = new PublishedLevels(figures);
+        this.published = figures.published();
     }
 
     /**
@@ -93,7 +93,8 @@ public final class RoomEstimate {
         Optional<Joined> level = published.level(process.get(), agent, enclosed, named, base);
         if (named.isEmpty() && !agent.equals(PublishedLevels.FUME) && !gas(agent)) {
             published
-                    .usualConsumable(process.get(), base)
+                    .consumables()
+                    .usual(process.get(), base)
                     .ifPresent(c -> steps.add("No wire or electrode is named: " + c.toUpperCase(Locale.ROOT)
                             + " is assumed, as is usual. Name it in estimate.consumable."));
         }
@@ -135,6 +136,7 @@ public final class RoomEstimate {
     private Joined worst(String process, String agent, boolean enclosed, String base, Joined usual) {
         return published
                 .consumables()
+                .all()
                 .flatMap(c -> published.level(process, agent, enclosed, Optional.of(c), base).stream())
                 .filter(l -> l.log() > usual.log())
                 .max(Comparator.comparingDouble(Joined::log))

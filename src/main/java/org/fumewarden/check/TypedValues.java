@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -45,6 +44,8 @@ public final class TypedValues {
     private static final String HELD = "held";
     /** How far a value was seen, with the copy: the one list on which a row may rest that it says it was. */
     private static final String SEEN = "seen";
+
+    static final String ONCE = "was typed once only.";
 
     private static final String AS_IT_STOOD = "as it stood";
     private static final String RULES = "rules";
@@ -139,7 +140,7 @@ public final class TypedValues {
                             "is gone; " + value.source() + " has " + value.value() + ".",
                             "restore the row, or close it with until: and the first day on which it no longer holds."));
                 }
-            } else if (!same(cell.value(), value.value())) {
+            } else if (!WrittenCell.same(cell.value(), value.value())) {
                 problems.add(new Problem(
                         cell.file(),
                         cell.line(),
@@ -149,20 +150,14 @@ public final class TypedValues {
                                 + RuleFolder.TYPED + " beside the rules."));
             }
         }
-        cells.values().stream()
-                .filter(WrittenCell::isTypedTwice)
-                .filter(cell -> !typed.values.containsKey(cell.key()))
-                .filter(cell -> !rows.settled(cell.table(), cell.row()))
-                .map(TypedValues::once)
-                .forEach(problems::add);
-        List<WrittenCell> unseen = cells.values().stream()
-                .filter(WrittenCell::saysSeen)
-                .filter(cell -> !all.containsKey(cell.key()))
-                .filter(cell -> !rows.settled(cell.table(), cell.row()))
-                .toList();
-        unseen.stream().map(TypedValues::unseen).forEach(problems::add);
         Set<String> named = new HashSet<>(all.keySet());
-        unseen.forEach(cell -> named.add(cell.key()));
+        for (WrittenCell cell : cells.values()) {
+            if (!rows.settled(cell.table(), cell.row())
+                    && (cell.isTypedTwice() || cell.saysSeen())
+                    && named.add(cell.key())) {
+                problems.add(cell.saysSeen() ? unseen(cell) : once(cell));
+            }
+        }
         problems.addAll(typed.lostRules(folder));
         problems.addAll(EditedCells.of(folder, named, rows));
         return problems;
@@ -183,7 +178,7 @@ public final class TypedValues {
                 cell.file(),
                 cell.line(),
                 cell.key(),
-                "was typed once only.",
+                ONCE,
                 "add a line " + cell.table() + "," + cell.row() + "," + cell.cell() + ",VALUE,DOCUMENT to "
                         + RuleFolder.TYPED
                         + " beside the rules, or for rules that ship to src/main/resources/org/fumewarden/check/typed-apart.");
@@ -196,7 +191,7 @@ public final class TypedValues {
         both.own(folder);
         return both.values.values().stream()
                 .filter(own -> shipped.containsKey(own.key()))
-                .filter(own -> !same(shipped.get(own.key()).value(), own.value()))
+                .filter(own -> !WrittenCell.same(shipped.get(own.key()).value(), own.value()))
                 .map(own -> "replaced " + own.key() + " is " + own.value() + " by " + RuleFolder.TYPED + " ("
                         + own.source()
                         + "); the program holds " + shipped.get(own.key()).value() + " ("
@@ -230,13 +225,5 @@ public final class TypedValues {
                                         + id + "," + WITHDRAWN + ",DATE,REASON to " + RuleFolder.TYPED
                                         + " beside the rules."))
                         .toList();
-    }
-
-    private static boolean same(String some, String other) {
-        try {
-            return new BigDecimal(some).compareTo(new BigDecimal(other)) == 0;
-        } catch (NumberFormatException e) {
-            return some.equals(other);
-        }
     }
 }

@@ -1,21 +1,49 @@
 package org.fumewarden.codes;
 
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Rows of somebody's tables that differ from those of the program, and that nobody typed a second time. What stands in them was
- * compared by nobody, whatever the table says.
+ * Rows of somebody's tables that differ from those of the program: what nobody typed a second time was compared by nobody, whatever
+ * the table says; what somebody did type is a value of the organisation.
  */
 final class EditedRows {
     private static final String NEW = "no such row";
 
-    /** By file and line, what the program has there. */
-    private final Map<String, Map<Integer, String>> byFile = new HashMap<>();
+    /**
+     * How one line of a table differs.
+     *
+     * @param program what the program has, in words, where nobody typed the difference
+     * @param typed the values that the organisation typed
+     */
+    record At(Set<String> program, List<TypedApart.Line> typed) {
+        static final At NOTHING = new At(Set.of(), List.of());
+
+        private At() {
+            this(new LinkedHashSet<>(), new ArrayList<>());
+        }
+
+        private At and(At other) {
+            At both = new At(new LinkedHashSet<>(program), new ArrayList<>(typed));
+            both.program.addAll(other.program);
+            both.typed.addAll(other.typed);
+            return both;
+        }
+
+        Optional<String> words() {
+            return Optional.of(String.join(", ", program)).filter(w -> !w.isEmpty());
+        }
+    }
+
+    /** By file and line. */
+    private final Map<String, Map<Integer, At>> byFile = new HashMap<>();
 
     /** Those of a folder; none in a table that ships as it is, or that the program does not know. */
     static EditedRows in(RuleFolder folder) {
@@ -23,56 +51,40 @@ final class EditedRows {
         RuleFolder program = folder.program();
         RuleFolder mine = folder.like(program);
         if (!mine.names("", ".yaml").isEmpty()) {
-            Map<String, String> typed = TypedApart.beside(folder).lines().stream()
-                    .collect(Collectors.toMap(TypedApart.Line::key, TypedApart.Line::value, (a, b) -> b));
-            edited.compare(byKey(mine), byKey(program), typed);
+            Map<String, TypedApart.Line> typed = TypedApart.beside(folder).lines().stream()
+                    .collect(Collectors.toMap(TypedApart.Line::key, line -> line, (a, b) -> b));
+            CellChange.between(cells(mine), cells(program))
+                    .forEach(change -> edited.take(
+                            change, Optional.ofNullable(typed.get(change.cell().key()))));
         }
         return edited;
     }
 
-    private static Map<String, WrittenCell> byKey(RuleFolder folder) {
-        Map<String, WrittenCell> cells = new LinkedHashMap<>();
-        WrittenCell.every(folder).forEach(cell -> cells.put(cell.key(), cell));
-        WrittenCell.all(folder).forEach(cell -> cells.putIfAbsent(cell.key(), cell));
-        return cells;
+    private static List<WrittenCell> cells(RuleFolder folder) {
+        return Stream.concat(WrittenCell.every(folder).stream(), WrittenCell.all(folder).stream())
+                .toList();
     }
 
-    private void compare(Map<String, WrittenCell> now, Map<String, WrittenCell> before, Map<String, String> typed) {
-        Map<String, WrittenCell> rows = new HashMap<>();
-        before.values().forEach(cell -> rows.put(cell.rowKey(), cell));
-        Map<String, WrittenCell> places = new HashMap<>();
-        now.values().forEach(cell -> {
-            places.put(cell.rowKey(), cell);
-            boolean same = before.containsKey(cell.key())
-                    && before.get(cell.key()).value().equals(cell.value());
-            if (!same && !cell.value().equals(typed.get(cell.key()))) {
-                say(
-                        cell,
-                        before.containsKey(cell.key())
-                                ? cell.cell() + " " + before.get(cell.key()).value()
-                                : rows.containsKey(cell.rowKey()) ? "no " + cell.cell() : NEW);
-            }
-        });
-        before.values().stream()
-                .filter(cell -> !now.containsKey(cell.key()) && places.containsKey(cell.rowKey()))
-                .forEach(cell -> say(places.get(cell.rowKey()), cell.cell() + " " + cell.value()));
+    private void take(CellChange change, Optional<TypedApart.Line> typed) {
+        WrittenCell place = change.place();
+        At at = byFile.computeIfAbsent(place.file(), f -> new HashMap<>())
+                .computeIfAbsent(place.row().equals(WrittenCell.HEAD) ? 0 : place.line(), l -> new At());
+        String cell = change.cell().cell();
+        if (typed.isEmpty()
+                || change.now().isEmpty()
+                || !WrittenCell.same(change.now().get(), typed.get().value())) {
+            at.program.add(
+                    change.program().map(value -> cell + " " + value).orElse(change.added() ? NEW : "no " + cell));
+        } else if (change.cell().isValue()) {
+            at.typed.add(typed.get());
+        }
     }
 
-    private void say(WrittenCell place, String words) {
-        byFile.computeIfAbsent(place.file(), f -> new HashMap<>())
-                .merge(
-                        place.row().equals(WrittenCell.HEAD) ? 0 : place.line(),
-                        words,
-                        (some, other) -> List.of(some.split(", ")).contains(other) ? some : some + ", " + other);
-    }
-
-    /** What the program has in place of a row, in words; empty where it has the same. */
-    Optional<String> at(String file, int line) {
-        Map<Integer, String> lines = byFile.getOrDefault(file, Map.of());
-        String words = List.of(0, line).stream()
-                .map(lines::get)
-                .filter(java.util.Objects::nonNull)
-                .collect(Collectors.joining(", "));
-        return Optional.of(words).filter(w -> !w.isEmpty());
+    /** How a row differs, with the head of its table. */
+    At at(String file, int line) {
+        Map<Integer, At> lines = byFile.getOrDefault(file, Map.of());
+        return Stream.of(0, line)
+                .flatMap(l -> Optional.ofNullable(lines.get(l)).stream())
+                .reduce(At.NOTHING, At::and);
     }
 }

@@ -249,7 +249,7 @@ final class RowReader {
         return new RowRef(
                 table,
                 key.isBlank() ? "?" : key,
-                found.of(own),
+                found.of(own, cell),
                 beside,
                 found.checks().stream().map(Affirmation::words).collect(Collectors.joining("; ")),
                 found.changed());

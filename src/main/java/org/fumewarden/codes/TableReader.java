@@ -157,10 +157,10 @@ final class TableReader {
     /** By key, the rows that somebody affirmed or edited. */
     private Map<String, Compared> compared(List<Row> rows, Located item, LocalDate from) {
         String edition = from.equals(ALWAYS) ? "" : RowAffirmer.FROM + from;
-        Optional<String> program = edited.at(root.file(), item.line());
+        EditedRows.At differs = edited.at(root.file(), item.line());
         Map<String, Compared> compared = new HashMap<>();
         for (Row row : rows) {
-            Compared one = new Compared(affirmations.of(row), program, affirmations.voided(row, edition));
+            Compared one = new Compared(affirmations.of(row), differs, affirmations.voided(row, edition));
             if (!one.equals(Compared.AS_WRITTEN)) {
                 compared.put(row.ref().key(), one);
             }

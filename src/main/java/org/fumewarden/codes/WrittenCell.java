@@ -1,6 +1,7 @@
 package org.fumewarden.codes;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -36,11 +37,25 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
     private static final Set<String> HELD_KINDS = Set.of("limits", "benchmarks", "danger-levels", "factors");
     private static final Set<String> SEEN = Set.of("read", "cross-checked");
     private static final Set<String> FREE = Set.of("note", "checked-on");
+    /** Where a row stands and since when, which is no part of what it says. */
+    private static final Set<String> PLACE = Set.of(
+            "source",
+            "clause",
+            "edition",
+            "confidence",
+            "also",
+            "successor",
+            "reason",
+            "beside",
+            "cas",
+            "colour",
+            "from");
     /** The row of what stands above the rows. */
     static final String HEAD = "head";
 
     private static final String FROM = "from";
-    private static final Set<String> ALWAYS_TYPED = Set.of("limits", "danger-levels");
+    private static final Set<String> ALWAYS_TYPED = Set.of("limits", "danger-levels", "filters");
+    private static final Set<String> COUNTED = Set.of("unit", "fraction", "basis");
     private static final Set<String> INTERVALS = Set.of("period", "keep");
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
     private static final Pattern INTERVAL = Pattern.compile("\\bP(\\d+)[DWMY]\\b");
@@ -62,9 +77,36 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
         return NUMBER.matcher(value).matches();
     }
 
-    /** True for what nobody may mistype unseen: a limit, a dangerous level, an interval of time. */
+    /** True for what nobody may mistype unseen: a limit, a dangerous level, where a filter ends, an interval of time. */
     public boolean isTypedTwice() {
-        return INTERVALS.contains(cell) || number() && !HELD.contains(cell) && ALWAYS_TYPED.contains(kind);
+        return INTERVALS.contains(cell)
+                || ALWAYS_TYPED.contains(kind) && (COUNTED.contains(cell) || number() && !HELD.contains(cell));
+    }
+
+    /** True for a cell of a new row that could change advice and that the name of its row does not say. */
+    public boolean isAsked() {
+        return !PLACE.contains(cell)
+                && !value.isEmpty()
+                && !List.of(row.split(" ")).contains(value);
+    }
+
+    /** True for a cell that says what a row gives, not where it stands nor when it holds. */
+    public boolean isValue() {
+        return !PLACE.contains(cell) && !cell.equals("until");
+    }
+
+    /** The folder of the rule base in which its table stands. */
+    public String folder() {
+        return Path.of(file).getParent().getParent().getFileName().toString();
+    }
+
+    /** True for the same number however it is written, and for the same words. */
+    public static boolean same(String some, String other) {
+        try {
+            return new BigDecimal(some).compareTo(new BigDecimal(other)) == 0;
+        } catch (NumberFormatException e) {
+            return some.equals(other);
+        }
     }
 
     /** True for a row or table that says its value was seen in a copy, where a slip could hurt. */

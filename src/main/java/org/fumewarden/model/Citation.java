@@ -8,6 +8,9 @@ public record Citation(String source, String clause, String edition, Confidence 
     /** The clause of what was seen in a document whose place was not noted. */
     public static final String NO_PLACE = "-";
 
+    /** How the clause of a value begins that an organisation typed from a document of its own, which no list of sources holds. */
+    public static final String OF_ORGANISATION = "value of this organisation";
+
     public Citation {
         Checks.text("source", source);
         Checks.text("clause", clause);
@@ -19,6 +22,10 @@ public record Citation(String source, String clause, String edition, Confidence 
         return Stream.of(clause, edition)
                 .filter(words -> !words.isEmpty() && !words.equals(NO_PLACE))
                 .collect(Collectors.joining(", "));
+    }
+
+    public boolean isOfOrganisation() {
+        return clause.startsWith(OF_ORGANISATION);
     }
 
     /** The name of the document with its clause, where one was noted. */

@@ -81,7 +81,8 @@ public final class WhatIfText {
     }
 
     private static String place(Citation cited) {
-        return " [" + cited.source() + " " + cited.clause() + ", " + cited.edition() + ", "
+        return " [" + cited.source() + (cited.isOfOrganisation() ? ", " : " ") + cited.clause()
+                + (cited.edition().isEmpty() ? "" : ", " + cited.edition()) + ", "
                 + cited.confidence().key() + "]";
     }
 

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** A sheet says until when its values are in force: on no day before does any table change what it says. */
 final class ValuesUntilTest {
-    private static final int TOURS = Extent.of(2, 5, 20);
+    private static final int TOURS = Extent.of(1, 5, 20);
     private static final String CODE = "gb";
     private static final Path RULES = Path.of("rules");
     private static final LocalDate END = LocalDate.of(2031, 5, 6);
@@ -209,7 +209,7 @@ final class ValuesUntilTest {
                 .distinct()
                 .sorted()
                 .toList();
-        return Extent.sample(kinds, kind -> kind, Extent.of(10, Extent.ALL, Extent.ALL));
+        return Extent.sample(kinds, kind -> kind, Extent.of(4, Extent.ALL, Extent.ALL));
     }
 
     /** Every tour under the code; a tour that names a thing of another code is none of it. */

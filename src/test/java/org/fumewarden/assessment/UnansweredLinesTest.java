@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
  * The rate of wire is not tried: no range of answers bounds it, so the highest fume rate held of the process counts.
  */
 class UnansweredLinesTest {
+    private static final int TASKS = Extent.of(50, 500, 10_000);
     private static final CodeBook BOOK = CodeBook.read(RuleFolder.at(Path.of("rules")), "gb");
     private static final ExposureTables FIGURES = new ExposureTables(BOOK.rows(LocalDate.of(2026, 11, 29)));
     private static final TaskReader READER = new TaskReader(BOOK.vocabulary());
@@ -69,7 +70,7 @@ class UnansweredLinesTest {
         Random random = new Random(Extent.SEED);
         int held = 0;
         int raised = 0;
-        for (int i = 0; i < 150; i++) {
+        for (int i = 0; i < TASKS; i++) {
             Map<String, String> task = drawn(TASK, random, 1000);
             Map<String, String> estimate = drawn(ESTIMATE, random, 3);
             for (String agent : AGENTS) {
@@ -100,7 +101,7 @@ class UnansweredLinesTest {
                 }
             }
         }
-        assertTrue(held > 1000 && raised > held / 4, held + " compared, " + raised + " raised");
+        assertTrue(held > 7 * TASKS && raised > held / 4, held + " compared, " + raised + " raised");
     }
 
     @Test

@@ -72,7 +72,10 @@ final class HowToTest {
         EditedRules.edit(rules, "gb/tables/limits.yaml", "{agent: tin, ", "{agent: tin, until: 2030-01-01, ");
         EditedRules.append(rules, "gb/tables/limits.yaml", "  - {agent: tin, unit: mg/m3, twa: 1, from: 2030-01-01}\n");
         asks(check("--code", "gb"), "Add a line gb-limits,tin from 2030-01-01,twa,VALUE,DOCUMENT");
-        typed("gb-limits,tin from 2030-01-01,twa,1,invented", "gb-limits,tin,until,2030-01-01,invented");
+        typed(
+                "gb-limits,tin from 2030-01-01,twa,1,invented",
+                "gb-limits,tin from 2030-01-01,unit,mg/m3,invented",
+                "gb-limits,tin,until,2030-01-01,invented");
         isClean(check("--code", "gb"));
     }
 
@@ -86,7 +89,13 @@ final class HowToTest {
         CommandRun begun = check("--code", "gb");
         asks(begun, "Add a line gb-limits,hull-dust,twa,VALUE,DOCUMENT");
         asks(begun, "hull-dust has neither a danger level under gb nor a row that says there is none.");
-        typed("gb-limits,hull-dust,twa,3,invented");
+        asks(begun, "gb-limits,hull-dust,unit,VALUE,DOCUMENT");
+        typed(
+                "danger-levels-none,danger-levels invented,agents,hull-dust,invented",
+                "agents,hull-dust,form,particle,invented",
+                "agents,hull-dust,name,hull dust,invented",
+                "gb-limits,hull-dust,twa,3,invented",
+                "gb-limits,hull-dust,unit,mg/m3,invented");
         EditedRules.append(
                 rules,
                 "shared/tables/danger-levels-none.yaml",
@@ -140,7 +149,7 @@ final class HowToTest {
         }
         EditedRules.edit(rules, "tarn/tables/limits.yaml", "rows: []", "rows:\n  - {agent: tin, unit: mg/m3, twa: 1}");
         asks(check("--code", "tarn"), "Add a line tarn-limits,tin,twa,VALUE,DOCUMENT");
-        typed("tarn-limits,tin,twa,1,invented");
+        typed("tarn-limits,tin,twa,1,invented", "tarn-limits,tin,unit,mg/m3,invented");
         isClean(check("--code", "tarn"));
     }
 

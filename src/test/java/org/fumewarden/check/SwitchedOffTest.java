@@ -35,7 +35,7 @@ final class SwitchedOffTest {
                         .map(WrittenRule::id)
                         .toList(),
                 id -> id,
-                Extent.of(5, 80, Extent.ALL));
+                Extent.of(2, 80, Extent.ALL));
         rules.parallelStream().forEach(rule -> {
             List<ScenarioRun> reached = ShippedRuns.ALL.stream()
                     .filter(r -> r.fired().contains(rule))

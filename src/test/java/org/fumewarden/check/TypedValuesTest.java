@@ -120,7 +120,7 @@ final class TypedValuesTest {
         named("was typed once only");
         Files.writeString(
                 folder.resolve("typed-apart.csv"),
-                "table,row,cell,value,source\ngb-limits,tin from 2030-01-01,twa,1,our list\ngb-limits,tin,until,2030-01-01,our list\nrules,GB-NEED-010,withdrawn,2030-01-01,replaced\n");
+                "table,row,cell,value,source\ngb-limits,tin from 2030-01-01,twa,1,our list\ngb-limits,tin from 2030-01-01,unit,mg/m3,our list\ngb-limits,tin,until,2030-01-01,our list\nrules,GB-NEED-010,withdrawn,2030-01-01,replaced\n");
         Files.delete(rules.resolve("gb/need.drl"));
         List<String> problems = problems();
         assertTrue(

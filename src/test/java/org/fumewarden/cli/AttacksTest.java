@@ -192,7 +192,7 @@ final class AttacksTest extends ForgedChain {
         assertEquals(
                 attacks.keySet().stream().sorted().toList(),
                 rows.stream().map(r -> r[1]).sorted().toList());
-        return Extent.sample(rows, row -> row[1], Extent.of(24, Extent.ALL, Extent.ALL)).stream()
+        return Extent.sample(rows, row -> row[1], Extent.of(8, Extent.ALL, Extent.ALL)).stream()
                 .map(row -> DynamicTest.dynamicTest(row[1], () -> {
                     lay();
                     CommandRun run = attacks.get(row[1]).get();

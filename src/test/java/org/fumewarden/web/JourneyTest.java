@@ -66,6 +66,7 @@ class JourneyTest {
      * plain is confirmed together, in words and on purpose; the levels are judged by a named person.
      */
     @Test
+    @Tag("ci")
     void theOfficerHasAnswersToEveryQuestionOnARailInFifteenPresses() {
         browser.size(1440, 900);
         browser.show(server, "describe", "");

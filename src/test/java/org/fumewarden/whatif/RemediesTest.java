@@ -86,6 +86,7 @@ class RemediesTest {
     }
 
     @Test
+    @Tag("ci")
     void whereNoSetHelpsNoneIsOffered() {
         Bench bench = Benches.of(Benches.BRACKETS, Map.of("exposures.manganese-respirable.twa", "90 mg/m3"));
         assertEquals(List.of(), new Remedies(bench).forClass("th3"));
