@@ -3,7 +3,7 @@
 import { askJson } from './server.js';
 import { el, fresh, ruleWords } from './dom.js';
 import { state } from './state.js';
-import { has, say } from './words.js';
+import { dayWords, has, say } from './words.js';
 import { whoLine } from './acts.js';
 import { board, deedWords, ORDER, paperLink, SIGNS } from './due.js';
 import { drawItem } from './item.js';
@@ -111,6 +111,6 @@ export async function drawUpkeep(root) {
     for (const id of ['items', 'due', 'register']) document.getElementById(id)?.toggleAttribute('open', opened.has(id));
   }
   fill();
-  root.replaceChildren(whoLine(), scan(told, open), item, below, el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, told.today)));
+  root.replaceChildren(whoLine(), scan(told, open), item, below, el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, dayWords(told.today))));
   if (looked && told.items.some(i => i.id === looked)) open(looked);
 }
