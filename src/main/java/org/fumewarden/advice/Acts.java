@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Set;
 import org.fumewarden.model.Act;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.Gate;
+import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.Row;
 import org.fumewarden.trail.Step;
+import org.fumewarden.trail.Trail;
 
 /** The short sentences of the page that is read, for what the rules concluded about this task. */
 public final class Acts {
@@ -22,7 +25,7 @@ public final class Acts {
         Set<String> keys = new HashSet<>(Worn.keys(advice, rows));
         advice.trail().steps().stream()
                 .filter(Step::stands)
-                .map(s -> Act.key(s.conclusion()))
+                .map(s -> restsOnUnknown(s, advice.trail()) ? "gate:open" : Act.key(s.conclusion()))
                 .forEach(keys::add);
         advice.inputs().stream()
                 .filter(Answer.class::isInstance)
@@ -34,5 +37,13 @@ public final class Acts {
                 .map(Act.class::cast)
                 .filter(act -> act.calledForBy(keys) && said.add(act.says()))
                 .toList();
+    }
+
+    /** True for a gate that a measurement may open: nothing is found wrong with the air. */
+    private static boolean restsOnUnknown(Step step, Trail trail) {
+        return step.conclusion() instanceof Gate
+                && step.premises().stream()
+                        .flatMap(p -> trail.step(p.address()).stream())
+                        .anyMatch(s -> s.conclusion() instanceof OpenNeed);
     }
 }

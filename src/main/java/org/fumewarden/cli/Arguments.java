@@ -26,7 +26,7 @@ final class Arguments {
                             .collect(Collectors.joining(either ? ", " : " and "))
                     + ".";
         }
-        if (fault instanceof OverwrittenOptionException && fault.getArgSpec() instanceof OptionSpec option) {
+        if (fault instanceof OverwrittenOptionException twice && twice.getOverwritten() instanceof OptionSpec option) {
             return option.longestName() + " is given more than once. Keep one.";
         }
         if (fault.getArgSpec() != null && fault.getValue() != null) {

@@ -59,12 +59,15 @@ final class CompareCommand implements Callable<Integer> {
         Bench bench = options.bench(file);
         PrintWriter out = spec.commandLine().getOut();
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
+        UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;
         if (codes.size() > 1) {
-            out.print(CodesText.write(codes.stream()
-                    .map(String::strip)
-                    .distinct()
-                    .map(c -> side(bench, c))
-                    .toList()));
+            out.print(CodesText.write(
+                    codes.stream()
+                            .map(String::strip)
+                            .distinct()
+                            .map(c -> side(bench, c))
+                            .toList(),
+                    agents));
         } else if (!codes.isEmpty()) {
             throw new InputException(
                     new Problem("--codes", 0, "", "names one code alone.", "name two or more, such as gb,us."));
@@ -86,7 +89,6 @@ final class CompareCommand implements Callable<Integer> {
             }
         }
         Advice before = bench.advise();
-        UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;
         variants.forEach((name, change) -> {
             out.println("Changed: " + name);
             out.println();

@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
+import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
@@ -133,12 +135,12 @@ public final class Main implements Callable<Integer> {
                         .map(u -> unknown(u.getUnmatched().get(0), line))
                         .orElseGet(() -> Arguments.told(fault))));
         List<String> near = unmatched
-                .map(u -> Nearest.to(u.getUnmatched().get(0), u.getSuggestions()))
+                .map(u -> Nearest.to(u.getUnmatched().get(0), known(u)))
                 .orElse(List.of());
         String help = "See " + line.getCommandSpec().qualifiedName() + " --help.";
         line.getErr()
                 .println(speech.quoting(
-                        (near.isEmpty() ? "" : "Did you mean " + String.join(" or ", near) + "? ") + help));
+                        (near.isEmpty() ? "" : "Did you mean \"" + String.join("\" or \"", near) + "\"? ") + help));
         return ExitCodes.BAD_INPUT;
     }
 
@@ -149,6 +151,17 @@ public final class Main implements Callable<Integer> {
                 .filter(l -> all.matches("(?s).*--language[ =]" + l + "\\b.*"))
                 .findFirst()
                 .orElse("en");
+    }
+
+    /** The words that an unknown one may have meant; another option is meant by one that is written nearly so. */
+    private static Collection<String> known(CommandLine.UnmatchedArgumentException unmatched) {
+        String word = unmatched.getUnmatched().get(0);
+        LevenshteinDistance slip = new LevenshteinDistance(2);
+        return word.startsWith("-")
+                ? unmatched.getCommandLine().getCommandSpec().optionsMap().keySet().stream()
+                        .filter(o -> slip.apply(word, o) >= 0)
+                        .toList()
+                : unmatched.getSuggestions();
     }
 
     private static String unknown(String word, CommandLine line) {
@@ -167,7 +180,7 @@ public final class Main implements Callable<Integer> {
             return ExitCodes.BAD_INPUT;
         }
         if (fault instanceof StoreException store) {
-            return StoreOption.explain(store, line.getErr());
+            return StoreOption.explain(store, speech(line), line.getErr());
         }
         if (fault instanceof IOException || fault instanceof UncheckedIOException) {
             Throwable disk = fault.getCause() instanceof IOException inner ? inner : fault;
@@ -182,13 +195,17 @@ public final class Main implements Callable<Integer> {
 
     /** What is wrong with a file, in the language that was asked for. */
     private static String told(InputException input, CommandLine line) {
+        Speech speech = speech(line);
+        return speech.words().ofRuleBase()
+                ? input.getMessage()
+                : input.problems().stream().map(p -> p.text(speech::quoting)).collect(Collectors.joining("\n"));
+    }
+
+    /** The language that was asked for. */
+    private static Speech speech(CommandLine line) {
         String language =
                 line.getParseResult() == null ? "en" : line.getParseResult().matchedOptionValue("--language", "en");
-        if (!Words.LANGUAGES.contains(language) || Words.LANGUAGES.indexOf(language) == 0) {
-            return input.getMessage();
-        }
-        Speech speech = Speech.of(Words.in(language), Map.of());
-        return input.problems().stream().map(p -> p.text(speech::quoting)).collect(Collectors.joining("\n"));
+        return Speech.of(Words.in(Words.LANGUAGES.contains(language) ? language : "en"), Map.of());
     }
 
     @Override

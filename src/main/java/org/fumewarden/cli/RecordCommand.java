@@ -172,6 +172,6 @@ final class RecordCommand implements Callable<Integer> {
         }
         Optional<Item> item = open.item(id);
         return item.orElseThrow(() ->
-                new InputException(new Problem("record", 0, id, "is not in the register.", Nearest.remedy(id, ids))));
+                new InputException(new Problem("record:", 0, id, "is not in the register.", Nearest.remedy(id, ids))));
     }
 }

@@ -13,6 +13,7 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
 import org.fumewarden.upkeep.StoreException;
@@ -115,8 +116,8 @@ final class StoreOption {
     }
 
     /** Says what is wrong with a store and gives the exit code for it. */
-    static int explain(StoreException fault, PrintWriter err) {
-        err.println(fault.text());
+    static int explain(StoreException fault, Speech speech, PrintWriter err) {
+        err.println(speech.quoting(fault.getMessage()) + "\n" + speech.quoting(fault.remedy()));
         return switch (fault.reason()) {
             case REFUSED, MISSING, READ_ONLY -> ExitCodes.BAD_INPUT;
             case DAMAGED -> ExitCodes.NOT_SETTLED;

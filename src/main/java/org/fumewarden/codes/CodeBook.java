@@ -107,7 +107,7 @@ public final class CodeBook {
                                 : new Problem(
                                         folder.origin(),
                                         0,
-                                        "code",
+                                        "",
                                         "holds no code \"" + Located.shown(code) + "\".",
                                         Nearest.remedy(code, folder.codes()))));
     }

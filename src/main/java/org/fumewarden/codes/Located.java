@@ -116,15 +116,22 @@ public final class Located {
     public Map<String, Located> entries(Set<String> expected) {
         Map<String, Located> entries = entries();
         entries.forEach((name, entry) -> {
-            if (!expected.contains(name) && name.matches("[0-9].*")) {
-                entry.complain(
-                        "stands behind a comma and is no name: \"" + shown(name) + "\".",
-                        "a decimal comma parts two entries here. Use a decimal point.");
-            } else if (!expected.contains(name)) {
-                entry.complain("is not a name used here.", Nearest.remedy(name, expected));
+            if (!expected.contains(name)) {
+                entry.unexpected(name, Nearest.remedy(name, expected));
             }
         });
         return entries;
+    }
+
+    /** Complains about a name that is not expected: a figure that begins with digits was parted by its decimal comma. */
+    public void unexpected(String name, String remedy) {
+        if (name.matches("[0-9].*")) {
+            complain(
+                    "stands behind a comma and is no name: \"" + shown(name) + "\".",
+                    "a decimal comma parts two entries here. Use a decimal point.");
+        } else {
+            complain("is not a name used here.", remedy);
+        }
     }
 
     /** The items of a list; a complaint and nothing when this is no list. */

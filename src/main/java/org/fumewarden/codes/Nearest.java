@@ -46,9 +46,9 @@ public final class Nearest {
                 + (known.size() > FEW || known.size() == near.size() ? "" : " Known: " + some + ".");
     }
 
-    /** The end of a "Maybe" line that names words to choose from. */
+    /** The remedy that names words to choose from. */
     public static String oneOf(List<String> words) {
-        return quoted(words) + ".";
+        return "write " + quoted(words) + ".";
     }
 
     private static String quoted(List<String> words) {

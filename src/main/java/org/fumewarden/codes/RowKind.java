@@ -259,7 +259,7 @@ enum RowKind {
     private static List<Row> term(RowReader row) {
         String id = row.text("id");
         String catalogue = row.text("catalogue");
-        return List.of(new Term(row.ref(id), catalogue, id, row.text("name")));
+        return List.of(new Term(row.ref(id), catalogue, id, row.text("name"), row.words("only")));
     }
 
     private static List<Row> threshold(RowReader row) {

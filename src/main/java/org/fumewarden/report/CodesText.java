@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
@@ -22,6 +23,7 @@ import org.fumewarden.model.Figures;
 /** One task under several codes, side by side: status first, then the factor, then what is worn; what one code lacks comes last. */
 public final class CodesText {
     private final List<Side> sides;
+    private final UnaryOperator<String> agents;
     private final StringBuilder out = new StringBuilder();
 
     /** Advice under one code, and the classes of respirator that the code knows. */
@@ -31,13 +33,18 @@ public final class CodesText {
         }
     }
 
-    private CodesText(List<Side> sides) {
+    private CodesText(List<Side> sides, UnaryOperator<String> agents) {
         this.sides = sides;
+        this.agents = agents;
     }
 
-    /** The comparison as text. */
-    public static String write(List<Side> sides) {
-        return new CodesText(sides).text();
+    /**
+     * The comparison as text.
+     *
+     * @param agents the name of an agent, mixture or policy by its id
+     */
+    public static String write(List<Side> sides, UnaryOperator<String> agents) {
+        return new CodesText(sides, agents).text();
     }
 
     private String text() {
@@ -84,13 +91,13 @@ public final class CodesText {
         }
     }
 
-    private static String factor(RequiredFactor factor) {
+    private String factor(RequiredFactor factor) {
         String value = Figures.shown(factor.value());
         return factor.open()
                 ? "open, at least " + value + " so far"
                 : factor.restsOnNothing()
                         ? "none: nothing was compared with a limit"
-                        : value + " for " + factor.agent().replace('-', ' ');
+                        : value + " for " + agents.apply(factor.agent());
     }
 
     /** Which code asks for most; nothing is ranked while a factor is open or rests on nothing. */
@@ -101,8 +108,7 @@ public final class CodesText {
                 .map(Side::code)
                 .toList();
         if (!unsure.isEmpty()) {
-            return "The factors cannot be ranked: under " + String.join(" and ", unsure)
-                    + " the factor is not settled.";
+            return "The factors cannot be ranked: under " + String.join(", ", unsure) + " the factor is not settled.";
         }
         var most = sides.stream()
                 .map(s -> s.advice().requiredFactor().value())

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
@@ -149,13 +151,23 @@ public final class MovedText {
         }
     }
 
+    /** A sentence that only holds another figure now is said once. */
     private void sentences(String what) {
-        for (Difference moved : all) {
-            if (moved.what().equals(what)) {
-                moved.began().forEach(r -> line("", "Said now: " + WhatIfText.reason(r)));
-                moved.ceased().forEach(r -> line("", "No longer said: " + WhatIfText.reason(r)));
-            }
+        List<Difference> moved = all.stream().filter(m -> m.what().equals(what)).toList();
+        Set<String> now = moved.stream()
+                .flatMap(m -> m.began().stream())
+                .map(MovedText::withoutFigures)
+                .collect(Collectors.toSet());
+        for (Difference each : moved) {
+            each.began().forEach(r -> line("", "Said now: " + WhatIfText.reason(r)));
+            each.ceased().stream()
+                    .filter(r -> !now.contains(withoutFigures(r)))
+                    .forEach(r -> line("", "No longer said: " + WhatIfText.reason(r)));
         }
+    }
+
+    private static String withoutFigures(Reason reason) {
+        return reason.rule() + reason.says().replaceAll("\\d+(?:\\.\\d+)?", "");
     }
 
     private void because(List<Reason> ceased, List<Reason> began) {

@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
-import org.apache.commons.text.WordUtils;
 import org.fumewarden.model.Figures;
+import org.fumewarden.report.html.Glued;
 import org.fumewarden.report.html.Speech;
 
 /** A page of plain text under way. */
@@ -56,7 +56,7 @@ final class Page {
         if (text.isEmpty()) {
             return;
         }
-        String wrapped = WordUtils.wrap(text.strip(), WIDTH - 4, "\n", false);
+        String wrapped = Glued.wrapped(text.strip(), WIDTH - 4, "\n");
         String hang = text.startsWith("- ") ? "    " : "  ";
         out.append("  ").append(wrapped.replace("\n", "\n" + hang)).append('\n');
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
-import org.apache.commons.text.WordUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
@@ -19,6 +18,7 @@ import org.fumewarden.endurance.TimeBound;
 import org.fumewarden.model.Reckoned;
 import org.fumewarden.model.Reckoning;
 import org.fumewarden.model.Refused;
+import org.fumewarden.report.html.Glued;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.plot.BreakthroughPlot;
 import org.fumewarden.report.plot.EndurancePlot;
@@ -174,7 +174,7 @@ public final class ShiftText {
 
     private void wrap(String start, String words) {
         String indent = StringUtils.repeat(' ', start.length());
-        line(start + WordUtils.wrap(speech.told(words), WIDTH - start.length(), "\n" + indent, false));
+        line(start + Glued.wrapped(speech.told(words), WIDTH - start.length(), "\n" + indent));
     }
 
     private void line(String words) {

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.apache.commons.lang3.StringUtils;
-import org.apache.commons.text.WordUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.codes.Document;
@@ -13,6 +12,7 @@ import org.fumewarden.model.Citation;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.Row;
+import org.fumewarden.report.html.Glued;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 import org.fumewarden.whatif.AnswerValue;
@@ -39,7 +39,7 @@ public final class WhatIfText {
     /** A text behind its lead, broken between words; what follows stands further in. */
     public static String line(String lead, String text) {
         String rest = " ".repeat(lead.isEmpty() ? 4 : lead.length() + 2);
-        return lead + WordUtils.wrap(text, WIDTH - rest.length(), "\n" + rest, false) + "\n";
+        return lead + Glued.wrapped(text, WIDTH - rest.length(), "\n" + rest) + "\n";
     }
 
     /** Sources without a document; their clause says what they are. */
@@ -161,6 +161,6 @@ public final class WhatIfText {
     /** The closing lines of every what-if output. */
     public static String closing(Advice advice) {
         return "\nRule base revision " + advice.revision().substring(0, 16) + ", code " + advice.code() + ", "
-                + advice.on() + ".\n" + WordUtils.wrap(Advice.CLOSING, WIDTH) + "\n";
+                + advice.on() + ".\n" + Glued.wrapped(Advice.CLOSING, WIDTH, "\n") + "\n";
     }
 }

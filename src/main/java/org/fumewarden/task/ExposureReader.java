@@ -228,7 +228,7 @@ final class ExposureReader {
             default -> {
                 place.complain(
                         "cannot be \"" + Located.shown(place.text()) + "\".",
-                        "PT8H for a shift average, PT15M for 15 minutes, or ceiling.");
+                        "write PT8H for a shift average, PT15M for 15 minutes, or ceiling.");
                 yield Optional.empty();
             }
         };
@@ -263,7 +263,7 @@ final class ExposureReader {
                 .filter(b -> cells.get("basis").oneOf(bases).isPresent());
         Optional<LocalDate> on =
                 said(cells.get("on")).flatMap(d -> cells.get("on").day());
-        if (on.isPresent() && on.get().isAfter(day)) {
+        if (on.isPresent() && on.get().isAfter(day) && !day.equals(LocalDate.EPOCH)) {
             cells.get("on")
                     .complain(
                             "is after the day of the task, " + day + ".",

@@ -175,8 +175,8 @@ public final class TaskReader {
         Map<String, Located> entries = map.entries();
         entries.forEach((name, entry) -> {
             if (!readable.contains(name)) {
-                entry.complain(
-                        "is not a name used here.",
+                entry.unexpected(
+                        name,
                         Health.isMeant(name) && !entry.path().startsWith("kit.")
                                 ? Health.MAYBE
                                 : Nearest.remedy(name, expected));

@@ -2,19 +2,23 @@ package org.fumewarden.training;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Reason;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 
 /** Where a sentence stands, for a room under one code: its own clause where there is one, and a foreign document by the name of its country. */
 final class ClauseCitations {
     private final String code;
     private final Words words;
+    private final Speech speech;
 
     ClauseCitations(String code, Words words) {
         this.code = code;
         this.words = words;
+        this.speech = Speech.of(words, Map.of());
     }
 
     /**
@@ -36,13 +40,19 @@ final class ClauseCitations {
                 .toList();
         String country = country("sources", source);
         if (foreign(country) && !own.isEmpty()) {
-            return String.join("; ", own);
+            return speech.cited(String.join("; ", own));
         }
         String kept = Arrays.stream(clause.split("; "))
                 .filter(c -> Set.of("", country.isEmpty() ? code : country).contains(country("clauses", c)))
                 .collect(Collectors.joining("; "));
-        String place = (source + " " + kept).strip();
+        String place = named(source, speech.cited(kept));
         return foreign(country) ? words.say("ui.training.clause.foreign." + country, place) : place;
+    }
+
+    /** A clause that names its document needs no key of it before it. */
+    private static String named(String source, String clause) {
+        boolean names = !country("clauses", clause).isEmpty();
+        return !names ? (source + " " + clause).strip() : clause.startsWith("19") ? "29 CFR " + clause : clause;
     }
 
     /** True when nothing of the place is of this code or of no country. */

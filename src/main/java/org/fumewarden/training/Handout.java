@@ -52,8 +52,9 @@ public final class Handout {
             RoundItem.Choice right = item.rightChoice();
             Mark mark = item.pick(right);
             String clause = mark.clause().isEmpty() ? "" : " [" + mark.clause() + "]";
-            lines.add(new Line.Says(
-                    Sign.ITEM, number + "." + (i + 1), bare(right.says()) + ". " + mark.because() + clause));
+            String says = bare(right.says());
+            String answer = bare(mark.because()).equals(says) ? "" : says + ". ";
+            lines.add(new Line.Says(Sign.ITEM, number + "." + (i + 1), answer + mark.because() + clause));
             item.choices().stream().filter(c -> !c.equals(right)).forEach(c -> item.pick(c)
                     .mistake()
                     .ifPresent(m -> lines.add(new Line.Says(Sign.NONE, bare(c.says()) + ": " + m.says()))));

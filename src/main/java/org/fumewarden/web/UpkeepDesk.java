@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Period;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Bench;
@@ -13,6 +14,8 @@ import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.duties.Vocabularies;
+import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.DueList;
 import org.fumewarden.upkeep.DueReport;
@@ -26,6 +29,8 @@ final class UpkeepDesk {
     private static final Period WARNING = Period.ofDays(7);
     private static final Map<String, Period> SPANS = Map.of(
             "P7D", Period.ofDays(7), "P30D", Period.ofDays(30), "P90D", Period.ofDays(90), "P1Y", Period.ofYears(1));
+
+    private static final List<String> SAID = List.of("because", "note", "what", "says");
 
     private final Library library;
     private final Optional<Workshop> workshop;
@@ -58,7 +63,7 @@ final class UpkeepDesk {
             UpkeepJson.itemForms(root, Vocabularies.shipped(shop().today()).facts());
             return root;
         });
-        return Reply.json(told);
+        return said(told, asked);
     }
 
     /** Everything the log says about an item, newest first. */
@@ -84,7 +89,7 @@ final class UpkeepDesk {
             root.put("because", store.state(entry.item()).because());
             return root;
         });
-        return Reply.json(told);
+        return said(told, asked);
     }
 
     /** One item alone: its state, what is due for it, and the points of its check. */
@@ -100,7 +105,25 @@ final class UpkeepDesk {
             all.owings().stream().filter(o -> o.item().equals(item.id())).forEach(o -> owings.add(UpkeepJson.owing(o)));
             return root;
         });
-        return Reply.json(told);
+        return said(told, asked);
+    }
+
+    /** What the log and the tables say, in the language of the page. */
+    private static Reply said(ObjectNode root, JsonNode asked) {
+        Words words = Desk.language(asked);
+        if (!words.ofRuleBase()) {
+            Speech speech = Speech.of(words, Map.of());
+            SAID.forEach(field -> root.findParents(field).forEach(n -> say(n, field, speech)));
+            root.findValues("checks").forEach(checks -> checks.forEach(n -> say(n, "name", speech)));
+        }
+        return Reply.json(root);
+    }
+
+    private static void say(JsonNode node, String field, Speech speech) {
+        String english = node.path(field).asText();
+        if (!english.startsWith("never")) {
+            ((ObjectNode) node).put(field, speech.told(english));
+        }
     }
 
     /** Puts an item into the register, or changes one when that is wanted. */

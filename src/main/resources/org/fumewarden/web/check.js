@@ -1,16 +1,12 @@
 // The check before use in three taps: all passed, or which did not, then write it.
 
 import { el, fresh } from './dom.js';
-import { has, say } from './words.js';
-
-export function checkName(check) {
-  return has(`check.${check.id}`) ? say(`check.${check.id}`) : check.name;
-}
+import { say } from './words.js';
 
 function point(check, changed) {
   const id = fresh('point');
   const box = el('input', { type: 'checkbox', id, onchange: changed });
-  return { check, box, node: el('label', { className: 'choice point', htmlFor: id }, box, el('span', { lang: has(`check.${check.id}`) ? undefined : 'en' }, checkName(check),
+  return { check, box, node: el('label', { className: 'choice point', htmlFor: id }, box, el('span', {}, check.name,
     check.unverified && ` \u25B3 ${say('sheet.unverified')}`)) };
 }
 

@@ -1,5 +1,6 @@
 // The training room: rounds to order or about the current task, alone with one question at a time, or for a room on a projector.
 
+import { codeWords } from './head.js';
 import { askBytes, askJson, Problems } from './server.js';
 import { el, fresh, keep, ruleWords } from './dom.js';
 import { remember, remembered, state } from './state.js';
@@ -24,7 +25,7 @@ function ordered(chosen) {
 function story(round) {
   return el('section', { className: 'story', 'aria-label': say('ui.training.story') }, el('h3', {}, round.title),
     round.story && el('p', {}, round.story), round.facts.length > 0 && el('details', { open: innerWidth > 700 }, el('summary', {}, say('ui.training.known')), el('ul', {}, round.facts.map(f => el('li', {}, f)))),
-    el('p', { className: 'cite' }, round.code));
+    el('p', { className: 'cite' }, codeWords(state.codes.find(c => c.name === round.code) ?? { name: round.code })));
 }
 
 /** A mark in full: what was behind the answer, why, and what would have been right. */
@@ -115,7 +116,7 @@ export function drawDrill(root) {
   const out = el('div', { className: 'training' });
   const topic = el('select', { id: 'round' }, TOPICS.map(t => el('option', { value: t }, say(`ui.training.topic.${t}`))), el('option', { value: 'task' }, say('ui.training.current')));
   const level = el('select', { id: 'level' }, [1, 2, 3].map(n => el('option', { value: n }, say(`ui.training.level.${n}`))));
-  const code = el('select', { id: 'round-code' }, state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code, lang: has(`code.${c.id}`) ? undefined : 'en' }, has(`code.${c.id}`) ? say(`code.${c.id}`) : c.name)));
+  const code = el('select', { id: 'round-code' }, state.codes.map(c => el('option', { value: c.id, selected: c.id === state.task.code, lang: has(`code.${c.id}`) ? undefined : 'en' }, codeWords(c))));
   const spec = () => ({ topic: topic.value, difficulty: Number(level.value), code: code.value, seed: Math.floor(Math.random() * 100000) });
   const begin = async (chosen, earlier) => alone(out, chosen, await askJson('api/training/round', ordered(chosen)), earlier);
   const kept = remembered(KEPT);

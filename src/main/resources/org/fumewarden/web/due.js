@@ -1,7 +1,7 @@
 // What is due, in words: deeds, days, and the tags of the board.
 
-import { el, ruleWords } from './dom.js';
-import { has, say } from './words.js';
+import { el } from './dom.js';
+import { dayWords, has, say } from './words.js';
 
 export const ORDER = ['not-in-service', 'overdue', 'before-first-use', 'due-today', 'due-soon', 'not-known', 'in-time'];
 export const SIGNS = { overdue: '!', 'before-first-use': '!', 'due-today': '\u25C6', 'due-soon': '\u25C7', 'not-in-service': '\u2715', 'not-known': '?', 'in-time': '\u2713' };
@@ -21,14 +21,14 @@ export function paperLink(sheet, id, words, file) {
 }
 
 function clause(duty) {
-  return el('li', {}, ruleWords('span', duty.what), el('span', { className: 'cite' }, ` ${duty.source}, ${duty.clause}; ${has(`who.${duty.who.replaceAll(' ', '-')}`) ? say(`who.${duty.who.replaceAll(' ', '-')}`) : duty.who}`),
+  return el('li', {}, el('span', {}, duty.what), el('span', { className: 'cite' }, ` ${duty.source}, ${duty.clause}; ${has(`who.${duty.who.replaceAll(' ', '-')}`) ? say(`who.${duty.who.replaceAll(' ', '-')}`) : duty.who}`),
     duty.unverified && el('strong', { className: 'unverified' }, ` \u25B3 ${say('sheet.unverified')}`));
 }
 
 export function whenWords(owing) {
-  const done = owing.last ? say('ui.upkeep.last', owing.last) : say(owing.failed ? 'ui.upkeep.never.passed' : 'ui.upkeep.never');
-  const last = owing.failed ? `${done}, ${say('ui.upkeep.failed', owing.failed)}` : done;
-  const due = owing.due ? say('ui.upkeep.due', owing.due) : '';
+  const done = owing.last ? say('ui.upkeep.last', dayWords(owing.last)) : say(owing.failed ? 'ui.upkeep.never.passed' : 'ui.upkeep.never');
+  const last = owing.failed ? `${done}, ${say('ui.upkeep.failed', dayWords(owing.failed))}` : done;
+  const due = owing.due ? say('ui.upkeep.due', dayWords(owing.due)) : '';
   const over = owing['days-over'] > 0 ? say('ui.upkeep.over', owing['days-over']) : '';
   return [over, due, last].filter(Boolean).join(' \u00B7 ');
 }
@@ -41,7 +41,7 @@ export function tag(owing, act) {
     el('p', { className: 'deed' }, el('span', { className: 'sign', 'aria-hidden': 'true' }, SIGNS[owing.status]), ` ${say(`due.${owing.status}`)}: ${deedWords(owing.deed)}`),
     el('p', {}, whenWords(owing)),
     owing.assumed.length > 0 && el('p', { className: 'cite' }, say('ui.upkeep.assumed', owing.assumed.map(f => (has(`fact.${f}`) ? say(`fact.${f}`) : f)).join(', '))),
-    owing.note && !owing.note.startsWith('never') && ruleWords('p', owing.note, 'cite'),
+    owing.note && !owing.note.startsWith('never') && el('p', { className: 'cite' }, owing.note),
     el('details', {}, el('summary', {}, say('ui.upkeep.why', owing.duties.length), el('span', { className: 'cite' }, ` ${owing.duties[0].clause}`)),
       el('ul', { className: 'plain' }, owing.duties.map(clause))),
     el('p', { className: 'choices' }, el('button', { type: 'button', className: 'quiet', 'aria-label': `${say('ui.upkeep.log.it')}: ${words}`, onclick: () => act(owing) }, say('ui.upkeep.log.it'))));

@@ -2,10 +2,10 @@
 
 import { change, state } from './state.js';
 import { el, invalid } from './dom.js';
-import { has, say } from './words.js';
+import { dayWords, has, say } from './words.js';
 import { faultNodes } from './faults.js';
 
-function codeWords(code) {
+export function codeWords(code) {
   return has(`code.${code.id}`) ? say(`code.${code.id}`) : code.name;
 }
 
@@ -19,7 +19,7 @@ export function head() {
   const line = el('span', {});
   const remark = () => {
     const code = state.codes.find(c => c.id === state.task.code);
-    line.textContent = [state.task.title || say('ui.title.none'), code ? codeWords(code) : state.task.code, state.task.on].filter(Boolean).join(' \u00B7 ');
+    line.textContent = [state.task.title || say('ui.title.none'), code ? codeWords(code) : state.task.code, state.task.on && dayWords(state.task.on)].filter(Boolean).join(' \u00B7 ');
   };
   const text = (path, type) => el('input', { id: path, type, value: state.task[path] ?? '', maxLength: 200, 'aria-describedby': `${path}-fault`,
     oninput: e => { change(path, e.target.value || undefined); remark(); } });

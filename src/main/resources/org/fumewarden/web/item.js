@@ -1,9 +1,9 @@
 // One item alone: may it be used, what is due, three large acts, and what the log says of it.
 
 import { askJson, Problems } from './server.js';
-import { el, fresh, ruleWords } from './dom.js';
+import { el, fresh } from './dom.js';
 import { remembered, state } from './state.js';
-import { has, say } from './words.js';
+import { dayWords, has, say } from './words.js';
 import { others, three } from './acts.js';
 import { checkForm } from './check.js';
 import { entryFault, entryForm } from './entry.js';
@@ -16,7 +16,7 @@ function standing(item, owings) {
   const stop = !item['in-service'];
   const word = stop ? 'stop' : late.some(o => thing && o.deed.startsWith('examination')) ? 'late' : late.length > 0 ? 'overdue' : thing ? 'good' : 'clear';
   return el('div', { className: `standing ${word}` }, el('p', {}, el('strong', { className: 'word' }, say(`ui.item.${word}`)), ' ', say(`ui.item.${word}.means`)),
-    stop && item.because && ruleWords('p', item.because), item.since && el('p', {}, say('ui.item.since', item.since)));
+    stop && item.because && el('p', {}, item.because), item.since && el('p', {}, say('ui.item.since', dayWords(item.since))));
 }
 
 function due(owings, act) {
@@ -31,7 +31,7 @@ function entry(e, correct) {
   const parts = e.parts.filter(p => p.name !== 'result');
   const health = e.deed.startsWith('medical');
   return el('li', { className: e.superseded ? 'past' : '' },
-    el('p', {}, el('b', {}, say('ui.upkeep.entry', e.sequence)), ` ${e.on} \u00B7 ${deedWords(e.deed)} \u00B7 `, el('b', {}, say(`result.${e.result}`)), ` \u00B7 ${e.by}`),
+    el('p', {}, el('b', {}, say('ui.upkeep.entry', e.sequence)), ` ${dayWords(e.on)} \u00B7 ${deedWords(e.deed)} \u00B7 `, el('b', {}, say(`result.${e.result}`)), ` \u00B7 ${e.by}`),
     e.corrects && el('p', { className: 'cite' }, say('ui.upkeep.corrects', e.corrects)),
     e.superseded && el('p', { className: 'cite' }, say('ui.upkeep.superseded')),
     parts.length > 0 && el('dl', { className: 'parts' }, parts.map(p => el('div', {}, el('dt', {}, say(`entry.${p.name}`)), el('dd', {}, p.value)))),
@@ -50,7 +50,7 @@ export async function drawItem(out, id, kinds, written) {
   let told;
   let past;
   try {
-    told = await askJson('api/item', { item: id, code: state.task.code });
+    told = await askJson('api/item', { item: id, code: state.task.code, language: document.documentElement.lang });
     past = await askJson('api/history', { item: id });
   } catch (fault) {
     out.replaceChildren(el('p', { className: 'fault', role: 'alert' }, fault instanceof Problems ? say('ui.item.unknown', id) : say('ui.server.down')));
@@ -67,12 +67,12 @@ export async function drawItem(out, id, kinds, written) {
       return [{ field: '', said: say('ui.who.first') }];
     }
     try {
-      const entry = await askJson('api/log', { ...draft, item: item.id, by, code: state.task.code });
+      const entry = await askJson('api/log', { ...draft, item: item.id, by, code: state.task.code, language: document.documentElement.lang });
       await drawItem(out, id, kinds, written);
       const failed = entry.result === 'failed' || entry.result === 'withdrawn';
       out.querySelector('.done').replaceChildren(el('div', { className: failed ? 'standing stop' : 'standing good' },
         el('p', {}, el('b', {}, `${failed ? '\u2715' : '\u2713'} ${say('ui.upkeep.written', entry.sequence, entry.item, say(`result.${entry.result}`))}`)),
-        entry.says && ruleWords('p', entry.says), entry.because && el('p', {}, `${say('ui.upkeep.now.closed')} `, ruleWords('span', entry.because))));
+        entry.says && el('p', {}, entry.says), entry.because && el('p', {}, `${say('ui.upkeep.now.closed')} `, entry.because)));
       out.querySelector('.done').scrollIntoView({ block: 'nearest' });
       written();
       return [];

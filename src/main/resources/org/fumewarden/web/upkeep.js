@@ -3,7 +3,7 @@
 import { askJson } from './server.js';
 import { el, fresh, ruleWords } from './dom.js';
 import { state } from './state.js';
-import { has, say } from './words.js';
+import { dayWords, has, say } from './words.js';
 import { whoLine } from './acts.js';
 import { board, deedWords, ORDER, paperLink, SIGNS } from './due.js';
 import { drawItem } from './item.js';
@@ -87,7 +87,7 @@ function scan(told, open) {
 export async function drawUpkeep(root) {
   let told;
   try {
-    told = await askJson('api/upkeep', { code: state.task.code, within: span });
+    told = await askJson('api/upkeep', { code: state.task.code, within: span, language: document.documentElement.lang });
   } catch {
     root.replaceChildren(el('p', { className: 'fault' }, say('ui.upkeep.unread')));
     return;
@@ -106,11 +106,11 @@ export async function drawUpkeep(root) {
     registerBox(told['item-kinds'], id => { refresh(); open(id); })].filter(Boolean));
   async function refresh() {
     const opened = new Set([...below.querySelectorAll('details[id][open]')].map(d => d.id));
-    told = await askJson('api/upkeep', { code: state.task.code, within: span });
+    told = await askJson('api/upkeep', { code: state.task.code, within: span, language: document.documentElement.lang });
     fill();
     for (const id of ['items', 'due', 'register']) document.getElementById(id)?.toggleAttribute('open', opened.has(id));
   }
   fill();
-  root.replaceChildren(whoLine(), scan(told, open), item, below, el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, told.today)));
+  root.replaceChildren(whoLine(), scan(told, open), item, below, el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, dayWords(told.today))));
   if (looked && told.items.some(i => i.id === looked)) open(looked);
 }

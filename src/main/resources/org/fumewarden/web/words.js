@@ -15,6 +15,12 @@ export function say(key, ...parts) {
   return text.replace(/\{(\d)\}/g, (whole, number) => parts[Number(number)] ?? whole);
 }
 
+/** A day as the language writes it; in English as the register has it. */
+export function dayWords(day) {
+  const tag = document.documentElement.lang;
+  return tag === 'en' || Number.isNaN(Date.parse(day)) ? day : new Intl.DateTimeFormat(tag, { day: '2-digit', month: '2-digit', year: 'numeric', timeZone: 'UTC' }).format(new Date(day));
+}
+
 export function has(key) {
   return key in words;
 }

@@ -66,7 +66,7 @@ class HtmlSheetTest {
                 .getElementsByTagName("body")
                 .item(0)
                 .getTextContent()
-                .replaceAll("\\s+", " ");
+                .replaceAll("[\\s\u00a0]+", " ");
     }
 
     @Test
@@ -156,7 +156,7 @@ class HtmlSheetTest {
         Bench bench = bench(tour().replaceFirst("title: .*", "title: " + title));
         byte[] pdf = PdfSheet.write(sheet(bench, "de"));
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            String text = new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " ");
             assertTrue(text.contains(title), text);
             assertTrue(text.contains("Mindestens erforderlicher Schutzfaktor"), text);
             assertTrue(text.contains("GB-EXCLUSION-020"), text);

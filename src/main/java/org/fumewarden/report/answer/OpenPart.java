@@ -21,8 +21,6 @@ import org.fumewarden.report.sheet.Sign;
 /** What is still to be answered or measured. Nothing is left out: levels that are missing stand together. */
 record OpenPart(Advice advice, Spoken spoken) {
     private static final int ASKED = 6;
-    private static final Set<String> OF_WEARER =
-            Set.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
     private static final String DANGEROUS = "may-be-dangerous";
 
     Optional<Part> write() {
@@ -63,13 +61,8 @@ record OpenPart(Advice advice, Spoken spoken) {
 
     /** Nobody is kept busy with answers that change nothing: of a rescue, or of a wearer who may not do the work anyway. */
     private List<OpenQuestion> asked() {
-        if (!WearPart.ofTheTeam(advice).isEmpty()) {
-            return List.of();
-        }
-        boolean byWearer = new Stopped(advice).byWearer();
-        return advice.questions().stream()
-                .filter(q -> !byWearer || !OF_WEARER.contains(q.question()))
-                .toList();
+        boolean settled = !WearPart.ofTheTeam(advice).isEmpty() || new Stopped(advice).byWearer();
+        return settled ? List.of() : advice.questions();
     }
 
     /** The classes on which a question alone decides, beside one that is suitable whatever the answer. */

@@ -70,7 +70,7 @@ final class PagePlan {
         int room = room(first, last);
         Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken)
                 .write()
-                .map(p -> nobodyWorks() ? counted(p) : p)
+                .map(p -> advice.status() == Status.DO_NOT_ENTER ? counted(p) : p)
                 .map(tone::of);
         int least = keepUp.map(p -> Math.min(height(p), Math.max(LEAST, height(without(p, size(p) - 1)))))
                 .orElse(0);

@@ -71,7 +71,7 @@ public final class Markup {
 
     /** Words, escaped; control characters that XML forbids are dropped. */
     public Markup text(String text) {
-        out.append(StringEscapeUtils.escapeXml10(text));
+        out.append(StringEscapeUtils.escapeXml10(Glued.in(text)));
         return this;
     }
 

@@ -96,7 +96,7 @@ final class Phrases {
         return String.join(" ", said);
     }
 
-    /** The phrase that fits the whole of a text, filled. */
+    /** The phrase that fits the whole of a text, filled; what stands in quotation marks is shown as it was written. */
     Optional<String> fitting(String english, UnaryOperator<String> inPlace) {
         if (whole.containsKey(english)) {
             return of(english);
@@ -113,8 +113,10 @@ final class Phrases {
                 String own = template.own();
                 for (int i = 0; i < template.places().size(); i++) {
                     String held = matcher.group(i + 1);
+                    String place = template.places().get(i);
+                    boolean quoted = template.own().contains("„" + place + "“");
                     own = own.replace(
-                            template.places().get(i), fitting(held, inPlace).orElseGet(() -> inPlace.apply(held)));
+                            place, quoted ? held : fitting(held, inPlace).orElseGet(() -> inPlace.apply(held)));
                 }
                 return Optional.of(own);
             }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.lang3.StringUtils;
-import org.apache.commons.text.WordUtils;
+import org.fumewarden.report.html.Glued;
 
 /** A sheet as plain text: the names of the parts of the page stand in a margin, so that the eye finds them. */
 public final class TextForm {
@@ -183,7 +183,7 @@ public final class TextForm {
     }
 
     private static List<String> wrapped(String text, int width) {
-        return List.of(WordUtils.wrap(plain(text), width, "\n", true).split("\n"));
+        return List.of(Glued.wrapped(plain(text), width, "\n").split("\n"));
     }
 
     /** Line breaks and control characters become spaces, so that no value can forge a line of its own. */

@@ -63,14 +63,8 @@ public final class BeforeUseCard implements Paper {
 
     /** The checks in order; those of every way of supply when the register does not say which this is. */
     public List<Term> checks() {
-        List<String> supply = unit.facts().getOrDefault("air-delivery", List.of());
-        List<Term> checks = new ArrayList<>();
-        if (supply.isEmpty() || supply.contains("powered")) {
-            checks.addAll(book.catalogue("before-use-powered"));
-        }
-        if (!supply.contains("powered")) {
-            checks.addAll(book.catalogue("before-use-airline"));
-        }
+        List<Term> checks = new ArrayList<>(concerning("before-use-airline"));
+        checks.addAll(concerning("before-use-powered"));
         return checks;
     }
 
@@ -97,9 +91,9 @@ public final class BeforeUseCard implements Paper {
                 speech.say("Any box left empty: do not use the unit. Tag it, hand it in and record it.")));
         blocks.add(new RegisterSheet.Ticks(words(checks(), speech)));
         blocks.add(new RegisterSheet.Heading(speech.say("When something warns")));
-        blocks.add(new RegisterSheet.Points(words(book.catalogue("alarm-action"), speech)));
+        blocks.add(new RegisterSheet.Points(words(concerning("alarm-action"), speech)));
         blocks.add(new RegisterSheet.Heading(speech.say("Never")));
-        blocks.add(new RegisterSheet.Points(words(book.catalogue("never"), speech)));
+        blocks.add(new RegisterSheet.Points(words(concerning("never"), speech)));
         blocks.add(new RegisterSheet.Paragraph(
                 speech.say("A star marks what rests on common practice or memory, not on a text that was read.") + " "
                         + speech.say(Closing.WORDS)));
@@ -108,6 +102,12 @@ public final class BeforeUseCard implements Paper {
                 speech.say("Before use: unit {0}", unit.id()),
                 blocks,
                 speech.words().language());
+    }
+
+    private List<Term> concerning(String catalogue) {
+        return book.catalogue(catalogue).stream()
+                .filter(t -> t.concerns(unit.facts()))
+                .toList();
     }
 
     private static List<String> words(List<Term> terms, Speech speech) {
