@@ -56,6 +56,7 @@ final class BeforeSigning {
             QuantityRange.class,
             FilterMatch.class,
             Member.class);
+    private static final String VOLUME = "#molar-volume";
     /** As many classes as a sheet names that clears none. */
     private static final int NAMED = 2;
 
@@ -124,8 +125,9 @@ final class BeforeSigning {
 
     private List<ToCompare> write(Function<Row, String> turns) {
         trail.steps().forEach(step -> steps.put(step.id(), step));
-        behind().forEach(step ->
-                step.premises().stream().filter(p -> p.kind().equals("row")).forEach(p -> read.add(p.address())));
+        behind().forEach(step -> step.premises().stream()
+                .filter(p -> p.kind().equals("row") && (!p.address().endsWith(VOLUME) || converts(step)))
+                .forEach(p -> read.add(p.address())));
         return read.stream()
                 .sorted()
                 .flatMap(address -> figures.at(address).stream())
@@ -139,6 +141,11 @@ final class BeforeSigning {
                                 ? row instanceof AssignedFactor factor ? enough(factor) : turns.apply(row)
                                 : ToCompare.CHANGED + row.ref().changed() + "."))
                 .toList();
+    }
+
+    /** A volume of a mole that no level or limit in ppm meets decides nothing. */
+    private static boolean converts(Step step) {
+        return step.premises().stream().anyMatch(p -> p.words().contains(" ppm"));
     }
 
     /** Only an answer that is settled is tried with other values; one that is not is not signed. */
@@ -227,7 +234,8 @@ final class BeforeSigning {
             return vocabulary.name(factor.deviceClass()) + ": factor " + amount(factor.factor());
         }
         if (row instanceof Threshold threshold) {
-            return vocabulary.name(threshold.id()) + ": " + amount(threshold.value())
+            return vocabulary.name(threshold.id()) + ": "
+                    + threshold.value().stripTrailingZeros().toPlainString()
                     + (threshold.unit().equals("factor") ? "" : " " + threshold.unit());
         }
         if (row instanceof Band band) {

@@ -75,7 +75,8 @@ final class Sentences {
         for (Template.Piece piece : template.pieces()) {
             if (!piece.name().isEmpty()) {
                 Object value = value(piece, fact, bindings);
-                boolean told = (piece.part().isEmpty() ? fact : bindings.get(piece.name())) instanceof Measure;
+                Object of = piece.part().isEmpty() ? fact : bindings.get(piece.name());
+                boolean told = of instanceof Measure || of instanceof Row;
                 String place = told && value instanceof BigDecimal number ? asTold(number) : words(value);
                 filled.add(words.getOrDefault(place, place));
             }
@@ -83,7 +84,7 @@ final class Sentences {
         return filled;
     }
 
-    /** A figure that a person told stands as it was told, so that it never reads like the border it missed. */
+    /** A figure that a person told, or a table, stands as it was written, so that it never reads like the border it missed. */
     private static String asTold(BigDecimal number) {
         BigDecimal plain = number.stripTrailingZeros();
         return plain.precision() <= AS_TOLD ? plain.toPlainString() : Figures.shown(number);

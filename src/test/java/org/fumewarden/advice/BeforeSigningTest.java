@@ -64,6 +64,14 @@ final class BeforeSigningTest {
                 rows(advice).contains("gb-limits#chromium-vi/twa"), rows(advice).toString());
     }
 
+    /** Australian limits of 2024: nickel in mg/m3 needs no volume of a mole, nitrogen dioxide, 3 ppm, does. */
+    @ParameterizedTest
+    @org.junit.jupiter.params.provider.CsvSource({"au, nickel, false", "au, nitrogen-dioxide, true"})
+    void theVolumeOfAMoleIsListedOnlyWhereSomethingIsInPpm(String code, String agent, boolean listed) {
+        List<String> rows = rows(advise(code, "2026-03-02", "unknown", agent));
+        assertEquals(listed, rows.stream().anyMatch(r -> r.endsWith("#molar-volume")), rows.toString());
+    }
+
     /** What is listed changes the answer when it is another, what is counted does not: each is tried on its own, in every tour. */
     @ParameterizedTest
     @MethodSource("tours")
