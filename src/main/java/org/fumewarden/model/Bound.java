@@ -120,7 +120,7 @@ public record Bound(
         return new Bound(agent, question, kind, by, level, limit, factor, unit, keeps, Scale.BENCHMARK);
     }
 
-    /** The level of the whole at which a part was counted. */
+    /** The level of the whole, for a part that asks for no more than the whole does. */
     public static Bound whole(OpenNeed open, Ratio counted, String whole) {
         return new Bound(
                 open.agent(),
@@ -151,12 +151,12 @@ public record Bound(
     }
 
     /** A floor that stands for an agent without any limit. */
-    public static Bound floor(OpenNeed open, Threshold floor) {
+    public static Bound floor(OpenNeed open, String by, Threshold floor) {
         return new Bound(
                 open.agent(),
                 open.question(),
                 Settlement.FLOORED,
-                "carcinogen-without-limit",
+                by,
                 floor.value(),
                 floor.value(),
                 BigDecimal.ONE,

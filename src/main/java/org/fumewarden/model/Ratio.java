@@ -203,6 +203,11 @@ public record Ratio(
         return level.compareTo(limit) > 0;
     }
 
+    /** True when the level was held against no more than this benchmark. */
+    public boolean noLooserThan(Benchmark benchmark) {
+        return unit == benchmark.unit() && limit.compareTo(benchmark.value()) <= 0;
+    }
+
     /** True when the level lies above a threshold that is given in the unit of the limit. */
     public boolean above(Threshold threshold) {
         return threshold.unit().equals(unit.symbol()) && threshold.below(level);

@@ -217,6 +217,7 @@ public final class TaskSchema {
             cells.putObject(limit).put("type", "string").put("pattern", LEVEL);
         }
         text(cells, "limit-from", "The document in which these limits were read, with edition and place");
+        text(cells, "limit-none", "The day on which that document was searched and named no limit");
         return list;
     }
 }

@@ -46,7 +46,8 @@ final class ExposureReader {
             "limit-twa",
             "limit-stel",
             "limit-ceiling",
-            "limit-from");
+            "limit-from",
+            "limit-none");
     /** Cells that mean nothing without another one. */
     private static final Map<String, String> BELONGS =
             Map.of("averaging", "samples", "non-detects", "samples", "statistic", "samples", "unsampled", "periods");
@@ -147,6 +148,7 @@ final class ExposureReader {
             cells.get("error").complain("stands without samples or periods.", "add the results it belongs to.");
         }
         inputs.addAll(StatedLimits.of(agent, item, cells, (l, place) -> possible(agent, l.unit(), place)));
+        StatedLimits.none(agent, cells, day).ifPresent(inputs::add);
     }
 
     /** Parts of a million parts of air count molecules of a gas; of dust they say nothing. */

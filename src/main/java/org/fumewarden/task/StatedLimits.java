@@ -1,5 +1,6 @@
 package org.fumewarden.task;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,11 +9,14 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import org.fumewarden.codes.Located;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.NoneStated;
 import org.fumewarden.model.StatedLimit;
 
 /** Reads the limits that an officer states. They count with the document they were read in, and are taken from nowhere else. */
 final class StatedLimits {
     private static final Set<String> CELLS = Set.of("limit-twa", "limit-stel", "limit-ceiling");
+
+    private static final String NONE = "limit-none";
 
     private StatedLimits() {}
 
@@ -33,10 +37,30 @@ final class StatedLimits {
                                 new StatedLimit(agent, averaging, l.value(), l.unit(), from.get(), place.path())));
             }
         }
-        if (from.isPresent() && cells.keySet().stream().noneMatch(CELLS::contains)) {
-            item.complain("names limit-from, but no limit.", "add limit-twa, limit-stel or limit-ceiling.");
+        if (from.isPresent()
+                && !cells.containsKey(NONE)
+                && cells.keySet().stream().noneMatch(CELLS::contains)) {
+            item.complain("names limit-from, but no limit.", "add limit-twa, limit-stel, limit-ceiling or limit-none.");
         }
         return limits;
+    }
+
+    /** That a document was searched on a day, up to that of the task, and names no limit. */
+    static Optional<NoneStated> none(String agent, Map<String, Located> cells, LocalDate day) {
+        Located place = cells.get(NONE);
+        Optional<String> from = ExposureReader.said(cells.get("limit-from"));
+        if (place == null) {
+            return Optional.empty();
+        }
+        if (from.isEmpty()) {
+            place.complain("stands without limit-from.", "name the document that was searched, as limit-from.");
+            return Optional.empty();
+        }
+        Optional<LocalDate> on = place.day();
+        if (on.isPresent() && on.get().isAfter(day)) {
+            place.complain("is after the day of the task, " + day + ".", "give the day on which it was looked up.");
+        }
+        return on.map(d -> new NoneStated(agent, d.toString(), from.get(), place.path()));
     }
 
     private static boolean aboveZero(Quantities.Level level, Located place) {

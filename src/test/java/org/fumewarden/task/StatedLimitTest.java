@@ -29,6 +29,7 @@ final class StatedLimitTest {
             value = {
                 "limit-twa=0.1 mg/m3 | limit-twa stands without limit-from",
                 "limit-from=the list of the yard | names limit-from, but no limit",
+                "limit-none=2026-03-01 | limit-none stands without limit-from",
             })
     void oneHalfIsRefused(String change, String words) {
         CommandRun run = advise(change);
@@ -48,6 +49,15 @@ final class StatedLimitTest {
         CommandRun run = advise("limit-twa=" + limit, "limit-from=the list of the yard");
         assertEquals(2, run.exit(), run.out());
         assertTrue(run.err().contains(words), run.err());
+    }
+
+    @Test
+    void aLookUpThatFoundNoneHasADayUpToThatOfTheTaskAndLiftsNoLimitThatIsHeld() {
+        CommandRun later = advise("limit-none=2026-03-03", "limit-from=the list of the yard");
+        assertEquals(2, later.exit(), later.out());
+        assertTrue(later.err().contains("is after the day of the task"), later.err());
+        CommandRun none = advise("limit-none=2026-03-01", "limit-from=the list of the yard");
+        assertTrue(none.out().contains("\"value\":20"), none.err());
     }
 
     @Test

@@ -18,11 +18,12 @@ import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Account;
+import org.fumewarden.model.Bound;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Exposure;
-import org.fumewarden.model.Need;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.NoneListed;
+import org.fumewarden.model.NoneStated;
 import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
@@ -35,18 +36,18 @@ record AirPart(Advice advice, Spoken spoken) {
     private static final List<String> COLUMNS =
             List.of("agent", "averaging", "exposure", "limit", "ratio", "known", "note");
     private static final int RATIO = 4;
-    private static final BigDecimal TENTH = new BigDecimal("0.1");
+    static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
     private static final Set<Settlement> BY_FIGURES = Set.of(
             Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED, Settlement.ASSUMED);
     private static final String APART = "like-effect-apart-";
 
     /** A row of the table with the hazard ratio by which it is ranked. */
-    private record Ranked(String agent, BigDecimal factor, List<String> cells) {}
+    record Ranked(String agent, BigDecimal factor, List<String> cells) {}
 
     /** The part as it stands on the page. */
     Optional<Part> write() {
-        return part(rows(ranked(advice.accounts().stream().filter(this::matters), l -> "")), 0);
+        return part(rows(ranked(advice.accounts().stream().filter(AirPart::matters), l -> "")), 0);
     }
 
     /**
@@ -99,7 +100,7 @@ record AirPart(Advice advice, Spoken spoken) {
         Set<String> met = new HashSet<>();
         return ranked(
                 advice.accounts().stream()
-                        .filter(this::matters)
+                        .filter(AirPart::matters)
                         .filter(l -> met.add(l.account().agent())),
                 l -> "");
     }
@@ -136,7 +137,7 @@ record AirPart(Advice advice, Spoken spoken) {
     }
 
     private List<Ranked> ranked(Stream<AccountLine> shown, Function<AccountLine, String> places) {
-        List<Ranked> ranked = new ArrayList<>(floors());
+        List<Ranked> ranked = new ArrayList<>(new UntoldRows(advice, spoken).ranked());
         shown.forEach(l -> ranked.add(new Ranked(
                 spoken.agent(l.account().agent()),
                 l.account().factor().orElse(BigDecimal.ZERO),
@@ -168,17 +169,22 @@ record AirPart(Advice advice, Spoken spoken) {
         Set<String> without = without(NoneListed.LIMITS, compared);
         Set<String> bounded = agents(l -> BOUNDED.contains(l.account().kind()));
         bounded.removeAll(without);
-        bounded.removeAll(agents(this::matters));
+        bounded.removeAll(agents(AirPart::matters));
+        new UntoldRows(advice, spoken).bounds().map(Bound::agent).forEach(bounded::remove);
+        Set<String> searched = searched();
+        bounded.removeAll(searched);
         Set<String> minor = agents(l -> l.account().by().equals(Account.MINOR));
         minor.retainAll(bounded);
         bounded.removeAll(minor);
         Set<String> small = agents(l -> byFigures(l.account()) && !matters(l));
-        small.removeAll(agents(this::matters));
+        small.removeAll(agents(AirPart::matters));
         Set<String> judged = agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account()));
         List.of(small, judged, agents(l -> l.account().open())).forEach(bounded::removeAll);
         Map<String, Set<String>> remarks = new LinkedHashMap<>();
         remarks.put("air.apart", apart());
-        remarks.put("air.not-held", without(NoneListed.NOT_HELD, compared));
+        Set<String> notHeld = without(NoneListed.NOT_HELD, compared);
+        notHeld.removeAll(searched);
+        remarks.put("air.not-held", notHeld);
         remarks.put("air.members", without(NoneListed.OF_MEMBERS, compared));
         remarks.put("air.judged", judged);
         remarks.put("air.no-limit", without);
@@ -196,6 +202,14 @@ record AirPart(Advice advice, Spoken spoken) {
                 .filter(t -> t.startsWith(APART))
                 .map(t -> t.substring(APART.length()))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Agents for which the officer searched a list and found no limit. */
+    private Set<String> searched() {
+        return advice.inputs().stream()
+                .filter(NoneStated.class::isInstance)
+                .map(i -> ((NoneStated) i).agent())
+                .collect(Collectors.toSet());
     }
 
     private Set<String> without(String list, Set<String> compared) {
@@ -217,33 +231,8 @@ record AirPart(Advice advice, Spoken spoken) {
         return BY_FIGURES.contains(account.kind()) && account.factor().isPresent();
     }
 
-    private boolean matters(AccountLine line) {
+    static boolean matters(AccountLine line) {
         return byFigures(line.account()) && line.account().factor().get().compareTo(TENTH) >= 0;
-    }
-
-    /** Least factors that hold whatever was measured, and sums of like effect. */
-    private List<Ranked> floors() {
-        return advice.trail()
-                .concluding(Need.class)
-                .filter(s -> Set.of("floor", "mixture").contains(((Need) s.conclusion()).basis()))
-                .filter(s -> ((Need) s.conclusion()).above(TENTH))
-                .map(s -> (Need) s.conclusion())
-                .map(n -> new Ranked(spoken.agent(n.subject()), n.value(), floor(n)))
-                .distinct()
-                .toList();
-    }
-
-    private List<String> floor(Need need) {
-        return List.of(
-                Spoken.sentenceCase(spoken.agent(need.subject())),
-                need.basis().equals("floor")
-                        ? ""
-                        : spoken.say("open." + (need.statistic().equals(Need.SHIFT_SUM) ? "twa" : "stel")),
-                "",
-                "",
-                Spoken.figure(need.value()),
-                spoken.say("air.basis." + need.basis()),
-                "");
     }
 
     private List<String> row(AccountLine line, String note) {

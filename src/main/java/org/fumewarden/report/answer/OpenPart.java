@@ -11,8 +11,12 @@ import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Suitability;
+import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Doubt;
+import org.fumewarden.model.Exposure;
+import org.fumewarden.model.StatedLimit;
+import org.fumewarden.model.Stop;
 import org.fumewarden.model.Trait;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -32,7 +36,7 @@ record OpenPart(Advice advice, Spoken spoken) {
         for (OpenQuestion question : asked()) {
             String[] parts = question.question().split("\\.");
             if (parts.length == 3 && parts[0].equals("exposures") && parts[2].equals("limit")) {
-                lookUp.add(spoken.agent(parts[1]));
+                lookUp.add(spoken.agent(parts[1]) + times(parts[1]));
             } else if (parts.length == 3 && parts[0].equals("exposures")) {
                 (byProofOnly(parts[1]) ? proofs : levels)
                         .computeIfAbsent(parts[1], a -> new ArrayList<>())
@@ -59,10 +63,41 @@ record OpenPart(Advice advice, Spoken spoken) {
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("open", spoken.say("page.open"), lines));
     }
 
-    /** Nobody is kept busy with answers that change nothing: of a rescue, or of a wearer who may not do the work anyway. */
+    /** The averaging times of the stated levels that no stated limit stands beside. */
+    private String times(String agent) {
+        Set<Averaging> held = advice.inputs().stream()
+                .filter(i -> i instanceof StatedLimit l && l.agent().equals(agent))
+                .map(i -> ((StatedLimit) i).averaging())
+                .collect(Collectors.toSet());
+        String times = advice.inputs().stream()
+                .filter(i -> i instanceof Exposure x && x.agent().equals(agent) && !held.contains(x.averaging()))
+                .map(i -> spoken.say("open." + ((Exposure) i).averaging().key()))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return times.isEmpty() ? "" : " (" + times + ")";
+    }
+
+    /**
+     * Nobody is kept busy with answers that change nothing: of a rescue, of a wearer who may not do the work anyway, or of
+     * levels where the work itself is stopped.
+     */
     private List<OpenQuestion> asked() {
+<<<<<<< HEAD
         boolean settled = !WearPart.ofTheTeam(advice).isEmpty() || new Stopped(advice).byWearer();
         return settled ? List.of() : advice.questions();
+=======
+        if (!WearPart.ofTheTeam(advice).isEmpty()) {
+            return List.of();
+        }
+        boolean byWearer = new Stopped(advice).byWearer();
+        boolean stopped = !advice.trail().all(Stop.class).isEmpty();
+        return advice.questions().stream()
+                .filter(q -> !byWearer && !stopped || !OF_WEARER.contains(q.question()))
+                .filter(q -> !stopped
+                        || !q.question().startsWith("exposures.")
+                                && !q.question().equals("danger-excluded"))
+                .toList();
+>>>>>>> air
     }
 
     /** The classes on which a question alone decides, beside one that is suitable whatever the answer. */

@@ -19,6 +19,7 @@ import org.fumewarden.model.Doubt;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Judged;
 import org.fumewarden.model.Measure;
+import org.fumewarden.model.NoneStated;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.model.StatedLimit;
 import org.fumewarden.model.Unknown;
@@ -225,12 +226,22 @@ record StatePart(Advice advice, Spoken spoken) {
     }
 
     private List<String> statedLimits() {
+        return Stream.concat(limits(), none()).toList();
+    }
+
+    private Stream<String> none() {
+        return advice.inputs().stream()
+                .filter(NoneStated.class::isInstance)
+                .map(NoneStated.class::cast)
+                .map(n -> spoken.say("state.none", spoken.agent(n.agent()), n.from(), n.day()));
+    }
+
+    private Stream<String> limits() {
         return advice.inputs().stream()
                 .filter(StatedLimit.class::isInstance)
                 .map(StatedLimit.class::cast)
                 .map(l -> spoken.agent(l.agent()) + " " + Spoken.level(l.value()) + " "
                         + l.unit().symbol() + " ("
-                        + spoken.say("open." + l.averaging().key()) + ", " + l.from() + ")")
-                .toList();
+                        + spoken.say("open." + l.averaging().key()) + ", " + l.from() + ")");
     }
 }
