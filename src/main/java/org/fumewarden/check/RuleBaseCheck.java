@@ -77,6 +77,7 @@ public final class RuleBaseCheck {
         }
         List<Problem> looked = new ArrayList<>(Lint.check(folder, sources(folder, sources, problems)));
         looked.addAll(Affirmations.voided(whole, folder));
+        looked.addAll(Affirmations.toCome(whole, today));
         looked.addAll(DaysToCome.in(folder, today));
         looked.addAll(TypedValues.check(folder));
         looked.addAll(names(folder));

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import org.fumewarden.check.Placeholders;
+import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
@@ -99,6 +100,7 @@ final class ServeCommand implements Callable<Integer> {
     /** The rules of a folder, each code filled in: nobody gets advice from what a scaffold left. */
     private Library edited() {
         RuleFolder folder = RuleFolder.at(rules);
+        Affirmations.refuseToCome(folder, LocalDate.now());
         folder.codes().forEach(code -> Placeholders.refuse(folder, code));
         return Library.edited(rules, LocalDate::now);
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.check.Placeholders;
+import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
@@ -88,7 +89,7 @@ final class TaskOptions {
     /**
      * The advisor of a code, on the rules of a folder or, when it is null, those of the program.
      *
-     * @throws InputException when a word of a scaffold is still to be filled in
+     * @throws InputException when a word of a scaffold is still to be filled in, or a value was compared on a day to come
      */
     static Advisor advisor(Path rules, String id) {
         if (rules == null) {
@@ -96,6 +97,7 @@ final class TaskOptions {
         }
         RuleFolder folder = RuleFolder.at(rules);
         Placeholders.refuse(folder, id);
+        Affirmations.refuseToCome(folder, LocalDate.now());
         return new Advisor(RuleBase.compiled(folder, id));
     }
 }

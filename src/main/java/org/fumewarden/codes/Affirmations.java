@@ -58,16 +58,11 @@ public final class Affirmations {
                 cells.get(cell).complain("says nothing.", "write in words who compared what with which place.");
             }
         }
-        Optional<LocalDate> on = Optional.ofNullable(cells.get("on")).flatMap(Located::day);
-        on.filter(day -> day.isAfter(LocalDate.now())).ifPresent(day -> cells.get("on")
-                .complain(
-                        "was compared on a day to come: " + day + ".",
-                        "give the day on which the row was compared; until then nothing of this file counts."));
         return new Affirmation(
                 text(cells, "row"),
                 text(cells, "value"),
                 text(cells, "by"),
-                on.orElse(LocalDate.EPOCH),
+                Optional.ofNullable(cells.get("on")).flatMap(Located::day).orElse(LocalDate.EPOCH),
                 text(cells, "document"),
                 text(cells, "place"));
     }
@@ -146,6 +141,31 @@ public final class Affirmations {
             }
         }
         return problems;
+    }
+
+    /** The entries beside a folder of rules that are dated after today: nobody can have compared a value then. */
+    public static List<Problem> toCome(RuleFolder folder, LocalDate today) {
+        return beside(folder).entries.stream()
+                .filter(entry -> entry.says().on().isAfter(today))
+                .map(entry -> new Problem(
+                        entry.place().file(),
+                        entry.place().line(),
+                        entry.says().row(),
+                        "was compared on a day to come: " + entry.says().on() + ".",
+                        "give the day on which the row was compared; until then nothing of this file counts."))
+                .toList();
+    }
+
+    /**
+     * Lets nothing be advised on them.
+     *
+     * @throws InputException when one is dated after today
+     */
+    public static void refuseToCome(RuleFolder folder, LocalDate today) {
+        List<Problem> problems = toCome(folder, today);
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
     }
 
     /** The rows of every table that can be read; what cannot is named elsewhere. */

@@ -25,6 +25,8 @@ import org.fumewarden.report.sheet.Sign;
 /** What is still to be answered or measured. Nothing is left out: levels that are missing stand together. */
 record OpenPart(Advice advice, Spoken spoken) {
     private static final int ASKED = 6;
+    private static final Set<String> OF_WEARER =
+            Set.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
     private static final String DANGEROUS = "may-be-dangerous";
 
     Optional<Part> write() {
@@ -82,22 +84,18 @@ record OpenPart(Advice advice, Spoken spoken) {
      * levels where the work itself is stopped.
      */
     private List<OpenQuestion> asked() {
-<<<<<<< HEAD
-        boolean settled = !WearPart.ofTheTeam(advice).isEmpty() || new Stopped(advice).byWearer();
-        return settled ? List.of() : advice.questions();
-=======
-        if (!WearPart.ofTheTeam(advice).isEmpty()) {
+        if (!WearPart.ofTheTeam(advice).isEmpty() || new Stopped(advice).byWearer()) {
             return List.of();
         }
-        boolean byWearer = new Stopped(advice).byWearer();
         boolean stopped = !advice.trail().all(Stop.class).isEmpty();
         return advice.questions().stream()
-                .filter(q -> !byWearer && !stopped || !OF_WEARER.contains(q.question()))
-                .filter(q -> !stopped
-                        || !q.question().startsWith("exposures.")
-                                && !q.question().equals("danger-excluded"))
+                .filter(q -> !stopped || !ofTheAir(q) && !OF_WEARER.contains(q.question()))
                 .toList();
->>>>>>> air
+    }
+
+    private static boolean ofTheAir(OpenQuestion question) {
+        return question.question().startsWith("exposures.")
+                || question.question().equals("danger-excluded");
     }
 
     /** The classes on which a question alone decides, beside one that is suitable whatever the answer. */
