@@ -55,11 +55,9 @@ final class RuleGate {
      * @throws InputException with each thing that is, by file and line
      */
     static void admit(RuleFolder folder, List<String> files) {
-        List<Problem> problems = new ArrayList<>();
-        RuleTokens words = RuleTokens.ofModel();
-        for (String name : files) {
-            read(folder.origin() + "/" + name, folder.text(name), words, problems);
-        }
+        List<Problem> problems = WrittenFile.read(folder, files).stream()
+                .flatMap(file -> file.refused().stream())
+                .toList();
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }

@@ -22,33 +22,45 @@ public record WrittenFile(
 
     private static final int FILES_KEPT = 200;
 
-    /** Files as they were read: one check asks for them several times. */
+    /** By their text, wherever it lies: one check asks for a file several times, and a copy of the rules changes few. */
     private static final Kept<Source, WrittenFile> READ = new Kept<>(FILES_KEPT);
 
-    private record Source(String file, String text) {}
+    private record Source(String name, String text) {}
 
     /** Reads every rule file of a rule base. */
     public static List<WrittenFile> readAll(RuleFolder base) {
+        return read(base, base.names("", ".drl"));
+    }
+
+    static List<WrittenFile> read(RuleFolder base, List<String> names) {
         RuleTokens words = RuleTokens.ofModel();
-        return base.names("", ".drl").stream()
-                .map(name -> kept(base, name, words))
+        return names.stream()
+                .map(name -> READ.of(new Source(name, base.text(name)), source -> read(source, words))
+                        .at(base.origin() + "/" + name))
                 .toList();
     }
 
-    private static WrittenFile kept(RuleFolder base, String name, RuleTokens words) {
-        String text = base.text(name);
-        String file = base.origin() + "/" + name;
-        return READ.of(new Source(file, text), source -> read(file, name, text, words));
-    }
-
-    private static WrittenFile read(String file, String name, String text, RuleTokens words) {
+    private static WrittenFile read(Source source, RuleTokens words) {
+        String name = source.name();
         String folder = StringUtils.substringBefore(name, "/");
         String phase = StringUtils.removeEnd(StringUtils.substringAfterLast(name, "/"), ".drl");
         List<Problem> refused = new ArrayList<>();
-        PackageDescr parsed = RuleGate.read(file, text, words, refused).orElseGet(() -> new PackageDescr(""));
+        PackageDescr parsed = RuleGate.read(name, source.text(), words, refused).orElseGet(() -> new PackageDescr(""));
         List<WrittenRule> rules = parsed.getRules().stream()
-                .map(rule -> RuleDescriptions.rule(file, folder, phase, text, rule))
+                .map(rule -> RuleDescriptions.rule(name, folder, phase, source.text(), rule))
                 .toList();
-        return new WrittenFile(file, folder, phase, parsed.getName(), rules, List.copyOf(refused));
+        return new WrittenFile(name, folder, phase, parsed.getName(), rules, List.copyOf(refused));
+    }
+
+    private WrittenFile at(String place) {
+        return new WrittenFile(
+                place,
+                folder,
+                phase,
+                named,
+                rules.stream().map(rule -> rule.at(place)).toList(),
+                refused.stream()
+                        .map(p -> new Problem(place, p.line(), p.field(), p.message(), p.remedy()))
+                        .toList());
     }
 }

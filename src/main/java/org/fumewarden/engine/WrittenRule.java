@@ -70,6 +70,12 @@ public record WrittenRule(
     /** From the first sign to the sign after the last. */
     public record Span(int from, int to) {}
 
+    /** The same rule of a file that lies elsewhere. */
+    WrittenRule at(String place) {
+        return new WrittenRule(
+                place, folder, phase, name, line, lines, notes, patterns, bindings, made, text, conditions);
+    }
+
     public String id() {
         return StringUtils.substringBefore(name, " ");
     }
