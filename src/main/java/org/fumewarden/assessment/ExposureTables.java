@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
@@ -40,6 +42,8 @@ public final class ExposureTables {
     private final Map<String, Row> byAddress = new HashMap<>();
 
     private volatile PublishedLevels published;
+
+    private volatile Map<List<String>, QuantityRange> ranges;
 
     public ExposureTables(List<Row> rows) {
         for (Row row : rows) {
@@ -93,11 +97,12 @@ public final class ExposureTables {
 
     /** What a quantity of an estimate may be. */
     Optional<QuantityRange> range(String quantity, String of, String with) {
-        return all(QuantityRange.class)
-                .filter(r -> r.quantity().equals(quantity)
-                        && r.of().equals(of)
-                        && r.with().equals(with))
-                .findFirst();
+        if (ranges == null) {
+            ranges = all(QuantityRange.class)
+                    .collect(Collectors.toMap(
+                            r -> List.of(r.quantity(), r.of(), r.with()), Function.identity(), (first, next) -> first));
+        }
+        return Optional.ofNullable(ranges.get(List.of(quantity, of, with)));
     }
 
     /** Without this number nothing can be reckoned: its table ended, and none follows. */

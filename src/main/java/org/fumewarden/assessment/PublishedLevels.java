@@ -37,6 +37,7 @@ final class PublishedLevels {
     private final Map<String, Double> singles = new ConcurrentHashMap<>();
 
     private final Map<String, Optional<Pooling.Base>> bases = new ConcurrentHashMap<>();
+    private final Map<Asked, Optional<Joined>> directs = new ConcurrentHashMap<>();
     private final Map<Asked, Joined> pools = new ConcurrentHashMap<>();
 
     /** Whether an estimate or the samples joined to published levels ask for this member of a set. */
@@ -103,10 +104,7 @@ final class PublishedLevels {
     /** The level of an agent where a process is done; empty when nothing at all is held. */
     Optional<Joined> level(String process, String agent, boolean enclosed, Optional<String> named, String base) {
         OptionalDouble share = agent.equals(FUME) ? OptionalDouble.of(1) : shareOf(agent, process, named, base);
-        Optional<Joined> direct = studies(rows.stream()
-                .filter(r -> !r.place().equals("enclosed")
-                        && is(r, process, agent)
-                        && shareOf(r).isEmpty()));
+        Optional<Joined> direct = directs.computeIfAbsent(new Asked(process, agent, false), this::direct);
         if (share.isEmpty() || base(process).isEmpty()) {
             return direct;
         }
@@ -117,6 +115,14 @@ final class PublishedLevels {
         }
         Joined inside = pooled(new Asked(process, agent, true)).moved(log);
         return join(Optional.of(inside.moved(Math.max(0, open.log() - inside.log()))), direct);
+    }
+
+    /** What studies of this process and agent alone say, where it has no share of the fume. */
+    private Optional<Joined> direct(Asked asked) {
+        return studies(rows.stream()
+                .filter(r -> !r.place().equals("enclosed")
+                        && is(r, asked.process(), asked.agent())
+                        && shareOf(r).isEmpty()));
     }
 
     /** The level of the fume where the agent is what counts, before its share. */
