@@ -16,6 +16,7 @@ import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
+import org.fumewarden.report.html.Written;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.task.TaskTree;
@@ -189,7 +190,7 @@ final class Desk {
             Advice said = speaking.advisor().advise(bench.task(bench.code(), Map.of()));
             said.trail().steps().stream()
                     .filter(s -> speaking.translated().contains(s.rule()))
-                    .forEach(s -> steps.put(s.id(), s.says()));
+                    .forEach(s -> steps.put(s.id(), Written.in(words.language(), s.says())));
             said.questions().forEach(q -> questions.put(q.question(), words.sayOr("ask." + q.question(), q.ask())));
             said.respirators()
                     .forEach(r -> classes.put(r.deviceClass(), words.sayOr("device." + r.deviceClass(), r.name())));

@@ -2,7 +2,7 @@
 
 import { el, fresh, invalid } from './dom.js';
 import { name, nameLanguage, state } from './state.js';
-import { say } from './words.js';
+import { numeral, say } from './words.js';
 import { LEVEL_UNITS } from './units.js';
 import { amount } from './field.js';
 import { faultNodes, faultWords } from './faults.js';
@@ -35,7 +35,7 @@ function levelRow(entry, index, time, changed) {
   });
   const node = el('div', { className: 'row level', 'data-path': `exposures.${index}.${time}` },
     el('div', { className: 'ask' }, el('span', { id, 'aria-label': words }, say(`averaging.${time}`)),
-      limit && el('span', { className: 'limit' }, say('ui.limit', `${limit.value} ${limit.unit}`), limit.unverified && ` \u25B3 ${say('sheet.unverified')}`)),
+      limit && el('span', { className: 'limit' }, say('ui.limit', `${numeral(limit.value)} ${limit.unit}`), limit.unverified && ` \u25B3 ${say('sheet.unverified')}`)),
     el('div', { className: 'answer' }, el('div', { className: 'choices' }, number.node,
       el('label', { className: 'choice' }, unknown, el('span', {}, say('ui.unknown')))), fault));
   const setFault = problem => {

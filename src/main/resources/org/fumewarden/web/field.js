@@ -2,7 +2,7 @@
 
 import { askJson } from './server.js';
 import { el, fresh, invalid, ruleWords } from './dom.js';
-import { say } from './words.js';
+import { numeral, say } from './words.js';
 import { faultNodes } from './faults.js';
 import { picker } from './picker.js';
 import { equivalents, join, split, tidy } from './units.js';
@@ -29,9 +29,9 @@ export function amount(labelled, value, units, changed) {
     for (const other of equivalents(number.value, unit.value, units)) {
       same.append(el('button', {
         type: 'button', className: 'quiet', title: say('ui.unit.use', other.unit),
-        'aria-label': say('ui.unit.write', `${other.number} ${other.unit}`),
+        'aria-label': say('ui.unit.write', `${numeral(other.number)} ${other.unit}`),
         onclick: () => { number.value = other.number; unit.value = other.unit; update(); number.focus(); },
-      }, `= ${other.number} ${other.unit}`));
+      }, `= ${numeral(other.number)} ${other.unit}`));
     }
   }
   function update() {

@@ -2,7 +2,7 @@
 
 import { el } from './dom.js';
 import { name } from './state.js';
-import { has, say } from './words.js';
+import { has, numeral, say } from './words.js';
 
 /** The short form of an advice: the same names that a comparison gives for its two sides. */
 export function brief(advice) {
@@ -33,7 +33,7 @@ export function figure(text) {
   const number = Number(text);
   if (Number.isInteger(number)) return text;
   const step = 10 ** (Math.floor(Math.log10(number)) - 1);
-  return String(Number((Math.ceil(number / step - 1e-9) * step).toPrecision(2)));
+  return numeral(String(Number((Math.ceil(number / step - 1e-9) * step).toPrecision(2))));
 }
 
 export function factorWords(b) {

@@ -3,7 +3,7 @@
 import { askJson } from './server.js';
 import { el, svg } from './dom.js';
 import { name, state } from './state.js';
-import { say } from './words.js';
+import { numeral, say } from './words.js';
 import { LEVEL_UNITS, plain, split } from './units.js';
 import { classWords, plate } from './plate.js';
 import { movedLines } from './moved.js';
@@ -64,7 +64,7 @@ function result(choice, found) {
   slide.value = turn ? beyond(found, turn) : nearest(found.points.map(p => Number(p.value)), choice.value);
   function move() {
     const point = found.points[Number(slide.value)];
-    const words = `${plain(Number(Number(point.value).toPrecision(3)))} ${choice.unit}`;
+    const words = `${numeral(plain(Number(Number(point.value).toPrecision(3))))} ${choice.unit}`;
     slide.setAttribute('aria-valuetext', words);
     shown.replaceChildren(plate(point, words, true), el('p', {}, point.serving.length === 0 ? say('ui.serving.none') : `${say('ui.serving')} ${point.serving.map(classWords).join(', ')}`));
   }

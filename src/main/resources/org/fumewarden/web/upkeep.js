@@ -5,6 +5,7 @@ import { el, fresh, ruleWords } from './dom.js';
 import { state } from './state.js';
 import { dayWords, has, say } from './words.js';
 import { whoLine } from './acts.js';
+import { codeWords } from './head.js';
 import { board, deedWords, ORDER, paperLink, SIGNS } from './due.js';
 import { drawItem } from './item.js';
 import { registerBox } from './register.js';
@@ -111,6 +112,6 @@ export async function drawUpkeep(root) {
     for (const id of ['items', 'due', 'register']) document.getElementById(id)?.toggleAttribute('open', opened.has(id));
   }
   fill();
-  root.replaceChildren(whoLine(), scan(told, open), item, below, el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, told.code, dayWords(told.today))));
+  root.replaceChildren(whoLine(), scan(told, open), item, below, el('p', { className: 'hint' }, say('ui.upkeep.hint', told.file, codeWords(state.codes.find(c => c.name === told.code) ?? { name: told.code }), dayWords(told.today))));
   if (looked && told.items.some(i => i.id === looked)) open(looked);
 }

@@ -21,6 +21,9 @@ export function dayWords(day) {
   return tag === 'en' || Number.isNaN(Date.parse(day)) ? day : new Intl.DateTimeFormat(tag, { day: '2-digit', month: '2-digit', year: 'numeric', timeZone: 'UTC' }).format(new Date(day));
 }
 
+/** A figure with the decimal sign of the language. */
+export const numeral = figure => figure.replace('.', (1.5).toLocaleString(document.documentElement.lang).charAt(1));
+
 export function has(key) {
   return key in words;
 }
