@@ -101,12 +101,14 @@ public final class YamlFiles {
             return new Located(name, "", node, new ArrayList<>());
         } catch (MarkedYAMLException e) {
             int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
+            boolean json = name.endsWith(".json");
             throw new InputException(new Problem(
                     name,
                     line,
                     "",
-                    "is not YAML: " + e.getProblem() + ".",
-                    "check the indent, the colon and the quotes on this line and the one before."));
+                    "is not " + (json ? "JSON: " : "YAML: ") + e.getProblem() + ".",
+                    "check the " + (json ? "comma, the bracket" : "indent, the colon")
+                            + " and the quotes on this line and the one before."));
         } catch (YAMLException | StackOverflowError e) {
             throw new InputException(new Problem(
                     name, 0, "", "is not YAML that can be read here.", "nest it less, or check for stray characters."));

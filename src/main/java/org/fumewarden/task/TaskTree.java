@@ -2,6 +2,7 @@ package org.fumewarden.task;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -81,7 +82,14 @@ public final class TaskTree {
                     "goes in a circle.",
                     "extend a file that stands alone."));
         }
-        Located base = read(path.resolveSibling(parent.text()), depth + 1);
+        Path extended = path.resolveSibling(parent.text());
+        if (!Files.exists(extended)) {
+            parent.complain(
+                    "names a file that is not there: " + Located.shown(extended.toString()) + ".",
+                    "give its path from the folder of this file.");
+            own.settle();
+        }
+        Located base = read(extended, depth + 1);
         for (Map.Entry<String, Located> entry : entries.entrySet()) {
             switch (entry.getKey()) {
                 case "extends" -> {}

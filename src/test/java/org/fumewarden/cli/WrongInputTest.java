@@ -170,6 +170,16 @@ final class WrongInputTest {
     }
 
     @Test
+    void aFileThatExtendsNoneIsNamedWithItsLineAndACutJsonAsJson() throws IOException {
+        Path file = Files.writeString(folder.resolve("own.yaml"), "title: t\nextends: none.yaml\n");
+        CommandRun run = CommandRun.of("advise", file.toString());
+        assertWrong(run);
+        assertTrue(run.err().contains("own.yaml:2 extends names a file that is not there: "), run.err());
+        Path cut = Files.writeString(folder.resolve("cut.json"), "{\"title\": \"t\",");
+        assertTrue(CommandRun.of("advise", cut.toString()).err().contains("cut.json:1 is not JSON"));
+    }
+
+    @Test
     void bytesThatAreNoTextAreRefused() throws IOException {
         Path file = folder.resolve("binary.yaml");
         Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1, 2, (byte) 0x80});

@@ -52,6 +52,7 @@ record StatePart(Advice advice, Spoken spoken) {
             "measured-flow",
             "minimum-design-flow",
             "spark-arrestor",
+            "filter-mark",
             "filter-expiry",
             "unit-withdrawn");
 

@@ -13,10 +13,12 @@ import org.fumewarden.advice.Status;
 import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Bar;
+import org.fumewarden.model.Doubt;
 import org.fumewarden.model.Ruling;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
+import org.fumewarden.trail.Step;
 
 /** What to wear, or to stay out. */
 record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
@@ -156,10 +158,23 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                     String key = "wear.in-hand." + r.verdict().key();
                     String name = spoken.device(r.deviceClass(), r.name());
                     lines.add(new Line.Says(Sign.NONE, spoken.say(key, name), spoken.filter(r)));
+                    r.reasons().stream()
+                            .filter(why -> doubts(r.deviceClass()).contains(why.step()))
+                            .limit(FEW)
+                            .forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
                     r.conditions().stream()
                             .filter(c -> !said.contains(c.says()))
                             .forEach(c -> lines.add(spoken.sentence(Sign.ITEM, c, "")));
                 });
+    }
+
+    /** The steps that leave a class open. */
+    private Set<String> doubts(String deviceClass) {
+        return advice.trail().steps().stream()
+                .filter(s ->
+                        s.conclusion() instanceof Doubt d && d.deviceClass().equals(deviceClass))
+                .map(Step::id)
+                .collect(Collectors.toSet());
     }
 
     /** A class that lies ready and that this code does not know, so that no rule speaks of it. */
