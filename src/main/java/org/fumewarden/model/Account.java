@@ -64,12 +64,6 @@ public record Account(
         return new Account(hazard.agent(), "any", Settlement.BOUNDED, Optional.empty(), Optional.empty(), "", MINOR);
     }
 
-    /** The account of a hazard that a person judged and that nothing can be compared with. */
-    public static Account judged(Judged judged) {
-        return new Account(
-                judged.agent(), "any", Settlement.JUDGED, Optional.empty(), Optional.empty(), "", judged.by());
-    }
-
     /** The account that a question leaves open. */
     public static Account open(OpenNeed open) {
         return new Account(

@@ -6,8 +6,8 @@ import java.math.BigDecimal;
  * One exposure against one limit, both in the unit of the limit. Nothing is rounded.
  *
  * @param statistic how the level was obtained
- * @param basis {@code measured}, {@code benchmark}, {@code stated}, {@code estimated}, {@code judged}, {@code assumed} or
- *     {@code of-the-whole}
+ * @param basis {@code measured}, {@code benchmark}, {@code stated}, {@code estimated}, {@code judged},
+ *     {@code judged-by-benchmark}, {@code assumed} or {@code of-the-whole}
  */
 public record Ratio(
         String agent,
@@ -21,6 +21,9 @@ public record Ratio(
         implements Conclusion {
     /** The basis of a part that counts at the level of the whole that holds it. */
     public static final String OF_THE_WHOLE = "of-the-whole";
+
+    private static final String JUDGED = "judged";
+    private static final String JUDGED_BY_BENCHMARK = "judged-by-benchmark";
 
     /** The ratio for a measured or estimated exposure. */
     public static Ratio of(Exposure exposure, Limit listed, Agent agent, Threshold molarVolume) {
@@ -106,7 +109,25 @@ public record Ratio(
 
     /** The ratio 1 for an agent that somebody judged to stay at or below its limit: the limit itself, never less. */
     public static Ratio judged(Judged judged, Limit limit) {
-        return assumed(limit.value(), limit, "judged at or below the limit", "judged");
+        return assumed(limit.value(), limit, "judged at or below the limit", JUDGED);
+    }
+
+    /** As {@link #judged(Judged, Limit)}, where the code has no limit of its own. */
+    public static Ratio judged(Judged judged, Benchmark benchmark) {
+        return assumed(benchmark.value(), benchmark.asLimit(), "judged at or below the limit", JUDGED_BY_BENCHMARK);
+    }
+
+    /** As {@link #judged(Judged, Limit)}, for a limit that the officer states. */
+    public static Ratio judged(Judged judged, StatedLimit stated) {
+        return new Ratio(
+                stated.agent(),
+                stated.averaging(),
+                stated.value(),
+                stated.value(),
+                stated.unit(),
+                "judged at or below the limit",
+                JUDGED,
+                stated.path());
     }
 
     /** As {@link #judged(Judged, Limit)}, for a limit of 15 min that a code derives from the limit of a shift. */
@@ -182,7 +203,7 @@ public record Ratio(
         return switch (basis) {
             case "benchmark" -> Settlement.BENCHMARKED;
             case "estimated" -> Settlement.ESTIMATED;
-            case "judged" -> Settlement.JUDGED;
+            case JUDGED, JUDGED_BY_BENCHMARK -> Settlement.JUDGED;
             case "assumed", OF_THE_WHOLE -> Settlement.ASSUMED;
             default -> Settlement.COMPARED;
         };
@@ -196,6 +217,11 @@ public record Ratio(
         }
         int byRow = limitRow.compareTo(other.limitRow);
         return byRow < 0 || byRow == 0 && basis.compareTo(other.basis) < 0;
+    }
+
+    /** True when nobody stated a level and a judgement stands in its place. */
+    public boolean judged() {
+        return settlement() == Settlement.JUDGED;
     }
 
     /** True when the level lies above the limit. */

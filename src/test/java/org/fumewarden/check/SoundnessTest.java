@@ -30,13 +30,18 @@ import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Bound;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Condition;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.Judged;
+import org.fumewarden.model.Limit;
+import org.fumewarden.model.Need;
 import org.fumewarden.model.NoneListed;
+import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Stop;
 import org.fumewarden.model.Unit;
 import org.fumewarden.model.Unknown;
@@ -92,6 +97,9 @@ final class SoundnessTest {
             tests.add(DynamicTest.dynamicTest(
                     code + ": a line that is left out is never milder than one told as unknown",
                     () -> each(code, tasks / 2, harness::deletedIsNeverMilder)));
+            tests.add(DynamicTest.dynamicTest(
+                    code + ": what was judged counts for no less than what was told at its limit",
+                    () -> each(code, tasks / 2, harness::judgedIsNeverMilderThanItsLimit)));
             tests.add(DynamicTest.dynamicTest(
                     code + ": what is usually low, told at its share of a sum, never asks for more than left out",
                     () -> each(code, tasks / 2, harness::leftOutIsNeverMilderThanItsShare)));
@@ -272,6 +280,48 @@ final class SoundnessTest {
                     ? Optional.of("no respirator without " + agent + ", told at its share a factor of "
                             + told.requiredFactor().value() + ": " + task.inputs())
                     : Optional.empty();
+        }
+
+        /** An agent that was judged is told at the level at which it counts. */
+        Optional<String> judgedIsNeverMilderThanItsLimit(long seed) {
+            Task task = tasks.task(seed);
+            Advice judged = advisor.advise(task);
+            List<Ratio> assumed = judged.trail().all(Ratio.class).stream()
+                    .filter(Ratio::judged)
+                    .distinct()
+                    .toList();
+            Set<String> settled = assumed.stream().map(Ratio::agent).collect(Collectors.toSet());
+            Optional<String> silent = task.inputs().stream()
+                    .filter(Judged.class::isInstance)
+                    .map(i -> ((Judged) i).agent())
+                    .filter(a -> !settled.contains(a) && !asked(judged, "exposures." + a + ".limit"))
+                    .filter(a -> advisor.base().rowsOn(RandomTasks.DAY).stream()
+                            .anyMatch(r -> r instanceof Limit l && l.agent().equals(a)
+                                    || r instanceof Benchmark b && b.agent().equals(a)))
+                    .filter(a -> judged.trail().all(Account.class).stream()
+                            .noneMatch(o -> o.open() && o.agent().equals(a)))
+                    .filter(a -> task.inputs().stream()
+                            .noneMatch(i -> i instanceof Exposure e && e.agent().equals(a)))
+                    .findFirst();
+            if (silent.isPresent() || assumed.isEmpty()) {
+                return silent.map(a -> a + " was judged and counts nowhere: " + task.inputs());
+            }
+            List<Input> inputs = new ArrayList<>(task.inputs());
+            inputs.removeIf(i -> i instanceof Judged j && settled.contains(j.agent()));
+            assumed.forEach(r -> inputs.add(
+                    new Exposure(r.agent(), r.averaging(), r.level(), r.unit(), "random", false, r.question())));
+            Map<String, BigDecimal> sums = shiftSums(judged);
+            return shiftSums(advisor.advise(tasks.task(inputs))).entrySet().stream()
+                    .filter(e -> sums.getOrDefault(e.getKey(), BigDecimal.ZERO).compareTo(e.getValue()) < 0)
+                    .findFirst()
+                    .map(e -> e + " told at the limit, judged " + sums + ": " + task.inputs());
+        }
+
+        private static Map<String, BigDecimal> shiftSums(Advice advice) {
+            return advice.trail().all(Need.class).stream()
+                    .filter(n -> n.statistic().equals(Need.SHIFT_SUM))
+                    .filter(n -> !n.subject().equals("dust-beside-gases"))
+                    .collect(Collectors.toMap(Need::subject, Need::value, BigDecimal::max));
         }
 
         private static Exposure atItsBound(Bound bound) {
