@@ -98,11 +98,11 @@ final class AdviceWriter {
                 conflicts,
                 compare,
                 task.register(),
-                codeUsed(values),
+                codeUsed(),
                 book.revision(),
                 task.inputs(),
                 trail);
-        compare.by(() -> values.tried(Upshot.of(advice), other));
+        compare.by(() -> values.tried(Upshot.of(advice), other, task.on()));
         return advice;
     }
 
@@ -114,7 +114,7 @@ final class AdviceWriter {
                 .orElseThrow(() -> new IllegalStateException("no rule concludes how far the advice may be relied on"));
     }
 
-    private CodeUsed codeUsed(BeforeSigning values) {
+    private CodeUsed codeUsed() {
         CodeCard card = book.card();
         Set<String> read = LastDay.read(trail);
         return new CodeUsed(
@@ -126,7 +126,10 @@ final class AdviceWriter {
                 last,
                 book.ended(task.on()).stream()
                         .filter(row -> read.contains(row.row().ref().address()))
-                        .map(row -> new CodeUsed.Ended(row.row().ref().address(), values.value(row.row()), row.until()))
+                        .map(row -> new CodeUsed.Ended(
+                                row.row().ref().address(),
+                                new RowInWords(book.vocabulary()).value(row.row()),
+                                row.until()))
                         .toList());
     }
 

@@ -1,6 +1,7 @@
 package org.fumewarden.advice;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -19,15 +20,16 @@ import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Document;
-import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.codes.ProgramRows;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
-import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.DangerLevel;
+import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.FactorInForce;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.FilterNeed;
 import org.fumewarden.model.Gate;
@@ -61,7 +63,8 @@ final class BeforeSigning {
     private static final int NAMED = 2;
 
     private final ExposureTables figures;
-    private final Vocabulary vocabulary;
+    private final CodeBook book;
+    private final RowInWords words;
     private final Map<String, Document> documents;
     private final Trail trail;
     private final RequiredFactor required;
@@ -85,7 +88,8 @@ final class BeforeSigning {
             List<Respirator> respirators,
             Status status) {
         this.figures = figures;
-        this.vocabulary = book.vocabulary();
+        this.book = book;
+        this.words = new RowInWords(book.vocabulary());
         this.documents = book.documents();
         this.trail = trail;
         this.required = required;
@@ -113,9 +117,31 @@ final class BeforeSigning {
     }
 
     /** Each value with what another one would change. */
-    List<ToCompare> tried(Upshot now, WithOther other) {
-        return write(row ->
+    List<ToCompare> tried(Upshot now, WithOther other, LocalDate day) {
+        List<ToCompare> found = write(row ->
                 settled() ? turns(row, now, other) : "Not tried with other values, since this answer is not settled.");
+        return Stream.concat(ofOrganisation(now, other, day), found.stream()).toList();
+    }
+
+    /** The values of the organisation, read or not, in whose place that of the program gives another answer. */
+    private Stream<ToCompare> ofOrganisation(Upshot now, WithOther other, LocalDate day) {
+        List<Row> own = figures.every()
+                .filter(row -> row.ref().citation().isOfOrganisation())
+                .filter(row -> !isChanged(row) || !read.contains(row.ref().address()))
+                .toList();
+        Map<String, Row> program = own.isEmpty() ? Map.of() : ProgramRows.on(day, book);
+        return own.stream()
+                .filter(row -> program.containsKey(row.ref().address()))
+                .flatMap(row -> {
+                    Row shipped = program.get(row.ref().address());
+                    List<String> unlike = now.unlike(other.upshot(row, Optional.of(shipped)));
+                    return unlike.isEmpty()
+                            ? Stream.empty()
+                            : Stream.of(entry(
+                                    row,
+                                    ToCompare.PROGRAM + StringUtils.substringAfter(words.value(shipped), ": ") + ": "
+                                            + String.join(", ", unlike) + "."));
+                });
     }
 
     /** Each value, without a decision on what another one would change. */
@@ -131,7 +157,7 @@ final class BeforeSigning {
         return read.stream()
                 .sorted()
                 .flatMap(address -> figures.at(address).stream())
-                .filter(row -> VALUES.contains(row.getClass()) && asks(row) && offered(row))
+                .filter(row -> isChanged(row) || VALUES.contains(row.getClass()) && asks(row) && offered(row))
                 .sorted(Comparator.<Row, Boolean>comparing(
                                 row -> row.ref().changed().isEmpty())
                         .thenComparing(row -> VALUES.indexOf(row.getClass())))
@@ -155,8 +181,12 @@ final class BeforeSigning {
 
     private static boolean asks(Row row) {
         return row.ref().citation().confidence() == Confidence.MEMORY
-                || !row.ref().beside().isEmpty()
-                || !row.ref().changed().isEmpty();
+                || !row.ref().beside().isEmpty();
+    }
+
+    /** The conditions of a duty stand in its line, and it speaks for them. */
+    private static boolean isChanged(Row row) {
+        return !row.ref().changed().isEmpty() && !(row instanceof DutyCondition);
     }
 
     /** False for the factor of a class that the sheet does not offer. */
@@ -215,7 +245,7 @@ final class BeforeSigning {
                 : ToCompare.BESIDE + String.join(" or ", row.ref().beside());
         return new ToCompare(
                 row.ref().address(),
-                value(row) + beside,
+                words.value(row) + beside,
                 documents.containsKey(cited.source())
                         ? documents.get(cited.source()).title()
                         : cited.source(),
@@ -223,54 +253,12 @@ final class BeforeSigning {
                 matters);
     }
 
-    String value(Row row) {
-        if (row instanceof Limit limit) {
-            return level("limit", limit);
-        }
-        if (row instanceof Benchmark benchmark) {
-            return level("benchmark", benchmark.asLimit());
-        }
-        if (row instanceof AssignedFactor factor) {
-            return vocabulary.name(factor.deviceClass()) + ": factor " + amount(factor.factor());
-        }
-        if (row instanceof Threshold threshold) {
-            return vocabulary.name(threshold.id()) + ": "
-                    + threshold.value().stripTrailingZeros().toPlainString()
-                    + (threshold.unit().equals("factor") ? "" : " " + threshold.unit());
-        }
-        if (row instanceof Band band) {
-            return vocabulary.name(band.band()) + ": " + amount(band.value()) + " from above " + amount(band.over())
-                    + " to " + amount(band.upTo());
-        }
-        if (row instanceof DangerLevel danger) {
-            return vocabulary.name(danger.agent()) + ": immediately dangerous at " + amount(danger.value()) + " "
-                    + danger.unit().symbol() + danger.basis().after();
-        }
-        if (row instanceof QuantityRange range) {
-            return vocabulary.name(range.of()) + ": " + amount(range.low()) + " to " + amount(range.high()) + " "
-                    + range.unit();
-        }
-        if (row instanceof FilterMatch filter) {
-            return vocabulary.name(filter.agent()) + ": filter " + filter.type()
-                    + filter.highest().map(h -> ", up to " + amount(h) + " ppm").orElse("");
-        }
-        Member member = (Member) row;
-        return vocabulary.name(member.item()) + ": listed among " + vocabulary.name(member.set());
-    }
-
-    private String level(String kind, Limit limit) {
-        String name = vocabulary.name(limit.agent());
-        String counted = name.contains(limit.fraction()) ? "" : new CountedAs(limit.fraction()).after();
-        return name + ": " + kind + " of " + amount(limit.value()) + " "
-                + limit.unit().symbol() + counted + ", " + limit.averaging().words();
-    }
-
     /** What the next lower factor would change; empty when nothing. */
     private String enough(AssignedFactor factor) {
         return lower(factor)
                 .filter(f -> f.compareTo(required.value()) < 0)
-                .map(f -> "With a factor of " + amount(f) + " it would no longer be enough: " + amount(required.value())
-                        + " is required.")
+                .map(f -> "With a factor of " + Figures.shown(f) + " it would no longer be enough: "
+                        + Figures.shown(required.value()) + " is required.")
                 .orElse("");
     }
 
@@ -284,9 +272,5 @@ final class BeforeSigning {
             found.add(next.says() + ": " + (unlike.isEmpty() ? "no change" : String.join(", ", unlike)));
         }
         return turns ? StringUtils.capitalize(String.join("; ", found)) + "." : "";
-    }
-
-    private static String amount(BigDecimal number) {
-        return org.fumewarden.model.Figures.shown(number);
     }
 }

@@ -16,6 +16,9 @@ public record ToCompare(String row, String value, String document, String place,
     /** How the words of a value begin that is another than the one that was compared. */
     static final String CHANGED = "Changed and not compared: ";
 
+    /** How the words of a value of the organisation begin where that of the program would change the answer. */
+    static final String PROGRAM = "Changed, the program has ";
+
     static final String BESIDE = "; another document gives ";
 
     /** True when another value would make the answer another. */
@@ -23,9 +26,9 @@ public record ToCompare(String row, String value, String document, String place,
         return !matters.isEmpty();
     }
 
-    /** True when it is another value than the one that was compared. */
+    /** True when it is another value than the one that was compared, or decides against that of the program. */
     public boolean changed() {
-        return matters.startsWith(CHANGED);
+        return matters.startsWith(CHANGED) || matters.startsWith(PROGRAM);
     }
 
     /** True when the value was compared, and documents differ about it. */

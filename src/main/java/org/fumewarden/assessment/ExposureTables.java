@@ -64,6 +64,14 @@ public final class ExposureTables {
         return Collections.unmodifiableSet(units.getOrDefault(agent, Set.of()));
     }
 
+    /** All rows, by their address. */
+    public Stream<Row> every() {
+        return rows.values().stream()
+                .flatMap(List::stream)
+                .map(Row.class::cast)
+                .sorted(Comparator.comparing(row -> row.ref().address()));
+    }
+
     /** The rows of a kind, in the order of tables and rows. */
     public <R extends Row> Stream<R> all(Class<R> kind) {
         return rows.getOrDefault(kind, List.of()).stream().map(kind::cast);

@@ -33,6 +33,11 @@ public record Affirmation(String row, String value, String by, LocalDate on, Str
         return documents.size() > 1 ? Confidence.CROSS_CHECKED : Confidence.READ;
     }
 
+    /** Who saw the value where. */
+    String seen() {
+        return by + " on " + on + ", " + place;
+    }
+
     /** The check in words. */
     public String words() {
         return by + " on " + on + " against " + document + ", " + place;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Row;
 
@@ -143,17 +144,17 @@ public final class Affirmations {
         return problems;
     }
 
-    /** The entries beside a folder of rules that are dated after today: nobody can have compared a value then. */
+    /** What beside a folder of rules is dated after today: nobody can have compared or typed a value then. */
     public static List<Problem> toCome(RuleFolder folder, LocalDate today) {
-        return beside(folder).entries.stream()
+        Stream<Problem> affirmed = beside(folder).entries.stream()
                 .filter(entry -> entry.says().on().isAfter(today))
                 .map(entry -> new Problem(
                         entry.place().file(),
                         entry.place().line(),
                         entry.says().row(),
                         "was compared on a day to come: " + entry.says().on() + ".",
-                        "give the day on which the row was compared; until then nothing of this file counts."))
-                .toList();
+                        "give the day on which the row was compared; until then nothing of this file counts."));
+        return Stream.concat(affirmed, TypedApart.beside(folder).toCome(today)).toList();
     }
 
     /**

@@ -24,7 +24,7 @@ import org.fumewarden.model.Term;
 public final class CodeBook {
     private static final Map<String, CodeBook> SHIPPED = new ConcurrentHashMap<>();
 
-    private final RuleFolder rules;
+    final RuleFolder rules;
     private final CodeCard card;
     private final List<TableFile> tables;
     private final List<DatedRow> all;

@@ -17,6 +17,9 @@ import org.fumewarden.model.Keyed;
  * @param voided who compared another value
  */
 record Compared(List<Affirmation> checks, EditedRows.At edited, List<String> voided) {
+    /** What a value stands in that nobody compared with any document. */
+    private static final String FOLDER = "Changed folder of rules";
+
     /** A row as the table has it. */
     static final Compared AS_WRITTEN = new Compared(List.of(), EditedRows.At.NOTHING, List.of());
 
@@ -31,11 +34,38 @@ record Compared(List<Affirmation> checks, EditedRows.At edited, List<String> voi
         List<TypedApart.Line> typed = edited.typed().stream()
                 .filter(line -> decides(line.cell(), cell))
                 .toList();
-        Citation written = typed.isEmpty()
-                ? new Citation(own.source(), own.clause(), own.edition(), confidence)
-                : new Citation(all(typed, TypedApart.Line::source), all(typed, TypedApart.Line::place), "", confidence);
+        if (!typed.isEmpty()) {
+            return raised(new Citation(
+                    all(typed, TypedApart.Line::source),
+                    all(typed, TypedApart.Line::place),
+                    "",
+                    confidence.weaker(Confidence.READ)));
+        }
+        return edited.values().isEmpty()
+                ? raised(new Citation(own.source(), own.clause(), own.edition(), confidence))
+                : changed(confidence);
+    }
+
+    private Citation raised(Citation written) {
         return new Citation(
                 written.source(), written.clause(), written.edition(), Affirmation.confidence(written, checks));
+    }
+
+    /** Where a value stands that nobody typed apart: in what somebody compared it with, or in nothing but its folder. */
+    private Citation changed(Confidence confidence) {
+        Citation written = checks.isEmpty()
+                ? new Citation(
+                        FOLDER,
+                        Citation.OF_ORGANISATION + ", compared with nothing, the program has "
+                                + String.join(", ", edited.values()),
+                        "",
+                        confidence)
+                : new Citation(
+                        all(checks, Affirmation::document),
+                        Citation.OF_ORGANISATION + ", compared by " + all(checks, Affirmation::seen),
+                        "",
+                        confidence);
+        return raised(written);
     }
 
     /** True for the cell of a value itself, and for one beside it that is no value of its own once nothing else differs. */
@@ -45,8 +75,8 @@ record Compared(List<Affirmation> checks, EditedRows.At edited, List<String> voi
                 || edited.words().isEmpty() && !Keyed.keys(Averaging.class).contains(typed);
     }
 
-    private static String all(List<TypedApart.Line> lines, Function<TypedApart.Line, String> part) {
-        return lines.stream().map(part).distinct().collect(Collectors.joining("; "));
+    private static <T> String all(List<T> lines, Function<T, String> part) {
+        return lines.stream().map(part).distinct().collect(Collectors.joining(", "));
     }
 
     /** What differs from what was compared, in words; empty when nothing does. */

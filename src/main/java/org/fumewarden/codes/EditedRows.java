@@ -21,18 +21,20 @@ final class EditedRows {
      * How one line of a table differs.
      *
      * @param program what the program has, in words, where nobody typed the difference
+     * @param values those of it that are values, and no remark on one
      * @param typed the values that the organisation typed
      */
-    record At(Set<String> program, List<TypedApart.Line> typed) {
-        static final At NOTHING = new At(Set.of(), List.of());
+    record At(Set<String> program, Set<String> values, List<TypedApart.Line> typed) {
+        static final At NOTHING = new At(Set.of(), Set.of(), List.of());
 
         private At() {
-            this(new LinkedHashSet<>(), new ArrayList<>());
+            this(new LinkedHashSet<>(), new LinkedHashSet<>(), new ArrayList<>());
         }
 
         private At and(At other) {
-            At both = new At(new LinkedHashSet<>(program), new ArrayList<>(typed));
+            At both = new At(new LinkedHashSet<>(program), new LinkedHashSet<>(values), new ArrayList<>(typed));
             both.program.addAll(other.program);
+            both.values.addAll(other.values);
             both.typed.addAll(other.typed);
             return both;
         }
@@ -73,8 +75,11 @@ final class EditedRows {
         if (typed.isEmpty()
                 || change.now().isEmpty()
                 || !WrittenCell.same(change.now().get(), typed.get().value())) {
-            at.program.add(
-                    change.program().map(value -> cell + " " + value).orElse(change.added() ? NEW : "no " + cell));
+            String has = change.program().map(value -> cell + " " + value).orElse(change.added() ? NEW : "no " + cell);
+            at.program.add(has);
+            if (change.cell().isValue()) {
+                at.values.add(has);
+            }
         } else if (change.cell().isValue()) {
             at.typed.add(typed.get());
         }

@@ -3,8 +3,10 @@ package org.fumewarden.codes;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -43,6 +45,17 @@ public record TypedApart(List<Line> lines, List<Problem> problems) {
         return folder.bytesBeside(RuleFolder.TYPED)
                 .map(bytes -> read(YamlFiles.text(RuleFolder.TYPED, bytes)))
                 .orElseGet(() -> new TypedApart(List.of(), List.of()));
+    }
+
+    /** The lines that are dated after today. */
+    Stream<Problem> toCome(LocalDate today) {
+        return lines.stream()
+                .filter(typed -> typed.on().compareTo(today.toString()) > 0)
+                .map(typed -> problem(
+                        typed.line(),
+                        typed.key(),
+                        "was typed on a day to come: " + typed.on() + ".",
+                        "give the day on which it was typed; until then nothing of this file counts."));
     }
 
     private static TypedApart read(String text) {

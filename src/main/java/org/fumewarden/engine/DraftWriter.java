@@ -75,8 +75,8 @@ final class DraftWriter {
 
     private Finding finding(Firing firing, Conclusion conclusion, Set<Premise> given) {
         RuleCard card = firing.rule().card();
-        Citation citation = rows.citation(card);
-        Confidence weakest = citation.confidence();
+        Citation clause = rows.citation(card);
+        Confidence weakest = clause.confidence();
         for (Premise premise : given) {
             if (premise.citation().isPresent()) {
                 weakest = weakest.weaker(premise.citation().get().confidence());
@@ -87,9 +87,18 @@ final class DraftWriter {
                 card.id(),
                 card.title(),
                 sentences.fill(firing.rule(), conclusion, firing.bindings()),
-                citation,
+                ofOrganisation(given).orElse(clause),
                 conclusion,
                 weakest);
+    }
+
+    /** Where the organisation has its own values from, when a firing rests on any: no document of ours stands behind them. */
+    private static Optional<Citation> ofOrganisation(Set<Premise> given) {
+        return given.stream()
+                .flatMap(premise -> premise.citation().stream())
+                .filter(Citation::isOfOrganisation)
+                .distinct()
+                .reduce(Citation::and);
     }
 
     private Premise premise(Input input) {

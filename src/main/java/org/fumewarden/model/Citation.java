@@ -28,6 +28,15 @@ public record Citation(String source, String clause, String edition, Confidence 
         return clause.startsWith(OF_ORGANISATION);
     }
 
+    /** Both places together, known as well as the worse. */
+    public Citation and(Citation other) {
+        return new Citation(
+                source.equals(other.source) ? source : source + "; " + other.source,
+                clause + ", " + other.clause,
+                edition,
+                confidence.weaker(other.confidence));
+    }
+
     /** The name of the document with its clause, where one was noted. */
     public String cited(String name, String between) {
         return clause.equals(NO_PLACE) ? name : name + between + clause;

@@ -62,9 +62,8 @@ public final class WhatIfText {
                 out.append(" [")
                         .append(s.rule())
                         .append(": ")
-                        .append(s.citation().source())
-                        .append(' ');
-                out.append(s.citation().clause()).append(']');
+                        .append(cited(s.citation()))
+                        .append(']');
                 s.overriddenBy().ifPresent(rule -> out.append(" lifted by ").append(rule));
             } else {
                 premise(out, line.premise());
@@ -81,9 +80,14 @@ public final class WhatIfText {
     }
 
     private static String place(Citation cited) {
-        return " [" + cited.source() + (cited.isOfOrganisation() ? ", " : " ") + cited.clause()
-                + (cited.edition().isEmpty() ? "" : ", " + cited.edition()) + ", "
-                + cited.confidence().key() + "]";
+        return " [" + cited(cited)
+                + (cited.edition().isEmpty() ? "" : ", " + cited.edition())
+                + (cited.isOfOrganisation() ? "" : ", " + cited.confidence().key())
+                + "]";
+    }
+
+    private static String cited(Citation cited) {
+        return cited.source() + (cited.isOfOrganisation() ? ", " : " ") + cited.clause();
     }
 
     /** The levels of an agent that are immediately dangerous: a level below them leaves no step behind. */

@@ -92,17 +92,17 @@ final class AffirmTest {
 
     @Test
     void anEditedValueIsNotAffirmedAgainstTheDocumentOfTheProgram() {
-        EditedRules.edit(
-                rules,
-                "gb/tables/limits.yaml",
-                "magnesium-oxide, unit: mg/m3, twa: 4,",
-                "magnesium-oxide, unit: mg/m3, twa: 5,");
         String own = CodeBook.read(RuleFolder.at(rules), "gb").rows(LocalDate.of(2026, 3, 2)).stream()
                 .filter(r -> r.ref().address().equals("gb-limits#magnesium-oxide/twa"))
                 .findFirst()
                 .orElseThrow()
                 .citation()
                 .source();
+        EditedRules.edit(
+                rules,
+                "gb/tables/limits.yaml",
+                "magnesium-oxide, unit: mg/m3, twa: 4,",
+                "magnesium-oxide, unit: mg/m3, twa: 5,");
         CommandRun run = affirm("gb-limits#magnesium-oxide/twa", REVIEWER, own, "2026-03-02");
         assertEquals(2, run.exit(), run.out());
         assertTrue(run.err().contains("the program has twa 4") && run.err().contains("value 5, unit mg/m3"), run.err());

@@ -25,6 +25,7 @@ final class OwnValueTest {
     private static final String TASK = "scenarios/tours/stainless-brackets.yaml";
     private static final String OWN =
             "value of this organisation, typed apart on 2026-03-01, A. Officer, typed-apart.csv line 2";
+    private static final String EVERY = "period: P3M\n    anchor: last-done\n    who: \"competent";
 
     @TempDir
     private Path folder;
@@ -77,10 +78,51 @@ final class OwnValueTest {
     }
 
     @Test
-    void whatNobodyTypedKeepsThePlaceOfItsTable() throws IOException {
+    void whatNobodyTypedStandsUnderNoLaw() throws IOException {
         Files.delete(folder.resolve("typed-apart.csv"));
-        String notes = run("advise", TASK, "--detail");
-        assertFalse(notes.contains("value of this organisation"), notes);
-        assertEquals(0, CommandRun.of("advise", TASK).exit());
+        EditedRules.edit(
+                rules, "gb/tables/duties.yaml", "period: P1M\n    anchor: last-done\n    who: \"competent", EVERY);
+        String notes = run("advise", TASK, "--detail").replaceAll("\\s+", " ");
+        assertTrue(
+                notes.contains("value of this organisation, compared with nothing, the program has twa 0.5 (gb-"),
+                notes);
+        assertTrue(notes.contains("the program has period P1M (gb-rpe-exam-monthly)"), notes);
+        String issue = notes.substring(notes.indexOf("ISSUE "), notes.indexOf("Before you sign"));
+        assertTrue(issue.contains("Changed and not compared: the program has period P1M."), issue);
+        String german = run("advise", TASK, "--detail", "--language", "de").replaceAll("\\s+", " ");
+        assertTrue(german.contains("mit nichts verglichen, das Programm hat twa 0"), german);
+        assertFalse(CommandRun.of("advise", TASK, "--detail").out().contains("value of this organisation"));
+    }
+
+    @Test
+    void aSentenceOfARuleCitesTheValueThatItRestsOn() throws IOException {
+        EditedRules.edit(
+                rules, "gb/tables/policy.yaml", "welding-fume-floor, value: 20", "welding-fume-floor, value: 30");
+        type("gb-policy,welding-fume-floor,value,30,floors of Tarn Haven,A. Officer,2026-03-01");
+        String notes = run("advise", TASK, "--detail").replaceAll("\\s+", " ");
+        assertTrue(notes.contains("floors of Tarn Haven, " + OWN + " (GB-NEED-010)"), notes);
+        String why = run("explain", TASK, "--why", "required-factor").replaceAll("\\s+", " ");
+        assertTrue(why.contains("[GB-NEED-010: floors of Tarn Haven, " + OWN + "]"), why);
+    }
+
+    @Test
+    void aValueThatSilencesAStopIsNamed() throws IOException {
+        EditedRules.edit(
+                rules, "shared/tables/thresholds.yaml", "oxygen-enriched, value: 22.0", "oxygen-enriched, value: 23.5");
+        type("shared-thresholds,oxygen-enriched,value,23.5,gases of Tarn Haven,A. Officer,2026-03-01");
+        String page = run("advise", TASK, "--set", "atmosphere.oxygen=23 %").replaceAll("\\s+", " ");
+        assertTrue(page.contains("Changed, the program has 22 %: another state"), page);
+    }
+
+    @Test
+    void nobodyTypedAValueOnADayToCome() throws IOException {
+        type("gb-limits,nickel,twa,0.10,the house list of Tarn Haven,A. Officer,2999-03-01");
+        CommandRun run = CommandRun.of("advise", TASK, "--rules", rules.toString());
+        assertEquals(2, run.exit(), run.out());
+        assertTrue(run.err().contains("was typed on a day to come: 2999-03-01"), run.err());
+    }
+
+    private void type(String line) throws IOException {
+        Files.writeString(folder.resolve("typed-apart.csv"), "table,row,cell,value,source,by,on\n" + line + "\n");
     }
 }

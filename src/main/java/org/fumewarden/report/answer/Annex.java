@@ -17,6 +17,7 @@ import org.fumewarden.advice.Status;
 import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.ToCompare;
 import org.fumewarden.codes.Document;
+import org.fumewarden.model.Citation;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Offer;
 import org.fumewarden.model.Row;
@@ -204,7 +205,9 @@ final class Annex {
         String record = check.recorded() ? " " + spoken.say("checks.record", spoken.keep(check.keep())) : "";
         String note = notes.of(
                 notes.place(check.source(), check.clause()),
-                check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()));
+                check.clause().startsWith(Citation.OF_ORGANISATION)
+                        ? check.id()
+                        : check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()));
         String what = StringUtils.stripEnd(spoken.told(check.what()), ".");
         return new Line.Says(Sign.ITEM, "", what + " (" + spoken.who(check.who()) + ")." + record, note, "");
     }
