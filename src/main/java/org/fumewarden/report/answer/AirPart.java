@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.advice.Status;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Bound;
@@ -47,7 +48,7 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** The part as it stands on the page. */
     Optional<Part> write() {
-        return part(rows(ranked(advice.accounts().stream().filter(AirPart::matters), l -> "")), 0);
+        return part(rows(ranked(advice.accounts().stream().filter(AirPart::matters), l -> "", false)), 0);
     }
 
     /**
@@ -102,7 +103,8 @@ record AirPart(Advice advice, Spoken spoken) {
                 advice.accounts().stream()
                         .filter(AirPart::matters)
                         .filter(l -> met.add(l.account().agent())),
-                l -> "");
+                l -> "",
+                false);
     }
 
     /**
@@ -113,7 +115,7 @@ record AirPart(Advice advice, Spoken spoken) {
     List<Line> all(Function<AccountLine, String> places) {
         List<AccountLine> shown =
                 advice.accounts().stream().filter(l -> byFigures(l.account())).toList();
-        List<Line> lines = new ArrayList<>(rows(ranked(shown.stream(), places), COLUMNS));
+        List<Line> lines = new ArrayList<>(rows(ranked(shown.stream(), places, true), COLUMNS));
         counted(shown).map(says -> new Line.Says(Sign.NONE, says)).ifPresent(lines::add);
         return lines;
     }
@@ -136,8 +138,8 @@ record AirPart(Advice advice, Spoken spoken) {
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("air", spoken.say("page.air"), lines));
     }
 
-    private List<Ranked> ranked(Stream<AccountLine> shown, Function<AccountLine, String> places) {
-        List<Ranked> ranked = new ArrayList<>(new UntoldRows(advice, spoken).ranked());
+    private List<Ranked> ranked(Stream<AccountLine> shown, Function<AccountLine, String> places, boolean annex) {
+        List<Ranked> ranked = new ArrayList<>(new UntoldRows(advice, spoken).ranked(annex));
         shown.forEach(l -> ranked.add(new Ranked(
                 spoken.agent(l.account().agent()),
                 l.account().factor().orElse(BigDecimal.ZERO),
@@ -170,12 +172,17 @@ record AirPart(Advice advice, Spoken spoken) {
         Set<String> bounded = agents(l -> BOUNDED.contains(l.account().kind()));
         bounded.removeAll(without);
         bounded.removeAll(agents(AirPart::matters));
-        new UntoldRows(advice, spoken).bounds().map(Bound::agent).forEach(bounded::remove);
+        new UntoldRows(advice, spoken).bounds(false).map(Bound::agent).forEach(bounded::remove);
         Set<String> searched = searched();
         bounded.removeAll(searched);
         Set<String> minor = agents(l -> l.account().by().equals(Account.MINOR));
         minor.retainAll(bounded);
-        bounded.removeAll(minor);
+        new UntoldRows(advice, spoken).floors().forEach(minor::remove);
+        if (advice.status() == Status.DO_NOT_ENTER) {
+            // Nothing is called low where nobody may start.
+            minor.clear();
+        }
+        bounded.removeAll(agents(l -> l.account().by().equals(Account.MINOR)));
         Set<String> small = agents(l -> byFigures(l.account()) && !matters(l));
         small.removeAll(agents(AirPart::matters));
         Set<String> judged = agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account()));

@@ -9,28 +9,59 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Bound;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Settlement;
+import org.fumewarden.trail.Step;
 
 /** Rows of the table of the air that no stated level makes: floors, sums, and what other figures bound. */
 record UntoldRows(Advice advice, Spoken spoken) {
     private static final MathContext PRINT = new MathContext(2, RoundingMode.CEILING);
 
-    List<AirPart.Ranked> ranked() {
-        return Stream.concat(needs(), bounds().map(this::row)).toList();
+    /**
+     * The rows.
+     *
+     * @param annex true for all that a sum adds up, false for what matters
+     */
+    List<AirPart.Ranked> ranked(boolean annex) {
+        return Stream.concat(needs(), bounds(annex).map(this::row)).toList();
     }
 
-    /** Of each level that nobody stated and that counts in a sum against a limit the lowest bound, where it matters. */
-    Stream<Bound> bounds() {
+    /** Of each level that nobody stated and that counts in a sum the lowest bound. */
+    Stream<Bound> bounds(boolean annex) {
+        Set<Bound> summed = summed();
         Map<String, Bound> lowest = new TreeMap<>();
         advice.trail().all(Bound.class).stream()
-                .filter(b -> b.counted() && !b.benchmark() && !b.usual() && settled(b) && !hasRow(b))
+                .filter(b -> b.counted() && !b.usual())
+                .filter(b -> summed.contains(b) || !b.benchmark() && settled(b))
+                .filter(b -> annex && summed.contains(b) || !hasRow(b))
                 .forEach(b ->
                         lowest.merge(b.question(), b, BinaryOperator.minBy(Comparator.comparing(UntoldRows::ratio))));
-        return lowest.values().stream().filter(b -> ratio(b).compareTo(AirPart.TENTH) >= 0);
+        return lowest.values().stream()
+                .filter(b -> annex && summed.contains(b) || ratio(b).compareTo(AirPart.TENTH) >= 0);
+    }
+
+    /** Agents that have a row since a floor of the code is worn for them. */
+    Stream<String> floors() {
+        return advice.trail().all(Need.class).stream()
+                .filter(n -> n.basis().equals("floor"))
+                .map(Need::subject);
+    }
+
+    /** What the sums behind the answer were reckoned from. */
+    private Set<Bound> summed() {
+        return advice.trail()
+                .concluding(Need.class)
+                .filter(s -> s.stands() && ((Need) s.conclusion()).basis().equals("mixture"))
+                .flatMap(s -> s.premises().stream())
+                .flatMap(p -> advice.trail().step(p.address()).stream())
+                .map(Step::conclusion)
+                .filter(Bound.class::isInstance)
+                .map(Bound.class::cast)
+                .collect(Collectors.toSet());
     }
 
     private boolean settled(Bound bound) {
