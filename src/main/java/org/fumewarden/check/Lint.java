@@ -12,7 +12,6 @@ import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.codes.WrittenCell;
 import org.fumewarden.engine.WrittenFile;
 import org.fumewarden.engine.WrittenRule;
 import org.fumewarden.model.Row;
@@ -49,12 +48,6 @@ final class Lint {
                             .flatMap(b -> ownRows(b, folder))
                             .toList()));
         }
-        // As written: a row that somebody changed no longer cites the document that its line names.
-        List<Problem> unlisted = new ArrayList<>();
-        WrittenCell.every(folder).stream()
-                .filter(cell -> cell.cell().equals("source"))
-                .forEach(cell -> sources.require(cell.value(), cell.file(), cell.line(), "source", unlisted));
-        problems.addAll(unlisted);
         for (CodeBook book : books) {
             Set<String> ids = rules.stream()
                     .filter(r -> book.folders().contains(r.folder()))

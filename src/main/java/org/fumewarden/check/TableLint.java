@@ -78,7 +78,11 @@ final class TableLint {
                 lint.say(table, 1, "id", "is the id of " + other + " too.", "choose another id.");
             }
             List<Problem> cited = new ArrayList<>();
+            sources.require(table.citation().source(), table.file(), 1, "source", cited);
             for (DatedRow row : table.rows()) {
+                if (!row.source().equals(table.citation().source())) {
+                    sources.require(row.source(), table.file(), row.line(), "source", cited);
+                }
                 row.also().forEach(also -> sources.require(also, table.file(), row.line(), "also", cited));
                 lint.row(table, row);
             }
