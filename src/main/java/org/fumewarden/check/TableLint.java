@@ -19,7 +19,6 @@ import org.fumewarden.codes.Question;
 import org.fumewarden.codes.TableFile;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.AssignedFactor;
-import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.DangerLevel;
@@ -81,9 +80,8 @@ final class TableLint {
             List<Problem> cited = new ArrayList<>();
             sources.require(table.citation().source(), table.file(), 1, "source", cited);
             for (DatedRow row : table.rows()) {
-                Citation own = row.row().citation();
-                if (!own.source().equals(table.citation().source()) && !own.isOfOrganisation()) {
-                    sources.require(own.source(), table.file(), row.line(), "source", cited);
+                if (!row.source().equals(table.citation().source())) {
+                    sources.require(row.source(), table.file(), row.line(), "source", cited);
                 }
                 row.also().forEach(also -> sources.require(also, table.file(), row.line(), "also", cited));
                 lint.row(table, row);

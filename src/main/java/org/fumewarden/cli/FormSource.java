@@ -39,7 +39,7 @@ final class FormSource {
                 if (e.reason() != StoreException.Cause.REFUSED) {
                     throw e;
                 }
-                throw new InputException(new Problem(place, 0, "", e.getMessage(), e.remedy()));
+                throw new InputException(new Problem(place, 0, e.field(), e.saying(), e.remedy()));
             }
         }
     }

@@ -75,8 +75,8 @@ public record AirTest(
     /** Refuses a topic outside a list: under a slip of the pen no duty would be discharged and nothing judged. */
     public void topicAmong(List<String> topics) {
         if (!topics.contains(topic)) {
-            throw StoreException.refused(
-                    "topic cannot be \"" + topic + "\".", "one of " + String.join(", ", topics) + ".");
+            throw StoreException.about(
+                    "topic", "cannot be \"" + topic + "\".", "one of " + String.join(", ", topics) + ".");
         }
     }
 

@@ -32,9 +32,9 @@ public record CylinderLevel(BigDecimal share, String clause) {
         BigDecimal full = examination
                 .cylinderFullPressure()
                 .filter(f -> f.signum() > 0)
-                .orElseThrow(() -> StoreException.refused(
-                        "cylinder-full-pressure is not given, so " + read.toPlainString() + " bar cannot be judged ["
-                                + clause + "].",
+                .orElseThrow(() -> StoreException.about(
+                        "cylinder-full-pressure",
+                        "is not given, so " + read.toPlainString() + " bar cannot be judged [" + clause + "].",
                         "cylinder-full-pressure=300, as the manufacturer gives it; registered with the unit, it is taken from"
                                 + " there."));
         String stands = "The cylinder holds " + read.toPlainString() + " of " + full.toPlainString() + " bar, "

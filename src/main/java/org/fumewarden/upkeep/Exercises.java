@@ -89,8 +89,9 @@ record Exercises(List<Exercise> each) {
     }
 
     private static StoreException unread(String what) {
-        return StoreException.refused(
-                "exercises has \"" + what + "\", which cannot be read as the outcome of an exercise.",
+        return StoreException.about(
+                "exercises",
+                "has \"" + what + "\", which cannot be read as the outcome of an exercise.",
                 "write one outcome for each exercise, without commas in a figure: \"normal breathing: 2500; talking: 2300\".");
     }
 

@@ -34,8 +34,9 @@ public record FitLevels(
      */
     public Judgement judged(FitTest test, boolean negativeMode) {
         if (qualitative(test) && test.fitFactor().isPresent()) {
-            throw StoreException.refused(
-                    "method is \"" + test.method() + "\", and fit-factor is given: a qualitative test measures none.",
+            throw StoreException.about(
+                    "method",
+                    "is \"" + test.method() + "\", and fit-factor is given: a qualitative test measures none.",
                     "write method=quantitative, or leave fit-factor out.");
         }
         if (test.result() == Result.FAILED && test.fitFactor().isEmpty()) {
@@ -69,9 +70,10 @@ public record FitLevels(
             if (over != null && over.test().result() == Result.FAILED) {
                 return over;
             }
-            throw StoreException.refused(
-                    "exercises does not give a fit factor for each exercise: each of " + asked + " is judged alone ["
-                            + clause + "].",
+            throw StoreException.about(
+                    "exercises",
+                    "does not give a fit factor for each exercise: each of " + asked + " is judged alone [" + clause
+                            + "].",
                     "write the figure of each: exercises=\"normal breathing: 2500; deep breathing: 2600; ...\".");
         }
         Exercises.Exercise lowest = done.lowest().orElseThrow();
@@ -107,9 +109,9 @@ public record FitLevels(
             return failed(test, "the exercise \"" + done.failed().get().name() + "\" failed", qualitativeClause);
         }
         if (done.each().size() == 1 && !done.told()) {
-            throw StoreException.refused(
-                    "exercises is \"" + test.exercises() + "\", which does not say what came out of each of " + asked
-                            + ".",
+            throw StoreException.about(
+                    "exercises",
+                    "is \"" + test.exercises() + "\", which does not say what came out of each of " + asked + ".",
                     "write the outcome of each: exercises=\"normal breathing: passed; deep breathing: passed; ...\".");
         }
         return done.done() < asked ? few(test, done.done(), asked) : byMethod(test, false);
@@ -133,8 +135,9 @@ public record FitLevels(
         String face = test.face();
         BigDecimal measured = test.fitFactor().orElseThrow();
         if (face.isEmpty() && measured.compareTo(half) >= 0 && measured.compareTo(full) < 0) {
-            throw StoreException.refused(
-                    "face is not given, and a fit factor of " + measured.toPlainString()
+            throw StoreException.about(
+                    "face",
+                    "is not given, and a fit factor of " + measured.toPlainString()
                             + " is enough for a half mask only: " + clause + " asks for " + half.toPlainString()
                             + " or, full face, "
                             + full.toPlainString() + ".",
@@ -152,8 +155,9 @@ public record FitLevels(
 
     private Judgement byMethod(FitTest test, boolean negativeMode) {
         if (!qualitative(test)) {
-            throw StoreException.refused(
-                    "fit-factor is not given, and the method is not said to be qualitative.",
+            throw StoreException.about(
+                    "fit-factor",
+                    "is not given, and the method is not said to be qualitative.",
                     "write the fit-factor=... of a quantitative test, or method=\"qualitative, ...\".");
         }
         boolean capped =
@@ -163,9 +167,10 @@ public record FitLevels(
                     test, "Qualitative test: " + test.result().key() + " as entered [" + qualitativeClause + "].");
         }
         if (test.face().isEmpty()) {
-            throw StoreException.refused(
-                    "face is not given, and a qualitative test is not enough for every full face mask ["
-                            + qualitativeClause + "].",
+            throw StoreException.about(
+                    "face",
+                    "is not given, and a qualitative test is not enough for every full face mask [" + qualitativeClause
+                            + "].",
                     "write face=half or face=full.");
         }
         if (qualitativeFull.orElseThrow().signum() == 0) {

@@ -105,8 +105,8 @@ public final class Forms {
                 .filter(t -> t.name().equals(kind))
                 .findFirst()
                 .map(JsonSubTypes.Type::value)
-                .orElseThrow(() -> StoreException.refused(
-                        "kind cannot be \"" + kind + "\".", String.join(", ", kinds(family)) + "."));
+                .orElseThrow(() -> StoreException.about(
+                        "kind", "cannot be \"" + kind + "\".", String.join(", ", kinds(family)) + "."));
     }
 
     private static Field field(RecordComponent component) {
@@ -190,8 +190,9 @@ public final class Forms {
         }
         if (!missing.isEmpty()) {
             String more = String.join(", ", missing.subList(1, missing.size()));
-            throw StoreException.refused(
-                    missing.get(0) + " is missing for " + kind + (more.isEmpty() ? "." : ", and so is " + more + "."),
+            throw StoreException.about(
+                    missing.get(0),
+                    "is missing for " + kind + (more.isEmpty() ? "." : ", and so is " + more + "."),
                     "add " + missing.stream().map(m -> m + "=...").collect(Collectors.joining(" ")));
         }
         return node;
@@ -216,14 +217,15 @@ public final class Forms {
         return switch (value.toLowerCase(Locale.ROOT)) {
             case "yes", "true" -> true;
             case "no", "false" -> false;
-            default -> throw StoreException.refused(name + " cannot be \"" + value + "\".", "write yes or no.");
+            default -> throw StoreException.about(name, "cannot be \"" + value + "\".", "write yes or no.");
         };
     }
 
     private static String number(String name, String value) {
         if (!value.matches("[+-]?[0-9]{1,12}(\\.[0-9]{1,12})?")) {
-            throw StoreException.refused(
-                    name + " must be a number but is \"" + value + "\".",
+            throw StoreException.about(
+                    name,
+                    "must be a number but is \"" + value + "\".",
                     "write it with digits and a point, such as 160 or 0.5, without a unit.");
         }
         return value.startsWith("+") ? value.substring(1) : value;
@@ -234,10 +236,20 @@ public final class Forms {
         try {
             return value.length() == "2026-03".length() ? Days.endOf(YearMonth.parse(value)) : LocalDate.parse(value);
         } catch (DateTimeException e) {
-            throw StoreException.refused(
-                    name + " must be a day but is \"" + value + "\".",
-                    "write it as year-month-day, such as 2026-03-02.");
+            throw StoreException.about(
+                    name, "must be a day but is \"" + value + "\".", "write it as year-month-day, such as 2026-03-02.");
         }
+    }
+
+    /** The number of an entry. */
+    public static long entryNumber(String name, String value) {
+        if (value.matches("[0-9]{1,15}")) {
+            return Long.parseLong(value);
+        }
+        throw StoreException.about(
+                name,
+                "is no number of an entry: \"" + value + "\".",
+                "see log --list ITEM, or the history on the page.");
     }
 
     private static List<String> words(String value) {

@@ -25,7 +25,7 @@ final class Given {
     static String needed(String field, String value) {
         String text = optional(field, value);
         if (text.isEmpty()) {
-            throw StoreException.refused(field + " is missing.", "give " + field + ".");
+            throw StoreException.about(field, "is missing.", "give " + field + ".");
         }
         return text;
     }
@@ -34,13 +34,15 @@ final class Given {
     static String id(String field, String value) {
         String id = composed(needed(field, value));
         if (id.length() > LONGEST_ID) {
-            throw StoreException.refused(
-                    field + " has " + id.length() + " characters; at most " + LONGEST_ID + " are kept.",
+            throw StoreException.about(
+                    field,
+                    "has " + id.length() + " characters; at most " + LONGEST_ID + " are kept.",
                     "write the number or mark that stands on the thing.");
         }
         if (id.codePoints().anyMatch(Given::unseen)) {
-            throw StoreException.refused(
-                    field + " holds a character that no one sees, such as a line break or a mark of direction.",
+            throw StoreException.about(
+                    field,
+                    "holds a character that no one sees, such as a line break or a mark of direction.",
                     "type it again.");
         }
         return id;
@@ -65,13 +67,14 @@ final class Given {
     static String optional(String field, String value) {
         String text = value == null ? "" : value.strip();
         if (text.length() > LONGEST) {
-            throw StoreException.refused(
-                    field + " has " + text.length() + " characters; at most " + LONGEST + " are kept.",
+            throw StoreException.about(
+                    field,
+                    "has " + text.length() + " characters; at most " + LONGEST + " are kept.",
                     "keep long papers beside the store and name them here.");
         }
         if (!wellFormed(text)) {
-            throw StoreException.refused(
-                    field + " holds half of a surrogate pair, which no text file can carry.", "type the text again.");
+            throw StoreException.about(
+                    field, "holds half of a surrogate pair, which no text file can carry.", "type the text again.");
         }
         return text;
     }
@@ -80,8 +83,8 @@ final class Given {
     static String face(String value) {
         String face = optional("face", value).toLowerCase(Locale.ROOT);
         if (!face.isEmpty() && !face.equals("half") && !face.equals("full")) {
-            throw StoreException.refused(
-                    "face cannot be \"" + face + "\".", "write half (filtering facepieces included) or full.");
+            throw StoreException.about(
+                    "face", "cannot be \"" + face + "\".", "write half (filtering facepieces included) or full.");
         }
         return face;
     }
@@ -89,8 +92,9 @@ final class Given {
     /** The constant with a key. */
     static <E extends Enum<E> & Keyed> E one(Class<E> type, String field, String key) {
         return Keyed.find(type, key)
-                .orElseThrow(() -> StoreException.refused(
-                        field + " cannot be \"" + key + "\".",
+                .orElseThrow(() -> StoreException.about(
+                        field,
+                        "cannot be \"" + key + "\".",
                         "use one of: " + String.join(", ", Keyed.keys(type)) + "."));
     }
 
@@ -110,7 +114,7 @@ final class Given {
 
     static <T> T present(String field, T value) {
         if (value == null) {
-            throw StoreException.refused(field + " is missing.", "give " + field + ".");
+            throw StoreException.about(field, "is missing.", "give " + field + ".");
         }
         return value;
     }
@@ -140,13 +144,12 @@ final class Given {
     static Optional<BigDecimal> amount(String field, Optional<BigDecimal> value) {
         Optional<BigDecimal> amount = maybe(value);
         if (amount.isPresent() && amount.get().signum() < 0) {
-            throw StoreException.refused(
-                    field + " cannot be " + amount.get() + ": it is below zero.", "check the sign.");
+            throw StoreException.about(field, "cannot be " + amount.get() + ": it is below zero.", "check the sign.");
         }
         if (amount.isPresent()
                 && (amount.get().precision() > DIGITS || Math.abs(amount.get().scale()) > DIGITS)) {
-            throw StoreException.refused(
-                    field + " has more digits than any instrument shows.", "write at most " + DIGITS + " digits.");
+            throw StoreException.about(
+                    field, "has more digits than any instrument shows.", "write at most " + DIGITS + " digits.");
         }
         return amount;
     }

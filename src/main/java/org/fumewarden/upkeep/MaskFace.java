@@ -31,8 +31,9 @@ public final class MaskFace {
         Optional<Known> known = registered(masks(store, test.model()), test).or(() -> earlier(store, wearer, test));
         String face = known.map(Known::face).orElse(test.face());
         if (!test.face().isEmpty() && !test.face().equals(face)) {
-            throw StoreException.refused(
-                    "face is " + test.face() + ", but " + known.map(Known::by).orElse("") + " says " + face + " mask.",
+            throw StoreException.about(
+                    "face",
+                    "is " + test.face() + ", but " + known.map(Known::by).orElse("") + " says " + face + " mask.",
                     "leave face out, or register the mask again with the right face.");
         }
         return test.judged(test.result(), face, test.fitFactor(), test.passFactor(), "");

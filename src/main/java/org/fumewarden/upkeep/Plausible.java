@@ -30,8 +30,9 @@ final class Plausible {
             return;
         }
         known.flatMap(Plausible::made).filter(made -> made.isAfter(draft.on())).ifPresent(made -> {
-            throw StoreException.refused(
-                    "on is " + draft.on() + ", but \"" + draft.item() + "\" was made on " + made + ".",
+            throw StoreException.about(
+                    "on",
+                    "is " + draft.on() + ", but \"" + draft.item() + "\" was made on " + made + ".",
                     "check the year, and the day of manufacture in the register.");
         });
     }
@@ -51,12 +52,13 @@ final class Plausible {
 
     private static void past(String field, LocalDate day, Instant recorded) {
         if (day.isAfter(lastDay(recorded))) {
-            throw StoreException.refused(
-                    field + " is " + day + ", a day in the future, anywhere on earth.",
+            throw StoreException.about(
+                    field,
+                    "is " + day + ", a day in the future, anywhere on earth.",
                     "check the year and the clock of this computer; record it once it is done.");
         }
         if (day.getYear() < EARLIEST_YEAR) {
-            throw StoreException.refused(field + " is " + day + ", before " + EARLIEST_YEAR + ".", "check the year.");
+            throw StoreException.about(field, "is " + day + ", before " + EARLIEST_YEAR + ".", "check the year.");
         }
     }
 

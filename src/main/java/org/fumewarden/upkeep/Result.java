@@ -29,7 +29,7 @@ public enum Result implements Keyed {
      */
     public static Result ofCheck(String field, Result result) {
         if (Given.present(field, result) != PASSED && result != FAILED) {
-            throw StoreException.refused(field + " cannot be \"" + result.key() + "\".", "write passed or failed.");
+            throw StoreException.about(field, "cannot be \"" + result.key() + "\".", "write passed or failed.");
         }
         return result;
     }

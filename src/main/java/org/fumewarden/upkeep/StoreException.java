@@ -23,11 +23,17 @@ public final class StoreException extends RuntimeException {
     }
 
     private final Cause reason;
+    private final String field;
     private final String remedy;
 
     StoreException(Cause reason, String message, String remedy) {
+        this(reason, "", message, remedy);
+    }
+
+    private StoreException(Cause reason, String field, String message, String remedy) {
         super(message);
         this.reason = reason;
+        this.field = field;
         this.remedy = StringUtils.capitalize(remedy);
     }
 
@@ -35,8 +41,28 @@ public final class StoreException extends RuntimeException {
         return new StoreException(Cause.REFUSED, message, remedy);
     }
 
+    /** A field of a form that cannot be what it is; the message goes on after its name. */
+    static StoreException about(String field, String message, String remedy) {
+        return new StoreException(Cause.REFUSED, field, message, remedy);
+    }
+
     public Cause reason() {
         return reason;
+    }
+
+    /** The field that the message is about; empty when it is about none. */
+    public String field() {
+        return field;
+    }
+
+    /** What is wrong, after the name of its field. */
+    public String saying() {
+        return super.getMessage();
+    }
+
+    @Override
+    public String getMessage() {
+        return field.isEmpty() ? saying() : field + " " + saying();
     }
 
     /** The two lines that a reader sees. */

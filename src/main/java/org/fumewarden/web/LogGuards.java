@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.fumewarden.codes.InputException;
-import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
 import org.fumewarden.report.upkeep.BeforeUseCard;
@@ -36,7 +35,7 @@ final class LogGuards {
      */
     void check(Item about, Draft draft, boolean sure) {
         if (draft.on().isAfter(today)) {
-            throw problem("on", "is a day to come: " + draft.on() + ".", "today is " + today + ".");
+            throw LogForm.problem("on", "is a day to come: " + draft.on() + ".", "today is " + today + ".");
         }
         if (draft.details() instanceof Details.BeforeUseCheck check) {
             points(about, check);
@@ -49,7 +48,8 @@ final class LogGuards {
 
     private void points(Item about, Details.BeforeUseCheck check) {
         if (!(about instanceof Item.Unit unit)) {
-            throw problem("kind", "is for units only; this is a " + about.kind().key() + ".", "choose another act.");
+            throw LogForm.problem(
+                    "kind", "is for units only; this is a " + about.kind().key() + ".", "choose another act.");
         }
         Set<String> answered = check.points().stream().map(Details.Point::id).collect(Collectors.toSet());
         List<String> open = BeforeUseCard.of(unit, store.state(unit.id()), book).checks().stream()
@@ -57,7 +57,8 @@ final class LogGuards {
                 .filter(id -> !answered.contains(id))
                 .toList();
         if (check.result() == Result.PASSED && !open.isEmpty()) {
-            throw problem("points", "leaves " + open.size() + " of the checks without an answer.", "answer each.");
+            throw LogForm.problem(
+                    "points", "leaves " + open.size() + " of the checks without an answer.", "answer each.");
         }
     }
 
@@ -67,7 +68,8 @@ final class LogGuards {
                 .map(LogEntry::on)
                 .min(LocalDate::compareTo);
         if (known.isPresent() && draft.on().isBefore(known.get())) {
-            throw problem("sure", "lies before the item was registered, on " + known.get() + ".", "check the year.");
+            throw LogForm.problem(
+                    "sure", "lies before the item was registered, on " + known.get() + ".", "check the year.");
         }
     }
 
@@ -77,7 +79,7 @@ final class LogGuards {
                 .filter(e -> !past.contains(e.sequence()) && same(e, draft))
                 .findFirst()
                 .ifPresent(e -> {
-                    throw problem("sure", "was written before, as entry " + e.sequence() + ".", "leave it.");
+                    throw LogForm.problem("sure", "was written before, as entry " + e.sequence() + ".", "leave it.");
                 });
     }
 
@@ -86,9 +88,5 @@ final class LogGuards {
                 && entry.by().equals(draft.by())
                 && entry.details().serves().equals(draft.details().serves())
                 && entry.details().result() == draft.details().result();
-    }
-
-    private static InputException problem(String field, String message, String maybe) {
-        return new InputException(new Problem("log", 0, field, message, maybe));
     }
 }

@@ -11,9 +11,7 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.Vocabularies;
 import org.fumewarden.upkeep.Draft;
 import org.fumewarden.upkeep.Forms;
-import org.fumewarden.upkeep.Item;
 import org.fumewarden.upkeep.Store;
-import org.fumewarden.upkeep.StoreException;
 
 /** Turns the form of the page for a new item into a draft. */
 final class RegisterForm {
@@ -38,21 +36,12 @@ final class RegisterForm {
         List<String> fields =
                 Forms.itemFields(kind).stream().map(Forms.Field::name).toList();
         values.keySet().retainAll(fields);
-        for (Forms.Field field : Forms.itemFields(kind)) {
-            if (field.needed() && values.getOrDefault(field.name(), "").isBlank()) {
-                throw problem(field.name(), "is missing.", "fill it in.");
-            }
-        }
-        if (store.item(values.get("id")).isPresent() && !asked.path("sure").asBoolean(false)) {
+        if (store.item(values.getOrDefault("id", "")).isPresent()
+                && !asked.path("sure").asBoolean(false)) {
             throw problem("sure", "is registered already: \"" + Located.shown(values.get("id")) + "\".", "another id.");
         }
-        try {
-            Item item = Forms.item(kind, values, facts);
-            return Draft.registering(item, today, asked.path("by").asText(""));
-        } catch (StoreException e) {
-            String first = e.getMessage().split(" ")[0];
-            throw problem(fields.contains(first) || first.equals("by") ? first : "", e.getMessage(), e.remedy());
-        }
+        return Draft.registering(
+                Forms.item(kind, values, facts), today, asked.path("by").asText(""));
     }
 
     private static String text(String name, JsonNode value) {

@@ -13,6 +13,7 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.DutyBook;
+import org.fumewarden.duties.EntryForm;
 import org.fumewarden.duties.Vocabularies;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
@@ -79,7 +80,7 @@ final class UpkeepDesk {
     Reply log(JsonNode asked) {
         Workshop shop = shop();
         ObjectNode told = shop.write(store -> {
-            LogForm.Filled form = new LogForm(store, book(store, asked), shop.today()).filled(asked);
+            EntryForm.Filled form = new LogForm(store, book(store, asked), shop.today()).filled(asked);
             LogEntry entry = store.append(form.draft(), shop.clock().instant());
             ObjectNode root = NODES.objectNode();
             root.put("sequence", entry.sequence());

@@ -25,6 +25,9 @@ final class Written {
 
     private static final Set<String> READ = Set.of("name", "ask", "says", "do", "title");
 
+    /** A key of a message for the rules of the United States. */
+    private static final Pattern AMERICAN = Pattern.compile("^[\\w.-]+\\.(us|part84)=");
+
     private Written() {}
 
     /** Sentences of rules. */
@@ -73,8 +76,11 @@ final class Written {
     static List<Sentence> messages(String file, String kind) {
         return text(Path.of("src/main/resources/org/fumewarden", file))
                 .lines()
-                .filter(l -> l.indexOf('=') > 0 && !l.startsWith("#") && !l.startsWith("ui."))
-                .map(l -> new Sentence(l.substring(0, l.indexOf('=')), kind, l.substring(l.indexOf('=') + 1)))
+                .filter(l -> l.indexOf('=') > 0 && !l.startsWith("#"))
+                .map(l -> new Sentence(
+                        l.substring(0, l.indexOf('=')),
+                        AMERICAN.matcher(l).find() && kind.equals("english") ? "us" : kind,
+                        l.substring(l.indexOf('=') + 1)))
                 .toList();
     }
 

@@ -192,7 +192,9 @@ record AirPart(Advice advice, Spoken spoken) {
         Set<String> notHeld = without(NoneListed.NOT_HELD, compared);
         notHeld.removeAll(searched);
         remarks.put("air.not-held", notHeld);
-        remarks.put("air.members", without(NoneListed.OF_MEMBERS, compared));
+        remarks.put(
+                "air.members",
+                without(NoneListed.OF_MEMBERS, agents(l -> l.account().kind() == Settlement.COMPARED)));
         remarks.put("air.judged", judged);
         remarks.put("air.no-limit", without);
         remarks.put("air.small", small);
@@ -245,13 +247,12 @@ record AirPart(Advice advice, Spoken spoken) {
     private List<String> row(AccountLine line, String note) {
         Account account = line.account();
         String known = known(account);
+        boolean unsaid = Set.of(ASSUMED, Settlement.JUDGED.key()).contains(known);
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
-                Set.of(ASSUMED, Settlement.JUDGED.key()).contains(known)
-                        ? ""
-                        : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
-                account.against().map(Spoken::level).orElse(""),
+                unsaid ? "" : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
+                account.against().map(Spoken::level).orElse("") + (unsaid ? " " + account.unit() : ""),
                 account.factor().map(Spoken::figure).orElse(""),
                 spoken.say("air.kind." + known),
                 note);
