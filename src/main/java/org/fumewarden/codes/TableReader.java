@@ -163,7 +163,8 @@ final class TableReader {
         EditedRows.At differs = edited.at(root.file(), item.line());
         Map<String, Compared> compared = new HashMap<>();
         for (Row row : rows) {
-            Compared one = new Compared(affirmations.of(row), differs, affirmations.voided(row, edition));
+            EditedRows.At own = edited.holds(root.file(), row, from) ? differs.withoutValues() : differs;
+            Compared one = new Compared(affirmations.of(row), own, affirmations.voided(row, edition));
             if (!one.equals(Compared.AS_WRITTEN)) {
                 compared.put(row.ref().key(), one);
             }

@@ -47,6 +47,11 @@ public record Limit(
                 fraction);
     }
 
+    /** The limit of 15 min that a code derives from this limit of a shift. */
+    public Limit times(Threshold multiple) {
+        return new Limit(ref, agent, Averaging.STEL, value.multiply(multiple.value()), unit, fraction);
+    }
+
     /** The question of a task file that asks for the level of this limit. */
     public String question() {
         return "exposures." + agent + "." + averaging.key();
