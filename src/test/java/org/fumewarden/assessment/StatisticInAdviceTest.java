@@ -238,7 +238,7 @@ final class StatisticInAdviceTest {
         assertTrue(cautions(advice).contains("published studies ("), cautions(advice));
         // five studies of covered electrodes have medians from 1.65 to 9.4 mg/m3; a booth leaves 0.25 to 0.40 of it
         assertTrue(level(advice) > 9.4 * 0.25, level(advice) + "");
-        assertTrue(cautions(advice).contains("these lines are not answered: estimate.room-volume"), cautions(advice));
+        assertTrue(cautions(advice).contains("the task does not state: room size"), cautions(advice));
     }
 
     @Test

@@ -28,6 +28,9 @@ final class Written {
     /** A key of a message for the rules of the United States. */
     private static final Pattern AMERICAN = Pattern.compile("^[\\w.-]+\\.(us|part84)=");
 
+    private static final Pattern READ_BY_USERS =
+            Pattern.compile("README|docs/(glossary|gaps|dependencies|scale|how-to-.*)\\.md");
+
     private Written() {}
 
     /** Sentences of rules. */
@@ -81,6 +84,16 @@ final class Written {
                         l.substring(0, l.indexOf('=')),
                         AMERICAN.matcher(l).find() && kind.equals("english") ? "us" : kind,
                         l.substring(l.indexOf('=') + 1)))
+                .toList();
+    }
+
+    /** Lines of the documents that people read, without code; the page of rules and the log of changes are made from others. */
+    static List<Sentence> documents() {
+        return Stream.concat(Stream.of(Path.of("README.md")), files(Path.of("docs"), ".md").stream())
+                .filter(f -> READ_BY_USERS.matcher(f.toString()).find())
+                .flatMap(f -> text(f).lines()
+                        .filter(l -> !l.startsWith("    "))
+                        .map(l -> new Sentence(f.toString(), "english", l.replaceAll("`[^`]*`", ""))))
                 .toList();
     }
 

@@ -200,7 +200,9 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     private void undecided(List<Line> lines) {
         List<Respirator> undecided = advice.with(Suitability.UNDECIDED);
         if (advice.status() == Status.COMPLETE) {
-            advice.byChoice().forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
+            advice.byChoice().stream()
+                    .map(c -> spoken.sentence(c.subject().equals("nothing-required") ? Sign.NONE : Sign.ITEM, c, ""))
+                    .forEach(lines::add);
             return;
         }
         if (advice.status() == Status.DO_NOT_ENTER) {
