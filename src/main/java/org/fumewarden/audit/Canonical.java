@@ -3,9 +3,6 @@ package org.fumewarden.audit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import org.erdtman.jcs.JsonCanonicalizer;
 
 /** Canonical JSON after RFC 8785 and its SHA-256. */
@@ -24,14 +21,5 @@ final class Canonical {
     /** The canonical text of a JSON text. */
     static String text(String json) {
         return new String(bytes(json), StandardCharsets.UTF_8);
-    }
-
-    /** SHA-256 in hexadecimal. */
-    static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

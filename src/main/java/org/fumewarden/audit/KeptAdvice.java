@@ -17,6 +17,7 @@ import org.fumewarden.codes.Hidden;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.model.Sha256;
 
 /** A piece of advice as it was kept: task, revision, advice and trail, in canonical JSON under a hash. */
 public final class KeptAdvice {
@@ -94,7 +95,7 @@ public final class KeptAdvice {
     /** The text of a new kept file: canonical JSON with its hash, and a line feed. */
     static String seal(ObjectNode content) {
         content.remove("hash");
-        content.put("hash", Canonical.sha256(Canonical.bytes(content.toString())));
+        content.put("hash", Sha256.hex(Canonical.bytes(content.toString())));
         return Canonical.text(content.toString()) + "\n";
     }
 

@@ -21,6 +21,7 @@ import java.util.Optional;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.model.Sha256;
 
 /** Detached Ed25519 signatures with keys that the user holds as PEM files (PKCS #8 and X.509). */
 public final class Signatures {
@@ -106,7 +107,7 @@ public final class Signatures {
 
     /** A short name of a key: the first 16 figures of the SHA-256 over its X.509 form. */
     public static String fingerprint(PublicKey key) {
-        return Canonical.sha256(key.getEncoded()).substring(0, FINGERPRINT);
+        return Sha256.hex(key.getEncoded()).substring(0, FINGERPRINT);
     }
 
     /** What is wrong with the signature beside a file, in words; empty when it fits the file and the key. */

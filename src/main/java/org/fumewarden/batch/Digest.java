@@ -1,9 +1,8 @@
 package org.fumewarden.batch;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.Arrays;
+import org.fumewarden.model.Sha256;
 
 /** The first half of a SHA-256 as 32 digits: it tells whether bytes changed by accident or by an editor, no more. */
 final class Digest {
@@ -16,17 +15,7 @@ final class Digest {
     private Digest() {}
 
     static String of(byte[] bytes) {
-        return of(bytes, bytes.length);
-    }
-
-    private static String of(byte[] bytes, int length) {
-        try {
-            MessageDigest sha = MessageDigest.getInstance("SHA-256");
-            sha.update(bytes, 0, length);
-            return HexFormat.of().formatHex(sha.digest(), 0, BYTES);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        return Sha256.hex(bytes).substring(0, 2 * BYTES);
     }
 
     /** A JSON object with a digest of all that stands before it as its last field. */
@@ -39,6 +28,7 @@ final class Digest {
     static boolean intact(byte[] line) {
         int open = line.length - SEAL;
         return open > 0
-                && new String(line, open, SEAL, StandardCharsets.US_ASCII).equals(FIELD + of(line, open) + "\"}");
+                && new String(line, open, SEAL, StandardCharsets.US_ASCII)
+                        .equals(FIELD + of(Arrays.copyOf(line, open)) + "\"}");
     }
 }

@@ -1,10 +1,5 @@
 package org.fumewarden.check;
 
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,13 +9,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.TypedApart;
 import org.fumewarden.codes.WrittenCell;
+import org.fumewarden.model.ProgramFile;
 
 /**
  * Values of the tables typed a second time from the documents, apart from the tables, each with its source; they ship with the
@@ -51,22 +45,8 @@ public final class TypedValues {
     private static final String RULES = "rules";
     private static final String WITHDRAWN = "withdrawn";
 
-    /** One typed value. */
-    record Typed(String table, String row, String cell, String value, String source) {
-        String key() {
-            return table + " / " + row + " / " + cell;
-        }
-
-        /** What was typed, and from what. */
-        private String origin() {
-            return source.contains(AS_IT_STOOD)
-                    ? "it was " + value + StringUtils.substringAfter(source, AS_IT_STOOD)
-                    : value + " was typed from " + source;
-        }
-    }
-
-    private final Map<String, Typed> values = new LinkedHashMap<>();
-    private final Map<String, Typed> words = new LinkedHashMap<>();
+    private final Map<String, TypedApart.Line> values = new LinkedHashMap<>();
+    private final Map<String, TypedApart.Line> words = new LinkedHashMap<>();
 
     /** The values that ship with the program. */
     TypedValues() {
@@ -75,40 +55,31 @@ public final class TypedValues {
         shipped(SEEN, words);
     }
 
-    private static void shipped(String file, Map<String, Typed> into) {
-        try (Reader in = new InputStreamReader(
-                TypedValues.class.getResourceAsStream("typed-apart/" + file + ".csv"), StandardCharsets.UTF_8)) {
-            for (Typed typed : read(in)) {
-                if (into.put(typed.key(), typed) != null) {
-                    throw new IllegalStateException(file + ".csv holds " + typed.key() + " twice");
-                }
+    private static void shipped(String file, Map<String, TypedApart.Line> into) {
+        TypedApart typed = TypedApart.read(ProgramFile.text(TypedValues.class, "typed-apart/" + file + ".csv"));
+        for (TypedApart.Line line : typed.lines()) {
+            if (into.put(line.key(), line) != null) {
+                throw new IllegalStateException(file + ".csv holds " + line.key() + " twice");
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        }
+        if (!typed.problems().isEmpty()) {
+            throw new IllegalStateException(
+                    file + ".csv " + typed.problems().get(0).text());
         }
     }
 
-    private static List<Typed> read(Reader in) throws IOException {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        List<Typed> typed = new ArrayList<>();
-        try (var records = format.parse(in)) {
-            for (CSVRecord line : records) {
-                typed.add(new Typed(
-                        line.get("table"), line.get("row"), line.get("cell"), line.get("value"), line.get("source")));
-            }
-        }
-        return typed;
+    /** What was typed, and from what. */
+    private static String origin(TypedApart.Line typed) {
+        return typed.source().contains(AS_IT_STOOD)
+                ? "it was " + typed.value() + StringUtils.substringAfter(typed.source(), AS_IT_STOOD)
+                : typed.value() + " was typed from " + typed.source();
     }
 
-    Map<String, Typed> values() {
+    Map<String, TypedApart.Line> values() {
         return values;
     }
 
-    Map<String, Typed> words() {
+    Map<String, TypedApart.Line> words() {
         return words;
     }
 
@@ -122,11 +93,11 @@ public final class TypedValues {
         Map<String, WrittenCell> every = new HashMap<>(cells);
         WrittenCell.every(folder).forEach(cell -> every.putIfAbsent(cell.key(), cell));
         Set<String> tables = cells.values().stream().map(WrittenCell::table).collect(Collectors.toSet());
-        Map<String, Typed> all = new LinkedHashMap<>(typed.words);
+        Map<String, TypedApart.Line> all = new LinkedHashMap<>(typed.words);
         all.putAll(typed.values);
         RowChanges rows = RowChanges.in(folder);
         problems.addAll(rows.problems());
-        for (Typed value : all.values()) {
+        for (TypedApart.Line value : all.values()) {
             if (rows.settled(value.table(), value.row())) {
                 continue;
             }
@@ -145,7 +116,7 @@ public final class TypedValues {
                         cell.file(),
                         cell.line(),
                         value.key(),
-                        "is " + cell.value() + ", but " + value.origin() + ".",
+                        "is " + cell.value() + ", but " + origin(value) + ".",
                         "compare it with the document; for a new value add a dated row, and type it a second time in "
                                 + RuleFolder.TYPED + " beside the rules."));
             }
@@ -187,7 +158,7 @@ public final class TypedValues {
     /** What an organisation typed beside its rules in place of a value that ships with the program, one line for each. */
     static List<String> replaced(RuleFolder folder) {
         TypedValues both = new TypedValues();
-        Map<String, Typed> shipped = Map.copyOf(both.values);
+        Map<String, TypedApart.Line> shipped = Map.copyOf(both.values);
         both.own(folder);
         return both.values.values().stream()
                 .filter(own -> shipped.containsKey(own.key()))
@@ -201,9 +172,7 @@ public final class TypedValues {
 
     private List<Problem> own(RuleFolder folder) {
         TypedApart own = TypedApart.beside(folder);
-        own.lines()
-                .forEach(line -> values.put(
-                        line.key(), new Typed(line.table(), line.row(), line.cell(), line.value(), line.source())));
+        own.lines().forEach(line -> values.put(line.key(), line));
         return new ArrayList<>(own.problems());
     }
 

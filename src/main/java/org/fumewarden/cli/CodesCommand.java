@@ -62,8 +62,8 @@ final class CodesCommand implements Callable<Integer> {
                 throw new InputException(new Problem(
                         folder.origin(),
                         0,
-                        "code",
-                        "holds no code \"" + id + "\".",
+                        CodeBook.CODE,
+                        "is no code of these rules: \"" + id + "\".",
                         Nearest.remedy(id, folder.codes())));
             }
         }

@@ -1,7 +1,6 @@
 package org.fumewarden.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,6 +21,7 @@ import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.Phase;
+import org.fumewarden.model.ProgramFile;
 
 /** Writes the files with which a new code or rule begins. It never writes over a file. */
 final class Scaffold {
@@ -129,15 +129,8 @@ final class Scaffold {
     }
 
     private static String fill(String template, Map<String, String> words) {
-        try (InputStream in = Scaffold.class.getResourceAsStream("scaffold/" + template)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its template " + template);
-            }
-            return new StringSubstitutor(words, "<<", ">>")
-                    .replace(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new StringSubstitutor(words, "<<", ">>")
+                .replace(ProgramFile.text(Scaffold.class, "scaffold/" + template));
     }
 
     private static Path write(Path file, String text) {

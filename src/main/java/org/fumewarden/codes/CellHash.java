@@ -13,6 +13,7 @@ import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.Keyed;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
+import org.fumewarden.model.Sha256;
 import org.fumewarden.model.Unit;
 
 /** A short name of what a row says, so that a check of it holds for that value only. */
@@ -28,7 +29,7 @@ final class CellHash {
                 .filter(words -> !words.startsWith("ref="))
                 .collect(Collectors.joining("\n"));
         String all = row.ref().address() + "\n" + String.join(" ", row.ref().beside()) + "\n" + cells;
-        return Revision.sha256(all.getBytes(StandardCharsets.UTF_8)).substring(0, DIGITS);
+        return Sha256.hex(all.getBytes(StandardCharsets.UTF_8)).substring(0, DIGITS);
     }
 
     /** What a row says, in words, without its address: that which somebody compares. */

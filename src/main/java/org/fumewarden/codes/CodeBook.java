@@ -19,6 +19,9 @@ import org.fumewarden.model.Row;
 
 /** The tables that hold under one code: the shared ones, its own and those it borrows. */
 public final class CodeBook {
+    /** The field that names a code. */
+    public static final String CODE = "code";
+
     private static final Map<String, CodeBook> SHIPPED = new ConcurrentHashMap<>();
 
     private final RuleFolder rules;
@@ -108,8 +111,8 @@ public final class CodeBook {
                                 : new Problem(
                                         folder.origin(),
                                         0,
-                                        "",
-                                        "holds no code \"" + Located.shown(code) + "\".",
+                                        CODE,
+                                        "is no code of these rules: \"" + Located.shown(code) + "\".",
                                         Nearest.remedy(code, folder.codes()))));
     }
 

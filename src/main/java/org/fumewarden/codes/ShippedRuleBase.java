@@ -1,8 +1,6 @@
 package org.fumewarden.codes;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.fumewarden.model.ProgramFile;
 import org.yaml.snakeyaml.nodes.Node;
 
 /**
@@ -87,13 +86,6 @@ public final class ShippedRuleBase {
     }
 
     private static byte[] resource(String name) {
-        try (InputStream in = ShippedRuleBase.class.getResourceAsStream(PLACE + name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its rule file " + name);
-            }
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ProgramFile.bytes(ShippedRuleBase.class, PLACE + name);
     }
 }

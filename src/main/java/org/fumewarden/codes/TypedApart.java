@@ -58,7 +58,8 @@ public record TypedApart(List<Line> lines, List<Problem> problems) {
                         "give the day on which it was typed; until then nothing of this file counts."));
     }
 
-    private static TypedApart read(String text) {
+    /** The lines of a file of this form. */
+    public static TypedApart read(String text) {
         List<Line> lines = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         long line = 0;

@@ -22,13 +22,14 @@ final class PhaseRunner {
     private static final int SETS = 12;
 
     private static final int SETS_ASKED = 100;
+    private static final int AGAIN = 3;
 
     private final PhaseRules rules;
     private final RowsInForce rows;
     private final LocalDate day;
     private final PhaseSessions whole;
     private final Kept<BitSet, PhaseSessions> parts = new Kept<>(SETS);
-    private final Kept<BitSet, Boolean> asked = new Kept<>(SETS_ASKED);
+    private final Kept<BitSet, Integer> asked = new Kept<>(SETS_ASKED);
     private volatile RuleGroups groups;
 
     PhaseRunner(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff) {
@@ -118,12 +119,10 @@ final class PhaseRunner {
      * @param met what they read of the facts
      */
     private List<Firing> firings(BitSet some, Set<Held> met, List<Held> facts) {
-        // Sessions for a set of rules take a while to make: they pay for a set that comes again.
-        boolean again = asked.get(some) != null;
-        if (!again) {
-            asked.put(some, true);
-        }
-        if (!again || some.cardinality() == rules.spoken().size()) {
+        // Rules by themselves and their sessions take a while to make: they pay for a set that comes again and again.
+        int times = asked.of(some, set -> 0);
+        asked.put(some, times + 1);
+        if (times < AGAIN || some.cardinality() == rules.spoken().size()) {
             return whole.run(readBySome(facts)).stream()
                     .filter(f -> some.get(rules.place(f.rule().card())))
                     .toList();

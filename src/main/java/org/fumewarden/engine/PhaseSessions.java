@@ -24,6 +24,7 @@ final class PhaseSessions {
     private static final KieSessionConfiguration FREE = free();
 
     private final PhaseRules rules;
+    private final KieBase base;
     private final List<Row> rows;
     private final AgendaFilter filter;
     private final Queue<SoftReference<PhaseSession>> idle = new ConcurrentLinkedQueue<>();
@@ -35,6 +36,7 @@ final class PhaseSessions {
      */
     PhaseSessions(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff, BitSet firing) {
         this.rules = rules;
+        this.base = rules.base(firing);
         this.rows = rows.readBy(rules, firing);
         this.filter = match -> {
             SpokenRule rule = rules.spoken().get(match.getRule().getName());
@@ -97,7 +99,7 @@ final class PhaseSessions {
     }
 
     private PhaseSession session() {
-        return new PhaseSession(session(rules.base()), rows, new MatchListener(rules.spoken()), filter);
+        return new PhaseSession(session(base), rows, new MatchListener(rules.spoken()), filter);
     }
 
     /** A session of compiled rules, which holds nothing yet. */

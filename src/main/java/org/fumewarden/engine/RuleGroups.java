@@ -55,7 +55,9 @@ final class RuleGroups {
             for (int rule = rules.nextSetBit(0); rule >= 0; rule = rules.nextSetBit(rule + 1)) {
                 List<Held> group = read.get(groupOf[rule]);
                 if (group.isEmpty()) {
-                    read.set(groupOf[rule], new ArrayList<>(List.of(fact)));
+                    List<Held> begun = new ArrayList<>();
+                    begun.add(fact);
+                    read.set(groupOf[rule], begun);
                 } else if (group.get(group.size() - 1) != fact) {
                     // Rules of one group often read the same fact; it counts once.
                     group.add(fact);

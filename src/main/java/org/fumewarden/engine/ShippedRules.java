@@ -1,16 +1,12 @@
 package org.fumewarden.engine;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.drools.model.Model;
-import org.drools.modelcompiler.KieBaseBuilder;
 import org.fumewarden.model.Keyed;
+import org.fumewarden.model.ProgramFile;
 import org.kie.api.KieBaseConfiguration;
 import org.kie.api.KieServices;
 import org.kie.internal.conf.ShareBetaNodesOption;
@@ -35,7 +31,8 @@ final class ShippedRules {
     /** The generated classes of each phase that has rules in these folders. */
     static Map<Phase, List<String>> classes(List<String> folders) {
         Map<Phase, List<String>> classes = new EnumMap<>(Phase.class);
-        index().lines()
+        ProgramFile.text(ShippedRules.class, INDEX)
+                .lines()
                 .map(String::strip)
                 .filter(line -> line.startsWith(PREFIX))
                 .forEach(line -> {
@@ -50,8 +47,7 @@ final class ShippedRules {
     }
 
     static PhaseRules load(Phase phase, List<Class<? extends Model>> classes) {
-        List<Model> models = classes.stream().map(ShippedRules::model).toList();
-        return PhaseRules.of(phase, KieBaseBuilder.createKieBaseFromModel(models, CONFIGURATION));
+        return PhaseRules.of(phase, classes.stream().map(ShippedRules::model).toList());
     }
 
     /** The generated classes by their names. */
@@ -72,17 +68,6 @@ final class ShippedRules {
             return type.getDeclaredConstructor().newInstance();
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("the compiled rules cannot be made: " + type.getName(), e);
-        }
-    }
-
-    private static String index() {
-        try (InputStream in = ShippedRules.class.getResourceAsStream(INDEX)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its compiled rules");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }

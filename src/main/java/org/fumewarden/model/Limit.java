@@ -69,6 +69,16 @@ public record Limit(
         return held.level(exposure, about, molarVolume).compareTo(held.value) > 0;
     }
 
+    /** True when so many times a shift average is above this limit times the multiple. */
+    public boolean passedByPeak(
+            Exposure average, Threshold times, Threshold multiple, Agent about, Threshold molarVolume) {
+        Limit held = in(average.unit());
+        return held.level(average, about, molarVolume)
+                        .multiply(times.value())
+                        .compareTo(held.value.multiply(multiple.value()))
+                > 0;
+    }
+
     private BigDecimal level(Exposure exposure, Agent about, Threshold molarVolume) {
         return Concentrations.convert(exposure.level(), exposure.unit(), unit, about, molarVolume);
     }

@@ -1,9 +1,6 @@
 package org.fumewarden.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import org.fumewarden.model.ProgramFile;
 
 /** The JSON Schema of advice. */
 public final class AdviceSchema {
@@ -11,13 +8,6 @@ public final class AdviceSchema {
 
     /** The text of the schema. */
     public static String text() {
-        try (InputStream in = AdviceSchema.class.getResourceAsStream("advice.schema.json")) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its advice schema");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ProgramFile.text(AdviceSchema.class, "advice.schema.json");
     }
 }

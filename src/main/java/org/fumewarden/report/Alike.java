@@ -24,15 +24,15 @@ record Alike(String form, List<List<String>> fillings) {
 
     /** Sentences of no common form, taken apart into the words with which all begin and end and what stands between. */
     private static List<Sentence> apart(List<Sentence> told) {
+        List<String> form = told.get(0).fixed();
+        if (!form.equals(PLAIN) && told.stream().allMatch(s -> s.fixed().equals(form))) {
+            return told;
+        }
         List<String> texts = told.stream().map(Sentence::text).toList();
-        boolean plain = told.stream().map(Sentence::fixed).distinct().count() > 1
-                || told.get(0).fixed().equals(PLAIN);
-        String begin = plain ? begin(texts) : "";
+        String begin = begin(texts);
         List<String> rest = texts.stream().map(t -> t.substring(begin.length())).toList();
-        String end = plain
-                ? StringUtils.reverse(
-                        begin(rest.stream().map(StringUtils::reverse).toList()))
-                : "";
+        String end = StringUtils.reverse(
+                begin(rest.stream().map(StringUtils::reverse).toList()));
         return (begin + end).isEmpty() || (begin + end).contains(BRACE)
                 ? told
                 : rest.stream()

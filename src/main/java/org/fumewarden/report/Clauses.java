@@ -5,11 +5,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fumewarden.model.Citation;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
@@ -17,6 +20,7 @@ import org.fumewarden.trail.Step;
 /** The clauses behind an advice, each once: by document, edition and how far it was compared. */
 final class Clauses {
     private final Map<Citation, String> ids = new LinkedHashMap<>();
+    private final Set<Citation> met = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Clauses(List<Step> steps) {
         for (Step step : steps) {
@@ -28,8 +32,8 @@ final class Clauses {
     }
 
     private void take(Citation citation) {
-        if (!ids.containsKey(citation)) {
-            ids.put(citation, "c" + (ids.size() + 1));
+        if (met.add(citation)) {
+            ids.putIfAbsent(citation, "c" + (ids.size() + 1));
         }
     }
 

@@ -4,13 +4,13 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.model.Citation;
@@ -36,6 +36,8 @@ final class TrailJson {
     private final Clauses clauses;
     private final Map<Place, Map<String, Premise>> groups = new LinkedHashMap<>();
     private final Map<Premise, String> ids = new HashMap<>();
+    /** Premises whose id is known already: many steps rest on the same few, and to find one by its parts is dear. */
+    private final Map<Premise, String> met = new IdentityHashMap<>();
 
     /** Facts of one kind and table, said in one form. */
     private record Place(String kind, String table, List<String> form) {}
@@ -92,6 +94,10 @@ final class TrailJson {
 
     private String fact(Premise premise, Step step) {
         Premise fact = general(premise, step);
+        return fact == premise ? met.computeIfAbsent(fact, this::id) : id(fact);
+    }
+
+    private String id(Premise fact) {
         String known = ids.get(fact);
         if (known != null) {
             return known;
@@ -167,7 +173,8 @@ final class TrailJson {
                         ? f.address()
                         : f.address().substring(place.table().length() + 1))
                 .toList();
-        Set<Optional<Citation>> cited = all.stream().map(Premise::citation).collect(Collectors.toSet());
+        Optional<Citation> cited = all.get(0).citation();
+        boolean together = all.stream().allMatch(f -> f.citation().equals(cited));
         List<String[]> parts = at.stream().map(a -> a.split("/", -1)).toList();
         int shortest = parts.stream().mapToInt(p -> p.length).min().orElse(0);
         Alike alike = Alike.of(
@@ -179,15 +186,15 @@ final class TrailJson {
         if (!place.table().isEmpty()) {
             json.writeStringField("table", place.table());
         }
-        if (cited.size() == 1 && all.get(0).citation().isPresent()) {
-            json.writeStringField("by", clauses.id(all.get(0).citation().get()));
+        if (together && cited.isPresent()) {
+            json.writeStringField("by", clauses.id(cited.get()));
         }
         json.writeStringField("words", alike.form());
         json.writeObjectFieldStart("facts");
         int i = 0;
         for (Map.Entry<String, Premise> fact : facts.entrySet()) {
             List<String> rest = new ArrayList<>(alike.fillings().get(i));
-            if (cited.size() > 1) {
+            if (!together) {
                 rest.add(0, clauses.id(fact.getValue().citation().orElseThrow()));
             }
             json.writeFieldName(fact.getKey());
@@ -205,10 +212,7 @@ final class TrailJson {
         Alike alike = Alike.of(
                 said, OF, (i, word) -> names.of(rule.get(i).conclusion().subject()));
         Set<String> common = new LinkedHashSet<>(told.get(0).from());
-        told.forEach(t -> common.retainAll(t.from()));
-        if (rule.size() == 1) {
-            common.clear();
-        }
+        told.forEach(t -> common.retainAll(rule.size() == 1 ? Set.of() : t.from()));
         json.writeStartObject();
         json.writeStringField("rule", first.rule());
         json.writeStringField("by", clauses.id(first.citation()));

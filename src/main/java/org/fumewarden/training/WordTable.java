@@ -1,14 +1,12 @@
 package org.fumewarden.training;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.model.ProgramFile;
 
 /** A table of the training room. It teaches: no rule reads it, and it decides nothing. */
 final class WordTable {
@@ -56,18 +54,11 @@ final class WordTable {
 
     private static List<Row> read(String name) {
         String file = name + ".yaml";
-        try (InputStream in = WordTable.class.getResourceAsStream(file)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its table " + file);
-            }
-            Located root = YamlFiles.parse(file, YamlFiles.text(file, in.readAllBytes()));
-            List<Row> rows = root.items().stream()
-                    .map(item -> new Row((Map<?, ?>) item.plain()))
-                    .toList();
-            root.settle();
-            return rows;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        Located root = YamlFiles.parse(file, YamlFiles.text(file, ProgramFile.bytes(WordTable.class, file)));
+        List<Row> rows = root.items().stream()
+                .map(item -> new Row((Map<?, ?>) item.plain()))
+                .toList();
+        root.settle();
+        return rows;
     }
 }

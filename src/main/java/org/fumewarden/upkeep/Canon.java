@@ -19,8 +19,7 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import org.fumewarden.model.Sha256;
 
 /**
  * The one way to write an entry as bytes.
@@ -83,13 +82,7 @@ final class Canon {
 
     /** The hash of an entry that follows on another. */
     static byte[] hash(byte[] previous, String body) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(previous);
-            return digest.digest(body.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        return Sha256.of(previous, body.getBytes(StandardCharsets.UTF_8));
     }
 
     /** What stands before the first entry. */

@@ -24,7 +24,6 @@ import org.fumewarden.model.Subject;
  */
 public final class DueList {
     private static final int DOUBTS_SHOWN = 20;
-    private static final String TRAINING = "training";
 
     private final Store store;
     private final List<Duty> duties;
@@ -55,11 +54,7 @@ public final class DueList {
     /** Those that fall due on a day, and what a person must have had once before the first use. */
     private static boolean listed(Duty duty) {
         return duty.frequency().dated()
-                || duty.frequency() == Frequency.ON_CHANGE
-                        && duty.period().isEmpty()
-                        && duty.doneBy().equals(TRAINING)
-                        && duty.appliesTo().contains(Subject.WEARER)
-                        && duty.when().isEmpty();
+                || duty.frequency() == Frequency.ON_CHANGE && duty.anchor() == Anchor.EXPOSURE_START;
     }
 
     /** The same as if every duty applied of which the register does not say that it does not. */

@@ -1,12 +1,10 @@
 package org.fumewarden.web;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.model.ProgramFile;
 
 /** The files of the page, all named here and read once: a path that is not in the list leads nowhere. */
 final class PageFiles {
@@ -80,13 +78,6 @@ final class PageFiles {
     }
 
     static byte[] bytes(String name) {
-        try (InputStream in = PageFiles.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its page file " + name);
-            }
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ProgramFile.bytes(PageFiles.class, name);
     }
 }

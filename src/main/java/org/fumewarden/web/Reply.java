@@ -7,12 +7,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.model.Sha256;
 
 /**
  * What goes back to the page.
@@ -53,18 +52,10 @@ record Reply(int status, String type, byte[] body, String policy, Optional<Strin
     static Reply styled(String html) {
         int start = html.indexOf("<style>") + "<style>".length();
         String style = html.substring(start, html.indexOf("</style>", start));
-        String policy = "default-src 'none'; style-src 'sha256-" + sha256(style)
+        String policy = "default-src 'none'; style-src 'sha256-"
+                + Base64.getEncoder().encodeToString(Sha256.of(style.getBytes(StandardCharsets.UTF_8)))
                 + "'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
         return new Reply(200, "text/html; charset=utf-8", html.getBytes(StandardCharsets.UTF_8), policy);
-    }
-
-    private static String sha256(String text) {
-        try {
-            return Base64.getEncoder()
-                    .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     static Reply json(String json) {

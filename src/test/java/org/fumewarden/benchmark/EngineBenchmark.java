@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.check.EditedRules;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.task.Task;
@@ -50,7 +51,7 @@ public class EngineBenchmark {
     @Setup(Level.Trial)
     public void prepare() throws IOException {
         rules = Files.createTempDirectory("fumewarden-rules-");
-        copy(Path.of("rules"), rules);
+        EditedRules.folder(Path.of("rules"), rules);
         Path cautions = rules.resolve("gb/caution.drl");
         for (int i = 0; i < unrelated; i++) {
             Files.writeString(cautions, unrelatedRule(i), StandardOpenOption.APPEND);
@@ -91,18 +92,5 @@ public class EngineBenchmark {
                   insert( new Control( "eliminate" ) );
                 end
                 """.formatted(1000 + number, number);
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path path : files.toList()) {
-                Path target = to.resolve(from.relativize(path).toString());
-                if (Files.isDirectory(path)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(path, target);
-                }
-            }
-        }
     }
 }

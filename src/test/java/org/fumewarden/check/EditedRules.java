@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 
 /** A copy of the rules that a test may spoil. */
@@ -13,26 +12,23 @@ public final class EditedRules {
 
     /** Copies the shared rules, those of one code that stands alone, and more folders. */
     public static Path copy(Path into, String... more) {
-        Path from = Path.of("rules");
         Path target = into.resolve("rules");
+        Stream.concat(Stream.of("shared", "gb"), Stream.of(more))
+                .forEach(part -> folder(Path.of("rules", part), target.resolve(part)));
+        return target;
+    }
+
+    /** Copies a folder with all that is in it. */
+    public static void folder(Path from, Path to) {
         try (Stream<Path> paths = Files.walk(from)) {
-            for (Path path : paths.filter(p -> wanted(p, List.of(more))).toList()) {
-                Path copy = target.resolve(from.relativize(path).toString());
-                if (Files.isDirectory(path)) {
-                    Files.createDirectories(copy);
-                } else {
-                    Files.copy(path, copy);
-                }
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                Path copy = to.resolve(from.relativize(path).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(path, copy);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return target;
-    }
-
-    private static boolean wanted(Path path, List<String> more) {
-        String part = path.getNameCount() < 2 ? "shared" : path.getName(1).toString();
-        return List.of("shared", "gb").contains(part) || more.contains(part);
     }
 
     /** Replaces the first occurrence of a text in a file of the copy; refuses when it is not there. */

@@ -30,18 +30,11 @@ final class HowToTest {
     private Path scenarios;
 
     @BeforeEach
-    void copy() throws IOException {
-        for (String part : List.of("rules", "scenarios")) {
-            try (Stream<Path> paths = Files.walk(Path.of(part))) {
-                for (Path path : paths.filter(Files::isRegularFile).toList()) {
-                    Path copy = folder.resolve(path.toString());
-                    Files.createDirectories(copy.getParent());
-                    Files.copy(path, copy);
-                }
-            }
-        }
+    void copy() {
         rules = folder.resolve("rules");
         scenarios = folder.resolve("scenarios");
+        EditedRules.folder(Path.of("rules"), rules);
+        EditedRules.folder(Path.of("scenarios"), scenarios);
     }
 
     private CommandRun check(String option, String value) {

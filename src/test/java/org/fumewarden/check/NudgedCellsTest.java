@@ -32,7 +32,7 @@ final class NudgedCellsTest {
     private final List<TableCell> numbers = TableCell.all(RuleFolder.shipped()).stream()
             .filter(cell -> cell.isNumber() || cell.isInterval())
             .toList();
-    private final TypedApart typed = new TypedApart();
+    private final ShippedValues typed = new ShippedValues();
 
     @Test
     void everyNudgedNumberIsNoticedOrListed(@TempDir Path folder) throws IOException {

@@ -20,6 +20,7 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.RuleFolder;
+import org.fumewarden.codes.TypedApart;
 import org.fumewarden.codes.YamlFiles;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.DangerLevel;
@@ -94,7 +95,7 @@ final class SeenTest {
         compared().forEach(entry -> named.add(entry.get("row").text()));
         Set<String> cited = new TypedValues()
                 .words().values().stream()
-                        .map(TypedValues.Typed::source)
+                        .map(TypedApart.Line::source)
                         .filter(s -> s.startsWith(CITED))
                         .map(s -> s.substring(CITED.length()))
                         .collect(Collectors.toCollection(TreeSet::new));

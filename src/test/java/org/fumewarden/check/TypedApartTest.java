@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** Limits, factors, thresholds and figures are as the published lists have them, typed a second time. */
 final class TypedApartTest {
     private final List<TableCell> cells = TableCell.all(RuleFolder.shipped());
-    private final TypedApart typed = new TypedApart();
+    private final ShippedValues typed = new ShippedValues();
 
     @Test
     void theTablesSayWhatTheListsSay() {

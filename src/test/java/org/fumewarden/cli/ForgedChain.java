@@ -86,13 +86,7 @@ abstract class ForgedChain {
                     old.filter(Files::isRegularFile).forEach(ForgedChain::delete);
                 }
             }
-            try (Stream<Path> files = Files.walk(honest)) {
-                for (Path file : files.filter(Files::isRegularFile).toList()) {
-                    Path copy = place.resolve(honest.relativize(file).toString());
-                    Files.createDirectories(copy.getParent());
-                    Files.copy(file, copy);
-                }
-            }
+            EditedRules.folder(honest, place);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Suitability;
+import org.fumewarden.check.EditedRules;
 import org.fumewarden.check.ScenarioRun;
 import org.fumewarden.check.ScenarioRunner;
 import org.fumewarden.codes.InputException;
@@ -36,17 +37,10 @@ final class NewCodesTest {
     private Path scenarios;
 
     @BeforeEach
-    void copySharedRules() throws IOException {
+    void copySharedRules() {
         rules = home.resolve("rules");
         scenarios = home.resolve("scenarios");
-        Path shared = Path.of("rules", "shared");
-        try (Stream<Path> paths = Files.walk(shared)) {
-            for (Path path : paths.filter(Files::isRegularFile).toList()) {
-                Path target = rules.resolve("shared").resolve(shared.relativize(path));
-                Files.createDirectories(target.getParent());
-                Files.copy(path, target);
-            }
-        }
+        EditedRules.folder(Path.of("rules", "shared"), rules.resolve("shared"));
     }
 
     private Scaffold scaffold() {

@@ -14,7 +14,6 @@ import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.model.impl.ModelImpl;
-import org.drools.modelcompiler.KieBaseBuilder;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.Keyed;
 import org.kie.api.KieServices;
@@ -90,7 +89,7 @@ public final class MutatedRules {
         }
         Map<Phase, PhaseRules> rules = new EnumMap<>(Phase.class);
         shipped.phases().forEach(p -> rules.put(p, shipped.rules(p)));
-        rules.put(changed, PhaseRules.of(changed, KieBaseBuilder.createKieBaseFromModel(parts)));
+        rules.put(changed, PhaseRules.of(changed, parts));
         return RuleBase.of(shipped.book(), rules);
     }
 

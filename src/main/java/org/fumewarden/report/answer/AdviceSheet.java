@@ -1,9 +1,6 @@
 package org.fumewarden.report.answer;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +13,7 @@ import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Row;
+import org.fumewarden.model.Sha256;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.SamplePart;
 import org.fumewarden.report.TaskPlots;
@@ -108,12 +106,7 @@ public final class AdviceSheet {
 
     /** SHA-256 of the advice as {@code --format json} writes it, so that paper and file are told to belong together. */
     private static String number(Advice advice) {
-        try {
-            byte[] json = AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8);
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(json));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        return Sha256.hex(AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8));
     }
 
     /** True when the day of the advice lies more than a year after the code was compared with its documents. */

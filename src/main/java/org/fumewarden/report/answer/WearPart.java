@@ -77,8 +77,8 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                     spoken.say(
                             stopped.byWearer()
                                     ? "wear.wearer"
-                                    : stopped.byPlace()
-                                            ? "wear.stay-out.place"
+                                    : stopped.byList()
+                                            ? "wear.stay-out.list"
                                             : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
                     ""));
             advice.cautions().stream()

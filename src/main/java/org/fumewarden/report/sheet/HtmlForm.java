@@ -1,10 +1,7 @@
 package org.fumewarden.report.sheet;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.fumewarden.model.ProgramFile;
 import org.fumewarden.report.html.Markup;
 import org.fumewarden.report.html.QrCode;
 
@@ -25,14 +22,7 @@ public final class HtmlForm {
     }
 
     private static String resource(String name) {
-        try (InputStream in = HtmlForm.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks " + name);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ProgramFile.text(HtmlForm.class, name).replace("\r\n", "\n");
     }
 
     private String whole(Sheet sheet) {

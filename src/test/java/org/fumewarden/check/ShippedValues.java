@@ -4,10 +4,11 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.fumewarden.codes.TypedApart;
 
 /** The values typed apart from the tables, beside the cells as the tests read them. */
-final class TypedApart {
-    private final Map<String, TypedValues.Typed> values = new TypedValues().values();
+final class ShippedValues {
+    private final Map<String, TypedApart.Line> values = new TypedValues().values();
 
     /** The cells that were typed, with the source of each. */
     Map<String, String> sources() {
