@@ -63,7 +63,7 @@ final class CodesCommand implements Callable<Integer> {
                         folder.origin(),
                         0,
                         CodeBook.CODE,
-                        "is no code of these rules: \"" + id + "\".",
+                        "is not a code of these rules: \"" + id + "\".",
                         Nearest.remedy(id, folder.codes())));
             }
         }

@@ -112,7 +112,7 @@ public final class CodeBook {
                                         folder.origin(),
                                         0,
                                         CODE,
-                                        "is no code of these rules: \"" + Located.shown(code) + "\".",
+                                        "is not a code of these rules: \"" + Located.shown(code) + "\".",
                                         Nearest.remedy(code, folder.codes()))));
     }
 

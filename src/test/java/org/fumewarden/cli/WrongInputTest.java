@@ -178,7 +178,7 @@ final class WrongInputTest {
         Path under = Files.writeString(folder.resolve("code.yaml"), "title: t\ncode: fr\n");
         assertTrue(CommandRun.of("advise", under.toString())
                 .err()
-                .contains("code.yaml:2 code is no code of these rules: \"fr\"."));
+                .contains("code.yaml:2 code is not a code of these rules: \"fr\"."));
         Path apart = Files.writeString(
                 folder.resolve("apart.yaml"), "extends: code.yaml\ncode: gb\nwearer: {facial-hiar: true}\n");
         String slip = CommandRun.of("advise", apart.toString()).err();
