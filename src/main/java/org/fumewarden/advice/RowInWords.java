@@ -59,7 +59,8 @@ record RowInWords(Vocabulary vocabulary) {
                         + duty.period()
                                 .map(p -> "at least every " + p)
                                 .orElse(duty.frequency().key())
-                : row.ref().address() + ": as this folder has it";
+                : row.ref().address() + ": "
+                        + (row.ref().citation().isOfOrganisation() ? "as this folder has it" : "as the program has it");
     }
 
     private String level(String kind, Limit limit) {

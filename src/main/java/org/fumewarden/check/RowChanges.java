@@ -104,7 +104,23 @@ final class RowChanges {
                 key,
                 "is a row of the program that is gone" + (words.isEmpty() ? "" : " (" + words + ")")
                         + "; it stood below this line.",
-                "restore the row, or close it with until: and the first day on which it no longer holds.");
+                "restore the row" + written(cells.get(0))
+                        + ", or close it with until: and the first day on which it no longer holds.");
+    }
+
+    /** How the program writes a row of one line, or the line from which a longer one may be copied. */
+    private static String written(WrittenCell cell) {
+        RuleFolder shipped = RuleFolder.shipped();
+        String name = StringUtils.removeStart(cell.file(), shipped.origin() + "/");
+        String line = shipped.text(name)
+                .lines()
+                .skip(Math.max(0, cell.line() - 1L))
+                .findFirst()
+                .orElse("")
+                .strip();
+        return line.startsWith("- {") && line.endsWith("}")
+                ? ", " + line
+                : " from line " + cell.line() + " of " + name + " of the program";
     }
 
     private void say(String file, int line, String row, String message, String maybe) {

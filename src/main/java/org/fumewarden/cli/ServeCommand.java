@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import org.fumewarden.check.MissingFiles;
 import org.fumewarden.check.Placeholders;
 import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.InputException;
@@ -101,7 +102,10 @@ final class ServeCommand implements Callable<Integer> {
     private Library edited() {
         RuleFolder folder = RuleFolder.at(rules);
         Affirmations.refuseToCome(folder, LocalDate.now());
-        folder.codes().forEach(code -> Placeholders.refuse(folder, code));
+        folder.codes().forEach(code -> {
+            Placeholders.refuse(folder, code);
+            MissingFiles.refuse(folder, code);
+        });
         return Library.edited(rules, LocalDate::now);
     }
 }

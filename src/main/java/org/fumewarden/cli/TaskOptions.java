@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.check.MissingFiles;
 import org.fumewarden.check.Placeholders;
 import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
@@ -97,6 +98,7 @@ final class TaskOptions {
         }
         RuleFolder folder = RuleFolder.at(rules);
         Placeholders.refuse(folder, id);
+        MissingFiles.refuse(folder, id);
         Affirmations.refuseToCome(folder, LocalDate.now());
         return new Advisor(RuleBase.compiled(folder, id));
     }

@@ -102,7 +102,7 @@ final class EditedValuesTest {
         Files.delete(rules.resolve(LIMITS));
         RuleFolder folder = RuleFolder.at(rules);
         assertEquals(
-                List.of("gb/tables/limits.yaml is missing (the program has it)."),
+                List.of(rules + "/gb/tables/limits.yaml is missing (the program has it)."),
                 MissingFiles.in(folder).stream()
                         .map(p -> p.text().lines().findFirst().orElseThrow())
                         .toList());

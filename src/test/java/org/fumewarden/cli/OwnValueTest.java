@@ -175,6 +175,16 @@ final class OwnValueTest {
         assertTrue(run.err().contains("ozone/stel holds at the same time as gb-limits#ozone/stel"), run.err());
     }
 
+    /** Without the list of what processes give off nothing would be in the air: no sheet is written. */
+    @Test
+    void aTableThatIsGoneStopsTheSheet() throws IOException {
+        Path lost = rules.resolve("shared/tables/emitters-process.yaml");
+        Files.delete(lost);
+        CommandRun run = CommandRun.of("advise", TASK, "--rules", rules.toString());
+        assertEquals(2, run.exit(), run.out());
+        assertTrue(run.err().contains(lost + " is missing (the program has it)."), run.err());
+    }
+
     @Test
     void nobodyTypedAValueOnADayToCome() throws IOException {
         type("gb-limits,nickel,twa,0.10,the house list of Tarn Haven,A. Officer,2999-03-01");
