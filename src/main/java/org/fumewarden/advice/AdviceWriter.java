@@ -264,7 +264,7 @@ final class AdviceWriter {
                 duty.recorded(),
                 duty.fields(),
                 duty.keep().text(),
-                duty.force().key(),
+                duty.citation().isOfOrganisation() ? Check.OWN : duty.force().key(),
                 duty.citation().source(),
                 duty.citation().clause(),
                 duty.citation().confidence(),

@@ -20,7 +20,6 @@ import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Document;
-import org.fumewarden.codes.ProgramRows;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
@@ -120,33 +119,51 @@ final class BeforeSigning {
     List<ToCompare> tried(Upshot now, WithOther other, LocalDate day) {
         List<ToCompare> found = write(row ->
                 settled() ? turns(row, now, other) : "Not tried with other values, since this answer is not settled.");
-        return Stream.concat(ofOrganisation(now, other, day), found.stream()).toList();
+        return apart(Stream.of(ofOrganisation(now, other, day), deleted(now, other, day), found.stream())
+                .flatMap(some -> some)
+                .toList());
     }
 
-    /** The values of the organisation, read or not, in whose place that of the program gives another answer. */
+    /** The values of the organisation, read or not, in whose place that of the program, or none, gives another answer. */
     private Stream<ToCompare> ofOrganisation(Upshot now, WithOther other, LocalDate day) {
-        List<Row> own = figures.every()
+        return figures.every()
                 .filter(row -> row.ref().citation().isOfOrganisation())
                 .filter(row -> !isChanged(row) || !read.contains(row.ref().address()))
-                .toList();
-        Map<String, Row> program = own.isEmpty() ? Map.of() : ProgramRows.on(day, book);
-        return own.stream()
-                .filter(row -> program.containsKey(row.ref().address()))
                 .flatMap(row -> {
-                    Row shipped = program.get(row.ref().address());
-                    List<String> unlike = now.unlike(other.upshot(row, Optional.of(shipped)));
-                    return unlike.isEmpty()
-                            ? Stream.empty()
-                            : Stream.of(entry(
-                                    row,
-                                    ToCompare.PROGRAM + StringUtils.substringAfter(words.value(shipped), ": ") + ": "
-                                            + String.join(", ", unlike) + "."));
+                    Optional<Row> shipped =
+                            Optional.ofNullable(book.program(day).get(row.ref().address()));
+                    String has = shipped.map(r -> StringUtils.substringAfter(words.value(r), ": "))
+                            .orElse(ToCompare.NONE);
+                    return instead(row, has, now.unlike(other.upshot(row, shipped)));
                 });
+    }
+
+    /** The rows of the program that this folder has not, and with which the answer is another. */
+    private Stream<ToCompare> deleted(Upshot now, WithOther other, LocalDate day) {
+        Set<String> own = figures.every().map(row -> row.ref().address()).collect(Collectors.toSet());
+        return book.program(day).values().stream()
+                .filter(row -> !own.contains(row.ref().address()))
+                .flatMap(row -> instead(row, ToCompare.IT, now.unlike(other.upshot(row, Optional.of(row)))));
+    }
+
+    private Stream<ToCompare> instead(Row row, String has, List<String> unlike) {
+        return unlike.isEmpty()
+                ? Stream.empty()
+                : Stream.of(entry(row, ToCompare.PROGRAM + has + ": " + String.join(", ", unlike) + "."));
+    }
+
+    /** Two rows that are told in the same words are told apart by their addresses. */
+    private static List<ToCompare> apart(List<ToCompare> found) {
+        Map<String, Long> often =
+                found.stream().collect(Collectors.groupingBy(ToCompare::value, Collectors.counting()));
+        return found.stream()
+                .map(value -> often.get(value.value()) == 1 ? value : value.withAddress())
+                .toList();
     }
 
     /** Each value, without a decision on what another one would change. */
     List<ToCompare> untried() {
-        return write(row -> ToCompare.UNTRIED);
+        return apart(write(row -> ToCompare.UNTRIED));
     }
 
     private List<ToCompare> write(Function<Row, String> turns) {

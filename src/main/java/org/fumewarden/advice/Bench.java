@@ -84,7 +84,12 @@ public final class Bench {
             String named = code.or(() -> TaskTree.top(task, "code"))
                     .orElseThrow(() -> new InputException(
                             new Problem(name, 0, "code", "is not given.", "add a line \"code: gb\", or give --code.")));
-            decides = Optional.of(advisor(named).base().book().card().decides(task));
+            try {
+                Advisor asked = TaskTree.byCode(task, code.isPresent(), () -> advisor(named));
+                decides = Optional.of(asked.base().book().card().decides(task));
+            } catch (InputException e) {
+                throw ofChange(e, Map.of());
+            }
         }
         return decides.get();
     }
@@ -126,12 +131,16 @@ public final class Bench {
         try {
             return new TaskReader(advisor(id).base().book().vocabulary()).read(root, id, on);
         } catch (InputException e) {
-            throw new InputException(
-                    e.problems().stream().map(p -> ofChange(p, more)).toList());
+            throw ofChange(e, more);
         }
     }
 
     /** A problem with a value that was set beside the file is none of the file. */
+    private InputException ofChange(InputException wrong, Map<String, String> more) {
+        return new InputException(
+                wrong.problems().stream().map(p -> ofChange(p, more)).toList());
+    }
+
     private Problem ofChange(Problem problem, Map<String, String> more) {
         String option = more.containsKey(problem.field())
                 ? "--change"

@@ -16,4 +16,7 @@ public record Check(
         String source,
         String clause,
         Confidence confidence,
-        String step) {}
+        String step) {
+    /** The force of a duty that an organisation changed: no law stands behind it as it is. */
+    public static final String OWN = "own";
+}

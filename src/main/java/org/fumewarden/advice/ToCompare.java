@@ -19,7 +19,18 @@ public record ToCompare(String row, String value, String document, String place,
     /** How the words of a value of the organisation begin where that of the program would change the answer. */
     static final String PROGRAM = "Changed, the program has ";
 
+    /** What the program has of a row that somebody added. */
+    static final String NONE = "no such row";
+
+    /** What it has of one that somebody deleted. */
+    static final String IT = "this row";
+
     static final String BESIDE = "; another document gives ";
+
+    /** The same with its address behind the words. */
+    ToCompare withAddress() {
+        return new ToCompare(row, value + " (" + row + ")", document, place, matters);
+    }
 
     /** True when another value would make the answer another. */
     public boolean turns() {

@@ -12,6 +12,9 @@ import org.fumewarden.model.Ruling;
 final class Worn {
     private static final String KEY = "worn:";
 
+    /** Why a wearer puts on nothing by choice either. */
+    private static final Set<String> UNFIT = Set.of("medically-cleared", "trained");
+
     private Worn() {}
 
     /** Keys such as {@code worn:powered}, for the acts that only such a class calls for. */
@@ -50,6 +53,7 @@ final class Worn {
                     .forEach(classes::add);
         }
         advice.inHand()
+                .filter(r -> advice.byChoice().stream().map(Reason::subject).noneMatch(UNFIT::contains))
                 .filter(r -> r.verdict() != Suitability.BARRED)
                 .map(Respirator::deviceClass)
                 .ifPresent(classes::add);

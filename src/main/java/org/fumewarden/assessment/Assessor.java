@@ -49,7 +49,7 @@ public final class Assessor {
      */
     public List<Assessment> assess() {
         List<Assessment> each = task.readings().stream().map(this::assess).toList();
-        return new WholeAndPart(figures, each).bounded();
+        return new WholeAndPart(figures, each, task.inputs()).bounded();
     }
 
     /** Whether another value of a row could make an assessment of the task another. */

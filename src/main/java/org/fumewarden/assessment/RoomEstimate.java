@@ -129,11 +129,11 @@ public final class RoomEstimate {
         }
         List<String> open = new ArrayList<>(ratio.open());
         if (answers.word("consumable").isEmpty() && !agent.equals(PublishedLevels.FUME)) {
-            open.add("estimate.consumable");
+            open.add("wire or electrode used");
         }
         return usual.atLeast(
                 worst,
-                "Counted: " + Figures.shown(worst) + " " + usual.unit() + ", since these lines are not answered: "
+                "Counted: " + Figures.shown(worst) + " " + usual.unit() + ", since the task does not state: "
                         + String.join(", ", open) + ". ",
                 steps.stream().distinct().toList());
     }

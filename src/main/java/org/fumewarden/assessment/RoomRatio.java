@@ -66,10 +66,8 @@ final class RoomRatio {
         OptionalDouble minutes = answers.amount("time-on-task");
         if (worst && (volume.isEmpty() || changes.isEmpty() || minutes.isEmpty())) {
             beyond = true;
-            String path = volume.isEmpty()
-                    ? "estimate.room-volume"
-                    : changes.isEmpty() ? "estimate.air-changes" : "task.time-on-task";
-            lacking(path, "the worst room counts", highest);
+            String what = volume.isEmpty() ? "room size" : changes.isEmpty() ? "air changes" : "time on the task";
+            lacking(what, "the worst room counts", highest);
             return Spread.exactly(highest);
         }
         if (volume.isEmpty() && changes.isEmpty() && movement.isEmpty()) {
@@ -82,7 +80,7 @@ final class RoomRatio {
         beyond = here > highest;
         double ratio = Math.min(highest, Math.max(here, published.figure("least-room-ratio")));
         if (worst && movement.isEmpty()) {
-            lacking("estimate.air-movement", "the smoke is taken to hang at the arc", ratio);
+            lacking("air movement at the arc", "the smoke is taken to hang at the arc", ratio);
         }
         told("This room over the usual one: times " + Figures.shown(ratio)
                 + (beyond ? ", the most that studies of enclosed places show" : "") + ".");
@@ -107,9 +105,9 @@ final class RoomRatio {
         }
     }
 
-    private void lacking(String path, String taken, double ratio) {
-        open.add(path);
-        steps.add(path + " is not answered: " + taken + ", times " + Figures.shown(ratio) + ".");
+    private void lacking(String what, String taken, double ratio) {
+        open.add(what);
+        steps.add(what + " is not stated: " + taken + ", times " + Figures.shown(ratio) + ".");
     }
 
     /** The average at the arc over the task, for one unit of fume per minute. */
@@ -138,7 +136,7 @@ final class RoomRatio {
         OptionalDouble given = answers.amount("arc-time");
         double usual = Math.exp(PublishedLevels.middle(published.arc(process)));
         if (given.isEmpty() && worst) {
-            lacking("estimate.arc-time", "the arc is taken to burn all the time", 1 / usual);
+            lacking("arc time", "the arc is taken to burn all the time", 1 / usual);
         }
         if (given.isEmpty()) {
             return Spread.exactly(worst ? 1 / usual : 1);
@@ -176,7 +174,7 @@ final class RoomRatio {
     /** By how much the highest fume rate that is held of a process is above its usual one. */
     private double most(QuantityRange usual) {
         double ratio = usual.high().doubleValue() / Math.exp(PublishedLevels.middle(usual));
-        lacking("estimate.consumable-rate", "the highest fume rate held of the process counts", ratio);
+        lacking("wire or electrode melted in an hour", "the highest fume rate held of the process counts", ratio);
         return ratio;
     }
 

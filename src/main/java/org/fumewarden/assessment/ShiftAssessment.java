@@ -27,7 +27,7 @@ import org.fumewarden.task.Task;
 /** The 8 hour average of a shift of which stretches were sampled. */
 final class ShiftAssessment {
     private static final Map<Unsampled, String> WORDS = Map.of(
-            Unsampled.AS_HIGHEST, "counted like the highest stretch",
+            Unsampled.AS_HIGHEST, "counted like the highest period",
             Unsampled.AS_SAMPLED, "counted like the average of the sampled time, as the file says",
             Unsampled.AS_UNEXPOSED, "counted as unexposed, as the file says");
 
@@ -45,9 +45,9 @@ final class ShiftAssessment {
                         task.lines().getOrDefault(shift.path(), 0),
                         shift.path(),
                         average.sentence(),
-                        "Check the times of the stretches and of the shift.")));
+                        "Check the times of the periods and of the shift.")));
         int n = shift.periods().size();
-        String count = "8 h average of " + n + (n == 1 ? " stretch" : " stretches") + ", " + minutes(covered) + " of "
+        String count = "8 h average of " + n + (n == 1 ? " period" : " periods") + ", " + minutes(covered) + " of "
                 + minutes(exposed) + " sampled";
         List<Input> inputs = new ArrayList<>();
         OptionalDouble limit = figures.lowestLimit(shift.agent(), shift.averaging(), shift.unit()).stream()

@@ -13,11 +13,11 @@ import org.fumewarden.model.Member;
 import org.fumewarden.task.Reading;
 
 /**
- * A figure that rests on an assumed spread or on other people's studies is at most the figure that samples give for the whole it
+ * A figure that rests on an assumed spread or on other people's studies is at most what was measured or stated for the whole it
  * is a part of.
  *
- * <p>Like against like: a single stated average says nothing of the days above it, so it bounds no percentile. Never below the
- * highest sample. An estimate bounds nothing.
+ * <p>A stated whole bounds a part that nobody sampled, so it bounds one of few samples too: a sample never asks for more than
+ * none. Never below the highest sample. An estimate bounds nothing.
  */
 final class WholeAndPart {
     private static final String PART_OF = "part-of-";
@@ -26,12 +26,13 @@ final class WholeAndPart {
     private final List<Assessment> each;
     private final List<Exposure> levels;
 
-    WholeAndPart(ExposureTables figures, List<Assessment> each) {
+    WholeAndPart(ExposureTables figures, List<Assessment> each, List<Input> stated) {
         this.figures = figures;
         this.each = each;
-        levels = each.stream()
-                .filter(a -> a.appraisal().isPresent())
-                .flatMap(a -> a.exposure().stream())
+        Stream<Exposure> asGiven =
+                stated.stream().filter(Exposure.class::isInstance).map(Exposure.class::cast);
+        levels = Stream.concat(asGiven, each.stream().flatMap(a -> a.exposure().stream()))
+                .filter(x -> !x.estimated())
                 .toList();
     }
 

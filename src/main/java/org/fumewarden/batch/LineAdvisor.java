@@ -118,7 +118,8 @@ public final class LineAdvisor {
         String id = code.or(() -> TaskTree.top(tree, "code"))
                 .orElseThrow(() -> new InputException(
                         new Problem(LINE, 0, "code", "is not given.", "add \"code\" to the task, or give --code.")));
-        String decides = desk(id).advisor().base().book().card().decides(tree);
+        Desk asked = TaskTree.byCode(tree, code.isPresent(), () -> desk(id));
+        String decides = asked.advisor().base().book().card().decides(tree);
         Desk desk = desk(decides);
         return desk.advisor().advise(desk.reader().read(tree, decides, on));
     }

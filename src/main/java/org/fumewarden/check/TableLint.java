@@ -3,7 +3,6 @@ package org.fumewarden.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,12 +13,12 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeSummary;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.Nearest;
+import org.fumewarden.codes.Overlaps;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.TableFile;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.AssignedFactor;
-import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.DangerLevel;
@@ -81,16 +80,16 @@ final class TableLint {
             List<Problem> cited = new ArrayList<>();
             sources.require(table.citation().source(), table.file(), 1, "source", cited);
             for (DatedRow row : table.rows()) {
-                Citation own = row.row().citation();
-                if (!own.source().equals(table.citation().source()) && !own.isOfOrganisation()) {
-                    sources.require(own.source(), table.file(), row.line(), "source", cited);
+                if (!row.source().equals(table.citation().source())) {
+                    sources.require(row.source(), table.file(), row.line(), "source", cited);
                 }
                 row.also().forEach(also -> sources.require(also, table.file(), row.line(), "also", cited));
                 lint.row(table, row);
             }
             lint.problems.addAll(cited);
         }
-        lint.overlaps();
+        lint.problems.addAll(Overlaps.in(book.tables()));
+        Overlaps.alike(book.tables()).forEach(lint::gaps);
         lint.problems.addAll(EveryAgent.check(book));
         return lint.problems;
     }
@@ -191,53 +190,9 @@ final class TableLint {
         }
     }
 
-    /** Two rows that answer the same question on the same day. */
-    private void overlaps() {
-        Map<String, List<Placed>> byKey = new LinkedHashMap<>();
-        for (TableFile table : book.tables()) {
-            for (DatedRow row : table.rows()) {
-                byKey.computeIfAbsent(key(table, row.row()), k -> new ArrayList<>())
-                        .add(new Placed(table, row));
-            }
-        }
-        for (List<Placed> same : byKey.values()) {
-            gaps(same);
-            for (int i = 0; i < same.size(); i++) {
-                for (int j = i + 1; j < same.size(); j++) {
-                    overlap(same.get(i), same.get(j));
-                }
-            }
-        }
-    }
-
-    private record Placed(TableFile table, DatedRow row) {}
-
-    /** Rows of which only one may hold: those with one key in their table, and some across all tables. */
-    private static String key(TableFile table, Row row) {
-        if (row instanceof AssignedFactor factor) {
-            return "factor " + factor.deviceClass() + "/" + factor.provided();
-        }
-        if (row instanceof Limit) {
-            return "Limit of " + folder(table) + " " + row.ref().key();
-        }
-        boolean acrossTables = row instanceof Threshold
-                || row instanceof Agent
-                || row instanceof DeviceClass
-                || row instanceof DangerLevel
-                || row instanceof FilterMatch;
-        String where = acrossTables ? row.getClass().getSimpleName() : table.file();
-        return where + " " + row.getClass().getSimpleName() + " " + row.ref().key();
-    }
-
-    /** The folder of a table. A code's own limit and a borrowed one may both hold: both are compared, the stricter decides. */
-    private static String folder(TableFile table) {
-        int end = table.file().indexOf("/tables/");
-        return end < 0 ? table.file() : table.file().substring(0, end);
-    }
-
     /** Days between a row that ends and the row that follows it. */
-    private void gaps(List<Placed> same) {
-        for (Placed ended : same) {
+    private void gaps(List<Overlaps.Placed> same) {
+        for (Overlaps.Placed ended : same) {
             LocalDate end = ended.row().until();
             if (end.isBefore(CodeSummary.NEVER)
                     && same.stream().noneMatch(p -> p.row().inForce(end))) {
@@ -263,35 +218,13 @@ final class TableLint {
         }
     }
 
-    private void ends(Placed row, String message, String maybe) {
+    private void ends(Overlaps.Placed row, String message, String maybe) {
         say(
                 row.table(),
                 row.row().line(),
                 row.row().row().ref().key(),
                 "ends on " + row.row().until() + message,
                 maybe);
-    }
-
-    private void overlap(Placed first, Placed second) {
-        LocalDate from = first.row().from().isAfter(second.row().from())
-                ? first.row().from()
-                : second.row().from();
-        boolean sameDays = first.row().inForce(from) && second.row().inForce(from);
-        boolean sameThing = true;
-        if (first.row().row() instanceof AssignedFactor a && second.row().row() instanceof AssignedFactor b) {
-            sameThing = a.covers(b.against()) || b.covers(a.against());
-        }
-        if (sameDays && sameThing) {
-            say(
-                    second.table(),
-                    second.row().line(),
-                    second.row().row().ref().key(),
-                    "holds at the same time as "
-                            + first.row().row().ref().address() + " of "
-                            + first.table().file()
-                            + ":" + first.row().line() + ".",
-                    "close the older row with until, or drop one.");
-        }
     }
 
     private void say(TableFile table, int line, String field, String message, String maybe) {

@@ -77,7 +77,7 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--expect",
             paramLabel = "HASH",
-            description = "A last hash that was noted elsewhere: the chain must still hold the entry.")
+            description = "A last hash that was noted elsewhere: the chain must still contain the entry.")
     private String expect;
 
     @Option(

@@ -49,7 +49,7 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--sources",
             paramLabel = "FILE",
-            description = "List of documents that may be cited; shared/sources.yaml among the rules when not given.")
+            description = "List of documents that may be cited; that of the rules when not given.")
     private Path sources;
 
     @Option(names = "--code", paramLabel = "ID", description = "Only what decides under one code, such as gb.")
@@ -65,7 +65,7 @@ final class CheckCommand implements Callable<Integer> {
             names = "--survey",
             description =
                     "Also lists rows that no scenario reads, rows that ended without a successor, agents without a limit or "
-                            + "a filter row, and work for which no agent is concluded. These are no faults.")
+                            + "a filter row, and work for which no agent is concluded. These are not faults.")
     private boolean survey;
 
     @Spec

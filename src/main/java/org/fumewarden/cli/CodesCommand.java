@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
         name = "codes",
         mixinStandardHelpOptions = true,
         description = "Lists the codes: what each covers, its edition, how well its values are known, what it lacks.",
-        footer = {"", "Example:", "  fumewarden codes", "  fumewarden codes gb --changes"})
+        footer = {"", "Examples:", "  fumewarden codes", "  fumewarden codes gb --changes"})
 final class CodesCommand implements Callable<Integer> {
     @Parameters(paramLabel = "ID", arity = "0..*", description = "Codes to list; all when none is given.")
     private List<String> ids = List.of();
@@ -62,8 +62,8 @@ final class CodesCommand implements Callable<Integer> {
                 throw new InputException(new Problem(
                         folder.origin(),
                         0,
-                        "code",
-                        "holds no code \"" + id + "\".",
+                        CodeBook.CODE,
+                        "is no code of these rules: \"" + id + "\".",
                         Nearest.remedy(id, folder.codes())));
             }
         }

@@ -51,6 +51,9 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private TaskOptions options;
 
+    @Mixin
+    private LanguageOption language;
+
     @Spec
     private CommandSpec spec;
 
@@ -58,6 +61,7 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         Bench bench = options.bench(file);
         PrintWriter out = spec.commandLine().getOut();
+        out.print(language.english());
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
         UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;
         if (codes.size() > 1) {

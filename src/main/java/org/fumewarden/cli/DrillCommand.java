@@ -30,12 +30,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "The training room: asks five questions about each task, marks the answers by their meaning and names the mistake.",
-            "Tasks come from files, or are made to order with --topic. Answer with a number or in your own words; \"?\" gives a hint,",
-            "\"-\" skips, \".\" stops. Nothing is kept unless a file is named for it."
+            "Tasks come from files, or are made to order with --topic.",
+            "Answer with a number or in your own words; \"?\" gives a hint, \"-\" skips, \".\" stops.",
+            "Nothing is kept unless a file is named for it."
         },
         footer = {
             "",
-            "Example:",
+            "Examples:",
             "  fumewarden drill scenarios/drills",
             "  fumewarden drill --code gb --topic gas --difficulty 2 --seed 7",
             "  fumewarden drill --code gb --before-use powered-mask"

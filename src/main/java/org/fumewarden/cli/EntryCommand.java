@@ -28,9 +28,9 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = {
             "Writes into the record what was done: a check, examination, fit test, repair or other duty.",
-            "Kinds: before-use-check, examination, fit-test, medical, training, air-test, repair, replacement, withdrawal,",
-            "performed (another duty). Entries are never edited: corrects=NUMBER corrects-because=... puts the new entry in the",
-            "place of an earlier one, and the kind void takes an earlier one back.",
+            "Kinds: before-use-check, examination, fit-test, medical, training, air-test, repair, replacement, withdrawal, performed (another duty).",
+            "No entry is ever edited. To put a new entry in the place of an earlier one, write corrects=NUMBER corrects-because=REASON.",
+            "The kind void takes an earlier entry back.",
             "On a terminal, without fields or a file, it asks."
         },
         footer = {

@@ -64,6 +64,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Mixin
     private TaskOptions options;
 
+    @Mixin
+    private LanguageOption language;
+
     @Spec
     private CommandSpec spec;
 
@@ -72,6 +75,7 @@ final class ExplainCommand implements Callable<Integer> {
         Bench bench = options.bench(file);
         Advice advice = bench.advise();
         PrintWriter out = spec.commandLine().getOut();
+        out.print(language.english());
         if (asked.why != null) {
             why(bench, advice, out);
         } else if (asked.whyNot != null) {

@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
         name = "exposure",
         mixinStandardHelpOptions = true,
         description = {
-            "Calculates the exposure of a task from samples, stretches of a shift or published figures.",
+            "Calculates the exposure of a task from samples, periods of a shift or published figures.",
             "It shows every statistic by name, the test of compliance that the code uses, the fit, the share above the limit, and a plot."
         },
         footer = {

@@ -11,9 +11,16 @@ final class LanguageOption {
     @Option(
             names = "--language",
             paramLabel = "TAG",
-            description = "Language of what is printed: en or de; en when not given.",
+            description =
+                    "Language of what is printed: en or de; en when not given. Where a command has no German, its first line says so.",
             defaultValue = "en")
     private String language;
+
+    /** For a command that prints English: a line that says so in the language that was asked for, nothing for English. */
+    String english() {
+        Words words = words();
+        return words.ofRuleBase() ? "" : words.say("command.english") + "\n\n";
+    }
 
     /**
      * The words of the language.

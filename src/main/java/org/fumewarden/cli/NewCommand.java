@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
         name = "new",
         mixinStandardHelpOptions = true,
         description = "Begins a new code or a new rule, each with a scenario and a counter-example.",
-        footer = {"", "Example:", "  fumewarden new code tarn", "  fumewarden new rule tarn need"},
+        footer = {"", "Examples:", "  fumewarden new code tarn", "  fumewarden new rule tarn need"},
         subcommands = {NewCommand.OfCode.class, NewCommand.OfRule.class})
 final class NewCommand implements Callable<Integer> {
     @Spec
@@ -61,7 +61,7 @@ final class NewCommand implements Callable<Integer> {
     @Command(
             name = "code",
             mixinStandardHelpOptions = true,
-            description = "Writes the folder of a new code. It advises at once and says what it does not hold yet.",
+            description = "Writes the folder of a new code. It advises at once and says what it does not contain yet.",
             footer = {"", "Example:", "  fumewarden new code quay"})
     static final class OfCode implements Callable<Integer> {
         @Parameters(paramLabel = "ID", description = "Id of the code: small letters, digits and hyphens.")

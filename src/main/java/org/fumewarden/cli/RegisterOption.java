@@ -13,9 +13,9 @@ final class RegisterOption {
             names = "--store",
             paramLabel = "FILE",
             description =
-                    "Register and log: a unit that the task names (kit.unit) is not for use when it is withdrawn or its"
-                            + " examination is overdue; of a wearer (wearer.id) the fit test in the mask worn (kit.mask, else in each), clearance and"
-                            + " training are taken, unless the file is stricter. The sheet says what the register said.")
+                    "Register and log. A named unit is not for use when it is withdrawn or its examination is overdue. Of a named"
+                            + " wearer it gives clearance, training and the fit test in the named mask, or in every mask."
+                            + " What is stricter counts, file or register. The sheet says what the register said.")
     private Path store;
 
     private boolean damaged;

@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
                 "Lists the rules with their clauses, or shows one with its scenarios and the table rows it reads.",
         footer = {
             "",
-            "Example:",
+            "Examples:",
             "  fumewarden rules SHARED-NEED-010",
             "  fumewarden rules --affirm gb-limits#cadmium/twa --by \"reviewer A\" \\",
             "    --document \"EH40, 4th ed.\" --place \"Table 1\" --rules rules"

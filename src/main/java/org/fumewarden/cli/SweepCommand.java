@@ -64,6 +64,9 @@ final class SweepCommand implements Callable<Integer> {
     @Mixin
     private TaskOptions options;
 
+    @Mixin
+    private LanguageOption language;
+
     @Spec
     private CommandSpec spec;
 
@@ -95,6 +98,7 @@ final class SweepCommand implements Callable<Integer> {
                 .map(p -> new LadderChart.Point(p.value(), Sweep.serving(p.advice())))
                 .toList();
         PrintWriter out = spec.commandLine().getOut();
+        out.print(language.english());
         out.print(LadderChart.text(path + " " + unit, ladder));
         out.println();
         out.print(WhatIfText.tippingPoints(

@@ -34,7 +34,7 @@ final class TaskOptions {
     @Option(
             names = "--set",
             paramLabel = "PATH=VALUE",
-            description = "Sets one value of the task, such as wearer.facial-hair=true.")
+            description = "As in wearer.facial-hair=true: sets one value of the task.")
     private Map<String, String> changes = new LinkedHashMap<>();
 
     /** A bench for a task file: the file with the options of this command, ready for changes. */

@@ -15,22 +15,24 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.fumewarden.model.Agent;
-import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Row;
-import org.fumewarden.model.Term;
 
 /** The tables that hold under one code: the shared ones, its own and those it borrows. */
 public final class CodeBook {
+    /** The field that names a code. */
+    public static final String CODE = "code";
+
     private static final Map<String, CodeBook> SHIPPED = new ConcurrentHashMap<>();
 
-    final RuleFolder rules;
+    private final RuleFolder rules;
     private final CodeCard card;
     private final List<TableFile> tables;
     private final List<DatedRow> all;
     private final List<DatedRow> ending;
     private final NavigableSet<LocalDate> days;
     private final Map<LocalDate, Set<Row>> turned = new ConcurrentHashMap<>();
+    private final EditedRows edited;
+    private final Map<LocalDate, Map<String, Row>> program = new ConcurrentHashMap<>();
     private final Vocabulary vocabulary;
     private final Map<String, Document> documents;
     private final String revision;
@@ -43,8 +45,10 @@ public final class CodeBook {
             List<TableFile> tables,
             Vocabulary vocabulary,
             Map<String, Document> documents,
-            String revision) {
+            String revision,
+            EditedRows edited) {
         this.rules = rules;
+        this.edited = edited;
         this.card = card;
         this.folders = folders;
         this.tables = tables;
@@ -107,8 +111,8 @@ public final class CodeBook {
                                 : new Problem(
                                         folder.origin(),
                                         0,
-                                        "",
-                                        "holds no code \"" + Located.shown(code) + "\".",
+                                        CODE,
+                                        "is no code of these rules: \"" + Located.shown(code) + "\".",
                                         Nearest.remedy(code, folder.codes()))));
     }
 
@@ -144,6 +148,9 @@ public final class CodeBook {
             }
         }
         problems.addAll(FormUnits.wrong(tables));
+        if (folder.isEdited()) {
+            problems.addAll(Overlaps.in(tables));
+        }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
@@ -152,9 +159,10 @@ public final class CodeBook {
                 card,
                 folders,
                 List.copyOf(tables),
-                vocabulary(tables, Aliases.in(folder)),
+                BookWords.of(tables, Aliases.in(folder)),
                 documents,
-                folder.revision(folders));
+                folder.revision(folders),
+                edited);
     }
 
     /**
@@ -180,43 +188,6 @@ public final class CodeBook {
         }
     }
 
-    private static Vocabulary vocabulary(List<TableFile> tables, Aliases aliases) {
-        List<Question> questions =
-                tables.stream().flatMap(t -> t.questions().stream()).toList();
-        Map<String, Map<String, String>> catalogues = new LinkedHashMap<>();
-        Map<String, String> names = new LinkedHashMap<>();
-        for (TableFile table : tables) {
-            for (DatedRow dated : table.rows()) {
-                name(dated.row()).ifPresent(name -> names.put(name.getKey(), name.getValue()));
-                if (dated.row() instanceof Term term) {
-                    put(catalogues, term.catalogue(), term.id(), term.name());
-                }
-                if (dated.row() instanceof Agent agent) {
-                    put(catalogues, "agents", agent.id(), agent.name());
-                    if (agent.form().equals("particle")) {
-                        put(catalogues, Vocabulary.PARTICLES, agent.id(), agent.name());
-                    }
-                }
-                if (dated.row() instanceof DeviceClass device) {
-                    put(catalogues, "equipment", device.id(), device.name());
-                }
-            }
-        }
-        return new Vocabulary(questions, catalogues, names, aliases);
-    }
-
-    private static void put(Map<String, Map<String, String>> catalogues, String catalogue, String id, String name) {
-        catalogues.computeIfAbsent(catalogue, k -> new LinkedHashMap<>()).put(id, name);
-    }
-
-    private static Optional<Map.Entry<String, String>> name(Row row) {
-        return row instanceof Agent agent
-                ? Optional.of(Map.entry(agent.id(), agent.name()))
-                : row instanceof DeviceClass device
-                        ? Optional.of(Map.entry(device.id(), device.name()))
-                        : row instanceof Term term ? Optional.of(Map.entry(term.id(), term.name())) : Optional.empty();
-    }
-
     public CodeCard card() {
         return card;
     }
@@ -237,6 +208,11 @@ public final class CodeBook {
     /** The documents that rules and tables cite, by id. */
     public Map<String, Document> documents() {
         return documents;
+    }
+
+    /** The title of a document; its id where no list names it. */
+    public String titled(String source) {
+        return documents.containsKey(source) ? documents.get(source).title() : source;
     }
 
     /** The edition of a document as the list of documents has it. */
@@ -267,7 +243,7 @@ public final class CodeBook {
         Map<String, String> all = new LinkedHashMap<>(vocabulary.names());
         all.putAll(names);
         Vocabulary spoken = new Vocabulary(vocabulary.questions(), vocabulary.catalogues(), all, vocabulary.aliases());
-        return new CodeBook(rules, card, folders, tables, spoken, documents, revision);
+        return new CodeBook(rules, card, folders, tables, spoken, documents, revision, edited);
     }
 
     /** The days on which a row begins or ends. */
@@ -296,5 +272,10 @@ public final class CodeBook {
                 .map(DatedRow::row)
                 .toList());
         return Stream.concat(rows.stream(), SilentAgents.of(rows, all)).toList();
+    }
+
+    /** By address, what the program has in force on a day in the tables that somebody changed. */
+    public Map<String, Row> program(LocalDate day) {
+        return program.computeIfAbsent(day, d -> edited.program(d, tables));
     }
 }

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
-import org.fumewarden.model.Keyed;
 
 /**
  * Whether somebody compared a row with its document as it stands now.
@@ -32,7 +30,9 @@ record Compared(List<Affirmation> checks, EditedRows.At edited, List<String> voi
     Citation of(Citation own, String cell) {
         Confidence confidence = edited.words().isEmpty() ? own.confidence() : Confidence.MEMORY;
         List<TypedApart.Line> typed = edited.typed().stream()
-                .filter(line -> decides(line.cell(), cell))
+                .filter(line -> cell.isEmpty()
+                        || line.cell().equals(cell)
+                        || edited.words().isEmpty())
                 .toList();
         if (!typed.isEmpty()) {
             return raised(new Citation(
@@ -56,8 +56,7 @@ record Compared(List<Affirmation> checks, EditedRows.At edited, List<String> voi
         Citation written = checks.isEmpty()
                 ? new Citation(
                         FOLDER,
-                        Citation.OF_ORGANISATION + ", compared with nothing, the program has "
-                                + String.join(", ", edited.values()),
+                        Citation.OF_ORGANISATION + ", compared with nothing, the program has " + edited.values(),
                         "",
                         confidence)
                 : new Citation(
@@ -68,11 +67,9 @@ record Compared(List<Affirmation> checks, EditedRows.At edited, List<String> voi
         return raised(written);
     }
 
-    /** True for the cell of a value itself, and for one beside it that is no value of its own once nothing else differs. */
-    private boolean decides(String typed, String cell) {
-        return cell.isEmpty()
-                || typed.equals(cell)
-                || edited.words().isEmpty() && !Keyed.keys(Averaging.class).contains(typed);
+    /** The same of the value in one cell of the line. */
+    Compared about(String cell) {
+        return new Compared(checks, edited.about(cell), voided);
     }
 
     private static <T> String all(List<T> lines, Function<T, String> part) {
@@ -85,7 +82,9 @@ record Compared(List<Affirmation> checks, EditedRows.At edited, List<String> voi
             return "";
         }
         List<String> words = new ArrayList<>();
-        edited.words().ifPresent(has -> words.add("the program has " + has));
+        if (!edited.words().isEmpty()) {
+            words.add("the program has " + edited.words());
+        }
         voided.forEach(who -> words.add("what " + who + " affirmed was another value"));
         return String.join("; ", words);
     }

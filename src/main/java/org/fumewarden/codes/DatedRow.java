@@ -7,6 +7,7 @@ import org.fumewarden.model.Row;
 /**
  * A row with the days on which it is in force.
  *
+ * @param source the document that its table names for it; what somebody changed is cited as his
  * @param from first day in force
  * @param until first day no longer in force
  * @param line where it stands in its file
@@ -14,7 +15,13 @@ import org.fumewarden.model.Row;
  * @param affirmations checks of it by reviewers
  */
 public record DatedRow(
-        Row row, LocalDate from, LocalDate until, int line, List<String> also, List<Affirmation> affirmations) {
+        Row row,
+        String source,
+        LocalDate from,
+        LocalDate until,
+        int line,
+        List<String> also,
+        List<Affirmation> affirmations) {
     public DatedRow {
         also = List.copyOf(also);
         affirmations = List.copyOf(affirmations);

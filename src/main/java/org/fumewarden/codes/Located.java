@@ -34,7 +34,8 @@ public final class Located {
 
     /** A place that begins where its name stands, which may be lines above its value. */
     private Located(String file, String path, Node node, List<Problem> problems, Node start) {
-        this.file = file;
+        String own = start.getStartMark().getName();
+        this.file = own.isEmpty() ? file : own;
         this.path = path;
         this.node = node;
         this.problems = problems;
@@ -64,7 +65,12 @@ public final class Located {
 
     /** Notes that this place is wrong. */
     public void complain(String message, String maybe) {
-        problems.add(new Problem(file, line(), path, message, maybe));
+        problems.add(problem(message, maybe));
+    }
+
+    /** That this place is wrong. */
+    public Problem problem(String message, String maybe) {
+        return new Problem(file, line(), path, message, maybe);
     }
 
     /** Stops when anything was found wrong. */

@@ -7,9 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -38,9 +36,6 @@ public final class RowAffirmer {
     public record Written(Path file, List<String> rows, String other, Confidence before, Confidence after) {}
 
     private final Path folder;
-
-    /** The documents that the tables name, by row; a row that somebody changed no longer cites its own. */
-    private final Map<String, String> named = new HashMap<>();
 
     /** An affirmer of the rows in a folder of rules. */
     public RowAffirmer(Path folder) {
@@ -89,7 +84,7 @@ public final class RowAffirmer {
                         .map(row -> address(row) + ": " + CellHash.words(row.row()))
                         .toList(),
                 before.stream()
-                        .map(this::source)
+                        .map(DatedRow::source)
                         .filter(source -> !names(document, source))
                         .distinct()
                         .map(this::title)
@@ -132,19 +127,15 @@ public final class RowAffirmer {
                             + StringUtils.removeEnd(words, ",") + ".",
                     "read it again; where the document is right, change the row and type it apart. Nothing was written.");
         }
-        if (!row.row().ref().changed().isEmpty() && names(document, source(row))) {
+        if (!row.row().ref().changed().isEmpty() && names(document, row.source())) {
             throw problem(
                     "--document",
-                    "is the one of the program, " + title(source(row)) + ", and "
+                    "is the one of the program, " + title(row.source()) + ", and "
                             + row.row().ref().changed() + ": " + address(row) + ":" + StringUtils.removeEnd(words, ",")
                             + ".",
                     "read it again; where the row is right, type it apart in " + RuleFolder.TYPED
                             + " first, with its document.");
         }
-    }
-
-    private String source(DatedRow row) {
-        return named.getOrDefault(address(row), row.row().citation().source());
     }
 
     private String title(String source) {
@@ -196,11 +187,6 @@ public final class RowAffirmer {
                 TableFile table =
                         new TableReader(base.origin() + "/" + name, root, affirmations, edited, Document::none).read();
                 root.settle();
-                new TableReader(name, base.located(name))
-                        .read()
-                        .rows()
-                        .forEach(row ->
-                                named.put(address(row), row.row().citation().source()));
                 for (DatedRow row : table.rows()) {
                     known.add(row.row().ref().address() + (row.inForce(on) ? "" : FROM + row.from()));
                     if (below(address, row.row()) && edition.test(row)) {

@@ -13,6 +13,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.BreathingRate;
+import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.DangerLevel;
@@ -113,8 +114,17 @@ enum RowKind {
         String reason = row.text("reason");
         return limit(row).stream()
                 .map(l -> (Limit) l)
-                .map(l -> (Row)
-                        new Benchmark(l.ref(), l.agent(), l.averaging(), l.value(), l.unit(), l.fraction(), reason))
+                .map(l -> (Row) new Benchmark(
+                        l.ref(),
+                        l.agent(),
+                        l.averaging(),
+                        l.value(),
+                        l.unit(),
+                        l.fraction(),
+                        l.ref().citation().isOfOrganisation()
+                                        && !row.isChanged(l.ref().key(), "reason")
+                                ? Citation.REASON
+                                : reason))
                 .toList();
     }
 

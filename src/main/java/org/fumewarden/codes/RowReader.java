@@ -237,7 +237,7 @@ final class RowReader {
         String clause = text("clause", elsewhere ? Citation.NO_PLACE : whole.clause());
         String edition = text("edition", elsewhere ? document.statedEdition() : whole.edition());
         Citation own = new Citation(source, clause, edition, confidence);
-        Compared found = compared.getOrDefault(key, Compared.AS_WRITTEN);
+        Compared found = compared.getOrDefault(key, Compared.AS_WRITTEN).about(cell);
         String where = cells.containsKey(BESIDE) ? " (" + text(BESIDE) + ")" : "";
         List<String> beside = candidates(cell).stream()
                 .skip(1)
@@ -253,6 +253,11 @@ final class RowReader {
                 beside,
                 found.checks().stream().map(Affirmation::words).collect(Collectors.joining("; ")),
                 found.changed());
+    }
+
+    /** True when somebody changed a cell in the line of a row. */
+    boolean isChanged(String key, String cell) {
+        return compared.getOrDefault(key, Compared.AS_WRITTEN).edited().cells().contains(cell);
     }
 
     /** Other documents that give the same. */

@@ -62,8 +62,7 @@ public final class RuleFolder {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        RuleFolder rules = new RuleFolder(folder.toString(), RulePlace.FOLDER, List.copyOf(files.keySet()));
-        rules.read.putAll(files);
+        RuleFolder rules = of(folder.toString(), files);
         for (String name : List.of(Affirmations.FILE, TYPED)) {
             Path file = folder.toAbsolutePath().normalize().resolveSibling(name);
             if (Files.isRegularFile(file)) {
@@ -185,13 +184,17 @@ public final class RuleFolder {
     }
 
     private static boolean belongs(Path path) {
-        String name = path.toString();
-        return Files.isRegularFile(path) && (name.endsWith(".yaml") || name.endsWith(".drl"));
+        return Files.isRegularFile(path) && path.toString().matches(".*\\.(yaml|drl)");
     }
 
     /** True for the files inside the program, which stay as they are while it runs. */
     public boolean isShipped() {
         return place == RulePlace.INSIDE;
+    }
+
+    /** True for files that somebody may edit now: not inside the program, and not kept with an advice. */
+    boolean isEdited() {
+        return place == RulePlace.FOLDER;
     }
 
     /** Where the files come from, for messages. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Row;
@@ -143,14 +144,15 @@ final class TableReader {
         Map<String, Compared> compared = compared(read, item, from);
         List<Row> known =
                 compared.isEmpty() ? read : kind.apply(new RowReader(item, table, citation, documents, compared));
-        return known.stream()
-                .map(r -> new DatedRow(
-                        r,
+        return IntStream.range(0, known.size())
+                .mapToObj(i -> new DatedRow(
+                        known.get(i),
+                        read.get(i).citation().source(),
                         from,
                         until,
                         item.line(),
                         also,
-                        compared.getOrDefault(r.ref().key(), Compared.AS_WRITTEN)
+                        compared.getOrDefault(read.get(i).ref().key(), Compared.AS_WRITTEN)
                                 .checks()))
                 .toList();
     }
@@ -161,7 +163,8 @@ final class TableReader {
         EditedRows.At differs = edited.at(root.file(), item.line());
         Map<String, Compared> compared = new HashMap<>();
         for (Row row : rows) {
-            Compared one = new Compared(affirmations.of(row), differs, affirmations.voided(row, edition));
+            EditedRows.At own = edited.holds(root.file(), row, from) ? differs.withoutValues() : differs;
+            Compared one = new Compared(affirmations.of(row), own, affirmations.voided(row, edition));
             if (!one.equals(Compared.AS_WRITTEN)) {
                 compared.put(row.ref().key(), one);
             }

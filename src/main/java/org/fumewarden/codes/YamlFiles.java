@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.composer.Composer;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.Node;
@@ -94,7 +95,7 @@ public final class YamlFiles {
     /** Parses the text of a file. */
     public static Located parse(String name, String text) {
         try {
-            Node node = compose(jsonTabs(text));
+            Node node = compose(name, jsonTabs(text));
             if (node == null) {
                 throw new InputException(new Problem(name, 0, "", "is empty.", "begin with a line \"title: ...\"."));
             }
@@ -116,9 +117,18 @@ public final class YamlFiles {
     }
 
     /** The tree without the part of the library that would make objects of it, which is slow to load and not wanted. */
-    private static Node compose(String text) {
+    private static Node compose(String name, String text) {
         LoaderOptions options = options();
-        ParserImpl parser = new ParserImpl(new StreamReader(text), options);
+        // Parts of one tree may come from several files: each keeps the name of its own.
+        StreamReader named = new StreamReader(text) {
+            @Override
+            public Mark getMark() {
+                Mark mark = super.getMark();
+                return new Mark(
+                        name, mark.getIndex(), mark.getLine(), mark.getColumn(), mark.getBuffer(), mark.getPointer());
+            }
+        };
+        ParserImpl parser = new ParserImpl(named, options);
         return new Composer(parser, new Resolver(), options).getSingleNode();
     }
 

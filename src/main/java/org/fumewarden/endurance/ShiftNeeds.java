@@ -49,7 +49,7 @@ public record ShiftNeeds(
         if (workMinutes.isEmpty() || breakMinutes.size() != workMinutes.size() - 1) {
             return Optional.of(Reckoning.refuse(
                     Soundness.INVALID_VALUE,
-                    workMinutes.size() + " stretches of work need one break fewer between them, but there are "
+                    workMinutes.size() + " periods of work need one break fewer between them, but there are "
                             + breakMinutes.size() + ".",
                     "Give every break."));
         }
@@ -60,7 +60,7 @@ public record ShiftNeeds(
                 .within("The minutes left in the filter set", filterMinutes, 0, Double.POSITIVE_INFINITY)
                 .notNegative("The number of spare filter sets", spareFilters)
                 .within("The charge added in a minute", chargePerMinute, 0, 1);
-        workMinutes.forEach(minutes -> inputs.within("A stretch of work in min", minutes, 1, 1440));
+        workMinutes.forEach(minutes -> inputs.within("A period of work in min", minutes, 1, 1440));
         breakMinutes.forEach(minutes -> inputs.within("A break in min", minutes, 0, 1440));
         return inputs.refusal();
     }

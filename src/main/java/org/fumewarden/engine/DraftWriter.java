@@ -87,18 +87,9 @@ final class DraftWriter {
                 card.id(),
                 card.title(),
                 sentences.fill(firing.rule(), conclusion, firing.bindings()),
-                ofOrganisation(given).orElse(clause),
+                rows.citation(card, given),
                 conclusion,
                 weakest);
-    }
-
-    /** Where the organisation has its own values from, when a firing rests on any: no document of ours stands behind them. */
-    private static Optional<Citation> ofOrganisation(Set<Premise> given) {
-        return given.stream()
-                .flatMap(premise -> premise.citation().stream())
-                .filter(Citation::isOfOrganisation)
-                .distinct()
-                .reduce(Citation::and);
     }
 
     private Premise premise(Input input) {

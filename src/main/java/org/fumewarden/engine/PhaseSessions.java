@@ -53,7 +53,9 @@ final class PhaseSessions {
 
     /** The same if a row held something else, or were not there. */
     List<Firing> run(List<Fact> facts, Row row, Optional<Row> instead) {
-        return run(facts, session -> session.replace(row, instead), session -> session.replace(row, Optional.of(row)));
+        Optional<Row> held =
+                rows.stream().filter(r -> r.ref().isSameRow(row.ref())).findFirst();
+        return run(facts, session -> session.replace(row, instead), session -> session.replace(row, held));
     }
 
     private List<Firing> run(List<Fact> facts, Consumer<PhaseSession> before, Consumer<PhaseSession> after) {

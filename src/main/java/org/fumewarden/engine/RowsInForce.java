@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
@@ -22,15 +22,15 @@ final class RowsInForce {
     private final List<Row> all;
     private final Map<Phase, List<Row>> byPhase = new ConcurrentHashMap<>();
     private final Map<String, Citation> clauses = new HashMap<>();
-    private final UnaryOperator<String> editions;
+    private final CodeBook book;
     private final Map<String, Premise> premises = new ConcurrentHashMap<>();
 
     /** The classes of respirator that have a factor. */
     private final Set<String> classes = new HashSet<>();
 
-    RowsInForce(List<Row> all, UnaryOperator<String> editions) {
+    RowsInForce(List<Row> all, CodeBook book) {
         this.all = List.copyOf(all);
-        this.editions = editions;
+        this.book = book;
         for (Row row : all) {
             if (row instanceof ClauseFor clause) {
                 clauses.put(clause.rule(), clause.ref().citation());
@@ -42,7 +42,7 @@ final class RowsInForce {
 
     /** The same rows with another in place of one, or without it. */
     RowsInForce with(Row row, Optional<Row> instead) {
-        return new RowsInForce(row.replacedIn(all, instead), editions);
+        return new RowsInForce(row.replacedIn(all, instead), book);
     }
 
     /** In the order of tables and rows. */
@@ -76,7 +76,19 @@ final class RowsInForce {
     /** The clause of a rule: for a shared one that by which the code orders the same. */
     Citation citation(RuleCard card) {
         Citation own = clauses.get(card.id());
-        return own != null ? own : card.cited(editions);
+        return own != null ? own : card.cited(book::edition);
+    }
+
+    /** The clause of a rule, or where the organisation has the values from that a firing rests on, in its place. */
+    Citation citation(RuleCard card, Set<Premise> given) {
+        Citation clause = citation(card);
+        return given.stream()
+                .flatMap(premise -> premise.citation().stream())
+                .filter(Citation::isOfOrganisation)
+                .distinct()
+                .reduce(Citation::and)
+                .map(own -> own.insteadOf(clause.cited(book.titled(clause.source()), ", ")))
+                .orElse(clause);
     }
 
     /** A row as a premise. */

@@ -113,7 +113,7 @@ public final class RuleBase {
 
     /** The rows in force on a day, with what the engine knows of them. */
     RowsInForce rows(LocalDate day) {
-        return rows.of(day, d -> new RowsInForce(book.rows(d), book::edition));
+        return rows.of(day, d -> new RowsInForce(book.rows(d), book));
     }
 
     /** Words for facts in the vocabulary of the code. */

@@ -51,7 +51,7 @@ public final class TimeWeightedAverage {
         if (!(exposedMinutes >= covered) || !Double.isFinite(exposedMinutes)) {
             return Reckoning.none(
                     Soundness.INVALID_VALUE,
-                    "The stretches last " + Math.round(covered) + " minutes in all, more than the "
+                    "The periods last " + Math.round(covered) + " minutes in all, more than the "
                             + Math.round(exposedMinutes) + " minutes of the shift. Correct the length of the shift.");
         }
         double concentration =

@@ -30,6 +30,12 @@ public record Benchmark(
         return asLimit().passedBy(exposure, multiple, about, molarVolume);
     }
 
+    /** True when so many times a shift average is above this benchmark times the multiple. */
+    public boolean passedByPeak(
+            Exposure average, Threshold times, Threshold multiple, Agent about, Threshold molarVolume) {
+        return asLimit().passedByPeak(average, times, multiple, about, molarVolume);
+    }
+
     /** True when another benchmark is lower than that one, or cannot be compared with it; never of itself. */
     public boolean mayBeStricterThan(Benchmark other) {
         return !equals(other) && (unit != other.unit || value.compareTo(other.value) < 0);

@@ -80,6 +80,26 @@ public record Bound(
                 .noLaw();
     }
 
+    /** A bound by what a judgement of the whole assumes: so many times that, against the limit times what is worn in any case. */
+    public static Bound by(OpenNeed open, Ratio judged, Threshold times, Limit limit, Cover worn) {
+        return new Bound(
+                open.agent(),
+                open.question(),
+                Settlement.BOUNDED,
+                judged.agent(),
+                judged.level().multiply(times.value()),
+                limit.value(),
+                worn.factor(),
+                limit.unit().symbol(),
+                worn.keeps(),
+                Scale.LIMIT);
+    }
+
+    /** The same against a benchmark. */
+    public static Bound by(OpenNeed open, Ratio judged, Threshold times, Benchmark benchmark, Cover worn) {
+        return by(open, judged, times, benchmark.asLimit(), worn).noLaw();
+    }
+
     /** A floor that covers the highest published level, against the limit times the floor. */
     public static Bound floored(OpenNeed open, PublishedHigh published, Limit limit, Cover floor) {
         return new Bound(

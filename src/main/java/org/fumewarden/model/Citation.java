@@ -11,6 +11,9 @@ public record Citation(String source, String clause, String edition, Confidence 
     /** How the clause of a value begins that an organisation typed from a document of its own, which no list of sources holds. */
     public static final String OF_ORGANISATION = "value of this organisation";
 
+    /** Why a benchmark holds that an organisation put in the place of ours, and of whose reason it kept no word. */
+    public static final String REASON = "this organisation has it in the place of that of the program";
+
     public Citation {
         Checks.text("source", source);
         Checks.text("clause", clause);
@@ -26,6 +29,11 @@ public record Citation(String source, String clause, String edition, Confidence 
 
     public boolean isOfOrganisation() {
         return clause.startsWith(OF_ORGANISATION);
+    }
+
+    /** The same, with the place in whose stead it stands. */
+    public Citation insteadOf(String place) {
+        return new Citation(source, clause + ", in the place of " + place, edition, confidence);
     }
 
     /** Both places together, known as well as the worse. */

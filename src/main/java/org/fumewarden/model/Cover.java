@@ -72,6 +72,20 @@ public record Cover(String form, BigDecimal factor, String by, String keeps) imp
         return holds(published, benchmark.asLimit());
     }
 
+    /** True when so many times what a judgement assumes is at or below the limit, times this factor. */
+    public boolean holds(Ratio judged, Threshold times, Limit limit) {
+        return judged.unit() == limit.unit()
+                && judged.level()
+                                .multiply(times.value())
+                                .compareTo(limit.value().multiply(factor))
+                        <= 0;
+    }
+
+    /** True when so many times what a judgement assumes is at or below the benchmark, times this factor. */
+    public boolean holds(Ratio judged, Threshold times, Benchmark benchmark) {
+        return holds(judged, times, benchmark.asLimit());
+    }
+
     /** So many times the level, in the unit of the limit. */
     static BigDecimal most(Exposure exposure, Threshold times, Limit limit, Agent agent, Threshold molarVolume) {
         return Concentrations.convert(exposure.level(), exposure.unit(), limit.unit(), agent, molarVolume)

@@ -47,6 +47,11 @@ public record Limit(
                 fraction);
     }
 
+    /** The limit of 15 min that a code derives from this limit of a shift. */
+    public Limit times(Threshold multiple) {
+        return new Limit(ref, agent, Averaging.STEL, value.multiply(multiple.value()), unit, fraction);
+    }
+
     /** The question of a task file that asks for the level of this limit. */
     public String question() {
         return "exposures." + agent + "." + averaging.key();
@@ -62,6 +67,16 @@ public record Limit(
     public boolean passedBy(Exposure exposure, Agent about, Threshold molarVolume) {
         Limit held = in(exposure.unit());
         return held.level(exposure, about, molarVolume).compareTo(held.value) > 0;
+    }
+
+    /** True when so many times a shift average is above this limit times the multiple. */
+    public boolean passedByPeak(
+            Exposure average, Threshold times, Threshold multiple, Agent about, Threshold molarVolume) {
+        Limit held = in(average.unit());
+        return held.level(average, about, molarVolume)
+                        .multiply(times.value())
+                        .compareTo(held.value.multiply(multiple.value()))
+                > 0;
     }
 
     private BigDecimal level(Exposure exposure, Agent about, Threshold molarVolume) {

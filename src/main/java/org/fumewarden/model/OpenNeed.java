@@ -7,6 +7,11 @@ public record OpenNeed(String agent, String question) implements Conclusion {
         return new OpenNeed(agent, "exposures." + agent + "." + Averaging.TWA.key());
     }
 
+    /** The highest quarter of an hour of an agent is not known. */
+    public static OpenNeed peak(String agent) {
+        return new OpenNeed(agent, "exposures." + agent + "." + Averaging.STEL.key());
+    }
+
     /** True when it is the shift average that is asked for. */
     public boolean ofShift() {
         return equals(shift(agent));

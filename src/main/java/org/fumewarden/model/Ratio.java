@@ -132,15 +132,7 @@ public record Ratio(
 
     /** As {@link #judged(Judged, Limit)}, for a limit of 15 min that a code derives from the limit of a shift. */
     public static Ratio judged(Judged judged, Limit shift, Threshold multiple) {
-        return judged(
-                judged,
-                new Limit(
-                        shift.ref(),
-                        shift.agent(),
-                        Averaging.STEL,
-                        shift.value().multiply(multiple.value()),
-                        shift.unit(),
-                        shift.fraction()));
+        return judged(judged, shift.times(multiple));
     }
 
     private static Ratio assumed(BigDecimal level, Limit limit, String statistic, String basis) {

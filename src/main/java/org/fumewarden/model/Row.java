@@ -40,13 +40,15 @@ public sealed interface Row extends Fact
     }
 
     /**
-     * These rows with another in place of the one at this address.
+     * These rows with another in place of the one at this address, or beside them where there is none.
      *
      * @param instead the row in its place; none to leave it out
      */
     default List<Row> replacedIn(List<Row> rows, Optional<Row> instead) {
-        return rows.stream()
-                .flatMap(row -> row.ref().isSameRow(ref()) ? instead.stream() : Stream.of(row))
-                .toList();
+        return rows.stream().anyMatch(row -> row.ref().isSameRow(ref()))
+                ? rows.stream()
+                        .flatMap(row -> row.ref().isSameRow(ref()) ? instead.stream() : Stream.of(row))
+                        .toList()
+                : Stream.concat(rows.stream(), instead.stream()).toList();
     }
 }

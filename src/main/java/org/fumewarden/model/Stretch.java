@@ -17,7 +17,7 @@ public record Stretch(String agent, Averaging averaging, BigDecimal level, Unit 
 
     /** The bound as a level. */
     public Exposure exposure() {
-        return new Exposure(agent, averaging, level, unit, "highest stretch", false, path);
+        return new Exposure(agent, averaging, level, unit, "highest period", false, path);
     }
 
     /** True when the stretch proves more than the level that is told for that time. */

@@ -76,7 +76,7 @@ public final class ExposureSheet {
         page.title(speech.say("Exposure: {0}", advice.title()));
         page.line(advice.codeUsed().name() + " (" + advice.code() + "), rules in force on " + advice.on());
         if (assessed.isEmpty()) {
-            page.paragraph("The file gives no samples, no stretches of a shift and no estimate, so there is nothing to"
+            page.paragraph("The file gives no samples, no periods of a shift and no estimate, so there is nothing to"
                     + " calculate. Add samples to an exposure: samples: [0.004 mg/m3, 0.007 mg/m3].");
         }
         assessed.forEach(a -> section(page, a));

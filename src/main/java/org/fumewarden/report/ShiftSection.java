@@ -29,9 +29,9 @@ final class ShiftSection {
         shortTerm(page, unit);
         Reckoning<Double> highest = Ceiling.highest(shift.periods());
         highest.value()
-                .ifPresent(v -> page.paragraph("Highest stretch: " + Page.number(v) + " " + unit
+                .ifPresent(v -> page.paragraph("Highest period: " + Page.number(v) + " " + unit
                         + ratio(v, limits.of(shift.agent(), Averaging.CEILING, shift.unit()))
-                        + ". A stretch hides the peaks inside it, so a ceiling may still have been exceeded."));
+                        + ". A period hides the peaks inside it, so a ceiling may still have been exceeded."));
     }
 
     private void shortTerm(Page page, String unit) {
@@ -42,7 +42,7 @@ final class ShiftSection {
                 .ifPresent(v -> page.paragraph("Highest 15 min of the sampled time: " + (coarse ? "at least " : "")
                         + Page.number(v) + " " + unit + ratio(v, limit)
                         + (coarse
-                                ? ". Stretches longer than 15 min hide peaks, so this gives no short-term level."
+                                ? ". Periods longer than 15 min hide peaks, so this gives no short-term level."
                                 : ".")));
         if (limit.isEmpty()) {
             page.paragraph("This code has no 15 min limit for it.");

@@ -173,7 +173,7 @@ final class SampleReader {
         double all = periods.stream().mapToDouble(Period::minutes).sum();
         if (all > MINUTES_OF_A_DAY) {
             place.complain(
-                    "has stretches that last " + Math.round(all)
+                    "has periods that last " + Math.round(all)
                             + " minutes in all, more than the 1440 minutes of a day.",
                     "give one shift; put another day into a file of its own.");
             return Optional.empty();

@@ -96,6 +96,11 @@ public final class TaskReader {
         String title =
                 Optional.ofNullable(top.get("title")).map(TaskReader::title).orElse("Task without a title");
         LocalDate day = TaskDay.read(root, on);
+        inputs.stream()
+                .filter(Answer.class::isInstance)
+                .map(Answer.class::cast)
+                .filter(a -> a.question().equals(GasTestTime.QUESTION))
+                .forEach(a -> GasTestTime.check(places.get(a.path()), day));
         ExposureReader exposures = new ExposureReader(
                 vocabulary,
                 vocabulary

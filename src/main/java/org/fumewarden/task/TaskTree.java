@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
@@ -83,9 +85,11 @@ public final class TaskTree {
                     "extend a file that stands alone."));
         }
         Path extended = path.resolveSibling(parent.text());
-        if (!Files.exists(extended)) {
+        own.settle();
+        if (!Files.isRegularFile(extended)) {
             parent.complain(
-                    "names a file that is not there: " + Located.shown(extended.toString()) + ".",
+                    "names " + (Files.exists(extended) ? "no file" : "a file that is not there") + ": "
+                            + Located.shown(extended.toString()) + ".",
                     "give its path from the folder of this file.");
             own.settle();
         }
@@ -122,6 +126,26 @@ public final class TaskTree {
                     path,
                     "names a place that the task does not have.",
                     "a path such as wearer.facial-hair or exposures.0.twa."));
+        }
+    }
+
+    /**
+     * What is found by the code that a task names, or an option in its place; one that is not there is told where it was named.
+     *
+     * @param option true when an option names it
+     */
+    public static <T> T byCode(Located root, boolean option, Supplier<T> found) {
+        root.settle();
+        try {
+            return found.get();
+        } catch (InputException e) {
+            throw new InputException(e.problems().stream()
+                    .map(p -> p.field().equals(CodeBook.CODE) && p.line() == 0
+                            ? option
+                                    ? new Problem("--code", 0, "", p.message(), p.remedy())
+                                    : root.entries().get(CodeBook.CODE).problem(p.message(), p.remedy())
+                            : p)
+                    .toList());
         }
     }
 

@@ -20,7 +20,7 @@ public final class Sentence {
      */
     public Sentence(List<String> fixed, List<String> filled) {
         if (fixed.size() != filled.size() + 1) {
-            throw new IllegalArgumentException("a sentence has one stretch more than places: " + fixed + filled);
+            throw new IllegalArgumentException("a sentence has one piece more than places: " + fixed + filled);
         }
         this.fixed = List.copyOf(fixed);
         this.filled = List.copyOf(filled);

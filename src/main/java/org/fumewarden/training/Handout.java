@@ -40,7 +40,7 @@ public final class Handout {
         for (int i = 0; i < round.items().size(); i++) {
             RoundItem item = round.items().get(i);
             lines.add(new Line.Head(number + "." + (i + 1) + " " + item.ask()));
-            item.choices().forEach(c -> lines.add(new Line.Says(Sign.ACT, c.says())));
+            item.choices().forEach(c -> lines.add(new Line.Says(Sign.CHOICE, c.says())));
         }
         return new Part("training-tasks-" + number, say("paper.task", number), lines);
     }

@@ -1,5 +1,6 @@
 package org.fumewarden.cli;
 
+import static java.util.stream.Collectors.joining;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -32,6 +33,7 @@ import picocli.CommandLine;
  */
 class HelpExamplesTest {
     private static final long PATIENCE_MINUTES = 8;
+    private static final Pattern BROKEN = Pattern.compile("[a-z]\\.\\R\\s+[a-z][a-z-]*[=)]");
     private static final Pattern WORD = Pattern.compile("(?:[^\\s\"]|\"[^\"]*\")+");
 
     /** Commands in the order in which their examples run, with the exit codes that are no fault of the example. */
@@ -100,6 +102,16 @@ class HelpExamplesTest {
             }
         }
         assertTrue(broken.isEmpty(), String.join("\n", broken));
+    }
+
+    /** A key such as kit.unit that breaks at its point reads as the end of a sentence. */
+    @Test
+    void theHelpBreaksNoKeyAndCountsItsExamples() {
+        for (CommandLine command : ManualsTest.all(Main.commandLine()).toList()) {
+            String help = command.getUsageMessage();
+            assertEquals("", BROKEN.matcher(help).results().map(r -> r.group()).collect(joining()), name(command));
+            assertEquals(examples(command).length > 1, help.contains("Examples:"), name(command));
+        }
     }
 
     @Test

@@ -100,9 +100,9 @@ final class OwnValueTest {
                 rules, "gb/tables/policy.yaml", "welding-fume-floor, value: 20", "welding-fume-floor, value: 30");
         type("gb-policy,welding-fume-floor,value,30,floors of Tarn Haven,A. Officer,2026-03-01");
         String notes = run("advise", TASK, "--detail").replaceAll("\\s+", " ");
-        assertTrue(notes.contains("floors of Tarn Haven, " + OWN + " (GB-NEED-010)"), notes);
+        assertTrue(notes.contains("floors of Tarn Haven, " + OWN + ", in the place of "), notes);
         String why = run("explain", TASK, "--why", "required-factor").replaceAll("\\s+", " ");
-        assertTrue(why.contains("[GB-NEED-010: floors of Tarn Haven, " + OWN + "]"), why);
+        assertTrue(why.contains("[GB-NEED-010: floors of Tarn Haven, " + OWN + ", in the place of "), why);
     }
 
     @Test
@@ -112,6 +112,67 @@ final class OwnValueTest {
         type("shared-thresholds,oxygen-enriched,value,23.5,gases of Tarn Haven,A. Officer,2026-03-01");
         String page = run("advise", TASK, "--set", "atmosphere.oxygen=23 %").replaceAll("\\s+", " ");
         assertTrue(page.contains("Changed, the program has 22 %: another state"), page);
+    }
+
+    /** Nothing of the program speaks for a value of the house: no reason, no force of law, no mark on what did not change. */
+    @Test
+    void nothingOfTheProgramSpeaksForIt() throws IOException {
+        EditedRules.edit(rules, "gb/tables/benchmarks.yaml", "mg/m3, twa: 4, fraction", "mg/m3, twa: 3, fraction");
+        EditedRules.edit(
+                rules, "gb/tables/duties.yaml", "period: P1M\n    anchor: last-done\n    who: \"competent", EVERY);
+        type("gb-duties,gb-rpe-exam-monthly,period,P3M,house list,A. Officer,2026-03-01");
+        Path task = Files.writeString(
+                folder.resolve("fume.yaml"),
+                "extends: " + Path.of(TASK).toAbsolutePath()
+                        + "\nexposures:\n  - {agent: welding-fume, twa: 5 mg/m3}\n");
+        String reasons =
+                run("explain", task.toString(), "--why", "welding-fume").replaceAll("\\s+", " ");
+        assertTrue(
+                reasons.contains(
+                        "The benchmark is not law: this organisation has it in the place of that of the program."),
+                reasons);
+        String json = run("advise", TASK, "--format", "json");
+        assertTrue(json.contains("\"id\":\"gb-rpe-exam-monthly\""), json);
+        String duty = json.substring(json.indexOf("\"id\":\"gb-rpe-exam-monthly\""));
+        assertTrue(duty.substring(0, duty.indexOf("}")).contains("\"force\":\"own\""), duty.substring(0, 900));
+    }
+
+    /** What the house deleted or added is tried with what the program has; a list marks only its own items. */
+    @Test
+    void aDeletedOrAddedItemIsNamed() {
+        EditedRules.edit(rules, "gb/tables/notations.yaml", "rosin-flux-fume, chromium-vi,", "rosin-flux-fume,");
+        EditedRules.edit(rules, "gb/tables/notations.yaml", "[lead, mercury]", "[lead, mercury, chromium-vi]");
+        String page = run("advise", TASK, "--detail").replaceAll("\\s+", " ");
+        assertTrue(
+                page.contains("chromium(VI): listed among asthmagens. Changed, the program has this row: other acts."),
+                page);
+        assertFalse(page.contains("nickel and its insoluble compounds: listed among asthmagens. Changed"), page);
+        assertTrue(
+                page.contains(", in the place of Management of Health and Safety at Work Regulations 1999, reg 16"),
+                page);
+    }
+
+    /** Of two averaging times in one line only that which differs is the organisation's. */
+    @Test
+    void onlyTheCellThatDiffersIsMarked() {
+        EditedRules.edit(
+                rules,
+                "gb/tables/limits.yaml",
+                "agent: carbon-monoxide, unit: ppm, twa: 20",
+                "agent: carbon-monoxide, unit: ppm, twa: 10");
+        String page = run("advise", TASK, "--detail").replaceAll("\\s+", " ");
+        assertTrue(page.contains("carbon monoxide: limit of 10 ppm, 8 h average. Changed and not compared"), page);
+        assertFalse(page.contains("carbon monoxide: limit of 100 ppm"), page);
+    }
+
+    /** Two rows in force on one day: no sheet is written, and both lines are named. */
+    @Test
+    void rowsThatOverlapStopTheSheet() {
+        EditedRules.append(
+                rules, "gb/tables/limits.yaml", "  - {agent: ozone, unit: ppm, stel: 0.3, from: 2025-01-01}\n");
+        CommandRun run = CommandRun.of("advise", TASK, "--rules", rules.toString());
+        assertEquals(2, run.exit(), run.out());
+        assertTrue(run.err().contains("ozone/stel holds at the same time as gb-limits#ozone/stel"), run.err());
     }
 
     @Test

@@ -175,6 +175,14 @@ final class WrongInputTest {
         CommandRun run = CommandRun.of("advise", file.toString());
         assertWrong(run);
         assertTrue(run.err().contains("own.yaml:2 extends names a file that is not there: "), run.err());
+        Path under = Files.writeString(folder.resolve("code.yaml"), "title: t\ncode: fr\n");
+        assertTrue(CommandRun.of("advise", under.toString())
+                .err()
+                .contains("code.yaml:2 code is no code of these rules: \"fr\"."));
+        Path apart = Files.writeString(
+                folder.resolve("apart.yaml"), "extends: code.yaml\ncode: gb\nwearer: {facial-hiar: true}\n");
+        String slip = CommandRun.of("advise", apart.toString()).err();
+        assertTrue(slip.contains("apart.yaml:3 wearer.facial-hiar is not a name used here."), slip);
         Path cut = Files.writeString(folder.resolve("cut.json"), "{\"title\": \"t\",");
         assertTrue(CommandRun.of("advise", cut.toString()).err().contains("cut.json:1 is not JSON"));
     }

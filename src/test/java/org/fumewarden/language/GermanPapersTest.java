@@ -47,7 +47,7 @@ final class GermanPapersTest {
     @ParameterizedTest
     @MethodSource("tours")
     void theSheetAndItsAnnexAreGerman(Path tour) {
-        for (String code : List.of("gb", "de", "us", "au")) {
+        for (String code : List.of("gb", "de", "us", "au", "nz", "fi", "it", "se")) {
             Bench bench = bench(tour, code);
             Advice advice = bench.advise();
             var sheet = AdviceSheet.of(bench, advice, GERMAN, true);
@@ -87,7 +87,7 @@ final class GermanPapersTest {
         Speech speech = Speech.of(GERMAN, Map.of());
         List<String> missing = new ArrayList<>();
         int seen = 0;
-        for (String code : List.of("gb", "de", "us", "au", "nz")) {
+        for (String code : List.of("gb", "de", "us", "au", "nz", "fi")) {
             RuleBase base = RuleBase.shipped(code);
             DutyBook book = DutyBook.of(base.book(), java.time.LocalDate.of(2026, 3, 2));
             List<String> said = new ArrayList<>();
@@ -137,7 +137,7 @@ final class GermanPapersTest {
     @Test
     void everyQuestionAndChoiceHasItsGerman() {
         List<String> missing = new ArrayList<>();
-        for (String code : List.of("gb", "de", "us", "au", "nz")) {
+        for (String code : List.of("gb", "de", "us", "au", "nz", "fi")) {
             Vocabulary vocabulary = RuleBase.shipped(code).book().vocabulary();
             for (Question question : vocabulary.questions()) {
                 if (GERMAN.sayOr("ask." + question.id(), "").isEmpty()) {

@@ -46,6 +46,13 @@ final class LanguageTest {
     }
 
     @Test
+    void theDocumentsAreFreeOfThem() {
+        List<Sentence> documents = Written.documents();
+        assertTrue(documents.size() > 300, "few lines were found: " + documents.size());
+        assertEquals("", faults(documents));
+    }
+
+    @Test
     void theGermanSentencesAreGerman() {
         assertEquals("", faults(Written.german()));
         assertEquals("", faults(Written.messages("messages_de.properties", "german")));

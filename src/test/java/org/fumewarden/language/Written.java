@@ -25,6 +25,12 @@ final class Written {
 
     private static final Set<String> READ = Set.of("name", "ask", "says", "do", "title");
 
+    /** A key of a message for the rules of the United States. */
+    private static final Pattern AMERICAN = Pattern.compile("^[\\w.-]+\\.(us|part84)=");
+
+    private static final Pattern READ_BY_USERS =
+            Pattern.compile("README|docs/(glossary|gaps|dependencies|scale|how-to-.*)\\.md");
+
     private Written() {}
 
     /** Sentences of rules. */
@@ -73,8 +79,21 @@ final class Written {
     static List<Sentence> messages(String file, String kind) {
         return text(Path.of("src/main/resources/org/fumewarden", file))
                 .lines()
-                .filter(l -> l.indexOf('=') > 0 && !l.startsWith("#") && !l.startsWith("ui."))
-                .map(l -> new Sentence(l.substring(0, l.indexOf('=')), kind, l.substring(l.indexOf('=') + 1)))
+                .filter(l -> l.indexOf('=') > 0 && !l.startsWith("#"))
+                .map(l -> new Sentence(
+                        l.substring(0, l.indexOf('=')),
+                        AMERICAN.matcher(l).find() && kind.equals("english") ? "us" : kind,
+                        l.substring(l.indexOf('=') + 1)))
+                .toList();
+    }
+
+    /** Lines of the documents that people read, without code; the page of rules and the log of changes are made from others. */
+    static List<Sentence> documents() {
+        return Stream.concat(Stream.of(Path.of("README.md")), files(Path.of("docs"), ".md").stream())
+                .filter(f -> READ_BY_USERS.matcher(f.toString()).find())
+                .flatMap(f -> text(f).lines()
+                        .filter(l -> !l.startsWith("    "))
+                        .map(l -> new Sentence(f.toString(), "english", l.replaceAll("`[^`]*`", ""))))
                 .toList();
     }
 

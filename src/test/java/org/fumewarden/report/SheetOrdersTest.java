@@ -104,4 +104,36 @@ final class SheetOrdersTest {
         String shut = page("en", "place: indoors=place: confined-space");
         assertFalse(shut.contains("After the stop is lifted"), shut);
     }
+
+    /** 1910.134(c)(2) asks for clearance by choice too; a beard under a mask is common practice, no source. */
+    @Test
+    void byChoiceToldWhatABeardDoesAndNobodyUnfitIsToldToPutAMaskOn() throws Exception {
+        String low = "twa: 0.06 mg/m3=twa: 0.05 mg/m3; facial-hair: false=facial-hair: true";
+        String bearded = page("en", low);
+        ordered(bearded, "do not require a respirator", "- This wearer has facial hair: a tight-fitting mask leaks");
+        String unfit =
+                "medically-cleared: true=medically-cleared: false; wearer: =kit: {class-in-hand: half-mask-p3}\nwearer: ";
+        assertFalse(page("en", "twa: 0.06 mg/m3=twa: 0.05 mg/m3; " + unfit).contains("Tight mask:"));
+        String fit = page("en", "twa: 0.06 mg/m3=twa: 0.05 mg/m3; " + kit("class-in-hand: half-mask-p3"));
+        assertTrue(fit.contains("Tight mask:") && !fit.contains("facial hair: a tight"), fit);
+        String foreign = page("en", "twa: 0.06 mg/m3=twa: 0.05 mg/m3; " + kit("class-in-hand: purifying-half-mask"));
+        assertTrue(foreign.contains("NO PROTECTION IS COUNTED FOR IT."), foreign);
+    }
+
+    /** The benchmark is the stricter one and decides, so the row is not that of the stated limit. */
+    @Test
+    void aRowIsNamedByTheLimitThatDecides() throws Exception {
+        String stated = "mg/m3, limit-twa: 9 mg/m3, limit-from: list of the yard}";
+        assertFalse(page("en", "0.06 mg/m3}=0.06 " + stated).contains("limit as stated"));
+        String strict = page("en", "0.06 mg/m3}=0.06 " + stated.replace("9", "0.04"));
+        assertTrue(strict.contains("limit as stated"), strict);
+    }
+
+    /** Duties of use are for people at work; examinations and health care go on. */
+    @Test
+    void aStoppedSheetListsTheDutiesThatGoOn() throws Exception {
+        String page = page("en", "oxygen: 20.9 %=oxygen: 17 %");
+        ordered(page, "KEEP UP Monthly: thorough examination of the respirator (competent person).", "More duties in");
+        assertFalse(page.contains("(wearer"), page);
+    }
 }

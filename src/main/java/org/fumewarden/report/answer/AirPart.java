@@ -34,6 +34,7 @@ import org.fumewarden.report.sheet.Sign;
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
 record AirPart(Advice advice, Spoken spoken) {
     private static final String ASSUMED = "assumed";
+    private static final String STATED = "stated";
     private static final List<String> COLUMNS =
             List.of("agent", "averaging", "exposure", "limit", "ratio", "known", "note");
     private static final int RATIO = 4;
@@ -275,7 +276,8 @@ record AirPart(Advice advice, Spoken spoken) {
                         && r.averaging().key().equals(account.averaging())
                         && account.level()
                                 .filter(l -> l.compareTo(r.level()) == 0)
-                                .isPresent())
+                                .isPresent()
+                        && (!r.basis().equals(STATED) || account.against().equals(Optional.of(r.limit()))))
                 .map(AirPart::origin)
                 .filter(o -> !o.isEmpty())
                 .findFirst()
@@ -284,7 +286,7 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** Where a level comes from that nobody measured as it stands; empty for the others. */
     private static String origin(Ratio ratio) {
-        if (Set.of(ASSUMED, Ratio.OF_THE_WHOLE, "stated").contains(ratio.basis())) {
+        if (Set.of(ASSUMED, Ratio.OF_THE_WHOLE, STATED).contains(ratio.basis())) {
             return ratio.basis();
         }
         if (ratio.statistic().startsWith(Statistic.POSTERIOR.words())) {

@@ -17,7 +17,6 @@ import org.fumewarden.advice.Status;
 import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.ToCompare;
 import org.fumewarden.codes.Document;
-import org.fumewarden.model.Citation;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Offer;
 import org.fumewarden.model.Row;
@@ -205,7 +204,7 @@ final class Annex {
         String record = check.recorded() ? " " + spoken.say("checks.record", spoken.keep(check.keep())) : "";
         String note = notes.of(
                 notes.place(check.source(), check.clause()),
-                check.clause().startsWith(Citation.OF_ORGANISATION)
+                check.force().equals(Check.OWN)
                         ? check.id()
                         : check.id() + ", " + spoken.words().sayOr("force." + check.force(), check.force()));
         String what = StringUtils.stripEnd(spoken.told(check.what()), ".");

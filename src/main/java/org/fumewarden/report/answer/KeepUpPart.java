@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
+import org.fumewarden.advice.Status;
 import org.fumewarden.model.Duty;
 import org.fumewarden.model.Force;
 import org.fumewarden.model.Frequency;
@@ -61,7 +62,17 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
                 .forEach((when, checks) -> told.add(
                         new Told(new Line.Says(Sign.NONE, when + ":", deeds(checks, duties) + "."), checks.size())));
         oneLine("page.keep-up.practice", duties, d -> !binding(d)).ifPresent(told::add);
+        int idle = (int) advice.checks().stream().filter(this::idle).count();
+        if (idle > 0) {
+            String says = spoken.say(told.isEmpty() ? "page.all.keep-up" : "page.more.keep-up", idle);
+            told.add(new Told(new Line.Says(Sign.NONE, says), idle));
+        }
         return told;
+    }
+
+    /** Whether a duty is one of use, where nobody may start: the annex lists it. */
+    private boolean idle(Check check) {
+        return advice.status() == Status.DO_NOT_ENTER && check.who().contains("wearer");
     }
 
     /** Those that are chosen; where one deed may be due sooner or later, by what is not known yet, the sooner is told. */
@@ -70,7 +81,7 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
         Set<String> sooner = new HashSet<>();
         byWhen(advice, rows, spoken).forEach((when, checks) -> {
             List<Check> some = checks.stream()
-                    .filter(c -> chosen.test(duties.get(c.id())))
+                    .filter(c -> !idle(c) && chosen.test(duties.get(c.id())))
                     .filter(c -> duties.get(c.id()).period().isEmpty()
                             || sooner.add(spoken.deed(duties.get(c.id())) + " " + c.who()))
                     .toList();

@@ -68,11 +68,10 @@ final class PagePlan {
         IssuePart issue = new IssuePart(advice, number, spoken);
         last.add(tone.of(issue.write(false)));
         int room = room(first, last);
-        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken)
-                .write()
-                .map(p -> advice.status() == Status.DO_NOT_ENTER ? counted(p) : p)
-                .map(tone::of);
-        int least = keepUp.map(p -> Math.min(height(p), Math.max(LEAST, height(without(p, size(p) - 1)))))
+        Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(tone::of);
+        int least = keepUp.map(p -> advice.status() == Status.DO_NOT_ENTER
+                        ? height(counted(p))
+                        : Math.min(height(p), Math.max(LEAST, height(without(p, size(p) - 1)))))
                 .orElse(0);
         Optional<Part> air = air(room - least);
         if (air.isPresent() && height(air.get()) > room - least) {

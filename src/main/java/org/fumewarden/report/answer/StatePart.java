@@ -42,7 +42,10 @@ record StatePart(Advice advice, Spoken spoken) {
             "ventilation",
             "time-on-task",
             "shift",
-            "oxygen");
+            "oxygen",
+            "vessel",
+            "gas-test",
+            "gas-test-time");
 
     private static final List<String> OF_WEARER =
             List.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
@@ -200,8 +203,11 @@ record StatePart(Advice advice, Spoken spoken) {
         }
     }
 
-    /** False for a coating that was not stripped, and where there is none: the coating itself is told. */
+    /** False for no container, and for a coating that was not stripped, and where there is none: the coating itself is told. */
     private boolean tells(Answer answer) {
+        if (answer.question().equals("vessel")) {
+            return !answer.value().equals("none");
+        }
         return !answer.question().equals("coating-stripped")
                 || answer.value().equals("true")
                         && advice.inputs().stream()

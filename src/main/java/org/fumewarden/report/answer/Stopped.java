@@ -8,45 +8,31 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
 import org.fumewarden.advice.Suitability;
 import org.fumewarden.model.Bar;
+import org.fumewarden.model.Doubt;
 import org.fumewarden.model.Standing;
-import org.fumewarden.model.Stop;
 import org.fumewarden.trail.Step;
 
 /** Why nobody may start, apart from what only holds once that is put right. */
 record Stopped(Advice advice) {
-    /** Gates through which no one goes while they are shut; behind the others stands a respirator. */
-    private static final Set<String> SHUT = Set.of("immediately-dangerous", "oxygen-deficient", "fire");
-
     private static final Set<String> OF_WEARER = Set.of("medically-cleared", "trained");
 
     private static final Set<String> AT_THE_SEAL = Set.of("facial-hair", "spectacles", "fit-tested", "fit-test-method");
 
     /** True when only this wearer is in the way, and another may do the work. */
     boolean byWearer() {
-        if (advice.status() != Status.DO_NOT_ENTER || !advice.stops().isEmpty()) {
-            return false;
-        }
-        Set<String> barred = advice.trail().all(Bar.class).stream()
-                .filter(b -> OF_WEARER.contains(b.because()))
-                .map(Bar::deviceClass)
-                .collect(Collectors.toSet());
-        return !advice.respirators().isEmpty()
-                && advice.respirators().stream().allMatch(r -> barred.contains(r.deviceClass()));
+        return stops().contains("only-this-wearer");
     }
 
-    /** True when nothing but the place bars what the code lists, which leaves apparatus that it lists without a factor. */
-    boolean byPlace() {
-        Set<String> stops = stops();
-        return advice.stops().stream().noneMatch(r -> stops.contains(r.subject()))
-                && !advice.stops().isEmpty()
-                && advice.cautions().stream().anyMatch(c -> c.subject().startsWith("no-factor-"))
-                && advice.trail().all(Bar.class).stream().noneMatch(b -> OF_WEARER.contains(b.because()));
+    /** True when what the code lists holds none of it, which leaves apparatus that it lists without a factor. */
+    boolean byList() {
+        return stops().contains("only-filters-listed");
     }
 
     /** True when nothing but the wearer speaks against a class. */
@@ -84,13 +70,12 @@ record Stopped(Advice advice) {
         return now;
     }
 
-    /** What shuts the way in, apart from a place that only bars filters. */
+    /** What forbids the start, as the rules conclude it; a gate that only bars filters is none. */
     private Set<String> stops() {
-        Set<String> stops = advice.trail().all(Stop.class).stream()
-                .map(Stop::subject)
+        return advice.trail().all(Standing.class).stream()
+                .filter(s -> s.state().equals(Status.DO_NOT_ENTER.key()))
+                .map(Standing::because)
                 .collect(Collectors.toCollection(HashSet::new));
-        stops.addAll(SHUT);
-        return stops;
     }
 
     /** What still holds once the stop is lifted: one sentence for each gate. */
@@ -113,9 +98,22 @@ record Stopped(Advice advice) {
         }
         List<String> common = advice.barringAll();
         Set<String> bars = bars(byWearer() ? b -> OF_WEARER.contains(b.because()) : b -> true);
-        return advice.respirators().get(0).reasons().stream()
-                .filter(r -> common.contains(r.says()) && bars.contains(r.step()))
+        List<Reason> reasons = advice.respirators().get(0).reasons().stream()
+                .filter(r -> common.contains(r.says()))
                 .toList();
+        // A gas without a known filter bars nothing, but it is as much a reason as the one that does: it comes first.
+        Stream<Reason> unheld = reasons.stream().filter(r -> byList() && unheld().contains(r.step()));
+        return Stream.concat(unheld, reasons.stream().filter(r -> bars.contains(r.step())))
+                .toList();
+    }
+
+    /** The steps that leave open which filter holds a gas. */
+    private Set<String> unheld() {
+        return advice.trail()
+                .concluding(Doubt.class)
+                .filter(s -> ((Doubt) s.conclusion()).ofFilter())
+                .map(Step::id)
+                .collect(Collectors.toSet());
     }
 
     /** The class that protects most, where nothing bars every class alike: what bars it leaves none. */

@@ -77,10 +77,13 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                     spoken.say(
                             stopped.byWearer()
                                     ? "wear.wearer"
-                                    : stopped.byPlace()
-                                            ? "wear.stay-out.place"
+                                    : stopped.byList()
+                                            ? "wear.stay-out.list"
                                             : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
                     ""));
+            advice.cautions().stream()
+                    .filter(c -> c.subject().equals("rescue-set"))
+                    .forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
             stopped.after()
                     .forEach(r -> lines.add(spoken.sentence(Sign.NONE, r, "").after(spoken.say("wear.after"))));
         }
@@ -185,15 +188,21 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                 .ifPresent(c -> lines.add(new Line.Says(
                         Sign.LEAVE,
                         Spoken.sentenceCase(spoken.answer("class-in-hand", c)) + ": "
-                                + spoken.say("wear.not-for-this-work"),
+                                + spoken.say(byChoice() ? "wear.not-counted" : "wear.not-for-this-work"),
                         spoken.words()
                                 .sayOr("wear.other-code." + advice.codeUsed().id(), spoken.say("wear.other-code")))));
+    }
+
+    private boolean byChoice() {
+        return advice.status() == Status.COMPLETE && !advice.byChoice().isEmpty();
     }
 
     private void undecided(List<Line> lines) {
         List<Respirator> undecided = advice.with(Suitability.UNDECIDED);
         if (advice.status() == Status.COMPLETE) {
-            advice.byChoice().forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
+            advice.byChoice().stream()
+                    .map(c -> spoken.sentence(c.subject().equals("nothing-required") ? Sign.NONE : Sign.ITEM, c, ""))
+                    .forEach(lines::add);
             return;
         }
         if (advice.status() == Status.DO_NOT_ENTER) {

@@ -6,6 +6,8 @@ public enum Sign {
     NONE("", ""),
     /** An act, to tick when it is done. */
     ACT("[ ]", "\u2610"),
+    /** One of several answers, of which one is chosen. */
+    CHOICE("( )", "\u25cb"),
     /** Danger: leave at once, or do not use it. */
     LEAVE("!", "!"),
     /** Still to be answered. */

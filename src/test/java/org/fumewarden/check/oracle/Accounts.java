@@ -134,7 +134,13 @@ record Accounts(Case facts, Levels levels, Floors floors) implements Family {
             return !facts.principalAgents().contains(account.agent());
         }
         BigDecimal level = account.level().orElseThrow();
-        return most(account).filter(m -> m.compareTo(level) <= 0).isPresent() && within(account, worn);
+        return judgedWhole(account) && within(account, worn)
+                || most(account).filter(m -> m.compareTo(level) <= 0).isPresent() && within(account, worn);
+    }
+
+    /** True when somebody judged the whole that it is a part of. */
+    private boolean judgedWhole(Account account) {
+        return facts.said(Judged.class).stream().anyMatch(j -> facts.in("part-of-" + j.agent(), account.agent()));
     }
 
     /** True when the level is within the limit times what is worn in any case, which holds no gas. */
