@@ -11,10 +11,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.ProgramFile;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.TypedApart;
 import org.fumewarden.codes.WrittenCell;
-import org.fumewarden.model.ProgramFile;
 
 /**
  * Values of the tables typed a second time from the documents, apart from the tables, each with its source; they ship with the

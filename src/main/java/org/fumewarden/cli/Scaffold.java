@@ -19,9 +19,9 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.ProgramFile;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.Phase;
-import org.fumewarden.model.ProgramFile;
 
 /** Writes the files with which a new code or rule begins. It never writes over a file. */
 final class Scaffold {

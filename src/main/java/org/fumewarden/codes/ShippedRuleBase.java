@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.fumewarden.model.ProgramFile;
 import org.yaml.snakeyaml.nodes.Node;
 
 /**

@@ -1,6 +1,6 @@
 package org.fumewarden.report;
 
-import org.fumewarden.model.ProgramFile;
+import org.fumewarden.codes.ProgramFile;
 
 /** The JSON Schema of advice. */
 public final class AdviceSchema {

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.codes.Located;
+import org.fumewarden.codes.ProgramFile;
 import org.fumewarden.codes.YamlFiles;
-import org.fumewarden.model.ProgramFile;
 
 /** A table of the training room. It teaches: no rule reads it, and it decides nothing. */
 final class WordTable {

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fumewarden.model.ProgramFile;
+import org.fumewarden.codes.ProgramFile;
 
 /** The files of the page, all named here and read once: a path that is not in the list leads nowhere. */
 final class PageFiles {

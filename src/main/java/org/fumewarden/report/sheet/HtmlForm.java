@@ -1,7 +1,7 @@
 package org.fumewarden.report.sheet;
 
 import java.util.List;
-import org.fumewarden.model.ProgramFile;
+import org.fumewarden.codes.ProgramFile;
 import org.fumewarden.report.html.Markup;
 import org.fumewarden.report.html.QrCode;
 

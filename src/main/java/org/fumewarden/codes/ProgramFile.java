@@ -1,4 +1,4 @@
-package org.fumewarden.model;
+package org.fumewarden.codes;
 
 import java.io.IOException;
 import java.io.InputStream;
