@@ -18,6 +18,13 @@ public record DangerLevel(RowRef ref, String agent, BigDecimal value, Unit unit,
         return level.compareTo(value) >= 0;
     }
 
+    /** True when a stated limit, in whatever unit it was given, is at or above this level. */
+    public boolean reachedBy(StatedLimit limit, Agent about, Threshold molarVolume) {
+        return Concentrations.convert(limit.value(), limit.unit(), unit, about, molarVolume)
+                        .compareTo(value)
+                >= 0;
+    }
+
     /** True when so many times the exposure is at or above this level. */
     public boolean reachedByPeak(Exposure average, Threshold times, Agent about, Threshold molarVolume) {
         BigDecimal level = Concentrations.convert(average.level(), average.unit(), unit, about, molarVolume);
