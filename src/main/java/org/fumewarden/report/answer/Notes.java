@@ -18,7 +18,7 @@ import org.fumewarden.report.sheet.Sign;
 final class Notes {
     private static final String UNSTATED = "see docs/sources.yaml";
     private static final String PRACTICE = "practice";
-    private static final String DEFINITIONS = "fumewarden";
+    static final String DEFINITIONS = "fumewarden";
     private static final Set<String> OURS = Set.of(PRACTICE, DEFINITIONS);
 
     private final Map<String, Document> documents;

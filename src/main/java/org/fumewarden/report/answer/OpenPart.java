@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.OpenQuestion;
@@ -15,6 +16,7 @@ import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Doubt;
 import org.fumewarden.model.Exposure;
+import org.fumewarden.model.NoneStated;
 import org.fumewarden.model.StatedLimit;
 import org.fumewarden.model.Stop;
 import org.fumewarden.model.Trait;
@@ -33,12 +35,13 @@ record OpenPart(Advice advice, Spoken spoken) {
         List<Line> lines = new ArrayList<>();
         Map<String, List<String>> levels = new LinkedHashMap<>();
         Map<String, List<String>> proofs = new LinkedHashMap<>();
-        Set<String> lookUp = new LinkedHashSet<>();
+        Map<String, Set<String>> limits = new TreeMap<>();
         List<OpenQuestion> others = new ArrayList<>();
         for (OpenQuestion question : asked()) {
             String[] parts = question.question().split("\\.");
             if (parts.length == 3 && parts[0].equals("exposures") && parts[2].equals("limit")) {
-                lookUp.add(spoken.agent(parts[1]) + times(parts[1]));
+                limits.computeIfAbsent(searched(parts[1]) ? "open.set" : "open.look-up", k -> new LinkedHashSet<>())
+                        .add(spoken.agent(parts[1]) + times(parts[1]));
             } else if (parts.length == 3 && parts[0].equals("exposures")) {
                 (byProofOnly(parts[1]) ? proofs : levels)
                         .computeIfAbsent(parts[1], a -> new ArrayList<>())
@@ -59,10 +62,14 @@ record OpenPart(Advice advice, Spoken spoken) {
         }
         missing("open.measure", levels, lines);
         missing("open.prove", proofs, lines);
-        if (!lookUp.isEmpty()) {
-            lines.add(new Line.Says(Sign.OPEN, spoken.say("open.look-up") + ":", String.join("; ", lookUp) + "."));
-        }
+        limits.forEach((key, agents) ->
+                lines.add(new Line.Says(Sign.OPEN, spoken.say(key) + ":", String.join("; ", agents) + ".")));
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("open", spoken.say("page.open"), lines));
+    }
+
+    private boolean searched(String agent) {
+        return advice.inputs().stream()
+                .anyMatch(i -> i instanceof NoneStated none && none.agent().equals(agent));
     }
 
     /** The averaging times of the stated levels that no stated limit stands beside. */

@@ -107,6 +107,15 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .distinct();
     }
 
+    /** True for a least factor that no document of the code sets. */
+    private boolean isOurs(Need need) {
+        return need.basis().equals("floor")
+                && advice.trail()
+                        .concluding(Need.class)
+                        .filter(s -> s.conclusion().equals(need))
+                        .allMatch(s -> s.citation().source().equals(Notes.DEFINITIONS));
+    }
+
     private List<String> cells(Need need) {
         return List.of(
                 Spoken.sentenceCase(spoken.agent(need.subject())),
@@ -116,7 +125,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 "",
                 "",
                 Spoken.figure(need.value()),
-                spoken.say("air.basis." + need.basis()),
+                spoken.say("air.basis." + (isOurs(need) ? "practice" : need.basis())),
                 "");
     }
 }
