@@ -52,6 +52,11 @@ public final class ChainAudit {
                 + ": note it elsewhere, since a cut-off end leaves no trace here.");
         chain.firstFromTheFuture(now).ifPresent(this::fault);
         signatures();
+        if (expect.isEmpty() && witness.isEmpty()) {
+            lines.add("Not borne out from another place: "
+                    + (rules.key().isPresent() ? "who holds the key" : "who can write this folder")
+                    + " can write every entry anew. Give a witness or a hash that was noted.");
+        }
         expect.ifPresent(hash -> expect(hash, entries));
         witness.ifPresent(w -> witness(w, entries));
         reviews(entries);
@@ -72,11 +77,14 @@ public final class ChainAudit {
     }
 
     private void signatures() {
-        rules.key().ifPresent(key -> chain.firstUnsigned(key)
+        rules.key()
                 .ifPresentOrElse(
-                        u -> fault("NOT SIGNED by this key: " + u + "."),
-                        () -> lines.add("Signed: the signature of every entry fits the key "
-                                + Signatures.fingerprint(key) + ".")));
+                        key -> chain.firstUnsigned(key)
+                                .ifPresentOrElse(
+                                        u -> fault("NOT SIGNED by this key: " + u + "."),
+                                        () -> lines.add("Signed: the signature of every entry fits the key "
+                                                + Signatures.fingerprint(key) + ".")),
+                        () -> lines.add("No signature was checked: no key was given, and a hash names no author."));
     }
 
     private void expect(String hash, List<KeptAdvice> entries) {

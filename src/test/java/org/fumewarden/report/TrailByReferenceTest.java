@@ -43,7 +43,7 @@ final class TrailByReferenceTest {
     /** Tours that miss the aim; the largest has twelve readings of nine agents. */
     private static final int ABOVE_AIM = 8;
 
-    private static final int LARGEST = 68_000;
+    private static final int LARGEST = 69_000;
     private static final int LARGEST_INCOMPLETE = 200_000;
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Map<String, Advisor> ADVISORS = new TreeMap<>();

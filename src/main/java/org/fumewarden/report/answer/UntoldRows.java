@@ -91,8 +91,17 @@ record UntoldRows(Advice advice, Spoken spoken) {
                         Spoken.level(bound.level()) + " " + bound.unit(),
                         Spoken.level(bound.limit()),
                         Spoken.figure(ratio(bound)),
-                        spoken.say("air.kind.bounded"),
+                        spoken.say(isAssumedPeak(bound) ? "air.kind.peak" : "air.kind.bounded"),
                         ""));
+    }
+
+    /** True for a multiple of a shift average, which the highest quarter of an hour can still pass. */
+    private boolean isAssumedPeak(Bound bound) {
+        return advice.trail()
+                .concluding(Bound.class)
+                .filter(s -> s.conclusion().equals(bound))
+                .flatMap(s -> s.premises().stream())
+                .anyMatch(p -> p.address().endsWith("/peak-over-average"));
     }
 
     private static BigDecimal ratio(Bound bound) {
