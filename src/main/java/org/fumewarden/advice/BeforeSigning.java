@@ -19,7 +19,6 @@ import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
-import org.fumewarden.codes.Document;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
@@ -64,7 +63,6 @@ final class BeforeSigning {
     private final ExposureTables figures;
     private final CodeBook book;
     private final RowInWords words;
-    private final Map<String, Document> documents;
     private final Trail trail;
     private final RequiredFactor required;
     private final Status status;
@@ -89,7 +87,6 @@ final class BeforeSigning {
         this.figures = figures;
         this.book = book;
         this.words = new RowInWords(book.vocabulary());
-        this.documents = book.documents();
         this.trail = trail;
         this.required = required;
         this.status = status;
@@ -128,6 +125,7 @@ final class BeforeSigning {
     private Stream<ToCompare> ofOrganisation(Upshot now, WithOther other, LocalDate day) {
         return figures.every()
                 .filter(row -> row.ref().citation().isOfOrganisation())
+                .sorted(Comparator.comparing(row -> row.ref().address()))
                 .filter(row -> !isChanged(row) || !read.contains(row.ref().address()))
                 .flatMap(row -> {
                     Optional<Row> shipped =
@@ -140,9 +138,8 @@ final class BeforeSigning {
 
     /** The rows of the program that this folder has not, and with which the answer is another. */
     private Stream<ToCompare> deleted(Upshot now, WithOther other, LocalDate day) {
-        Set<String> own = figures.every().map(row -> row.ref().address()).collect(Collectors.toSet());
         return book.program(day).values().stream()
-                .filter(row -> !own.contains(row.ref().address()))
+                .filter(row -> figures.at(row.ref().address()).isEmpty())
                 .flatMap(row -> instead(row, ToCompare.IT, now.unlike(other.upshot(row, Optional.of(row)))));
     }
 
@@ -261,13 +258,7 @@ final class BeforeSigning {
                 ? ""
                 : ToCompare.BESIDE + String.join(" or ", row.ref().beside());
         return new ToCompare(
-                row.ref().address(),
-                words.value(row) + beside,
-                documents.containsKey(cited.source())
-                        ? documents.get(cited.source()).title()
-                        : cited.source(),
-                cited.place(),
-                matters);
+                row.ref().address(), words.value(row) + beside, book.titled(cited.source()), cited.place(), matters);
     }
 
     /** What the next lower factor would change; empty when nothing. */

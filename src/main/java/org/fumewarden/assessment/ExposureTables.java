@@ -64,12 +64,9 @@ public final class ExposureTables {
         return Collections.unmodifiableSet(units.getOrDefault(agent, Set.of()));
     }
 
-    /** All rows, by their address. */
+    /** All rows, in no order. */
     public Stream<Row> every() {
-        return rows.values().stream()
-                .flatMap(List::stream)
-                .map(Row.class::cast)
-                .sorted(Comparator.comparing(row -> row.ref().address()));
+        return rows.values().stream().flatMap(List::stream).map(Row.class::cast);
     }
 
     /** The rows of a kind, in the order of tables and rows. */

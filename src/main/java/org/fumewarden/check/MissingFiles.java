@@ -37,9 +37,10 @@ public final class MissingFiles {
                 .map(TypedApart.Line::key)
                 .collect(Collectors.toSet());
         for (String part : folder.isShipped() ? List.<String>of() : folder.folders()) {
-            List<String> wanted = Stream.of("/tables/ .yaml", "/ .drl")
-                    .map(kind -> kind.split(" "))
-                    .flatMap(kind -> RuleFolder.shipped().names(part + kind[0], kind[1]).stream())
+            RuleFolder program = RuleFolder.shipped();
+            List<String> wanted = Stream.concat(
+                            program.names(part + "/tables/", ".yaml").stream(),
+                            program.names(part + "/", ".drl").stream())
                     .toList();
             for (String name : wanted) {
                 if (folder.names(name, "").isEmpty() && !typed.contains(FILES + " / " + name + " / " + WITHDRAWN)) {

@@ -35,14 +35,11 @@ record LevelPromises(Advisor advisor, RandomTasks tasks) {
     /** One stated level is forgotten; where something bounds it, it is told at that bound. */
     Optional<String> unknownIsNeverMilder(long seed, AtomicInteger count) {
         Task task = tasks.task(seed);
-        List<Exposure> levels = task.inputs().stream()
-                .filter(Exposure.class::isInstance)
-                .map(Exposure.class::cast)
-                .toList();
-        if (levels.isEmpty()) {
+        Optional<Exposure> level = lost(task, seed);
+        if (level.isEmpty()) {
             return Optional.empty();
         }
-        Exposure lost = levels.get(new Random(seed).nextInt(levels.size()));
+        Exposure lost = level.get();
         Advice unknown = advisor.advise(instead(task, lost, new Unknown(lost.path(), lost.path())));
         Optional<Bound> bound = unknown.trail().all(Bound.class).stream()
                 .filter(b -> b.question().equals(lost.question()) && b.counted())
@@ -158,6 +155,15 @@ record LevelPromises(Advisor advisor, RandomTasks tasks) {
         return advice.trail().all(Account.class).stream().anyMatch(a -> a.open() && a.by().equals(question));
     }
 
+    /** One stated level of a task, by lot; empty where none is stated. */
+    private static Optional<Exposure> lost(Task task, long seed) {
+        List<Exposure> levels = task.inputs().stream()
+                .filter(Exposure.class::isInstance)
+                .map(Exposure.class::cast)
+                .toList();
+        return levels.isEmpty() ? Optional.empty() : Optional.of(levels.get(new Random(seed).nextInt(levels.size())));
+    }
+
     private Task instead(Task task, Input old, Input other) {
         return tasks.task(
                 task.inputs().stream().map(i -> i.equals(old) ? other : i).toList());
@@ -166,14 +172,11 @@ record LevelPromises(Advisor advisor, RandomTasks tasks) {
     /** One stated level is left out, or told as unknown. */
     Optional<String> deletedIsNeverMilder(long seed) {
         Task task = tasks.task(seed);
-        List<Exposure> levels = task.inputs().stream()
-                .filter(Exposure.class::isInstance)
-                .map(Exposure.class::cast)
-                .toList();
-        if (levels.isEmpty()) {
+        Optional<Exposure> level = lost(task, seed);
+        if (level.isEmpty()) {
             return Optional.empty();
         }
-        Exposure lost = levels.get(new Random(seed).nextInt(levels.size()));
+        Exposure lost = level.get();
         Advice unknown = advisor.advise(instead(task, lost, new Unknown(lost.path(), lost.path())));
         Advice deleted = advisor.advise(
                 tasks.task(task.inputs().stream().filter(i -> !i.equals(lost)).toList()));

@@ -178,12 +178,12 @@ record AirPart(Advice advice, Spoken spoken) {
         bounded.removeAll(searched);
         Set<String> minor = agents(l -> l.account().by().equals(Account.MINOR));
         minor.retainAll(bounded);
+        bounded.removeAll(minor);
         new UntoldRows(advice, spoken).floors().forEach(minor::remove);
         if (advice.status() == Status.DO_NOT_ENTER) {
             // Nothing is called low where nobody may start.
             minor.clear();
         }
-        bounded.removeAll(agents(l -> l.account().by().equals(Account.MINOR)));
         Set<String> small = agents(l -> byFigures(l.account()) && !matters(l));
         small.removeAll(agents(AirPart::matters));
         Set<String> judged = agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account()));
