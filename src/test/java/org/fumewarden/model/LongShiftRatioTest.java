@@ -30,6 +30,17 @@ final class LongShiftRatioTest {
         assertEquals(number("0.03"), ratio.level());
     }
 
+    /** Brief and Scala 1975, daily form (memory): 8 x (24 - h) / (16 x h); 10 h leave 0.7 of the limit, 12 h half, 16 h a quarter. */
+    @ParameterizedTest
+    @CsvSource({"480, 0.05", "600, 0.035", "720, 0.025", "960, 0.0125", "1440, 0.000017361111"})
+    void aLongShiftThatLeavesLessRestLowersItFurther(String minutes, String lowered) {
+        Measure shift = new Measure("shift", number(minutes), "min", "task.shift");
+        assertEquals(
+                0,
+                number(lowered)
+                        .compareTo(LIMIT.loweredForRest(shift, EIGHT_HOURS).value()));
+    }
+
     @Test
     void theLoweredLimitItselfIsNotExceeded() {
         Measure tenHours = new Measure("shift", number("600"), "min", "task.shift");
