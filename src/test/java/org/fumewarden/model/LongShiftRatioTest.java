@@ -15,7 +15,7 @@ final class LongShiftRatioTest {
     private static final RowRef REF =
             new RowRef("us-limits", "lead/twa", new Citation("29cfr1926", "1926.62(c)", "2024", Confidence.READ));
     private static final Agent LEAD =
-            new Agent(REF, "lead", "lead, inorganic", "particle", "7439-92-1", Optional.empty());
+            new Agent(REF, "lead", "lead, inorganic", "particle", "7439-92-1", Optional.empty(), "peak-over-average");
     private static final Limit LIMIT = new Limit(REF, "lead", Averaging.TWA, number("0.05"), Unit.MG_M3, "as Pb");
     private static final Threshold EIGHT_HOURS = threshold("480", "min");
     private static final Threshold MOLAR_VOLUME = threshold("24.45", "L/mol");
