@@ -7,12 +7,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.drools.model.Rule;
 import org.fumewarden.engine.Budget;
@@ -40,7 +38,6 @@ record MutantRun(Set<String> killed, Set<String> survivors, Set<String> refused)
     /** Tries mutants, but not those whose survival is known. */
     static MutantRun of(List<Mutant> mutants, Set<String> known) {
         MutantRun run = new MutantRun(new TreeSet<>(), new TreeSet<>(), new TreeSet<>());
-        List<ScenarioRun> scenarios = ShippedRuns.ALL;
         start();
         for (int from = 0; from < mutants.size(); from += BATCH) {
             List<Mutant> batch = mutants.subList(from, Math.min(mutants.size(), from + BATCH));
@@ -50,7 +47,7 @@ record MutantRun(Set<String> killed, Set<String> survivors, Set<String> refused)
                 Rule rule = rules.get(mutant.drlPackage(i));
                 String verdict = known.contains(mutant.key())
                         ? "survived as listed"
-                        : rule == null ? "refused" : verdict(mutant, rule, scenarios);
+                        : rule == null ? "refused" : verdict(mutant, rule);
                 run.set(verdict).add(mutant.key());
                 note(mutant.key() + ": " + verdict + " | " + mutant.touched());
             }
@@ -76,28 +73,27 @@ record MutantRun(Set<String> killed, Set<String> survivors, Set<String> refused)
         return MutatedRules.compile(texts);
     }
 
-    private static String verdict(Mutant mutant, Rule rule, List<ScenarioRun> scenarios) {
+    private static String verdict(Mutant mutant, Rule rule) {
         Map<String, RuleBase> changed = new HashMap<>();
         ScenarioRunner runner = new ScenarioRunner(code -> changed.computeIfAbsent(
                 code,
                 c -> MutatedRules.replace(RuleBase.shipped(c), mutant.rule().phase(), rule)));
-        for (Path file : inOrder(mutant.rule(), scenarios)) {
-            Budget.allow(MOST_STEPS);
-            if (breaks(runner, file)) {
-                return (Budget.left() < 0 ? "killed, endless work in " : "killed by ") + file.getFileName();
-            }
-        }
-        return "survived";
+        return inOrder(mutant.rule())
+                .filter(file -> {
+                    Budget.allow(MOST_STEPS);
+                    return breaks(runner, file);
+                })
+                .findFirst()
+                .map(file -> (Budget.left() < 0 ? "killed, endless work in " : "killed by ") + file.getFileName())
+                .orElse("survived");
     }
 
-    private static Set<Path> inOrder(WrittenRule rule, List<ScenarioRun> scenarios) {
-        Set<Path> files = new LinkedHashSet<>();
-        Stream.<Predicate<ScenarioRun>>of(
-                        run -> run.file().getFileName().toString().startsWith(rule.id()),
+    private static Stream<Path> inOrder(WrittenRule rule) {
+        return ShippedRuns.tellingOf(
+                rule.id(),
+                List.of(
                         run -> run.silent().contains(rule.id()) || run.fired().contains(rule.id()),
-                        run -> RuleBase.shipped(code(run)).book().folders().contains(rule.folder()))
-                .forEach(wanted -> scenarios.stream().filter(wanted).forEach(run -> files.add(run.file())));
-        return files;
+                        run -> RuleBase.shipped(code(run)).book().folders().contains(rule.folder())));
     }
 
     private static String code(ScenarioRun run) {

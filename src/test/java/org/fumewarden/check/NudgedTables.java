@@ -69,7 +69,7 @@ final class NudgedTables {
     private Stream<ScenarioRun> readers(TableCell was, TableCell becomes) {
         if (was.cell().equals("order")) {
             Set<String> both = Set.of(device(was), device(becomes));
-            return ShippedRuns.ALL.stream()
+            return ShippedRuns.all().stream()
                     .filter(run -> run.advice().orElseThrow().recommended().map(Respirator::deviceClass).stream()
                             .anyMatch(both::contains));
         }
@@ -77,15 +77,15 @@ final class NudgedTables {
         Predicate<ScenarioRun> reads = run -> run.advice().orElseThrow().trail().steps().stream()
                 .flatMap(s -> s.premises().stream())
                 .anyMatch(p -> addresses.contains(p.address()));
-        Set<String> rules = ShippedRuns.ALL.stream()
+        Set<String> rules = ShippedRuns.all().stream()
                 .filter(reads)
                 .flatMap(run -> run.advice().orElseThrow().trail().steps().stream())
                 .filter(s -> s.premises().stream().anyMatch(p -> addresses.contains(p.address())))
                 .map(s -> s.rule())
                 .collect(Collectors.toCollection(TreeSet::new));
         return Stream.concat(
-                ShippedRuns.ALL.stream().filter(reads),
-                ShippedRuns.ALL.stream().filter(run -> run.silent().stream().anyMatch(rules::contains)));
+                ShippedRuns.all().stream().filter(reads),
+                ShippedRuns.all().stream().filter(run -> run.silent().stream().anyMatch(rules::contains)));
     }
 
     private static String device(TableCell cell) {

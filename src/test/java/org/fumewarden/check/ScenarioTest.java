@@ -22,7 +22,7 @@ import org.junit.jupiter.api.TestFactory;
 final class ScenarioTest {
     @TestFactory
     Stream<DynamicTest> everyScenarioIsAsExpected() {
-        return ShippedRuns.ALL.stream()
+        return ShippedRuns.all().stream()
                 .map(run -> DynamicTest.dynamicTest(
                         ShippedRuns.FOLDER.relativize(run.file()).toString(),
                         run.file().toUri(),
@@ -31,7 +31,7 @@ final class ScenarioTest {
 
     @Test
     void everyRuleFiresSomewhereAndIsSilentSomewhere() {
-        List<ScenarioRun> runs = ShippedRuns.ALL;
+        List<ScenarioRun> runs = ShippedRuns.all();
         Coverage coverage = Coverage.of(RuleBaseCheck.rules(RuleFolder.shipped()), runs);
         System.out.println(coverage.counts());
         String missing = Stream.concat(

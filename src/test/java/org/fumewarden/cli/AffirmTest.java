@@ -9,12 +9,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.lang3.ArrayUtils;
 import org.fumewarden.check.EditedRules;
 import org.fumewarden.check.RuleBaseCheck;
 import org.fumewarden.codes.Affirmations;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -154,12 +154,13 @@ final class AffirmTest {
         affirm("gb-limits#tin/twa", REVIEWER, "the list", "2026-03-02");
         Path file = folder.resolve("affirmations.yaml");
         Files.writeString(file, Files.readString(file).replace("2026-03-02", "2130-01-01"));
-        for (String[] command :
-                new String[][] {{"check", "--code", "gb"}, {"advise", "scenarios/tours/stainless-brackets.yaml"}}) {
-            CommandRun run = CommandRun.of(ArrayUtils.addAll(command, "--rules", rules.toString()));
-            assertEquals(2, run.exit());
-            assertTrue((run.out() + run.err()).contains("was compared on a day to come: 2130-01-01"), run.out());
-        }
+        String toCome = "was compared on a day to come: 2130-01-01";
+        CommandRun run =
+                CommandRun.of("advise", "scenarios/tours/stainless-brackets.yaml", "--rules", rules.toString());
+        assertEquals(2, run.exit());
+        assertTrue(run.err().contains(toCome), run.err());
+        List<Problem> found = Affirmations.toCome(RuleFolder.at(rules), LocalDate.now());
+        assertTrue(found.toString().contains(toCome), found.toString());
         Files.writeString(file, Files.readString(file).replace(REVIEWER, ""));
         assertTrue(voided().contains("says nothing"), voided());
     }

@@ -19,8 +19,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fumewarden.Extent;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
@@ -33,7 +31,6 @@ import org.fumewarden.model.Settlement;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sheet;
@@ -48,7 +45,8 @@ final class AnswerPageTest {
     private static final Path PAGES = Path.of("src/test/resources/org/fumewarden/report/pages");
     private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
     private static final Map<Path, Advice> ADVICE = new ConcurrentHashMap<>();
-    private static final int LINES = 62;
+    /** "About 60", with room for the rows at or above a tenth of their limit and one line of when duties fall due. */
+    private static final Map<String, Integer> LINES = Map.of("en", 62, "de", 64);
     /** A page full of agents in a language of long words. */
     private static final int LINES_FULL = 69;
 
@@ -85,9 +83,12 @@ final class AnswerPageTest {
     @ParameterizedTest
     @MethodSource("tours")
     void thePageIsAboutSixtyLinesOfNinetyCharacters(Path tour) {
-        List<String> lines = TextForm.write(sheet(tour, "en", false)).lines().toList();
-        assertTrue(lines.size() <= LINES, tour + " has " + lines.size() + " lines");
-        lines.forEach(l -> assertTrue(l.length() <= TextForm.WIDTH, tour + ": " + l));
+        LINES.forEach((language, most) -> {
+            List<String> lines =
+                    TextForm.write(sheet(tour, language, false)).lines().toList();
+            assertTrue(lines.size() <= most, tour + " " + language + " has " + lines.size() + " lines");
+            lines.forEach(l -> assertTrue(l.length() <= TextForm.WIDTH, tour + ": " + l));
+        });
     }
 
     /** The pages were read by a person; DEVELOPERS.md says how they are written anew. The hashes differ with every rule. */
@@ -148,21 +149,6 @@ final class AnswerPageTest {
                             speech.spelt(Words.in(language).names().getOrDefault(name, names.getOrDefault(name, name)));
                     assertTrue(air.contains(said.toLowerCase(Locale.ROOT)), story + " " + language + " " + said + air);
                 }
-            }
-        }
-    }
-
-    private static List<Path> someTours() {
-        return Extent.sample(tours().toList(), Path::toString, Extent.of(4, Extent.ALL, Extent.ALL));
-    }
-
-    @ParameterizedTest
-    @MethodSource("someTours")
-    void thePageIsOneSheetOfPaper(Path tour) throws IOException {
-        for (String language : List.of("en", "de")) {
-            byte[] pdf = PdfSheet.write(HtmlForm.write(sheet(tour, language, false)));
-            try (PDDocument document = Loader.loadPDF(pdf)) {
-                assertEquals(1, document.getNumberOfPages(), tour + " " + language);
             }
         }
     }
