@@ -93,8 +93,9 @@ public final class TaskReader {
         }
         withinTheShift(inputs, places);
         Map<String, Located> top = vocabulary.told(root.entries());
-        String title =
-                Optional.ofNullable(top.get("title")).map(TaskReader::title).orElse("Task without a title");
+        String title = Optional.ofNullable(root.entries().get("title"))
+                .map(TaskReader::title)
+                .orElse("Task without a title");
         LocalDate day = TaskDay.read(root, on);
         inputs.stream()
                 .filter(Answer.class::isInstance)
