@@ -88,23 +88,25 @@ public final class Assessor {
                 figures.value("lapse-rate"),
                 figures.value("exponent"),
                 figures.value("highest-altitude"));
-        Optional<BigDecimal> told = altitude();
-        BigDecimal height = told.orElseGet(() -> BigDecimal.valueOf((long) figures.value("thin-air")));
+        OptionalDouble told = altitude();
         Function<Double, BreathDemand> at = metres -> BreathDemand.of(
                 id -> Optional.ofNullable(rates.get(id)).orElseThrow(() -> ExposureTables.absent(id)),
                 air,
                 word("work-rate"),
                 word("speech"),
-                OptionalDouble.of(told.map(BigDecimal::doubleValue).orElse(metres)));
-        BreathDemand demand = at.apply(height.doubleValue());
+                OptionalDouble.of(told.orElse(metres)));
+        BreathDemand demand = at.apply(0.0);
         return new Breath(
                 demand.work().id(),
                 demand.speech() ? "while-talking" : "if-nobody-talks",
-                height,
-                BigDecimal.valueOf(at.apply(0.0).peak()),
                 BigDecimal.valueOf(demand.peak()),
-                BigDecimal.valueOf(at.apply(air.highestAltitude()).peak()),
+                whole(at.apply(figures.value("thin-air"))),
+                whole(at.apply(air.highestAltitude())),
                 "task.work-rate");
+    }
+
+    private static BigDecimal whole(BreathDemand demand) {
+        return BigDecimal.valueOf((long) Math.ceil(demand.peak()));
     }
 
     private Optional<String> word(String question) {
@@ -116,12 +118,12 @@ public final class Assessor {
                 .findFirst();
     }
 
-    private Optional<BigDecimal> altitude() {
+    private OptionalDouble altitude() {
         return task.inputs().stream()
                 .filter(Measure.class::isInstance)
                 .map(Measure.class::cast)
                 .filter(m -> m.question().equals("altitude"))
-                .map(Measure::value)
+                .mapToDouble(m -> m.value().doubleValue())
                 .findFirst();
     }
 
