@@ -30,6 +30,8 @@ import org.fumewarden.task.RegisterNote;
 
 /** How far the advice may be relied on, and for which work it holds: what was told, so that it cannot hang beside another job. */
 record StatePart(Advice advice, Spoken spoken) {
+    private static final String HEIGHT = "altitude";
+
     /** Questions whose answers name the job, in the order in which they are told. */
     private static final List<String> TOLD = List.of(
             "process",
@@ -43,6 +45,7 @@ record StatePart(Advice advice, Spoken spoken) {
             "time-on-task",
             "shift",
             "oxygen",
+            HEIGHT,
             "vessel",
             "gas-test",
             "gas-test-time");
@@ -198,9 +201,17 @@ record StatePart(Advice advice, Spoken spoken) {
                     .sayOr(
                             "told." + question + "." + answer.value(),
                             spoken.say("told." + question, answer(question, answer.value()))));
-        } else if (input instanceof Measure measure && measure.question().equals(question)) {
+        } else if (input instanceof Measure measure
+                && measure.question().equals(question)
+                && (!question.equals(HEIGHT) || thinAir())) {
             told.add(spoken.say("told." + question, Spoken.amount(measure)));
         }
+    }
+
+    /** A height below that changes nothing on the page. */
+    private boolean thinAir() {
+        return advice.trail().all(Caution.class).stream()
+                .anyMatch(c -> c.topic().equals(HEIGHT));
     }
 
     /** False for no container, and for a coating that was not stripped, and where there is none: the coating itself is told. */
