@@ -181,7 +181,8 @@ public final class TaskSchema {
 
     private static ObjectNode exposures(Collection<String> agents) {
         ObjectNode list = NODES.objectNode();
-        list.put("type", "array");
+        list.put("type", "array")
+                .put("description", "Levels taken where the welder breathes, outside visor, hood or mask");
         ObjectNode item = list.putObject("items");
         item.put("type", "object");
         item.putArray("required").add("agent");

@@ -20,6 +20,7 @@ import org.fumewarden.codes.Document;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Offer;
 import org.fumewarden.model.Row;
+import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
@@ -83,6 +84,9 @@ final class Annex {
 
     private List<Line> accounts() {
         List<Line> lines = new ArrayList<>(new AirPart(advice, spoken).all(places::of));
+        if (advice.accounts().stream().anyMatch(l -> l.account().kind() == Settlement.COMPARED)) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("air.outside")));
+        }
         lines.addAll(places.dangerous());
         return lines;
     }
