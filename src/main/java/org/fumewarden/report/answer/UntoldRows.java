@@ -118,6 +118,14 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .distinct();
     }
 
+    /** What a row says a least factor or a sum rests on. */
+    private String basis(Need need) {
+        if (need.statistic().equals(Need.UNTIL_MEASURED)) {
+            return "kept";
+        }
+        return isOurs(need) ? "practice" : need.basis();
+    }
+
     /** True for a least factor that no document of the code sets. */
     private boolean isOurs(Need need) {
         return need.basis().equals("floor")
@@ -136,7 +144,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 "",
                 "",
                 Spoken.figure(need.value()),
-                spoken.say("air.basis." + (isOurs(need) ? "practice" : need.basis())),
+                spoken.say("air.basis." + basis(need)),
                 "");
     }
 }
