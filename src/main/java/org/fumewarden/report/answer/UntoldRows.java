@@ -9,10 +9,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Bound;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.trail.Step;
@@ -118,13 +121,24 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .distinct();
     }
 
-    /** True for a least factor that no document of the code sets. */
-    private boolean isOurs(Need need) {
-        return need.basis().equals("floor")
-                && advice.trail()
-                        .concluding(Need.class)
-                        .filter(s -> s.conclusion().equals(need))
-                        .allMatch(s -> s.citation().source().equals(Notes.DEFINITIONS));
+    /** What a row says a least factor or a sum rests on. */
+    private String basis(Need need) {
+        if (need.statistic().equals(Need.UNTIL_MEASURED)) {
+            return "kept";
+        }
+        if (need.basis().equals("floor") && rests(need, c -> c.source().equals(Notes.DEFINITIONS))) {
+            return "practice";
+        }
+        return need.basis().equals("floor") && rests(need, c -> c.confidence() == Confidence.MEMORY)
+                ? "memory"
+                : need.basis();
+    }
+
+    private boolean rests(Need need, Predicate<Citation> on) {
+        return advice.trail()
+                .concluding(Need.class)
+                .filter(s -> s.conclusion().equals(need))
+                .allMatch(s -> on.test(s.citation()));
     }
 
     private List<String> cells(Need need) {
@@ -136,7 +150,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 "",
                 "",
                 Spoken.figure(need.value()),
-                spoken.say("air.basis." + (isOurs(need) ? "practice" : need.basis())),
+                spoken.say("air.basis." + basis(need)),
                 "");
     }
 }
