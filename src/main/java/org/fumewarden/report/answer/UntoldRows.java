@@ -21,6 +21,8 @@ import org.fumewarden.trail.Step;
 record UntoldRows(Advice advice, Spoken spoken) {
     private static final MathContext PRINT = new MathContext(2, RoundingMode.CEILING);
 
+    private static final Set<String> MULTIPLES = Set.of("/peak-over-average", "/quarter-hours-in-8-h");
+
     /**
      * The rows.
      *
@@ -101,7 +103,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .concluding(Bound.class)
                 .filter(s -> s.conclusion().equals(bound))
                 .flatMap(s -> s.premises().stream())
-                .anyMatch(p -> p.address().endsWith("/peak-over-average"));
+                .anyMatch(p -> MULTIPLES.stream().anyMatch(p.address()::endsWith));
     }
 
     private static BigDecimal ratio(Bound bound) {

@@ -24,6 +24,7 @@ import org.fumewarden.trail.Step;
 record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     private static final int FEW = 2;
     private static final Set<String> OF_THE_TEAM = Set.of("rescue", "fire");
+    private static final String ANOTHER_UNIT = "another-unit";
     private static final String LOW_OXYGEN = "oxygen-deficient";
 
     Part write() {
@@ -132,6 +133,14 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
         lines.add(new Line.Says(sign, name + ": " + spoken.say("wear." + unit.condition()), heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
+        interim(true).forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
+    }
+
+    /** What is ordered while questions are open: of the unit alone, or of the work. */
+    private List<Reason> interim(boolean ofUnit) {
+        return advice.interim().stream()
+                .filter(i -> i.subject().equals(ANOTHER_UNIT) == ofUnit)
+                .toList();
     }
 
     /** A class that lies ready and is ruled out is said where the eye looks for what to wear. */
@@ -217,7 +226,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                     new Line.Says(Sign.NONE, spoken.say(noneSoFar ? "wear.none-so-far" : "wear.nothing-cleared"), ""));
         }
         if (ordered) {
-            advice.interim().forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
+            interim(false).forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
         }
         names("wear.may-do", noneSoFar ? List.of() : undecided, lines);
     }
