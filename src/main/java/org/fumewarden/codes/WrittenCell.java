@@ -93,7 +93,7 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
 
     /** True for a cell that says what a row gives, not where it stands nor when it holds. */
     public boolean isValue() {
-        return !PLACE.contains(cell) && !cell.equals("until");
+        return kind.equals("clauses") || !PLACE.contains(cell) && !cell.equals("until");
     }
 
     /** The folder of the rule base in which its table stands. */
