@@ -100,8 +100,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
         return advice.trail()
                 .concluding(Bound.class)
                 .filter(s -> s.conclusion().equals(bound))
-                .flatMap(s -> s.premises().stream())
-                .anyMatch(p -> p.address().endsWith("/peak-over-average"));
+                .anyMatch(s -> restsOn(s, "peak-over-average"));
     }
 
     private static BigDecimal ratio(Bound bound) {
@@ -116,13 +115,23 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .distinct();
     }
 
-    /** True for a least factor that no document of the code sets. */
-    private boolean isOurs(Need need) {
-        return need.basis().equals("floor")
-                && advice.trail()
-                        .concluding(Need.class)
-                        .filter(s -> s.conclusion().equals(need))
-                        .allMatch(s -> s.citation().source().equals(Notes.DEFINITIONS));
+    /** Who sets a least factor: the code, the code that orders a respirator without naming a factor, or nobody but us. */
+    private String basis(Need need) {
+        if (!need.basis().equals("floor")) {
+            return need.basis();
+        }
+        List<Step> steps = advice.trail()
+                .concluding(Need.class)
+                .filter(s -> s.conclusion().equals(need))
+                .toList();
+        if (steps.stream().allMatch(s -> s.citation().source().equals(Notes.DEFINITIONS))) {
+            return "practice";
+        }
+        return steps.stream().anyMatch(s -> restsOn(s, "smallest-factor")) ? "ordered" : "floor";
+    }
+
+    private static boolean restsOn(Step step, String threshold) {
+        return step.premises().stream().anyMatch(p -> p.address().matches(".*[#/]" + threshold));
     }
 
     private List<String> cells(Need need) {
@@ -134,7 +143,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 "",
                 "",
                 Spoken.figure(need.value()),
-                spoken.say("air.basis." + (isOurs(need) ? "practice" : need.basis())),
+                spoken.say("air.basis." + basis(need)),
                 "");
     }
 }
