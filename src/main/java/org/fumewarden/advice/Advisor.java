@@ -33,6 +33,7 @@ public final class Advisor {
     private static final int DAYS_KEPT = 25;
 
     private final RuleBase base;
+    private final Set<String> silent;
     private final Engine engine;
     private final Map<LocalDate, ExposureTables> days = new ConcurrentHashMap<>();
 
@@ -44,6 +45,7 @@ public final class Advisor {
     /** An advisor in which some rules are silent, for proving that each of them matters. */
     public Advisor(RuleBase base, Set<String> switchedOff) {
         this.base = base;
+        this.silent = switchedOff;
         this.engine = new Engine(base, switchedOff);
     }
 
@@ -58,6 +60,10 @@ public final class Advisor {
      * @throws InputException when a level has a unit that its limits cannot be compared with
      */
     public Advice advise(Task task) {
+        RuleBase then = base.on(task.on());
+        if (!then.equals(base)) {
+            return new Advisor(then, silent).advise(task);
+        }
         held(task, figures(task.on()));
         return advise(task, figures(task.on()), assess(task), this::decide, true);
     }

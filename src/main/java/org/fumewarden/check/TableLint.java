@@ -38,6 +38,7 @@ import org.fumewarden.model.Threshold;
 /** The rows of one code's tables: what they name must exist, and no two may answer the same question. */
 final class TableLint {
     private static final Set<String> HOLDINGS = Set.of("particles", "gas", "combined", "any");
+    private static final Set<String> PEAKS = Set.of("peak-over-average", "quarter-hours-in-8-h");
 
     private final CodeBook book;
     private final Set<String> rules;
@@ -140,7 +141,9 @@ final class TableLint {
         Row row = dated.row();
         int line = dated.line();
         secondCopy(table, dated);
-        if (row instanceof Limit limit) {
+        if (row instanceof Agent agent) {
+            known(table, line, "highest", agent.highest(), PEAKS);
+        } else if (row instanceof Limit limit) {
             known(table, line, "agent", limit.agent(), agents);
         } else if (row instanceof DangerLevel danger) {
             known(table, line, "agent", danger.agent(), agents);

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
@@ -82,7 +83,8 @@ final class DrillTasks {
         }
         wanted.forEach(t -> rounds.add(maker.made(code(), options.on().orElseGet(today), t, difficulty, number)));
         if (beforeUse != null) {
-            rounds.add(HandsOn.round(options.advisor(code()).base().book(), beforeUse, words, number));
+            CodeBook book = options.advisor(code()).base().book();
+            rounds.add(HandsOn.round(book, options.on().orElseGet(today), beforeUse, words, number));
         }
         if (rounds.isEmpty() && !skippedFiles) {
             throw wrong("drill", "has no task.", "name a file or a folder, or add --code gb --topic gas.");

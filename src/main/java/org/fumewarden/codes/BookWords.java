@@ -1,9 +1,11 @@
 package org.fumewarden.codes;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Row;
@@ -38,11 +40,24 @@ final class BookWords {
         return new Vocabulary(questions, catalogues, names, aliases);
     }
 
+    /** The rows of ids that are named otherwise on other days. */
+    static List<DatedRow> renamed(List<DatedRow> rows) {
+        return rows.stream()
+                .filter(r -> r.from().isAfter(LocalDate.EPOCH) || r.until().isBefore(CodeSummary.NEVER))
+                .filter(r -> name(r.row()).isPresent())
+                .collect(Collectors.groupingBy(r -> r.row().ref().address()))
+                .values()
+                .stream()
+                .filter(same -> same.stream().map(r -> name(r.row())).distinct().count() > 1)
+                .flatMap(List::stream)
+                .toList();
+    }
+
     private static void put(Map<String, Map<String, String>> catalogues, String catalogue, String id, String name) {
         catalogues.computeIfAbsent(catalogue, k -> new LinkedHashMap<>()).put(id, name);
     }
 
-    private static Optional<Map.Entry<String, String>> name(Row row) {
+    static Optional<Map.Entry<String, String>> name(Row row) {
         return row instanceof Agent agent
                 ? Optional.of(Map.entry(agent.id(), agent.name()))
                 : row instanceof DeviceClass device

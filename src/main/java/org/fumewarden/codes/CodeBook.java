@@ -29,6 +29,7 @@ public final class CodeBook {
     private final List<TableFile> tables;
     private final List<DatedRow> all;
     private final List<DatedRow> ending;
+    private final List<DatedRow> renamed;
     private final NavigableSet<LocalDate> days;
     private final Map<LocalDate, Set<Row>> turned = new ConcurrentHashMap<>();
     private final EditedRows edited;
@@ -55,6 +56,7 @@ public final class CodeBook {
         this.all = tables.stream().flatMap(t -> t.rows().stream()).toList();
         this.ending =
                 all.stream().filter(r -> r.until().isBefore(CodeSummary.NEVER)).toList();
+        this.renamed = BookWords.renamed(all);
         this.days = all.stream()
                 .flatMap(r -> Stream.of(r.from(), r.until()))
                 .filter(d -> d.isAfter(LocalDate.EPOCH) && d.isBefore(CodeSummary.NEVER))
@@ -244,6 +246,16 @@ public final class CodeBook {
         all.putAll(names);
         Vocabulary spoken = new Vocabulary(vocabulary.questions(), vocabulary.catalogues(), all, vocabulary.aliases());
         return new CodeBook(rules, card, folders, tables, spoken, documents, revision, edited);
+    }
+
+    /** The same book with the names that its ids have on a day. */
+    public CodeBook on(LocalDate day) {
+        Map<String, String> names = new LinkedHashMap<>();
+        renamed.stream()
+                .filter(r -> r.inForce(day))
+                .flatMap(r -> BookWords.name(r.row()).stream())
+                .forEach(name -> names.put(name.getKey(), name.getValue()));
+        return vocabulary.names().entrySet().containsAll(names.entrySet()) ? this : named(names);
     }
 
     /** The days on which a row begins or ends. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Figure;
@@ -93,7 +94,9 @@ final class FigureKinds {
     }
 
     static Set<String> names() {
-        return KINDS.keySet();
+        Set<String> names = new TreeSet<>(KINDS.keySet());
+        names.add(SETS);
+        return names;
     }
 
     /** The rows of one line. */

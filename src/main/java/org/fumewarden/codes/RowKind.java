@@ -92,7 +92,8 @@ enum RowKind {
                 row.text("name"),
                 row.text("form"),
                 row.text("cas", "none"),
-                row.optionalNumber("molar-mass")));
+                row.optionalNumber("molar-mass"),
+                row.text("highest", "peak-over-average")));
     }
 
     private static List<Row> factor(RowReader row) {

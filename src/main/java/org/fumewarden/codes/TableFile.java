@@ -2,6 +2,7 @@ package org.fumewarden.codes;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.fumewarden.model.Citation;
 
 /** One table of one document. */
@@ -12,4 +13,9 @@ public record TableFile(
         Citation citation,
         LocalDate checkedOn,
         List<DatedRow> rows,
-        List<Question> questions) {}
+        List<Question> questions) {
+    /** The kinds of table there are. */
+    public static Set<String> kinds() {
+        return TableReader.kinds();
+    }
+}

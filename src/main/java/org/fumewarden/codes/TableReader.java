@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Row;
@@ -112,7 +113,8 @@ final class TableReader {
         return facts.isEmpty() && FigureKinds.contains(kind) ? Optional.of(row -> FigureKinds.read(kind, row)) : facts;
     }
 
-    private static Set<String> kinds() {
+    /** The kinds of table there are. */
+    static Set<String> kinds() {
         Set<String> kinds = new TreeSet<>(RowKind.names());
         kinds.addAll(FigureKinds.names());
         kinds.add(QUESTIONS);
@@ -176,6 +178,9 @@ final class TableReader {
         RowReader reader =
                 new RowReader(item, "questions", new Citation("questions", "-", "-", Confidence.READ), documents);
         String id = reader.text("id");
+        Stream.of("from", "until")
+                .filter(reader::has)
+                .forEach(cell -> reader.refuse(cell, cell, "a question has no days: drop it."));
         Map<String, String> choices = new LinkedHashMap<>();
         for (Located choice : reader.items("choices")) {
             choice.entries().forEach((word, name) -> choices.put(word, name.text()));

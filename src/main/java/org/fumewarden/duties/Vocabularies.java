@@ -43,7 +43,11 @@ public final class Vocabularies {
 
     /** The vocabulary of the shipped rules on a day; it is shared by all codes. */
     public static Vocabularies shipped(LocalDate day) {
-        RuleFolder folder = RuleFolder.shipped();
+        return of(RuleFolder.shipped(), day);
+    }
+
+    /** The same of other rules. */
+    public static Vocabularies of(RuleFolder folder, LocalDate day) {
         Map<String, List<String>> facts = new TreeMap<>();
         CodeBook.table(folder, TABLE).rows().stream()
                 .filter(row -> row.inForce(day))

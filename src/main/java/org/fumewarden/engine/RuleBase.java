@@ -55,6 +55,12 @@ public final class RuleBase {
         return new RuleBase(spoken, rules, new Sentences(spoken.vocabulary(), tongue));
     }
 
+    /** The same rules and tables with the names that ids have on a day. */
+    public RuleBase on(LocalDate day) {
+        CodeBook then = book.on(day);
+        return then.equals(book) ? this : new RuleBase(then, rules, sentences.naming(then.vocabulary()));
+    }
+
     /** The rule base that ships with the program, loaded once. Its rules load on, phase by phase, while it is in use. */
     public static RuleBase shipped(String code) {
         return SHIPPED.computeIfAbsent(code, RuleBase::load);

@@ -49,11 +49,23 @@ final class Sentences {
     }
 
     Sentences(Vocabulary vocabulary, Tongue tongue) {
+        this(
+                vocabulary,
+                tongue.words(),
+                tongue.sentences().entrySet().stream()
+                        .collect(Collectors.toMap(Map.Entry::getKey, e -> Template.of(e.getValue()))));
+    }
+
+    private Sentences(Vocabulary vocabulary, Map<String, String> words, Map<String, Template> own) {
         this.vocabulary = vocabulary;
         this.absences = new AbsenceWords(vocabulary);
-        this.words = tongue.words();
-        this.own = tongue.sentences().entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, e -> Template.of(e.getValue())));
+        this.words = words;
+        this.own = own;
+    }
+
+    /** The same sentences with other names of ids. */
+    Sentences naming(Vocabulary other) {
+        return new Sentences(other, words, own);
     }
 
     /** The sentence of a rule, filled. */

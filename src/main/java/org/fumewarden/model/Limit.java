@@ -19,6 +19,7 @@ public record Limit(
         Optional<BigDecimal> inMass)
         implements Row {
     private static final int LOWERED_DIGITS = 12;
+    private static final BigDecimal DAY = BigDecimal.valueOf(1440);
 
     public Limit {
         Checks.positive("value", value);
@@ -38,13 +39,24 @@ public record Limit(
 
     /** The same limit for a shift that is longer than the one it was made for: the dose stays as it was. */
     public Limit lowered(Measure shift, Threshold reference) {
-        return new Limit(
-                ref,
-                agent,
-                averaging,
-                value.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR),
-                unit,
-                fraction);
+        return reduced(value.multiply(reference.value()), shift.value());
+    }
+
+    /**
+     * The same limit for a longer shift, where the day leaves less time to recover: limit x reference x (24 h - shift) /
+     * ((24 h - reference) x shift), both in minutes; source: Brief and Scala 1975. A shift that leaves no rest counts as one
+     * that leaves a minute.
+     */
+    public Limit loweredForRest(Measure shift, Threshold reference) {
+        BigDecimal rest = DAY.subtract(shift.value()).max(BigDecimal.ONE);
+        return reduced(
+                value.multiply(reference.value()).multiply(rest),
+                DAY.subtract(reference.value()).multiply(shift.value()));
+    }
+
+    private Limit reduced(BigDecimal dividend, BigDecimal divisor) {
+        BigDecimal lower = dividend.divide(divisor, LOWERED_DIGITS, RoundingMode.FLOOR);
+        return new Limit(ref, agent, averaging, lower, unit, fraction);
     }
 
     /** The limit of 15 min that a code derives from this limit of a shift. */

@@ -24,4 +24,10 @@ public record Stretch(String agent, Averaging averaging, BigDecimal level, Unit 
     public boolean above(Exposure told, Agent about, Threshold molarVolume) {
         return Concentrations.above(level, unit, told.level(), told.unit(), about, molarVolume);
     }
+
+    /** True when the stretch proves more than so many times the average that is told. */
+    public boolean above(Exposure average, Threshold times, Agent about, Threshold molarVolume) {
+        return Concentrations.above(
+                level, unit, average.level().multiply(times.value()), average.unit(), about, molarVolume);
+    }
 }

@@ -1,5 +1,6 @@
 package org.fumewarden.training;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -39,13 +40,12 @@ public final class HandsOn {
      * A practice.
      *
      * @param book whose card decides
+     * @param day whose words count
      * @param kind of device, one of {@link #kinds()}
      * @param seed picks the faults
      */
-    public static Round round(CodeBook book, String kind, Words words, long seed) {
-        List<Term> terms = book.tables().stream()
-                .flatMap(t -> t.rows().stream())
-                .map(r -> r.row())
+    public static Round round(CodeBook book, LocalDate day, String kind, Words words, long seed) {
+        List<Term> terms = book.rows(day).stream()
                 .filter(Term.class::isInstance)
                 .map(Term.class::cast)
                 .toList();

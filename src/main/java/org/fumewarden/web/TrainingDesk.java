@@ -131,7 +131,7 @@ final class TrainingDesk {
         }
         if (topic.startsWith(HandsOn.TOPIC)) {
             String kind = topic.substring(HandsOn.TOPIC.length());
-            return HandsOn.round(library.advisor(code).base().book(), kind, words, seed);
+            return HandsOn.round(library.advisor(code).base().book(), library.today(), kind, words, seed);
         }
         int level = asked.path("difficulty").asInt(RoundMaker.EASIEST);
         if (level < RoundMaker.EASIEST || level > RoundMaker.HARDEST) {

@@ -15,7 +15,7 @@ final class LongShiftRatioTest {
     private static final RowRef REF =
             new RowRef("us-limits", "lead/twa", new Citation("29cfr1926", "1926.62(c)", "2024", Confidence.READ));
     private static final Agent LEAD =
-            new Agent(REF, "lead", "lead, inorganic", "particle", "7439-92-1", Optional.empty());
+            new Agent(REF, "lead", "lead, inorganic", "particle", "7439-92-1", Optional.empty(), "peak-over-average");
     private static final Limit LIMIT = new Limit(REF, "lead", Averaging.TWA, number("0.05"), Unit.MG_M3, "as Pb");
     private static final Threshold EIGHT_HOURS = threshold("480", "min");
     private static final Threshold MOLAR_VOLUME = threshold("24.45", "L/mol");
@@ -28,6 +28,17 @@ final class LongShiftRatioTest {
         Ratio ratio = Ratio.longShift(exposure("0.03"), LIMIT, shift, EIGHT_HOURS, LEAD, MOLAR_VOLUME);
         assertEquals(0, number(lowered).compareTo(ratio.limit()));
         assertEquals(number("0.03"), ratio.level());
+    }
+
+    /** Brief and Scala 1975, daily form (memory): 8 x (24 - h) / (16 x h); 10 h leave 0.7 of the limit, 12 h half, 16 h a quarter. */
+    @ParameterizedTest
+    @CsvSource({"480, 0.05", "600, 0.035", "720, 0.025", "960, 0.0125", "1440, 0.000017361111"})
+    void aLongShiftThatLeavesLessRestLowersItFurther(String minutes, String lowered) {
+        Measure shift = new Measure("shift", number(minutes), "min", "task.shift");
+        assertEquals(
+                0,
+                number(lowered)
+                        .compareTo(LIMIT.loweredForRest(shift, EIGHT_HOURS).value()));
     }
 
     @Test

@@ -54,7 +54,7 @@ final class RatioTest {
 
     @Test
     void aParticleHasNoPpm() {
-        Agent dust = new Agent(REF, "dust", "dust", "particle", "none", Optional.empty());
+        Agent dust = new Agent(REF, "dust", "dust", "particle", "none", Optional.empty(), "peak-over-average");
         BigDecimal one = BigDecimal.ONE;
         assertThrows(
                 IllegalArgumentException.class, () -> Concentrations.convert(one, Unit.PPM, Unit.MG_M3, dust, AT_20));
@@ -180,7 +180,7 @@ final class RatioTest {
     }
 
     private static Agent agent(String molarMass) {
-        return new Agent(REF, "a", "a", "gas", "none", Optional.of(number(molarMass)));
+        return new Agent(REF, "a", "a", "gas", "none", Optional.of(number(molarMass)), "peak-over-average");
     }
 
     private static BigDecimal number(String text) {

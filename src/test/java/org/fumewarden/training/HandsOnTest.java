@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** The checks before use, in the order of the card before-use.yaml, with faults thrown in. */
 class HandsOnTest {
     private static Round round(String kind, long seed) {
-        return HandsOn.round(Room.advisor("gb").base().book(), kind, Words.in("en"), seed);
+        return HandsOn.round(Room.advisor("gb").base().book(), Room.DAY, kind, Words.in("en"), seed);
     }
 
     private static Round round(long seed) {

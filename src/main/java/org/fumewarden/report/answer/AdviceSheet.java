@@ -33,14 +33,14 @@ public final class AdviceSheet {
      * @param detail false for the page alone
      */
     public static Sheet of(Bench bench, Advice advice, Words words, boolean detail) {
-        RuleBase base = bench.advisor(bench.code()).base();
+        RuleBase base = bench.advisor(bench.code()).base().on(advice.on());
         Speech speech = Speech.of(words, base.book().vocabulary());
         if (words.ofRuleBase()) {
             Spoken spoken = new Spoken(base.book().vocabulary(), speech, Set.of());
             return sheet(bench, advice, advice, spoken, detail);
         }
         Tongue tongue = base.book().tongue(words.language());
-        RuleBase speaking = base.speaking(tongue, words.names());
+        RuleBase speaking = base.speaking(tongue, words.names()).on(advice.on());
         Advice said = new Advisor(speaking).advise(bench.task(bench.code(), Map.of()));
         Spoken spoken = new Spoken(
                 speaking.book().vocabulary(), speech, tongue.sentences().keySet());

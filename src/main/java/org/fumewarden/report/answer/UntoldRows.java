@@ -21,6 +21,8 @@ import org.fumewarden.trail.Step;
 record UntoldRows(Advice advice, Spoken spoken) {
     private static final MathContext PRINT = new MathContext(2, RoundingMode.CEILING);
 
+    private static final Set<String> MULTIPLES = Set.of("peak-over-average", "quarter-hours-in-8-h");
+
     /**
      * The rows.
      *
@@ -100,7 +102,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
         return advice.trail()
                 .concluding(Bound.class)
                 .filter(s -> s.conclusion().equals(bound))
-                .anyMatch(s -> restsOn(s, "peak-over-average"));
+                .anyMatch(s -> MULTIPLES.stream().anyMatch(t -> restsOn(s, t)));
     }
 
     private static BigDecimal ratio(Bound bound) {
