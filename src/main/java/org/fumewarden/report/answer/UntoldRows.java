@@ -9,12 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Bound;
-import org.fumewarden.model.Citation;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Settlement;
@@ -24,7 +22,7 @@ import org.fumewarden.trail.Step;
 record UntoldRows(Advice advice, Spoken spoken) {
     private static final MathContext PRINT = new MathContext(2, RoundingMode.CEILING);
 
-    private static final Set<String> MULTIPLES = Set.of("/peak-over-average", "/quarter-hours-in-8-h");
+    private static final Set<String> MULTIPLES = Set.of("peak-over-average", "quarter-hours-in-8-h");
 
     /**
      * The rows.
@@ -105,8 +103,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
         return advice.trail()
                 .concluding(Bound.class)
                 .filter(s -> s.conclusion().equals(bound))
-                .flatMap(s -> s.premises().stream())
-                .anyMatch(p -> MULTIPLES.stream().anyMatch(p.address()::endsWith));
+                .anyMatch(s -> MULTIPLES.stream().anyMatch(t -> restsOn(s, t)));
     }
 
     private static BigDecimal ratio(Bound bound) {
@@ -121,24 +118,29 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .distinct();
     }
 
-    /** What a row says a least factor or a sum rests on. */
+    /** What a least factor rests on: the code, the code that orders a respirator without a factor, memory, or only our tables. */
     private String basis(Need need) {
         if (need.statistic().equals(Need.UNTIL_MEASURED)) {
             return "kept";
         }
-        if (need.basis().equals("floor") && rests(need, c -> c.source().equals(Notes.DEFINITIONS))) {
-            return "practice";
+        if (!need.basis().equals("floor")) {
+            return need.basis();
         }
-        return need.basis().equals("floor") && rests(need, c -> c.confidence() == Confidence.MEMORY)
-                ? "memory"
-                : need.basis();
-    }
-
-    private boolean rests(Need need, Predicate<Citation> on) {
-        return advice.trail()
+        List<Step> steps = advice.trail()
                 .concluding(Need.class)
                 .filter(s -> s.conclusion().equals(need))
-                .allMatch(s -> on.test(s.citation()));
+                .toList();
+        if (steps.stream().allMatch(s -> s.citation().source().equals(Notes.DEFINITIONS))) {
+            return "practice";
+        }
+        if (steps.stream().anyMatch(s -> restsOn(s, "smallest-factor"))) {
+            return "ordered";
+        }
+        return steps.stream().allMatch(s -> s.citation().confidence() == Confidence.MEMORY) ? "memory" : "floor";
+    }
+
+    private static boolean restsOn(Step step, String threshold) {
+        return step.premises().stream().anyMatch(p -> p.address().matches(".*[#/]" + threshold));
     }
 
     private List<String> cells(Need need) {
