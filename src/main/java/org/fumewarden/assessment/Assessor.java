@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.fumewarden.endurance.BreathDemand;
 import org.fumewarden.endurance.StandardAtmosphere;
@@ -87,16 +88,22 @@ public final class Assessor {
                 figures.value("lapse-rate"),
                 figures.value("exponent"),
                 figures.value("highest-altitude"));
-        BreathDemand demand = BreathDemand.of(
+        Optional<BigDecimal> told = altitude();
+        BigDecimal height = told.orElseGet(() -> BigDecimal.valueOf((long) figures.value("thin-air")));
+        Function<Double, BreathDemand> at = metres -> BreathDemand.of(
                 id -> Optional.ofNullable(rates.get(id)).orElseThrow(() -> ExposureTables.absent(id)),
                 air,
                 word("work-rate"),
                 word("speech"),
-                altitude());
+                OptionalDouble.of(told.map(BigDecimal::doubleValue).orElse(metres)));
+        BreathDemand demand = at.apply(height.doubleValue());
         return new Breath(
                 demand.work().id(),
                 demand.speech() ? "while-talking" : "if-nobody-talks",
+                height,
+                BigDecimal.valueOf(at.apply(0.0).peak()),
                 BigDecimal.valueOf(demand.peak()),
+                BigDecimal.valueOf(at.apply(air.highestAltitude()).peak()),
                 "task.work-rate");
     }
 
@@ -109,12 +116,12 @@ public final class Assessor {
                 .findFirst();
     }
 
-    private OptionalDouble altitude() {
+    private Optional<BigDecimal> altitude() {
         return task.inputs().stream()
                 .filter(Measure.class::isInstance)
                 .map(Measure.class::cast)
                 .filter(m -> m.question().equals("altitude"))
-                .mapToDouble(m -> m.value().doubleValue())
+                .map(Measure::value)
                 .findFirst();
     }
 
