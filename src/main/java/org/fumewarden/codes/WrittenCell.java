@@ -32,7 +32,7 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
             "colour",
             "text",
             "do",
-            "highest",
+            "peaks",
             "until");
     private static final Set<String> HELD = Set.of("fraction", "basis", "confidence", "edition");
     private static final Set<String> HELD_KINDS = Set.of("limits", "benchmarks", "danger-levels", "factors");

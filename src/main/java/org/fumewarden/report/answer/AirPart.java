@@ -249,7 +249,7 @@ record AirPart(Advice advice, Spoken spoken) {
         boolean unsaid = Set.of(ASSUMED, Settlement.JUDGED.key()).contains(known);
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
-                account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
+                account.open() || account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
                 unsaid ? "" : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
                 account.against().map(Spoken::level).orElse("") + (unsaid ? " " + account.unit() : ""),
                 account.factor().map(Spoken::figure).orElse(""),
