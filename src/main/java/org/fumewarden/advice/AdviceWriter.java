@@ -76,7 +76,7 @@ final class AdviceWriter {
                         .map(r -> status == Status.CONFLICT ? r.undecided(conflicts) : r)
                         .toList();
         BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status);
-        ComparedLater compare = new ComparedLater(values::untried);
+        ComparedLater compare = new ComparedLater();
         Advice advice = new Advice(
                 task.title(),
                 task.code(),
@@ -102,7 +102,7 @@ final class AdviceWriter {
                 book.revision(),
                 task.inputs(),
                 trail);
-        compare.by(() -> values.tried(Upshot.of(advice), other, task.on()));
+        compare.by(() -> values.untried(advice), () -> values.tried(advice, other));
         return advice;
     }
 

@@ -113,9 +113,14 @@ final class BeforeSigning {
     }
 
     /** Each value with what another one would change. */
-    List<ToCompare> tried(Upshot now, WithOther other, LocalDate day) {
-        List<ToCompare> found = write(row ->
-                settled() ? turns(row, now, other) : "Not tried with other values, since this answer is not settled.");
+    List<ToCompare> tried(Advice advice, WithOther other) {
+        Upshot now = Upshot.of(advice);
+        LocalDate day = advice.on();
+        List<ToCompare> found = write(
+                advice,
+                row -> settled()
+                        ? turns(row, now, other)
+                        : "Not tried with other values, since this answer is not settled.");
         return apart(Stream.of(ofOrganisation(now, other, day), deleted(now, other, day), found.stream())
                 .flatMap(some -> some)
                 .toList());
@@ -159,18 +164,19 @@ final class BeforeSigning {
     }
 
     /** Each value, without a decision on what another one would change. */
-    List<ToCompare> untried() {
-        return apart(write(row -> ToCompare.UNTRIED));
+    List<ToCompare> untried(Advice advice) {
+        return apart(write(advice, row -> ToCompare.UNTRIED));
     }
 
-    private List<ToCompare> write(Function<Row, String> turns) {
+    private List<ToCompare> write(Advice advice, Function<Row, String> turns) {
+        Printed printed = new Printed(advice, book, figures.every().toList());
         trail.steps().forEach(step -> steps.put(step.id(), step));
         behind().forEach(step -> step.premises().stream()
                 .filter(p -> p.kind().equals("row") && (!p.address().endsWith(VOLUME) || converts(step)))
                 .forEach(p -> read.add(p.address())));
-        return read.stream()
-                .sorted()
-                .flatMap(address -> figures.at(address).stream())
+        Stream<ToCompare> rows = Stream.concat(
+                        read.stream().sorted().flatMap(address -> figures.at(address).stream()),
+                        printed.changed().filter(row -> !read.contains(row.ref().address())))
                 .filter(row -> isChanged(row) || VALUES.contains(row.getClass()) && asks(row) && offered(row))
                 .sorted(Comparator.<Row, Boolean>comparing(
                                 row -> row.ref().changed().isEmpty())
@@ -179,8 +185,8 @@ final class BeforeSigning {
                         row,
                         row.ref().changed().isEmpty()
                                 ? row instanceof AssignedFactor factor ? enough(factor) : turns.apply(row)
-                                : ToCompare.CHANGED + row.ref().changed() + "."))
-                .toList();
+                                : ToCompare.CHANGED + row.ref().changed() + "."));
+        return ToCompare.folded(Stream.concat(printed.titles(), rows).toList());
     }
 
     /** A volume of a mole that no level or limit in ppm meets decides nothing. */

@@ -6,22 +6,19 @@ import java.util.function.Supplier;
 
 /** What to compare before signing, worked out when somebody asks: each value is tried with its neighbours, which takes time. */
 final class ComparedLater extends AbstractList<ToCompare> {
-    private final Supplier<List<ToCompare>> values;
+    private Supplier<List<ToCompare>> values;
     private List<ToCompare> untried;
     private Supplier<List<ToCompare>> writer;
     private List<ToCompare> written;
 
     /**
-     * The values, once somebody asks.
+     * Says who writes them; once, before anybody asks.
      *
-     * @param values what they are, without what another value would change
+     * @param known what they are, without what another value would change
+     * @param worker tries them
      */
-    ComparedLater(Supplier<List<ToCompare>> values) {
-        this.values = values;
-    }
-
-    /** Says who tries them; once, before anybody asks. */
-    void by(Supplier<List<ToCompare>> worker) {
+    void by(Supplier<List<ToCompare>> known, Supplier<List<ToCompare>> worker) {
+        values = known;
         writer = worker;
     }
 

@@ -1,12 +1,21 @@
 package org.fumewarden.advice;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Act;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Duty;
+import org.fumewarden.model.Emitter;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Limit;
@@ -54,12 +63,27 @@ record RowInWords(Vocabulary vocabulary) {
         if (row instanceof Member member) {
             return vocabulary.name(member.item()) + ": listed among " + vocabulary.name(member.set());
         }
+        if (row instanceof Emitter emitter) {
+            return vocabulary.name(emitter.agent()) + ": in the fume of " + vocabulary.name(emitter.value());
+        }
+        if (row instanceof Act act) {
+            return "What to do: " + StringUtils.stripEnd(act.says(), ".");
+        }
+        if (row instanceof ClauseFor clause) {
+            return "Clause of the rule " + clause.rule() + ": as this folder has it";
+        }
+        Optional<Map.Entry<String, String>> named = CodeBook.named(row);
+        if (named.isPresent()) {
+            return named.get().getValue() + ": a name of this folder";
+        }
         return row instanceof Duty duty
                 ? duty.what() + ": "
                         + duty.period()
                                 .map(p -> "at least every " + p)
                                 .orElse(duty.frequency().key())
-                : row.ref().address() + ": "
+                : Arrays.stream(row.ref().key().split("/"))
+                                .map(vocabulary::name)
+                                .collect(Collectors.joining(", ")) + ": "
                         + (row.ref().citation().isOfOrganisation() ? "as this folder has it" : "as the program has it");
     }
 

@@ -1,5 +1,12 @@
 package org.fumewarden.advice;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.codes.EditedRows;
+
 /**
  * A value behind an answer that nobody has compared with its text, or on which documents differ.
  *
@@ -26,6 +33,24 @@ public record ToCompare(String row, String value, String document, String place,
     static final String IT = "this row";
 
     static final String BESIDE = "; another document gives ";
+
+    /** The values with those in one line that differ in nothing but what is said above the rows of their table. */
+    static List<ToCompare> folded(List<ToCompare> values) {
+        Map<String, List<ToCompare>> alike = values.stream()
+                .collect(Collectors.groupingBy(
+                        v -> v.matters.endsWith(EditedRows.WHOLE + ".")
+                                ? StringUtils.substringBefore(v.row, "#") + v.matters
+                                : v.row + v.value,
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+        return alike.values().stream()
+                .map(same -> same.size() == 1 ? same.get(0) : same.get(0).of(same.size()))
+                .toList();
+    }
+
+    private ToCompare of(int values) {
+        return new ToCompare(row, document + ": " + values + " values stand in it", document, place, matters);
+    }
 
     /** The same with its address behind the words. */
     ToCompare withAddress() {

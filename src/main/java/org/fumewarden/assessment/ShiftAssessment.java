@@ -71,6 +71,12 @@ final class ShiftAssessment {
                     minutes(exposed - covered) + " of the shift were not sampled and are " + WORDS.get(shift.rest())
                             + ". Sample the whole shift."));
         }
+        if (told.isEmpty() && shift.rest() != Unsampled.AS_UNEXPOSED) {
+            inputs.add(Assessor.note(
+                    shift,
+                    "shift-unknown",
+                    "A shift of 8 h is assumed, for its length is unknown. A longer one gives more."));
+        }
         inputs.add(
                 Assessor.note(shift, "one-shift", "One shift says little about other days. Sample 6 or more shifts."));
         inputs.addAll(hidden(shift, figures));

@@ -142,7 +142,7 @@ final class TableLint {
         int line = dated.line();
         secondCopy(table, dated);
         if (row instanceof Agent agent) {
-            known(table, line, "highest", agent.highest(), PEAKS);
+            known(table, line, "peaks", agent.highest(), PEAKS);
         } else if (row instanceof Limit limit) {
             known(table, line, "agent", limit.agent(), agents);
         } else if (row instanceof DangerLevel danger) {

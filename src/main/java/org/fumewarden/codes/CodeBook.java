@@ -152,6 +152,7 @@ public final class CodeBook {
         problems.addAll(FormUnits.wrong(tables));
         if (folder.isEdited()) {
             problems.addAll(Overlaps.in(tables));
+            problems.addAll(Misspelt.in(folder));
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
@@ -246,6 +247,11 @@ public final class CodeBook {
         all.putAll(names);
         Vocabulary spoken = new Vocabulary(vocabulary.questions(), vocabulary.catalogues(), all, vocabulary.aliases());
         return new CodeBook(rules, card, folders, tables, spoken, documents, revision, edited);
+    }
+
+    /** The id and the name of a row that names one. */
+    public static Optional<Map.Entry<String, String>> named(Row row) {
+        return BookWords.name(row);
     }
 
     /** The same book with the names that its ids have on a day. */

@@ -1,22 +1,31 @@
 package org.fumewarden.codes;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * A document that rules and tables cite.
  *
  * @param copyOf ids of the documents whose text it repeats: their clauses are found in it
+ * @param program its title and edition as the program has them, where somebody changed one of them
  */
-public record Document(String id, String title, String edition, Set<String> copyOf) {
-    private static final String LIST = "/sources.yaml";
+public record Document(String id, String title, String edition, Set<String> copyOf, Optional<String> program) {
+    private static final String SOURCES = "sources";
+    private static final String LIST = "/" + SOURCES + ".yaml";
     /** What the list may say of a document. */
     public static final Set<String> CELLS =
             Set.of("id", "title", "edition", "issuer", "read", "url", "note", "copy-of");
 
-    private static final Document UNLISTED = new Document("", "", "", Set.of());
+    /** Behind the title of one that somebody changed. */
+    public static final String CHANGED = " (changed, the program has ";
+
+    private static final Document UNLISTED = new Document("", "", "", Set.of(), Optional.empty());
 
     /** Documents by their ids; one that says nothing for an id that is not listed. */
     static Function<String, Document> among(Map<String, Document> documents) {
@@ -33,23 +42,76 @@ public record Document(String id, String title, String edition, Set<String> copy
         return edition.equals("not stated") ? "" : edition;
     }
 
-    /** The documents listed in one folder of rules, by id; none where it has no list. */
+    /** The documents listed in one folder of rules, by id; none where it has no list. One that somebody changed says so in its title. */
     static Map<String, Document> listed(RuleFolder folder, String part) {
+        Map<String, Document> documents = read(folder, part);
+        if (folder.isShipped()) {
+            return documents;
+        }
+        Map<String, Document> before = read(folder.program(), part);
+        Set<String> typed = TypedApart.beside(folder).lines().stream()
+                .filter(line -> line.table().equals(SOURCES))
+                .map(TypedApart.Line::row)
+                .collect(Collectors.toSet());
+        documents.replaceAll((id, document) -> Optional.ofNullable(before.get(id))
+                .filter(was -> !was.equals(document) && !typed.contains(id))
+                .map(document::insteadOf)
+                .orElse(document));
+        return documents;
+    }
+
+    private Document insteadOf(Document was) {
+        String has = was.title.equals(title) ? '"' + was.edition + '"' : '"' + was.title + '"';
+        return new Document(id, title + CHANGED + has + ")", edition, copyOf, Optional.of(has));
+    }
+
+    /** What differs in the lists of somebody's folder from those of the program, and was typed by nobody. */
+    public static List<Problem> changed(RuleFolder folder) {
+        List<Problem> problems = new ArrayList<>();
+        for (String part : folder.folders()) {
+            listed(folder, part).values().stream()
+                    .filter(document -> document.program().isPresent())
+                    .map(document -> new Problem(
+                            folder.origin() + "/" + part + LIST,
+                            lines(folder, part).get(document.id()),
+                            document.id(),
+                            "is listed otherwise; the program has "
+                                    + document.program().get() + ".",
+                            "restore it; where it is meant, type it a second time: a line " + SOURCES + ","
+                                    + document.id() + ",title,VALUE,DOCUMENT in " + RuleFolder.TYPED
+                                    + " beside the rules."))
+                    .forEach(problems::add);
+        }
+        return problems;
+    }
+
+    private static Map<String, Integer> lines(RuleFolder folder, String part) {
+        return items(folder, part).stream()
+                .collect(Collectors.toMap(item -> text(item.entries(), "id"), Located::line, (a, b) -> a));
+    }
+
+    private static Map<String, Document> read(RuleFolder folder, String part) {
         Map<String, Document> documents = new TreeMap<>();
-        for (String name : folder.names(part + LIST, "")) {
-            Located root = folder.located(name);
-            Located list =
-                    root.isList() ? root : root.entries(Set.of("sources")).get("sources");
-            if (list == null) {
-                continue;
-            }
-            for (Located item : list.items()) {
-                Map<String, Located> cells = item.entries(CELLS);
-                String id = text(cells, "id");
-                documents.put(id, new Document(id, text(cells, "title"), text(cells, "edition"), copies(cells)));
-            }
+        for (Located item : items(folder, part)) {
+            Map<String, Located> cells = item.entries(CELLS);
+            String id = text(cells, "id");
+            documents.put(
+                    id,
+                    new Document(id, text(cells, "title"), text(cells, "edition"), copies(cells), Optional.empty()));
         }
         return documents;
+    }
+
+    private static List<Located> items(RuleFolder folder, String part) {
+        List<Located> items = new ArrayList<>();
+        for (String name : folder.names(part + LIST, "")) {
+            Located root = folder.located(name);
+            Located list = root.isList() ? root : root.entries(Set.of(SOURCES)).get(SOURCES);
+            if (list != null) {
+                items.addAll(list.items());
+            }
+        }
+        return items;
     }
 
     private static String text(Map<String, Located> cells, String name) {

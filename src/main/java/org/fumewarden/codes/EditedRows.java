@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.model.Averaging;
+import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.Keyed;
 import org.fumewarden.model.Row;
 
@@ -20,8 +21,13 @@ import org.fumewarden.model.Row;
  * Rows of somebody's tables that differ from those of the program: what nobody typed a second time was compared by nobody, whatever
  * the table says; what somebody did type is a value of the organisation.
  */
-final class EditedRows {
+public final class EditedRows {
+    /** Behind what the program has for all rows of a table. */
+    public static final String WHOLE = ", in the whole table";
+
     private static final String NEW = "no such row";
+    /** Cells that hold a text, which speaks for itself. */
+    private static final Set<String> WORDS = Set.of("says", "name", "do", "clause", "reason");
 
     /**
      * How one line of a table differs.
@@ -93,13 +99,16 @@ final class EditedRows {
         EditedRows edited = new EditedRows();
         RuleFolder program = folder.program();
         RuleFolder mine = folder.like(program);
-        if (!mine.names("", ".yaml").isEmpty()) {
+        List<String> tables = mine.names("", ".yaml").stream()
+                .filter(name -> name.contains("/tables/"))
+                .toList();
+        if (!tables.isEmpty()) {
             Map<String, TypedApart.Line> typed = TypedApart.beside(folder).lines().stream()
                     .collect(Collectors.toMap(TypedApart.Line::key, line -> line, (a, b) -> b));
             CellChange.between(cells(mine), cells(program))
                     .forEach(change -> edited.take(
                             change, Optional.ofNullable(typed.get(change.cell().key()))));
-            for (String name : mine.names("", ".yaml")) {
+            for (String name : tables) {
                 edited.program.put(
                         mine.located(name).file(),
                         new TableReader(name, program.located(name)).read().rows());
@@ -122,7 +131,10 @@ final class EditedRows {
         if (typed.isEmpty()
                 || change.now().isEmpty()
                 || !WrittenCell.same(change.now().get(), typed.get().value())) {
-            String has = change.program().map(value -> cell + " " + value).orElse(change.added() ? NEW : "no " + cell);
+            String has = change.program()
+                    .map(value -> WORDS.contains(cell) ? '"' + value + '"' : cell + " " + value)
+                    .orElse(change.added() ? NEW : "no " + cell);
+            has += place.row().equals(WrittenCell.HEAD) ? WHOLE : "";
             at.program.add(new Difference(cell, has, change.cell().isValue()));
         } else if (change.cell().isValue()) {
             at.typed.add(typed.get());
@@ -137,11 +149,13 @@ final class EditedRows {
                 .reduce(At.NOTHING, At::and);
     }
 
-    /** True when the program has the same value under the address of a row, whatever else differs in its line. */
+    /** True when the program has the same value under the address of a row, whatever else differs in its line; a clause is no value. */
     boolean holds(String file, Row row, LocalDate from) {
         String hash = CellHash.of(row);
-        return program.getOrDefault(file, List.of()).stream()
-                .anyMatch(d -> d.from().equals(from) && CellHash.of(d.row()).equals(hash));
+        return !(row instanceof ClauseFor)
+                && program.getOrDefault(file, List.of()).stream()
+                        .anyMatch(d ->
+                                d.from().equals(from) && CellHash.of(d.row()).equals(hash));
     }
 
     /** By address, what the program has on a day in the tables that differ from its own. */

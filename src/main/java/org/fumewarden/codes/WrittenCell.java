@@ -32,7 +32,7 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
             "colour",
             "text",
             "do",
-            "highest",
+            "peaks",
             "until");
     private static final Set<String> HELD = Set.of("fraction", "basis", "confidence", "edition");
     private static final Set<String> HELD_KINDS = Set.of("limits", "benchmarks", "danger-levels", "factors");
@@ -93,7 +93,7 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
 
     /** True for a cell that says what a row gives, not where it stands nor when it holds. */
     public boolean isValue() {
-        return !PLACE.contains(cell) && !cell.equals("until");
+        return kind.equals("clauses") || !PLACE.contains(cell) && !cell.equals("until");
     }
 
     /** The folder of the rule base in which its table stands. */

@@ -9,7 +9,7 @@ import java.util.Optional;
  * How one hazard is settled for one averaging time. Every principal hazard of a task ends in one for each averaging time that
  * matters; a hazard without an account is a fault of the program.
  *
- * @param averaging key of the averaging time, or {@code any}
+ * @param averaging key of the averaging time, {@code any}, or the id of a question that is not of its level
  * @param level what the air holds or can hold at most; empty when nobody knows
  * @param against the limit, benchmark or bound that the level was held against; empty when there is none
  * @param unit symbol of the unit of both
@@ -83,7 +83,7 @@ public record Account(
                 return last;
             }
         }
-        return "any";
+        return question.startsWith("exposures.") ? "any" : last;
     }
 
     /** True when the hazard is not settled. */

@@ -17,6 +17,9 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
     /** The statistic of a sum over the averages of a shift. */
     public static final String SHIFT_SUM = "sum of ratios";
 
+    /** The statistic of a factor that a measurement can lower. */
+    public static final String UNTIL_MEASURED = "kept until measured";
+
     public Need {
         Checks.notNegative("level", level);
         Checks.positive("limit", limit);
@@ -30,6 +33,11 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
     /** A smallest factor that a policy sets whatever was measured. */
     public static Need floor(String subject, BigDecimal factor) {
         return new Need(subject, "floor", factor, BigDecimal.ONE, "policy floor");
+    }
+
+    /** A smallest factor that is kept only until the level of its agent is known. */
+    public static Need kept(String agent, BigDecimal factor) {
+        return new Need(agent, "floor", factor, BigDecimal.ONE, UNTIL_MEASURED);
     }
 
     /**

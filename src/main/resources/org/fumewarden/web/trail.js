@@ -95,6 +95,7 @@ export function drawTrail(root) {
     el('p', { className: 'tools' },
       el('button', { type: 'button', onclick: keepAdvice }, say('ui.export.json')),
       el('button', { type: 'button', onclick: () => keep(taskFile('csv'), csv(steps), 'text/csv') }, say('ui.export.csv'))),
+    document.documentElement.lang === 'en' ? '' : el('p', { className: 'hint' }, say('ui.trail.english')),
     count, out, keptBox());
   draw();
 }

@@ -29,6 +29,8 @@ import org.fumewarden.trail.Step;
 /** What holds of any advice under one code: it is never under-protective, and worse news never makes it milder. */
 record Promises(Advisor advisor, RandomTasks tasks) {
     /** Questions that are not asked of everybody, and the caution that stands on the sheet where nobody answered. */
+    private static final Set<String> ASK_FOR_USUALLY_LOW = Set.of("SHARED-SUM-050", "SHARED-SUM-060");
+
     private static final Map<String, Set<String>> ORDERS = Map.of(
             "raised-pressure", Set.of("ordinary-pressure", "pressure-alone"),
             "vessel", Set.of("not-on-a-container", "container-alone"),
@@ -95,7 +97,7 @@ record Promises(Advisor advisor, RandomTasks tasks) {
             Set<String> grown = suitable(after);
             grown.removeAll(before);
             grown.removeAll(onlyBehindAnEntryStop(after));
-            if (isAnOrder(task, worse, after)) {
+            if (isAnOrder(task, worse, after) || asksForUsuallyLow(advice) && !asksForUsuallyLow(after)) {
                 continue;
             }
             if (!grown.isEmpty()) {
@@ -153,6 +155,14 @@ record Promises(Advisor advisor, RandomTasks tasks) {
                 .filter(c -> c.topic().equals("entry-only"))
                 .map(Condition::deviceClass)
                 .collect(Collectors.toSet());
+    }
+
+    /**
+     * True when a gas that is usually low is asked, since only its share takes a sum above its common limit. Where others take
+     * the sum there without it, the sum counts that share and nothing is asked (docs/decisions/accounts.md).
+     */
+    private static boolean asksForUsuallyLow(Advice advice) {
+        return advice.trail().steps().stream().anyMatch(s -> ASK_FOR_USUALLY_LOW.contains(s.rule()));
     }
 
     /** True when what was forgotten stands on the sheet as an order to everybody. */

@@ -45,6 +45,7 @@ record TableCell(String file, String table, String kind, String row, String cell
             "colour",
             "text",
             "do",
+            "peaks",
             "until");
     private static final Set<String> INTERVALS = Set.of("period", "keep");
     private static final Pattern INTERVAL = Pattern.compile("\\bP(\\d+)[DWMY]\\b");

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.fumewarden.model.Citation;
 import org.junit.jupiter.api.Test;
@@ -36,8 +37,10 @@ final class RowPlaceTest {
                         Affirmations.none(),
                         new EditedRows(),
                         Document.among(Map.of(
-                                "copy", new Document("copy", "A copy", "May 1994", Set.of()),
-                                "twin", new Document("twin", "The law again", "2025", Set.of("law")))))
+                                "copy", new Document("copy", "A copy", "May 1994", Set.of(), Optional.empty()),
+                                "twin",
+                                        new Document(
+                                                "twin", "The law again", "2025", Set.of("law"), Optional.empty()))))
                 .read().rows().stream()
                         .map(row -> row.row().ref().citation())
                         .map(Citation::place)

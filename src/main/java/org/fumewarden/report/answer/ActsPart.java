@@ -14,7 +14,10 @@ record ActsPart(Advice advice, List<Row> rows, Spoken spoken) {
 
     Optional<Part> write(String part, String key, Sign sign) {
         List<Line> lines = Acts.of(part, advice, rows).stream()
-                .map(act -> (Line) spoken.translated(sign, "act." + act.id(), act.says()))
+                .map(act -> (Line)
+                        (act.ref().changed().isEmpty()
+                                ? spoken.translated(sign, "act." + act.id(), act.says())
+                                : new Line.Says(sign, spoken.say("act.changed", act.says()))))
                 .toList();
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part(key, spoken.say("page." + key), lines));
     }

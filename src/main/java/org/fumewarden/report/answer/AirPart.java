@@ -42,6 +42,7 @@ record AirPart(Advice advice, Spoken spoken) {
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
     private static final Set<Settlement> BY_FIGURES = Set.of(
             Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED, Settlement.ASSUMED);
+    private static final Set<String> FOLDABLE = Set.of("air.judged", "air.small", "air.bounded", "air.minor");
     private static final String APART = "like-effect-apart-";
 
     /** A row of the table with the hazard ratio by which it is ranked. */
@@ -52,17 +53,13 @@ record AirPart(Advice advice, Spoken spoken) {
         return part(rows(ranked(advice.accounts().stream().filter(AirPart::matters), l -> "", false)), 0);
     }
 
-    /**
-     * The part with one row for each agent, that of its highest ratio, where the page lacks the room for all.
-     *
-     * @param dropped remarks that are left to the annex, from the end
-     */
+    /** The part with one row for each agent, that of its highest ratio, and without so many remarks from the end. */
     Optional<Part> brief(int dropped) {
         return part(rows(highest()), dropped);
     }
 
     /**
-     * The part without remarks.
+     * The part without the remarks that the annex can take.
      *
      * @param inTable rows of the table, from the highest ratio down
      * @param listed agents in one sentence below it; what is left then is counted
@@ -70,7 +67,7 @@ record AirPart(Advice advice, Spoken spoken) {
     Optional<Part> listed(int inTable, int listed) {
         List<Ranked> ranked = highest();
         if (ranked.isEmpty()) {
-            return brief(remarks());
+            return brief(foldable());
         }
         List<Line> lines = new ArrayList<>(rows(ranked.subList(0, Math.min(inTable, ranked.size()))));
         List<String> rest = ranked.stream()
@@ -85,7 +82,7 @@ record AirPart(Advice advice, Spoken spoken) {
         if (listed < rest.size()) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("air.at-or-above", rest.size() - listed, rest.get(listed))));
         }
-        return part(lines, remarks());
+        return part(lines, foldable());
     }
 
     /** How many rows the table has with one for each agent. */
@@ -93,9 +90,10 @@ record AirPart(Advice advice, Spoken spoken) {
         return highest().size();
     }
 
-    /** How many sentences stand below the table. */
-    int remarks() {
-        return remarked().size();
+    /** How many sentences below the table the annex can take: never those of an agent that has no limit here. */
+    int foldable() {
+        return (int)
+                remarked().stream().filter(r -> FOLDABLE.contains(r.getKey())).count();
     }
 
     private List<Ranked> highest() {
@@ -196,8 +194,8 @@ record AirPart(Advice advice, Spoken spoken) {
         remarks.put(
                 "air.members",
                 without(NoneListed.OF_MEMBERS, agents(l -> l.account().kind() == Settlement.COMPARED)));
-        remarks.put("air.judged", judged);
         remarks.put("air.no-limit", without);
+        remarks.put("air.judged", judged);
         remarks.put("air.small", small);
         remarks.put("air.bounded", bounded);
         remarks.put("air.minor", minor);
@@ -251,7 +249,7 @@ record AirPart(Advice advice, Spoken spoken) {
         boolean unsaid = Set.of(ASSUMED, Settlement.JUDGED.key()).contains(known);
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
-                account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
+                account.open() || account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
                 unsaid ? "" : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
                 account.against().map(Spoken::level).orElse("") + (unsaid ? " " + account.unit() : ""),
                 account.factor().map(Spoken::figure).orElse(""),

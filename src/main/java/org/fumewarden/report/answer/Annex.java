@@ -55,6 +55,7 @@ final class Annex {
      * @param samples what the samples say; empty without any
      */
     List<Part> write(List<Line> samples) {
+        add("told", new AlsoTold(advice, spoken).lines());
         sentences("controls", advice.controlsFirst());
         if (advice.status() != Status.DO_NOT_ENTER) {
             sentences("stops", advice.stops());

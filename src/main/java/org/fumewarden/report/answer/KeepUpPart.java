@@ -27,6 +27,8 @@ import org.fumewarden.report.sheet.Sign;
 
 /** The duties that the task brings, by when they fall due: the law first. */
 record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
+    /** What an entry says that was done, of the duties that the page never leaves to the annex. */
+    private static final List<String> CORE = List.of("medical", "air-test/workplace", "fit-test", "examination");
 
     /** When duties fall due, in the order of a calendar: how often, or at which event. */
     private record When(int days, String key) implements Comparable<When> {
@@ -68,6 +70,52 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
             told.add(new Told(new Line.Says(Sign.NONE, says), idle));
         }
         return told;
+    }
+
+    /**
+     * What the law orders for this air and this kit, by when, without who does it, and how many more duties there are: the least
+     * that the page holds.
+     */
+    Optional<String> core() {
+        Map<String, Duty> duties = duties(rows);
+        List<Duty> law = advice.checks().stream()
+                .map(c -> duties.get(c.id()))
+                .filter(d -> binding(d) && !kind(d).isEmpty())
+                .toList();
+        Set<String> planned =
+                law.stream().filter(KeepUpPart::foreseen).map(KeepUpPart::kind).collect(Collectors.toSet());
+        Map<String, List<Check>> byWhen =
+                chosen(duties, d -> law.contains(d) && (foreseen(d) || !planned.contains(kind(d))));
+        Set<String> said = new HashSet<>();
+        List<String> parts = new ArrayList<>();
+        byWhen.forEach((when, checks) -> {
+            String deeds = checks.stream()
+                    .map(c -> spoken.deed(duties.get(c.id())))
+                    .filter(said::add)
+                    .collect(Collectors.joining(", "));
+            if (!deeds.isEmpty()) {
+                parts.add(StringUtils.uncapitalize(when) + ": " + deeds);
+            }
+        });
+        int told = byWhen.values().stream().mapToInt(List::size).sum();
+        return parts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(spoken.say(
+                        "page.keep-up.core",
+                        String.join("; ", parts),
+                        advice.checks().size() - told));
+    }
+
+    /** Which of the kinds that always stand on the page a duty is; empty for the others, and for what is only kept. */
+    private static String kind(Duty duty) {
+        return duty.frequency() == Frequency.CONTINUOUS
+                ? ""
+                : CORE.stream().filter(duty.doneBy()::startsWith).findFirst().orElse("");
+    }
+
+    /** Whether it comes without a cause: by date, or at a change. */
+    private static boolean foreseen(Duty duty) {
+        return duty.frequency() != Frequency.EVENT;
     }
 
     /** Whether a duty is one of use, where nobody may start: the annex lists it. */

@@ -3,9 +3,7 @@ package org.fumewarden.report.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
 import org.fumewarden.model.Row;
@@ -30,10 +28,7 @@ final class PagePlan {
     private static final int LONGER_WORDS = 1;
 
     /** Lines that the paper also holds, for rows of the table alone. */
-    private static final int FOR_ROWS = 3;
-
-    /** A line that the paper also holds, for when duties fall due that have no other place. */
-    private static final int FOR_DUE = 1;
+    private static final int FOR_ROWS = 2;
 
     /** Lines that the duties get while remarks on the air can yield. */
     private static final int LEAST = 5;
@@ -126,7 +121,7 @@ final class PagePlan {
             return Optional.of(tone.of(new Part("air", spoken.say("page.air"), List.of(unknown))));
         }
         Optional<Part> all = told.write().map(tone::of);
-        int remarks = told.remarks();
+        int remarks = told.foldable();
         for (int dropped = 0;
                 dropped <= remarks && all.filter(p -> height(p) > room).isPresent();
                 dropped++) {
@@ -161,34 +156,29 @@ final class PagePlan {
         for (int dropped = 1; height(shown) > room && dropped <= size(part); dropped++) {
             shown = without(part, dropped);
         }
-        return height(shown) > room + FOR_ROWS + FOR_DUE ? counted(part) : shown;
+        return shown;
     }
 
     private static int size(Part part) {
         return part.lines().size();
     }
 
-    /** The duties without their last lines; without any, when they fall due. */
+    /** The duties without their last lines; without any, the least of them. */
     private Part without(Part part, int dropped) {
-        if (dropped == size(part)) {
-            String due = KeepUpPart.byWhen(advice, rows, spoken).keySet().stream()
-                    .map(StringUtils::uncapitalize)
-                    .collect(Collectors.joining(", "));
-            return with(
-                    part,
-                    List.of(),
-                    spoken.say("page.all.keep-up.due", advice.checks().size(), due));
-        }
-        return with(
-                part,
-                part.lines().subList(0, size(part) - dropped),
-                spoken.say("page.more.keep-up", new KeepUpPart(advice, rows, spoken).duties(dropped)));
+        return dropped == size(part)
+                ? counted(part)
+                : with(
+                        part,
+                        part.lines().subList(0, size(part) - dropped),
+                        spoken.say("page.more.keep-up", new KeepUpPart(advice, rows, spoken).duties(dropped)));
     }
 
-    /** How many duties there are, and no more. */
+    /** The duties of the law for this air and kit, by when, and how many more there are. */
     private Part counted(Part part) {
-        return with(
-                part, List.of(), spoken.say("page.all.keep-up", advice.checks().size()));
+        String least = new KeepUpPart(advice, rows, spoken)
+                .core()
+                .orElseGet(() -> spoken.say("page.all.keep-up", advice.checks().size()));
+        return tone.of(with(part, List.of(), least));
     }
 
     private static Part with(Part part, List<Line> lines, String last) {

@@ -47,8 +47,13 @@ record StatePart(Advice advice, Spoken spoken) {
             "oxygen",
             HEIGHT,
             "vessel",
+            "vessel-held",
+            "vessel-cleaned",
+            "vessel-water-filled",
             "gas-test",
-            "gas-test-time");
+            "gas-test-instrument",
+            "gas-test-time",
+            "escape-time");
 
     private static final List<String> OF_WEARER =
             List.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
@@ -60,7 +65,9 @@ record StatePart(Advice advice, Spoken spoken) {
             "spark-arrestor",
             "filter-mark",
             "filter-expiry",
-            "unit-withdrawn");
+            "unit-withdrawn",
+            "air-source",
+            "compressor-oil-lubricated");
 
     Part write() {
         List<Line> lines = new ArrayList<>();
@@ -81,6 +88,11 @@ record StatePart(Advice advice, Spoken spoken) {
                 .distinct()
                 .forEach(s -> lines.add(new Line.Says(Sign.NONE, spoken.say("told.register") + ":", spoken.told(s))));
         return new Part("state", spoken.say("page.state"), lines);
+    }
+
+    /** True for a question whose answer the page tells. */
+    static boolean onPage(String question) {
+        return Stream.of(TOLD, OF_WEARER, OF_UNIT).anyMatch(l -> l.contains(question));
     }
 
     /** True when the work may be done, but not with the unit that lies ready. */
@@ -145,8 +157,7 @@ record StatePart(Advice advice, Spoken spoken) {
                 .filter(a -> a.kind() == Settlement.JUDGED)
                 .map(Account::agent)
                 .collect(Collectors.toSet());
-        Set<String> aside =
-                advice.trail().all(Caution.class).stream().map(Caution::topic).collect(Collectors.toSet());
+        Set<String> aside = topics();
         List<String> by = new ArrayList<>();
         List<String> not = new ArrayList<>();
         for (Input input : advice.inputs()) {
@@ -215,7 +226,7 @@ record StatePart(Advice advice, Spoken spoken) {
     }
 
     /** False for no container, and for a coating that was not stripped, and where there is none: the coating itself is told. */
-    private boolean tells(Answer answer) {
+    boolean tells(Answer answer) {
         if (answer.question().equals("vessel")) {
             return !answer.value().equals("none");
         }
@@ -247,11 +258,21 @@ record StatePart(Advice advice, Spoken spoken) {
         return Stream.concat(limits(), none()).toList();
     }
 
+    /** A look-up that found no limit, and where this code has one, that it decides. */
     private Stream<String> none() {
+        Set<String> topics = topics();
         return advice.inputs().stream()
                 .filter(NoneStated.class::isInstance)
                 .map(NoneStated.class::cast)
-                .map(n -> spoken.say("state.none", spoken.agent(n.agent()), n.from(), n.day()));
+                .map(n -> spoken.say(
+                        topics.contains("limit-held-" + n.agent()) ? "state.none.held" : "state.none",
+                        spoken.agent(n.agent()),
+                        n.from(),
+                        spoken.day(LocalDate.parse(n.day()))));
+    }
+
+    private Set<String> topics() {
+        return advice.trail().all(Caution.class).stream().map(Caution::topic).collect(Collectors.toSet());
     }
 
     private Stream<String> limits() {

@@ -103,8 +103,11 @@ record Stopped(Advice advice) {
                 .toList();
         // A gas without a known filter bars nothing, but it is as much a reason as the one that does: it comes first.
         Stream<Reason> unheld = reasons.stream().filter(r -> byList() && unheld().contains(r.step()));
-        return Stream.concat(unheld, reasons.stream().filter(r -> bars.contains(r.step())))
-                .toList();
+        Stream<Reason> barring = reasons.stream().filter(r -> bars.contains(r.step()));
+        // Where the list ends, what asks for more than it holds comes before what it lacks.
+        Stream<Reason> asking =
+                byList() ? advice.requiredFactor().reasons().stream().limit(1) : Stream.empty();
+        return Stream.of(asking, unheld, barring).flatMap(s -> s).toList();
     }
 
     /** The steps that leave open which filter holds a gas. */

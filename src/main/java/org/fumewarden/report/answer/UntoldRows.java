@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Bound;
+import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.trail.Step;
@@ -21,7 +22,7 @@ import org.fumewarden.trail.Step;
 record UntoldRows(Advice advice, Spoken spoken) {
     private static final MathContext PRINT = new MathContext(2, RoundingMode.CEILING);
 
-    private static final Set<String> MULTIPLES = Set.of("/peak-over-average", "/quarter-hours-in-8-h");
+    private static final Set<String> MULTIPLES = Set.of("peak-over-average", "quarter-hours-in-8-h");
 
     /**
      * The rows.
@@ -102,8 +103,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
         return advice.trail()
                 .concluding(Bound.class)
                 .filter(s -> s.conclusion().equals(bound))
-                .flatMap(s -> s.premises().stream())
-                .anyMatch(p -> MULTIPLES.stream().anyMatch(p.address()::endsWith));
+                .anyMatch(s -> MULTIPLES.stream().anyMatch(t -> restsOn(s, t)));
     }
 
     private static BigDecimal ratio(Bound bound) {
@@ -118,13 +118,29 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .distinct();
     }
 
-    /** True for a least factor that no document of the code sets. */
-    private boolean isOurs(Need need) {
-        return need.basis().equals("floor")
-                && advice.trail()
-                        .concluding(Need.class)
-                        .filter(s -> s.conclusion().equals(need))
-                        .allMatch(s -> s.citation().source().equals(Notes.DEFINITIONS));
+    /** What a least factor rests on: the code, the code that orders a respirator without a factor, memory, or only our tables. */
+    private String basis(Need need) {
+        if (need.statistic().equals(Need.UNTIL_MEASURED)) {
+            return "kept";
+        }
+        if (!need.basis().equals("floor")) {
+            return need.basis();
+        }
+        List<Step> steps = advice.trail()
+                .concluding(Need.class)
+                .filter(s -> s.conclusion().equals(need))
+                .toList();
+        if (steps.stream().allMatch(s -> s.citation().source().equals(Notes.DEFINITIONS))) {
+            return "practice";
+        }
+        if (steps.stream().anyMatch(s -> restsOn(s, "smallest-factor"))) {
+            return "ordered";
+        }
+        return steps.stream().allMatch(s -> s.citation().confidence() == Confidence.MEMORY) ? "memory" : "floor";
+    }
+
+    private static boolean restsOn(Step step, String threshold) {
+        return step.premises().stream().anyMatch(p -> p.address().matches(".*[#/]" + threshold));
     }
 
     private List<String> cells(Need need) {
@@ -136,7 +152,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 "",
                 "",
                 Spoken.figure(need.value()),
-                spoken.say("air.basis." + (isOurs(need) ? "practice" : need.basis())),
+                spoken.say("air.basis." + basis(need)),
                 "");
     }
 }

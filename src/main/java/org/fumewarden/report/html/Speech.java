@@ -41,7 +41,8 @@ public final class Speech {
         }
         Map<String, String> names = new HashMap<>();
         words.names().forEach((id, own) -> names.put(vocabulary.name(id), own));
-        return new Speech(words, new Wording(Map.of()), names);
+        Map<String, String> ofCode = vocabulary.catalogues().getOrDefault("wording-" + words.language(), Map.of());
+        return new Speech(words, new Wording(ofCode), names);
     }
 
     /**
@@ -94,7 +95,7 @@ public final class Speech {
 
     /** A text of its own with figures and days as the language writes them, and in English the words of the code. */
     public String spelt(String own) {
-        return words.ofRuleBase() ? wording.of(own) : Written.in(words.language(), own);
+        return words.ofRuleBase() ? wording.of(own) : Written.in(words.language(), wording.of(own));
     }
 
     /** A citation: a foreign law keeps its own words, and ours are said. */

@@ -15,11 +15,11 @@ final class Wording {
     /**
      * The words.
      *
-     * @param table American words by British ones, a dash for a space; empty to leave all as it is
+     * @param table American words by British ones, a dash for a space and a low line for a dash; empty to leave all as it is
      */
     Wording(Map<String, String> table) {
         words = table.entrySet().stream()
-                .collect(Collectors.toMap(e -> e.getKey().replace('-', ' '), Map.Entry::getValue));
+                .collect(Collectors.toMap(e -> e.getKey().replace('-', ' ').replace('_', '-'), Map.Entry::getValue));
         any = Pattern.compile(
                 words.keySet().stream()
                         .sorted(Comparator.comparingInt(String::length).reversed())

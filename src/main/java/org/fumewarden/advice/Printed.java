@@ -1,0 +1,59 @@
+package org.fumewarden.advice;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.Document;
+import org.fumewarden.model.Act;
+import org.fumewarden.model.Answer;
+import org.fumewarden.model.Citation;
+import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.Row;
+import org.fumewarden.trail.Step;
+
+/** What stands on a sheet though no rule reads it: acts, clauses of rules, names and titles of documents. */
+record Printed(Advice advice, CodeBook book, List<Row> rows) {
+    /** The rows that somebody changed. */
+    Stream<Row> changed() {
+        return rows.stream().filter(row -> !row.ref().changed().isEmpty()).filter(this::stands);
+    }
+
+    private boolean stands(Row row) {
+        if (row instanceof Act act) {
+            return Acts.of(act.part(), advice, rows).contains(act);
+        }
+        if (row instanceof ClauseFor clause) {
+            return steps().anyMatch(step -> step.rule().equals(clause.rule()));
+        }
+        return CodeBook.named(row)
+                .filter(named -> steps().anyMatch(step -> StringUtils.containsIgnoreCase(step.says(), named.getValue()))
+                        || advice.inputs().stream()
+                                .anyMatch(i -> i instanceof Answer answer
+                                        && answer.value().equals(named.getKey())))
+                .isPresent();
+    }
+
+    private Stream<Step> steps() {
+        return advice.trail().steps().stream();
+    }
+
+    /** The documents that are cited under another title than that of the program. */
+    Stream<ToCompare> titles() {
+        Set<String> cited = steps().flatMap(step -> Stream.concat(
+                        Stream.of(step.citation()), step.premises().stream().flatMap(p -> p.citation().stream())))
+                .map(Citation::source)
+                .collect(Collectors.toSet());
+        return book.documents().values().stream()
+                .filter(document -> document.program().isPresent() && cited.contains(document.id()))
+                .map(document -> new ToCompare(
+                        "sources#" + document.id(),
+                        StringUtils.substringBefore(document.title(), Document.CHANGED) + ": cited under this title",
+                        document.title(),
+                        document.edition(),
+                        ToCompare.CHANGED + "the program has "
+                                + document.program().get() + "."));
+    }
+}

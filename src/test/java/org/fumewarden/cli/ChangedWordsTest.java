@@ -1,0 +1,150 @@
+package org.fumewarden.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.check.EditedRules;
+import org.fumewarden.check.TypedValues;
+import org.fumewarden.codes.RuleFolder;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What somebody changed in words is marked where it is printed, as a changed limit is; a row under a wrong id is refused. */
+final class ChangedWordsTest {
+    private static final String HULL = "scenarios/tours/aluminium-hull.yaml";
+    private static final String RESCUE = "scenarios/shared/SHARED-ATMOSPHERE-190-rescue-not.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private Path rules;
+
+    @BeforeEach
+    void copy() {
+        rules = EditedRules.copy(folder);
+    }
+
+    private CommandRun advise(String task, String... more) {
+        String[] args = {"advise", task, "--rules", rules.toString()};
+        return CommandRun.of(org.apache.commons.lang3.ArrayUtils.addAll(args, more));
+    }
+
+    private static String flat(CommandRun run) {
+        return run.out().replaceAll("\\s+", " ");
+    }
+
+    private static String issue(String sheet) {
+        return StringUtils.substringBetween(sheet, "ISSUE ", "Issued by");
+    }
+
+    @Test
+    void aChangedActIsMarkedWhereItOrdersAndInTheIssue() {
+        EditedRules.edit(
+                rules,
+                "shared/tables/acts.yaml",
+                "Raise the alarm and call the rescue team. Do not go in yourself.",
+                "Go in and fetch him at once.");
+        String sheet = flat(advise(RESCUE));
+        assertTrue(sheet.contains("[ ] Changed, see below: Go in and fetch him at once."), sheet);
+        assertTrue(
+                issue(sheet).contains("Changed and not compared: the program has \"Raise the alarm and call"),
+                issue(sheet));
+        String german = flat(advise(RESCUE, "--language", "de"));
+        assertTrue(german.contains("Geändert, siehe unten: Go in and fetch him at once."), german);
+        assertTrue(german.contains("Geändert und nicht verglichen: das Programm hat \"Raise the alarm"), german);
+    }
+
+    @Test
+    void aChangedClauseIsCitedAsNoLaw() {
+        EditedRules.edit(
+                rules,
+                "gb/tables/clauses.yaml",
+                "SHARED-MEASURE-010, source: coshh, clause: \"reg 7(7)(a)\"",
+                "SHARED-MEASURE-010, source: coshh, clause: \"reg 99(2)\"");
+        String sheet = flat(advise("scenarios/tours/stainless-brackets.yaml", "--detail"));
+        assertFalse(sheet.contains("reg 99(2)"), sheet);
+        assertTrue(
+                issue(sheet)
+                        .contains("Clause of the rule SHARED-MEASURE-010: as this folder has it. Changed and not"
+                                + " compared: the program has \"reg 7(7)(a)\"."),
+                issue(sheet));
+    }
+
+    @Test
+    void aChangedNameIsInTheIssue() {
+        EditedRules.edit(rules, "shared/tables/processes.yaml", "\"MIG welding, solid wire\"", "\"MIG brazing\"");
+        String sheet = flat(advise(HULL));
+        assertTrue(
+                issue(sheet)
+                        .contains("MIG brazing: a name of this folder. Changed and not compared: the program has"
+                                + " \"MIG welding, solid wire\"."),
+                issue(sheet));
+    }
+
+    @Test
+    void aChangedTitleIsMarkedWhereItIsCitedAndFoundByTheCheck() throws IOException {
+        EditedRules.edit(
+                rules, "shared/sources.yaml", "HSG53 Respiratory protective equipment at work", "The New Law On Masks");
+        String sheet = flat(advise(HULL, "--detail"));
+        assertFalse(sheet.contains("The New Law On Masks, "), sheet);
+        assertTrue(sheet.contains("The New Law On Masks (changed, the program has \"HSG53 "), sheet);
+        assertTrue(issue(sheet).contains("The New Law On Masks: cited under this title. Changed"), issue(sheet));
+        assertTrue(TypedValues.check(RuleFolder.at(rules)).stream()
+                .anyMatch(p -> p.field().equals("hsg53") && p.file().endsWith("shared/sources.yaml") && p.line() > 0));
+        Files.writeString(
+                folder.resolve(RuleFolder.TYPED),
+                "table,row,cell,value,source\nsources,hsg53,title,The New Law On Masks,the house\n");
+        assertTrue(TypedValues.check(RuleFolder.at(rules)).stream()
+                .noneMatch(p -> p.field().equals("hsg53")));
+        assertFalse(flat(advise(HULL)).contains("cited under this title"));
+    }
+
+    @Test
+    void aChangedEditionIsSaidOnce() {
+        EditedRules.edit(rules, "gb/tables/limits.yaml", "\nedition: \"", "\nedition: \"9th of 2031, not ");
+        String issue = issue(flat(advise("scenarios/tours/stainless-brackets.yaml")));
+        assertEquals(1, StringUtils.countMatches(issue, "the program has edition"), issue);
+        assertTrue(
+                issue.matches(".*: \\d+ values stand in it\\. Changed and not compared: the program has edition"
+                        + " .*, in the whole table\\..*"),
+                issue);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "gb/tables/policy.yaml, id: welding-fume-floor, id: welding-fume-flor, id, welding-fume-floor",
+        "gb/tables/limits.yaml, agent: ozone, agent: ozon, agent, ozone",
+        "gb/tables/clauses.yaml, rule: SHARED-HAZARD-020, rule: SHARED-HAZARD-02O, rule, SHARED-HAZARD-020",
+        "shared/tables/emitters-metal.yaml, [iron-oxide, [iron-oxid, principal, iron-oxide",
+        "shared/tables/questions.yaml, id: process, id: proces, id, process",
+        "shared/tables/acts.yaml, part: stop, part: stopp, part, stop",
+        "gb/tables/factors.yaml, id: gb-factors, id: gb-factor, id, gb-factors"
+    })
+    void aWrongIdIsRefusedWithThePlaceAndWhatWasMeant(String file, String was, String slip, String cell, String meant) {
+        EditedRules.edit(rules, file, was, slip);
+        CommandRun run = advise(HULL);
+        assertEquals(2, run.exit(), run.out());
+        assertTrue(
+                run.err()
+                        .matches("(?s).*" + file + ":\\d+ " + cell + " is \"[^\"]+\", which no table of the program.*"),
+                run.err());
+        assertTrue(run.err().contains("\"" + meant + "\""), run.err());
+    }
+
+    @Test
+    void oneThatIsMeantIsTypedASecondTime() throws IOException {
+        EditedRules.edit(rules, "gb/tables/policy.yaml", "id: welding-fume-floor", "id: house-floor");
+        Files.writeString(
+                folder.resolve(RuleFolder.TYPED),
+                "table,row,cell,value,source\ngb-policy,house-floor,value,20,the house list of Tarn Haven\n");
+        assertEquals("", advise(HULL).err());
+    }
+}
