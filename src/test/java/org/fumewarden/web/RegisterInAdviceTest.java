@@ -29,7 +29,7 @@ final class RegisterInAdviceTest {
     }
 
     private static byte[] reply(Desk desk, String more) {
-        String text = Starts.text(Starts.NAMES.get(0)) + more;
+        String text = Starts.text(Starts.NAMES.get(0)).replace("atmosphere: {", "atmosphere: {altitude: 20 m, ") + more;
         return desk.find("/api/advise")
                 .orElseThrow()
                 .answer(MAPPER.createObjectNode().put("task", text))

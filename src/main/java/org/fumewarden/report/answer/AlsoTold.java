@@ -22,7 +22,8 @@ record AlsoTold(Advice advice, Spoken spoken) {
             boolean told = StatePart.onPage(answer.question()) && new StatePart(advice, spoken).tells(answer);
             return told ? Stream.empty() : line(answer.question(), inWords(answer));
         }
-        return input instanceof Measure measure && !StatePart.onPage(measure.question())
+        return input instanceof Measure measure
+                        && !(StatePart.onPage(measure.question()) && new StatePart(advice, spoken).tells(measure))
                 ? line(measure.question(), Spoken.amount(measure))
                 : Stream.empty();
     }

@@ -71,11 +71,19 @@ final class PagePlan {
         Optional<Part> air = air(room - least);
         if (air.isPresent() && height(air.get()) > room - least) {
             last.set(last.size() - 1, tone.of(issue.write(true)));
-            int duties = keepUp.map(p -> height(counted(p))).orElse(0);
             room = room(first, last);
+            int most = room + FOR_ROWS;
+            int duties = keepUp.map(p -> height(counted(p))).orElse(0);
             air = new AirPart(advice, spoken).listed(Integer.MAX_VALUE, 0).map(tone::of);
             if (height(air.get()) > room - duties) {
-                air = fewer(room + FOR_ROWS - duties);
+                air = named(most - duties);
+            }
+            if (air.isEmpty()) {
+                room = Integer.MAX_VALUE; // they are only counted, so nothing is left to cut
+                keepUp = keepUp.map(p ->
+                        all(p, spoken.say("page.all.keep-up", advice.checks().size())));
+                int counted = keepUp.map(PagePlan::height).orElse(0);
+                air = named(most - counted).or(() -> fewest(most + FOR_ROWS - counted));
             }
         }
         int left = room - air.map(PagePlan::height).orElse(0);
@@ -130,21 +138,25 @@ final class PagePlan {
         return all;
     }
 
-    /** The table with its last rows in one sentence, and at last with the last of those only counted. */
-    private Optional<Part> fewer(int room) {
+    /** The table with its last rows in one sentence, which may take the last lines of the paper; empty where they do not fit. */
+    private Optional<Part> named(int room) {
         AirPart told = new AirPart(advice, spoken);
         int agents = told.agents();
-        Optional<Part> shown = Optional.empty();
         for (int inTable = agents; inTable > 0; inTable--) {
-            shown = told.listed(inTable, agents - inTable).map(tone::of);
-            if (shown.filter(p -> height(p) > room).isEmpty()) {
+            Optional<Part> shown = told.listed(inTable, agents - inTable).map(tone::of);
+            int most = inTable == 1 ? room + FOR_ROWS : room;
+            if (shown.filter(p -> height(p) > most).isEmpty()) {
                 return shown;
             }
         }
-        int most = room + FOR_ROWS;
-        for (int listed = agents - 1;
-                listed >= 0 && shown.filter(p -> height(p) > most).isPresent();
-                listed--) {
+        return Optional.empty();
+    }
+
+    /** The same with the last of those only counted. */
+    private Optional<Part> fewest(int room) {
+        AirPart told = new AirPart(advice, spoken);
+        Optional<Part> shown = Optional.empty();
+        for (int listed = told.agents() - 1; listed >= 0 && (shown.isEmpty() || height(shown.get()) > room); listed--) {
             shown = told.listed(1, listed).map(tone::of);
         }
         return shown;
@@ -178,7 +190,11 @@ final class PagePlan {
         String least = new KeepUpPart(advice, rows, spoken)
                 .core()
                 .orElseGet(() -> spoken.say("page.all.keep-up", advice.checks().size()));
-        return tone.of(with(part, List.of(), least));
+        return all(part, least);
+    }
+
+    private Part all(Part part, String counted) {
+        return tone.of(with(part, List.of(), counted));
     }
 
     private static Part with(Part part, List<Line> lines, String last) {

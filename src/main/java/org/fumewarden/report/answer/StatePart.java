@@ -212,17 +212,16 @@ record StatePart(Advice advice, Spoken spoken) {
                     .sayOr(
                             "told." + question + "." + answer.value(),
                             spoken.say("told." + question, answer(question, answer.value()))));
-        } else if (input instanceof Measure measure
-                && measure.question().equals(question)
-                && (!question.equals(HEIGHT) || thinAir())) {
+        } else if (input instanceof Measure measure && measure.question().equals(question) && tells(measure)) {
             told.add(spoken.say("told." + question, Spoken.amount(measure)));
         }
     }
 
-    /** A height below that changes nothing on the page. */
-    private boolean thinAir() {
-        return advice.trail().all(Caution.class).stream()
-                .anyMatch(c -> c.topic().equals(HEIGHT));
+    /** False for a height that changes nothing on the page. */
+    boolean tells(Measure measure) {
+        return !measure.question().equals(HEIGHT)
+                || advice.trail().all(Caution.class).stream()
+                        .anyMatch(c -> c.topic().equals(HEIGHT));
     }
 
     /** False for no container, and for a coating that was not stripped, and where there is none: the coating itself is told. */
