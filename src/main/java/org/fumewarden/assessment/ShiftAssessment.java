@@ -31,6 +31,8 @@ final class ShiftAssessment {
             Unsampled.AS_SAMPLED, "counted like the average of the sampled time, as the file says",
             Unsampled.AS_UNEXPOSED, "counted as unexposed, as the file says");
 
+    private static final double DAY = 1440;
+
     private ShiftAssessment() {}
 
     static Assessment of(Reading.Shift shift, Task task, ExposureTables figures) {
@@ -71,7 +73,7 @@ final class ShiftAssessment {
                     minutes(exposed - covered) + " of the shift were not sampled and are " + WORDS.get(shift.rest())
                             + ". Sample the whole shift."));
         }
-        if (told.isEmpty() && shift.rest() != Unsampled.AS_UNEXPOSED) {
+        if (told.isEmpty() && longerMatters(shift, level, limit)) {
             inputs.add(Assessor.note(
                     shift,
                     "shift-unknown",
@@ -84,6 +86,14 @@ final class ShiftAssessment {
         proven(shift, Averaging.STEL, ShortTerm.QUARTER_HOUR).ifPresent(inputs::add);
         proven(shift, Averaging.CEILING, 0).ifPresent(inputs::add);
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
+    }
+
+    /** Whether work round the clock would average more, and could pass a limit. */
+    private static boolean longerMatters(Reading.Shift shift, double level, OptionalDouble limit) {
+        double most = TimeWeightedAverage.ofShift(shift.periods(), DAY, shift.rest(), TimeWeightedAverage.EIGHT_HOURS)
+                .value()
+                .orElse(level);
+        return most > level && most > limit.orElse(0);
     }
 
     /** What the sampled time alone proves for the average of the shift. */

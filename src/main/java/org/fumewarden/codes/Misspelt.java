@@ -113,7 +113,7 @@ final class Misspelt {
             if (holds) {
                 String file = cell.folder() + "/" + Path.of(cell.file()).getFileName();
                 Stream.of(cell.value().split("[^A-Za-z0-9-]+"))
-                        .filter(word -> word.matches("[A-Za-z]+(-[A-Za-z0-9]+)*"))
+                        .filter(word -> word.matches("[A-Za-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*"))
                         .forEach(id -> found.add(new Found(file + " " + cell.cell(), id, cell)));
             }
         }

@@ -28,6 +28,20 @@ public record Cover(String form, BigDecimal factor, String by, String keeps) imp
         return new Cover(PARTICLE, floor.level(), floor.subject(), "");
     }
 
+    /** Nothing is worn, in a shift that lowers limits: see {@link Limit#loweredForRest}. */
+    public static Cover noneInShift(Measure shift, Threshold reference) {
+        return none().times(Limit.restShare(shift, reference));
+    }
+
+    /** A floor is worn, in a shift that lowers limits. */
+    public static Cover floorInShift(Need floor, Measure shift, Threshold reference) {
+        return floor(floor).times(Limit.restShare(shift, reference));
+    }
+
+    private Cover times(BigDecimal share) {
+        return new Cover(form, factor.multiply(share), by, keeps);
+    }
+
     /** A floor that is worn only if a level needs it. */
     public static Cover kept(String floor, BigDecimal factor) {
         return new Cover(PARTICLE, factor, floor, floor);

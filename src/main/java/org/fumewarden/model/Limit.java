@@ -1,6 +1,7 @@
 package org.fumewarden.model;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 
@@ -19,6 +20,7 @@ public record Limit(
         Optional<BigDecimal> inMass)
         implements Row {
     private static final int LOWERED_DIGITS = 12;
+    private static final MathContext SHARE = new MathContext(20, RoundingMode.DOWN);
     private static final BigDecimal DAY = BigDecimal.valueOf(1440);
 
     public Limit {
@@ -48,10 +50,16 @@ public record Limit(
      * that leaves a minute.
      */
     public Limit loweredForRest(Measure shift, Threshold reference) {
+        return reduced(value.multiply(restShare(shift, reference)), BigDecimal.ONE);
+    }
+
+    /** The share of a limit that such a shift leaves, above 0 and at most 1. */
+    static BigDecimal restShare(Measure shift, Threshold reference) {
         BigDecimal rest = DAY.subtract(shift.value()).max(BigDecimal.ONE);
-        return reduced(
-                value.multiply(reference.value()).multiply(rest),
-                DAY.subtract(reference.value()).multiply(shift.value()));
+        return reference
+                .value()
+                .multiply(rest)
+                .divide(DAY.subtract(reference.value()).multiply(shift.value()), SHARE);
     }
 
     private Limit reduced(BigDecimal dividend, BigDecimal divisor) {
