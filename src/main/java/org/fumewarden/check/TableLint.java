@@ -38,7 +38,6 @@ import org.fumewarden.model.Threshold;
 /** The rows of one code's tables: what they name must exist, and no two may answer the same question. */
 final class TableLint {
     private static final Set<String> HOLDINGS = Set.of("particles", "gas", "combined", "any");
-    private static final Set<String> PEAKS = Set.of("peak-over-average", "quarter-hours-in-8-h");
 
     private final CodeBook book;
     private final Set<String> rules;
@@ -142,7 +141,7 @@ final class TableLint {
         int line = dated.line();
         secondCopy(table, dated);
         if (row instanceof Agent agent) {
-            known(table, line, "peaks", agent.highest(), PEAKS);
+            known(table, line, "peaks", agent.highest(), Agent.PEAKS);
         } else if (row instanceof Limit limit) {
             known(table, line, "agent", limit.agent(), agents);
         } else if (row instanceof DangerLevel danger) {

@@ -93,7 +93,7 @@ enum RowKind {
                 row.text("form"),
                 row.text("cas", "none"),
                 row.optionalNumber("molar-mass"),
-                row.text("peaks", "peak-over-average")));
+                row.text("peaks", Agent.USUAL_PEAK)));
     }
 
     private static List<Row> factor(RowReader row) {

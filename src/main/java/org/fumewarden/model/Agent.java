@@ -2,6 +2,7 @@ package org.fumewarden.model;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * An airborne agent.
@@ -12,4 +13,10 @@ import java.util.Optional;
  */
 public record Agent(
         RowRef ref, String id, String name, String form, String cas, Optional<BigDecimal> molarMass, String highest)
-        implements Row {}
+        implements Row {
+    /** The multiple of an agent of which nothing else is said. */
+    public static final String USUAL_PEAK = "peak-over-average";
+
+    /** The thresholds that {@code highest} may name: the usual multiple, and what arithmetic allows. */
+    public static final Set<String> PEAKS = Set.of(USUAL_PEAK, "quarter-hours-in-8-h");
+}

@@ -41,7 +41,7 @@ public record Limit(
 
     /** The same limit for a shift that is longer than the one it was made for: the dose stays as it was. */
     public Limit lowered(Measure shift, Threshold reference) {
-        return reduced(value.multiply(reference.value()), shift.value());
+        return at(value.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR));
     }
 
     /**
@@ -50,7 +50,7 @@ public record Limit(
      * that leaves a minute.
      */
     public Limit loweredForRest(Measure shift, Threshold reference) {
-        return reduced(value.multiply(restShare(shift, reference)), BigDecimal.ONE);
+        return at(value.multiply(restShare(shift, reference)).setScale(LOWERED_DIGITS, RoundingMode.FLOOR));
     }
 
     /** The share of a limit that such a shift leaves, above 0 and at most 1. */
@@ -62,8 +62,7 @@ public record Limit(
                 .divide(DAY.subtract(reference.value()).multiply(shift.value()), SHARE);
     }
 
-    private Limit reduced(BigDecimal dividend, BigDecimal divisor) {
-        BigDecimal lower = dividend.divide(divisor, LOWERED_DIGITS, RoundingMode.FLOOR);
+    private Limit at(BigDecimal lower) {
         return new Limit(ref, agent, averaging, lower, unit, fraction);
     }
 

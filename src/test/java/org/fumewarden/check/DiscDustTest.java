@@ -25,11 +25,7 @@ final class DiscDustTest {
 
     @Test
     void aDiscThrowsWhatAnArcMelts() {
-        Set<String> ground = book.tables().stream()
-                .flatMap(t -> t.rows().stream())
-                .map(row -> row.row())
-                .filter(Member.class::isInstance)
-                .map(Member.class::cast)
+        Set<String> ground = rows(Member.class)
                 .filter(m -> m.item().equals("grinding"))
                 .map(Member::set)
                 .collect(Collectors.toCollection(TreeSet::new));
@@ -40,14 +36,18 @@ final class DiscDustTest {
     }
 
     private Set<String> values(Predicate<Emitter> wanted) {
-        Stream<Emitter> emitters = book.tables().stream()
-                .flatMap(t -> t.rows().stream())
-                .map(row -> row.row())
-                .filter(Emitter.class::isInstance)
-                .map(Emitter.class::cast);
-        return emitters.filter(e -> METALS.contains(e.question()))
+        return rows(Emitter.class)
+                .filter(e -> METALS.contains(e.question()))
                 .filter(wanted)
                 .map(Emitter::value)
                 .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private <T> Stream<T> rows(Class<T> kind) {
+        return book.tables().stream()
+                .flatMap(t -> t.rows().stream())
+                .map(row -> row.row())
+                .filter(kind::isInstance)
+                .map(kind::cast);
     }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -17,28 +16,16 @@ import org.fumewarden.codes.TypedApart;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.NoneListed;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A value that somebody edited or lost never keeps the standing of the one that was compared. The limit of nickel, 0.5 mg/m3 as Ni,
  * is that of EH40/2005 Table 1, 4th ed. 2020; what to do with an edited copy is common practice, no source.
  */
-final class EditedValuesTest {
+final class EditedValuesTest extends CopiedRules {
     private static final String LIMITS = "gb/tables/limits.yaml";
     private static final String NICKEL = "agent: nickel, unit: mg/m3, twa: 0.5,";
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
-
-    @TempDir
-    private Path folder;
-
-    private Path rules;
-
-    @BeforeEach
-    void copy() {
-        rules = EditedRules.copy(folder);
-    }
 
     private CodeBook book() {
         return CodeBook.read(RuleFolder.at(rules), "gb");

@@ -27,12 +27,10 @@ import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Threshold;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a row says of how far it was seen rests on one list; that list is compared with the comparison of November 2026. */
-final class SeenTest {
+final class SeenTest extends CopiedRules {
     private static final Path COMPARISON = Path.of("../shared/reference/verified-2026-11.yaml");
     private static final String CITED = "comparison of November 2026: ";
     private static final String FROM = " from ";
@@ -43,16 +41,6 @@ final class SeenTest {
             "read: the comparison names it twice, as cross-checked and as weak, and one of its two copies quotes the other",
             "us-action-levels#action-level-dichloromethane",
             "read: the comparison says cross-checked and names one copy");
-
-    @TempDir
-    private Path folder;
-
-    private Path rules;
-
-    @BeforeEach
-    void copy() {
-        rules = EditedRules.copy(folder);
-    }
 
     /** Of each row that the comparison names with a number, the tables hold that number and say as much as it does. */
     @Test

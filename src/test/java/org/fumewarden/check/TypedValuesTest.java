@@ -13,25 +13,13 @@ import java.util.TreeSet;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.WrittenCell;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** An officer's edit of a value, or the loss of a rule, is seen without the source tree. */
-final class TypedValuesTest {
+final class TypedValuesTest extends CopiedRules {
     private static final String LIMITS = "gb/tables/limits.yaml";
-
-    @TempDir
-    private Path folder;
-
-    private Path rules;
-
-    @BeforeEach
-    void copy() {
-        rules = EditedRules.copy(folder);
-    }
 
     private List<String> problems() {
         return TypedValues.check(RuleFolder.at(rules)).stream()

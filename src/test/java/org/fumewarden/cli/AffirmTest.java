@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.fumewarden.check.CopiedRules;
 import org.fumewarden.check.EditedRules;
 import org.fumewarden.check.RuleBaseCheck;
 import org.fumewarden.codes.Affirmations;
@@ -16,25 +17,17 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A reviewer's check of a row is one cell of one line, and the row counts as better known by it. */
-final class AffirmTest {
+final class AffirmTest extends CopiedRules {
     private static final String REVIEWER = "reviewer A of Tarn Haven";
 
-    @TempDir
-    private Path folder;
-
-    private Path rules;
-
-    @BeforeEach
-    void copy() {
-        rules = EditedRules.copy(folder, "eu", "fi");
+    AffirmTest() {
+        super("eu", "fi");
     }
 
     @Test
@@ -147,6 +140,17 @@ final class AffirmTest {
                 "cadmium, unit: mg/m3, twa: 0.001",
                 "cadmium, unit: mg/m3, twa: 0.002");
         assertTrue(voided().contains("field=" + row + ", message=affirms another value"), voided());
+    }
+
+    @Test
+    @Tag("ci")
+    void theCheckNamesAnEntryOfADayToCome() throws IOException {
+        affirm("gb-limits#tin/twa", REVIEWER, "the list", "2026-03-02");
+        Path file = folder.resolve("affirmations.yaml");
+        Files.writeString(file, Files.readString(file).replace("2026-03-02", "2130-01-01"));
+        CommandRun run = CommandRun.of("check", "--code", "gb", "--rules", rules.toString());
+        assertEquals(2, run.exit());
+        assertTrue((run.out() + run.err()).contains("was compared on a day to come: 2130-01-01"), run.out());
     }
 
     @Test

@@ -6,35 +6,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
+import org.apache.commons.lang3.ArrayUtils;
 import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.check.CopiedRules;
 import org.fumewarden.check.EditedRules;
 import org.fumewarden.check.TypedValues;
 import org.fumewarden.codes.RuleFolder;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What somebody changed in words is marked where it is printed, as a changed limit is; a row under a wrong id is refused. */
-final class ChangedWordsTest {
+final class ChangedWordsTest extends CopiedRules {
     private static final String HULL = "scenarios/tours/aluminium-hull.yaml";
     private static final String RESCUE = "scenarios/shared/SHARED-ATMOSPHERE-190-rescue-not.yaml";
 
-    @TempDir
-    private Path folder;
-
-    private Path rules;
-
-    @BeforeEach
-    void copy() {
-        rules = EditedRules.copy(folder);
-    }
-
     private CommandRun advise(String task, String... more) {
         String[] args = {"advise", task, "--rules", rules.toString()};
-        return CommandRun.of(org.apache.commons.lang3.ArrayUtils.addAll(args, more));
+        return CommandRun.of(ArrayUtils.addAll(args, more));
     }
 
     private static String flat(CommandRun run) {

@@ -8,23 +8,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.fumewarden.audit.KeptAdvice;
+import org.fumewarden.check.CopiedRules;
 import org.fumewarden.check.EditedRules;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What lies beside an organisation's rules decides the sheet, so it is kept and hashed with them; the values are made up. */
-final class KeptBesideTest {
+final class KeptBesideTest extends CopiedRules {
     private static final String TASK = "scenarios/tours/stainless-brackets.yaml";
 
-    @TempDir
-    private Path folder;
-
-    private Path rules;
-
     @BeforeEach
-    void copy() {
-        rules = EditedRules.copy(folder);
+    void edit() {
         EditedRules.edit(
                 rules,
                 "gb/tables/limits.yaml",

@@ -12,29 +12,23 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.fumewarden.batch.BatchTasks;
 import org.fumewarden.batch.LineAdvisor;
+import org.fumewarden.check.CopiedRules;
 import org.fumewarden.check.EditedRules;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A value that an organisation put in place of ours, and typed apart, is cited as its own: EH40/2005 gives 0.5 mg/m3 for nickel and
  * not the 0.1 that the invented house list of Tarn Haven does.
  */
-final class OwnValueTest {
+final class OwnValueTest extends CopiedRules {
     private static final String TASK = "scenarios/tours/stainless-brackets.yaml";
     private static final String OWN =
             "value of this organisation, typed apart on 2026-03-01, A. Officer, typed-apart.csv line 2";
     private static final String EVERY = "period: P3M\n    anchor: last-done\n    who: \"competent";
 
-    @TempDir
-    private Path folder;
-
-    private Path rules;
-
     @BeforeEach
-    void copy() throws IOException {
-        rules = EditedRules.copy(folder);
+    void edit() throws IOException {
         EditedRules.edit(
                 rules,
                 "gb/tables/limits.yaml",

@@ -14,16 +14,15 @@ import org.fumewarden.report.sheet.Sign;
 /** Every answer of the task that the page does not repeat, so that none it rests on goes unread. */
 record AlsoTold(Advice advice, Spoken spoken) {
     List<Line> lines() {
-        return advice.inputs().stream().flatMap(this::line).toList();
+        StatePart page = new StatePart(advice, spoken);
+        return advice.inputs().stream().flatMap(input -> line(input, page)).toList();
     }
 
-    private Stream<Line> line(Input input) {
+    private Stream<Line> line(Input input, StatePart page) {
         if (input instanceof Answer answer) {
-            boolean told = StatePart.onPage(answer.question()) && new StatePart(advice, spoken).tells(answer);
-            return told ? Stream.empty() : line(answer.question(), inWords(answer));
+            return page.repeats(answer) ? Stream.empty() : line(answer.question(), inWords(answer));
         }
-        return input instanceof Measure measure
-                        && !(StatePart.onPage(measure.question()) && new StatePart(advice, spoken).tells(measure))
+        return input instanceof Measure measure && !page.repeats(measure)
                 ? line(measure.question(), Spoken.amount(measure))
                 : Stream.empty();
     }

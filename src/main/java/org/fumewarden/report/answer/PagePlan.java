@@ -79,19 +79,19 @@ final class PagePlan {
                 air = named(most - duties);
             }
             if (air.isEmpty()) {
-                room = Integer.MAX_VALUE; // they are only counted, so nothing is left to cut
-                keepUp = keepUp.map(p ->
-                        all(p, spoken.say("page.all.keep-up", advice.checks().size())));
-                int counted = keepUp.map(PagePlan::height).orElse(0);
-                air = named(most - counted).or(() -> fewest(most + FOR_ROWS - counted));
+                Optional<Part> only = keepUp.map(this::numbered);
+                int lines = only.map(PagePlan::height).orElse(0);
+                return parts(first, named(most - lines).or(() -> fewest(most + FOR_ROWS - lines)), only, last);
             }
         }
         int left = room - air.map(PagePlan::height).orElse(0);
-        List<Part> parts = new ArrayList<>(first);
-        air.ifPresent(parts::add);
-        keepUp.map(p -> cut(p, left)).ifPresent(parts::add);
-        parts.addAll(last);
-        return parts;
+        return parts(first, air, keepUp.map(p -> cut(p, left)), last);
+    }
+
+    private static List<Part> parts(List<Part> first, Optional<Part> air, Optional<Part> keepUp, List<Part> last) {
+        return Stream.of(first.stream(), air.stream(), keepUp.stream(), last.stream())
+                .flatMap(some -> some)
+                .toList();
     }
 
     /** The acts of the page; where nobody may start, what puts that right in place of what prepares the work. */
@@ -187,14 +187,16 @@ final class PagePlan {
 
     /** The duties of the law for this air and kit, by when, and how many more there are. */
     private Part counted(Part part) {
-        String least = new KeepUpPart(advice, rows, spoken)
+        return new KeepUpPart(advice, rows, spoken)
                 .core()
-                .orElseGet(() -> spoken.say("page.all.keep-up", advice.checks().size()));
-        return all(part, least);
+                .map(least -> tone.of(with(part, List.of(), least)))
+                .orElseGet(() -> numbered(part));
     }
 
-    private Part all(Part part, String counted) {
-        return tone.of(with(part, List.of(), counted));
+    /** How many duties there are, and no more. */
+    private Part numbered(Part part) {
+        return tone.of(with(
+                part, List.of(), spoken.say("page.all.keep-up", advice.checks().size())));
     }
 
     private static Part with(Part part, List<Line> lines, String last) {

@@ -90,8 +90,17 @@ record StatePart(Advice advice, Spoken spoken) {
         return new Part("state", spoken.say("page.state"), lines);
     }
 
-    /** True for a question whose answer the page tells. */
-    static boolean onPage(String question) {
+    /** True for an answer that the page tells. */
+    boolean repeats(Answer answer) {
+        return onPage(answer.question()) && tells(answer);
+    }
+
+    /** True for an amount that the page tells. */
+    boolean repeats(Measure measure) {
+        return onPage(measure.question()) && tells(measure);
+    }
+
+    private static boolean onPage(String question) {
         return Stream.of(TOLD, OF_WEARER, OF_UNIT).anyMatch(l -> l.contains(question));
     }
 
@@ -218,14 +227,12 @@ record StatePart(Advice advice, Spoken spoken) {
     }
 
     /** False for a height that changes nothing on the page. */
-    boolean tells(Measure measure) {
-        return !measure.question().equals(HEIGHT)
-                || advice.trail().all(Caution.class).stream()
-                        .anyMatch(c -> c.topic().equals(HEIGHT));
+    private boolean tells(Measure measure) {
+        return !measure.question().equals(HEIGHT) || topics().contains(HEIGHT);
     }
 
     /** False for no container, and for a coating that was not stripped, and where there is none: the coating itself is told. */
-    boolean tells(Answer answer) {
+    private boolean tells(Answer answer) {
         if (answer.question().equals("vessel")) {
             return !answer.value().equals("none");
         }

@@ -12,6 +12,7 @@ import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
+import org.fumewarden.model.Agent;
 import org.fumewarden.model.Bound;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Need;
@@ -21,8 +22,6 @@ import org.fumewarden.trail.Step;
 /** Rows of the table of the air that no stated level makes: floors, sums, and what other figures bound. */
 record UntoldRows(Advice advice, Spoken spoken) {
     private static final MathContext PRINT = new MathContext(2, RoundingMode.CEILING);
-
-    private static final Set<String> MULTIPLES = Set.of("peak-over-average", "quarter-hours-in-8-h");
 
     /**
      * The rows.
@@ -103,7 +102,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
         return advice.trail()
                 .concluding(Bound.class)
                 .filter(s -> s.conclusion().equals(bound))
-                .anyMatch(s -> MULTIPLES.stream().anyMatch(t -> restsOn(s, t)));
+                .anyMatch(s -> Agent.PEAKS.stream().anyMatch(t -> restsOn(s, t)));
     }
 
     private static BigDecimal ratio(Bound bound) {
