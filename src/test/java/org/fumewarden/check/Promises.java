@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Respirator;
@@ -28,13 +29,18 @@ import org.fumewarden.trail.Step;
 
 /** What holds of any advice under one code: it is never under-protective, and worse news never makes it milder. */
 record Promises(Advisor advisor, RandomTasks tasks) {
-    /** Questions that are not asked of everybody, and the caution that stands on the sheet where nobody answered. */
     private static final Set<String> ASK_FOR_USUALLY_LOW = Set.of("SHARED-SUM-050", "SHARED-SUM-060");
 
+    /** Questions that are not asked of everybody, and what stands on the sheet where nobody answered. */
     private static final Map<String, Set<String>> ORDERS = Map.of(
             "raised-pressure", Set.of("ordinary-pressure", "pressure-alone"),
             "vessel", Set.of("not-on-a-container", "container-alone"),
-            "degreaser-in-sight", Set.of("degreaser-not-told"));
+            "degreaser-in-sight", Set.of("degreaser-not-told"),
+            "fit-test-method", Set.of("fit-test-method"),
+            "spark-arrestor", Set.of("sparks"),
+            "unit-withdrawn", Set.of("unit-not-vouched-unit-withdrawn"),
+            "examination-overdue", Set.of("unit-not-vouched-examination-overdue"),
+            "check-failed", Set.of("unit-not-vouched-check-failed"));
 
     /** What is known to be broken, until the rules are mended; by the words of the objection, with the reason. */
     private static final Map<String, String> KNOWN = Map.of();
@@ -167,13 +173,18 @@ record Promises(Advisor advisor, RandomTasks tasks) {
 
     /** True when what was forgotten stands on the sheet as an order to everybody. */
     private static boolean isAnOrder(Task task, Task worse, Advice after) {
-        Set<String> cautions =
-                after.trail().all(Caution.class).stream().map(Caution::topic).collect(Collectors.toSet());
         return worse.inputs().stream()
                 .filter(i -> !task.inputs().contains(i))
                 .filter(Unknown.class::isInstance)
-                .flatMap(i -> ORDERS.getOrDefault(((Unknown) i).question(), Set.of()).stream())
-                .anyMatch(cautions::contains);
+                .anyMatch(i -> isAnOrder(((Unknown) i).question(), after));
+    }
+
+    /** True when the sheet orders what must be done while nobody answers a question. */
+    static boolean isAnOrder(String question, Advice advice) {
+        return Stream.concat(
+                        advice.trail().all(Caution.class).stream().map(Caution::topic),
+                        advice.trail().all(Condition.class).stream().map(Condition::topic))
+                .anyMatch(ORDERS.getOrDefault(question, Set.of())::contains);
     }
 
     static Set<String> suitable(Advice advice) {
