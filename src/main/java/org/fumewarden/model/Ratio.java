@@ -159,6 +159,18 @@ public record Ratio(
                 benchmark.ref().address());
     }
 
+    /** As {@link #benchmark}, for a shift that lowers limits: see {@link Limit#loweredForRest}. */
+    public static Ratio benchmark(
+            Exposure exposure,
+            Benchmark benchmark,
+            Measure shift,
+            Threshold reference,
+            Agent agent,
+            Threshold molarVolume) {
+        return benchmark(exposure, benchmark, agent, molarVolume)
+                .against(benchmark.asLimit().loweredForRest(shift, reference).value());
+    }
+
     /** As {@link #benchmark}, beside a limit of the law: it counts for the factor and in no sum. */
     public static Ratio recommended(Exposure exposure, Benchmark benchmark, Agent agent, Threshold molarVolume) {
         Ratio r = benchmark(exposure, benchmark, agent, molarVolume);
