@@ -10,6 +10,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
@@ -93,8 +94,13 @@ public final class Bench {
             Located task = source.get();
             changes.forEach((path, value) -> TaskTree.set(task, path, value));
             String named = code.or(() -> TaskTree.top(task, "code"))
-                    .orElseThrow(() -> new InputException(
-                            new Problem(name, 0, "code", "is not given.", "add a line \"code: gb\", or give --code.")));
+                    .orElseThrow(() -> new InputException(new Problem(
+                            name,
+                            0,
+                            "code",
+                            "is not given.",
+                            "add a line \"code: gb\", or give --code.",
+                            Fault.MISSING)));
             try {
                 Advisor asked = TaskTree.byCode(task, code.isPresent(), () -> advisor(named));
                 decides = Optional.of(asked.base().book().card().decides(task));

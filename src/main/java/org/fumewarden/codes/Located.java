@@ -65,7 +65,12 @@ public final class Located {
 
     /** Notes that this place is wrong. */
     public void complain(String message, String maybe) {
-        problems.add(problem(message, maybe));
+        complain(Fault.OTHER, message, maybe);
+    }
+
+    /** Notes that this place is wrong, and in which way. */
+    public void complain(Fault fault, String message, String maybe) {
+        problems.add(new Problem(file, line(), path, message, maybe, fault));
     }
 
     /** That this place is wrong. */
@@ -100,7 +105,10 @@ public final class Located {
     public Map<String, Located> entries() {
         Map<String, Located> entries = new LinkedHashMap<>();
         if (!(node instanceof MappingNode map)) {
-            complain("must be a set of \"name: value\" lines but is " + kind() + ".", "indent its entries below it.");
+            complain(
+                    Fault.AMOUNT,
+                    "must be a set of \"name: value\" lines but is " + kind() + ".",
+                    "indent its entries below it.");
             return entries;
         }
         for (NodeTuple tuple : map.getValue()) {
@@ -112,7 +120,7 @@ public final class Located {
             String below = path.isEmpty() ? name : path + "." + name;
             Located entry = new Located(file, below, tuple.getValueNode(), problems, key);
             if (entries.putIfAbsent(name, entry) != null) {
-                entry.complain("is given twice.", "keep one of the two.");
+                entry.complain(Fault.TWICE, "is given twice.", "keep one of the two.");
             }
         }
         return entries;
@@ -136,7 +144,7 @@ public final class Located {
                     "stands behind a comma and is no name: \"" + shown(name) + "\".",
                     "a decimal comma parts two entries here. Use a decimal point.");
         } else {
-            complain("is not a name used here.", remedy);
+            complain(Fault.NAME, "is not a name used here.", remedy);
         }
     }
 
@@ -144,7 +152,7 @@ public final class Located {
     public List<Located> items() {
         List<Located> items = new ArrayList<>();
         if (!(node instanceof SequenceNode sequence)) {
-            complain("must be a list but is " + kind() + ".", "start each item with \"- \".");
+            complain(Fault.AMOUNT, "must be a list but is " + kind() + ".", "start each item with \"- \".");
             return items;
         }
         for (Node item : sequence.getValue()) {
@@ -169,7 +177,10 @@ public final class Located {
                             "type the words anew, in one line, with letters, digits and signs that are seen."));
             return text;
         }
-        complain("must be a single value but is " + kind() + ".", "write one word or number, or \"unknown\".");
+        complain(
+                Fault.AMOUNT,
+                "must be a single value but is " + kind() + ".",
+                "write one word or number, or \"unknown\".");
         return "";
     }
 
@@ -185,6 +196,7 @@ public final class Located {
             return Optional.of(Numbers.decimal(text));
         } catch (NumberFormatException e) {
             complain(
+                    Fault.AMOUNT,
                     "must be a number but is \"" + shown(text) + "\".",
                     "write it with digits and a point, such as 0.5.");
             return Optional.empty();
@@ -198,7 +210,9 @@ public final class Located {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException e) {
             complain(
-                    "must be a day but is \"" + shown(text) + "\".", "write it as year-month-day, such as 2026-03-02.");
+                    Fault.DAY,
+                    "must be a day but is \"" + shown(text) + "\".",
+                    "write it as year-month-day, such as 2026-03-02.");
             return Optional.empty();
         }
     }
@@ -209,7 +223,7 @@ public final class Located {
         if (allowed.contains(text)) {
             return Optional.of(text);
         }
-        complain("cannot be \"" + shown(text) + "\".", Nearest.remedy(text, allowed));
+        complain(Fault.CHOICE, "cannot be \"" + shown(text) + "\".", Nearest.remedy(text, allowed));
         return Optional.empty();
     }
 

@@ -9,8 +9,9 @@ import org.apache.commons.lang3.StringUtils;
  * @param line 1 for the first line, 0 when the whole file is meant
  * @param field path of the entry, empty when the whole file is meant
  * @param remedy what would do
+ * @param fault what kind of thing it is
  */
-public record Problem(String file, int line, String field, String message, String remedy) {
+public record Problem(String file, int line, String field, String message, String remedy, Fault fault) {
     private static final int LONGEST_FIELD = 200;
 
     public Problem {
@@ -18,6 +19,11 @@ public record Problem(String file, int line, String field, String message, Strin
         field = StringUtils.abbreviate(printable(field), LONGEST_FIELD);
         message = printable(message);
         remedy = StringUtils.capitalize(printable(remedy));
+    }
+
+    /** One that only its message tells. */
+    public Problem(String file, int line, String field, String message, String remedy) {
+        this(file, line, field, message, remedy, Fault.OTHER);
     }
 
     /** What stands in a file may hold characters that move the cursor or hide text; they never reach a terminal. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
@@ -112,8 +113,8 @@ public final class Vocabularies {
 
     private void check(String place, String fact, String word) {
         if (!word.equals("unknown") && !facts.get(fact).contains(word)) {
-            throw new InputException(
-                    new Problem(place, 0, fact, "cannot be \"" + Located.shown(word) + "\".", remedy(fact, word)));
+            throw new InputException(new Problem(
+                    place, 0, fact, "cannot be \"" + Located.shown(word) + "\".", remedy(fact, word), Fault.CHOICE));
         }
     }
 }

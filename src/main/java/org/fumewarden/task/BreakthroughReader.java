@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
 import org.fumewarden.endurance.MeasuredBreakthrough;
 import org.fumewarden.model.Unit;
@@ -88,8 +89,8 @@ final class BreakthroughReader {
     private static Optional<Double> positive(Located place, String kind) {
         Optional<Double> found = amount(place, kind);
         found.filter(value -> !(value > 0))
-                .ifPresent(value ->
-                        place.complain("must be above zero.", "give the figure of the manufacturer's document."));
+                .ifPresent(value -> place.complain(
+                        Fault.AMOUNT, "must be above zero.", "give the figure of the manufacturer's document."));
         return found.filter(value -> value > 0);
     }
 
@@ -97,6 +98,7 @@ final class BreakthroughReader {
         Optional<Quantities.Level> level = Quantities.level(place);
         level.filter(found -> found.unit() != Unit.PPM || found.value().signum() <= 0)
                 .ifPresent(found -> place.complain(
+                        Fault.AMOUNT,
                         "must be in ppm and above zero but is \"" + Located.shown(place.text()) + "\".",
                         "convert the manufacturer's figure to ppm."));
         return level.filter(found -> found.unit() == Unit.PPM && found.value().signum() > 0)

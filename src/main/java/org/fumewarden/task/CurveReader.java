@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.endurance.EnduranceCurve;
@@ -79,6 +80,7 @@ final class CurveReader {
                 place.decimal().ifPresent(value -> points.add(new EnduranceCurve.Point(at, value.doubleValue())));
             } catch (NumberFormatException e) {
                 place.complain(
+                        Fault.AMOUNT,
                         "must be a filter resistance but is \"" + Located.shown(text) + "\".",
                         "write it in Pa or in % of the warning pressure, such as 300 Pa or 60 %, or number your own points.");
             }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Vocabulary;
@@ -102,12 +103,13 @@ final class ExposureReader {
             if (!agents.contains(id)) {
                 List<String> meant = vocabulary.agentsMeant(id);
                 agent.complain(
+                        meant.isEmpty() ? Fault.AGENT : Fault.MEANINGS,
                         meant.isEmpty()
                                 ? "names an agent that is not in the tables: \"" + Located.shown(id) + "\"."
                                 : "has more than one meaning: \"" + Located.shown(id) + "\".",
                         meant.isEmpty() ? Nearest.remedy(id, agents) : Nearest.oneOf(meant));
             } else if (!seen.add(id)) {
-                agent.complain("is listed twice.", "put both values into one entry.");
+                agent.complain(Fault.TWICE, "is listed twice.", "put both values into one entry.");
             } else {
                 entry(id, item, cells);
             }
@@ -155,6 +157,7 @@ final class ExposureReader {
     private boolean possible(String agent, Unit unit, Located place) {
         if (unit == Unit.PPM && particles.contains(agent)) {
             place.complain(
+                    Fault.GAS,
                     "is in parts of gas, and this agent is dust or fume: \"" + Located.shown(place.text()) + "\".",
                     "give the mass that the laboratory found, in mg/m3 or ug/m3.");
             return false;
@@ -177,6 +180,7 @@ final class ExposureReader {
                     .findFirst()
                     .ifPresent(e -> cells.get(high.averaging().key())
                             .complain(
+                                    Fault.PEAK,
                                     "is lower than the " + e.averaging().words()
                                             + " of the same agent. A highest value cannot be lower than an average.",
                                     "check whether the two values were swapped."));
@@ -213,9 +217,13 @@ final class ExposureReader {
             Averaging averaging = reading.averaging();
             Located place = cells.get(reading.path().substring(reading.path().lastIndexOf('.') + 1));
             if (cells.containsKey(averaging.key())) {
-                place.complain("stand beside a single " + averaging.key() + " value.", "keep one of the two.");
+                place.complain(
+                        Fault.TWICE, "stand beside a single " + averaging.key() + " value.", "keep one of the two.");
             } else if (!taken.add(averaging)) {
-                place.complain("is a second source for the same " + averaging.words() + ".", "keep one of the two.");
+                place.complain(
+                        Fault.TWICE,
+                        "is a second source for the same " + averaging.words() + ".",
+                        "keep one of the two.");
             } else {
                 readings.add(reading);
             }
@@ -229,6 +237,7 @@ final class ExposureReader {
             case "ceiling" -> Optional.of(Averaging.CEILING);
             default -> {
                 place.complain(
+                        Fault.CHOICE,
                         "cannot be \"" + Located.shown(place.text()) + "\".",
                         "write PT8H for a shift average, PT15M for 15 minutes, or ceiling.");
                 yield Optional.empty();
@@ -268,6 +277,7 @@ final class ExposureReader {
         if (on.isPresent() && on.get().isAfter(day) && !day.equals(LocalDate.EPOCH)) {
             cells.get("on")
                     .complain(
+                            Fault.AFTER,
                             "is after the day of the task, " + day + ".",
                             "give the day on which the judgement was made.");
         }

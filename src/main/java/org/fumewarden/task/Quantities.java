@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.model.Unit;
@@ -124,10 +125,12 @@ final class Quantities {
     private static void unread(Located place, String text, String wanted, String kind) {
         if (BARE_POINT.matcher(text).lookingAt()) {
             place.complain(
+                    Fault.POINT,
                     "begins with a point: \"" + Located.shown(text) + "\". A digit may be missing before it.",
                     "write the zero, if it is one, as in 0.5; or \"unknown\".");
         } else if (!odd(place, text, kind)) {
-            place.complain("must be " + wanted + " but is \"" + Located.shown(text) + "\".", example(kind));
+            place.complain(
+                    Fault.AMOUNT, "must be " + wanted + " but is \"" + Located.shown(text) + "\".", example(kind));
         }
     }
 
@@ -136,16 +139,19 @@ final class Quantities {
         boolean range = RANGE.matcher(text).lookingAt();
         if (range) {
             place.complain(
+                    Fault.RANGE,
                     "is a range: \"" + Located.shown(text) + "\". One figure is read.",
                     kind.equals("concentration")
                             ? "give the higher end, or each sample under samples:."
                             : "give the one figure that holds, or \"unknown\".");
         } else if (OTHER_BASE.matcher(text).lookingAt()) {
             place.complain(
+                    Fault.FIGURE,
                     "is not written in tens: \"" + Located.shown(text) + "\". Digits, a point and a unit are read.",
                     example(kind));
         } else if (FORMULA.matcher(text).lookingAt()) {
             place.complain(
+                    Fault.FIGURE,
                     "is a sum or a comparison: \"" + Located.shown(text) + "\". One figure with its unit is read.",
                     example(kind));
         } else {
@@ -156,6 +162,7 @@ final class Quantities {
 
     private static void foreign(Located place, String number, String unit, String kind, Collection<String> known) {
         place.complain(
+                unit.isEmpty() ? Fault.UNIT_NONE : Fault.UNIT,
                 unit.isEmpty() ? "has no unit." : "has the unit \"" + Located.shown(unit) + "\".",
                 SameQuantity.inKnownUnit(kind, number, unit, known));
     }
@@ -189,6 +196,7 @@ final class Quantities {
                 };
         if (level.isPresent() && level.get().value().compareTo(WHOLE_AIR) > 0) {
             place.complain(
+                    Fault.IMPOSSIBLE,
                     "is more than the air itself: \"" + Located.shown(place.text()) + "\".",
                     "check the number and its unit, or write \"unknown\".");
             return Optional.empty();
@@ -203,6 +211,7 @@ final class Quantities {
         } catch (NumberFormatException e) {
             if (!odd(place, place.text(), kind)) {
                 place.complain(
+                        Fault.NUMBER,
                         "has the number \"" + Located.shown(text) + "\", which cannot be read for certain.",
                         SameQuantity.inPlainDigits(kind, text, unit, known).orElse(example(kind)));
             }
@@ -213,6 +222,7 @@ final class Quantities {
     private static Optional<BigDecimal> signed(Located place, Optional<BigDecimal> number, boolean negativeAllowed) {
         if (number.isPresent() && number.get().signum() < 0 && !negativeAllowed) {
             place.complain(
+                    Fault.NEGATIVE,
                     "is negative: \"" + Located.shown(place.text()) + "\".",
                     "check the reading, or write \"unknown\".");
             return Optional.empty();
@@ -227,7 +237,8 @@ final class Quantities {
                     BigDecimal.valueOf(duration.getSeconds()).divide(BigDecimal.valueOf(60), MathContext.DECIMAL64);
             return signed(place, Optional.of(minutes), false);
         } catch (DateTimeException | ArithmeticException e) {
-            place.complain("is not a length of time: \"" + Located.shown(text) + "\".", example("duration"));
+            place.complain(
+                    Fault.TIME, "is not a length of time: \"" + Located.shown(text) + "\".", example("duration"));
             return Optional.empty();
         }
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
 import org.fumewarden.exposure.NonDetects;
 import org.fumewarden.exposure.Period;
@@ -43,7 +44,7 @@ final class SampleReader {
             return Optional.empty();
         }
         if (found.isEmpty()) {
-            place.complain("is an empty list.", "list the samples, or write twa: unknown.");
+            place.complain(Fault.MISSING, "is an empty list.", "list the samples, or write twa: unknown.");
             return Optional.empty();
         }
         return unit(place, found.stream().map(Found::level).toList())
@@ -69,7 +70,7 @@ final class SampleReader {
         Map<String, Located> cells = item.entries(SAMPLE);
         Located level = cells.get("level");
         if (level == null) {
-            item.complain("gives no level.", "{level: 0.004 mg/m3, duration: 4 h, worker: A}.");
+            item.complain(Fault.LEVEL_NONE, "gives no level.", "{level: 0.004 mg/m3, duration: 4 h, worker: A}.");
             return Optional.empty();
         }
         OptionalDouble minutes = minutes(cells.get("duration"));
@@ -89,6 +90,7 @@ final class SampleReader {
                 Quantities.level(place, below ? text.substring(1).strip() : text);
         if (level.isPresent() && !positive(level.get().value())) {
             place.complain(
+                    Fault.ZERO,
                     "is no result above zero: \"" + Located.shown(text) + "\".",
                     "nothing was found: write < and the detection limit that the laboratory states.");
             return Optional.empty();
@@ -110,7 +112,7 @@ final class SampleReader {
         }
         Optional<BigDecimal> minutes = Quantities.amount(place, "duration");
         if (minutes.isPresent() && !positive(minutes.get())) {
-            place.complain("is no time.", "\"4 h\", \"45 min\", or leave the time out.");
+            place.complain(Fault.TIME, "is no time.", "\"4 h\", \"45 min\", or leave the time out.");
             return OptionalDouble.empty();
         }
         return minutes.stream().mapToDouble(BigDecimal::doubleValue).findFirst();
@@ -136,7 +138,7 @@ final class SampleReader {
         List<Unit> units =
                 levels.stream().map(Quantities.Level::unit).distinct().toList();
         if (units.size() > 1) {
-            place.complain("mix units.", "give all samples in one unit.");
+            place.complain(Fault.MIXED, "mix units.", "give all samples in one unit.");
         }
         return units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
     }
@@ -150,7 +152,8 @@ final class SampleReader {
         for (Located item : place.items()) {
             Map<String, Located> parts = item.entries(PERIOD);
             if (!parts.keySet().containsAll(PERIOD)) {
-                item.complain("lacks its level or its duration.", "{level: 0.2 mg/m3, duration: 2 h}.");
+                item.complain(
+                        Fault.LEVEL_NONE, "lacks its level or its duration.", "{level: 0.2 mg/m3, duration: 2 h}.");
                 continue;
             }
             OptionalDouble minutes = minutes(parts.get("duration"));
@@ -167,7 +170,7 @@ final class SampleReader {
             return Optional.empty();
         }
         if (periods.isEmpty()) {
-            place.complain("is an empty list.", "[{level: 0.2 mg/m3, duration: 2 h}].");
+            place.complain(Fault.MISSING, "is an empty list.", "[{level: 0.2 mg/m3, duration: 2 h}].");
             return Optional.empty();
         }
         double all = periods.stream().mapToDouble(Period::minutes).sum();

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.NoneStated;
@@ -58,7 +59,10 @@ final class StatedLimits {
         }
         Optional<LocalDate> on = place.day();
         if (on.isPresent() && on.get().isAfter(day)) {
-            place.complain("is after the day of the task, " + day + ".", "give the day on which it was looked up.");
+            place.complain(
+                    Fault.AFTER,
+                    "is after the day of the task, " + day + ".",
+                    "give the day on which it was looked up.");
         }
         return on.map(d -> new NoneStated(agent, d.toString(), from.get(), place.path()));
     }

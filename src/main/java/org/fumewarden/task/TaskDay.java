@@ -3,6 +3,7 @@ package org.fumewarden.task;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.fumewarden.codes.CodeSummary;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
 
 /** The day whose rules hold: no table says anything about days outside the time in which rows can be in force. */
@@ -19,7 +20,9 @@ final class TaskDay {
         if (day.isEmpty()) {
             if (told.isEmpty()) {
                 root.complain(
-                        "lacks \"on\", the day whose rules hold.", "add a line \"on: 2026-03-02\", or give --on.");
+                        Fault.DAY,
+                        "lacks \"on\", the day whose rules hold.",
+                        "add a line \"on: 2026-03-02\", or give --on.");
             }
             return LocalDate.EPOCH;
         }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Question;
@@ -207,21 +208,21 @@ public final class TaskReader {
 
     private Optional<Input> measure(Question question, Located place, BigDecimal amount) {
         if (question.kind().equals("percent") && amount.compareTo(BigDecimal.valueOf(100)) > 0) {
-            return impossible(place, "is above 100 %");
+            return impossible(Fault.PERCENT, place, "is above 100 %");
         }
         if (question.kind().equals("temperature") && amount.compareTo(ABSOLUTE_ZERO) < 0) {
-            return impossible(place, "is colder than anything can be");
+            return impossible(Fault.IMPOSSIBLE, place, "is colder than anything can be");
         }
         if (question.id().equals("altitude") && amount.compareTo(HIGHEST_PLACE) > 0) {
-            return impossible(place, "is higher than any place on earth");
+            return impossible(Fault.IMPOSSIBLE, place, "is higher than any place on earth");
         }
         if (question.kind().equals("duration") && question.group().equals("task")) {
             boolean week = question.id().equals("week");
             if (amount.signum() == 0) {
-                return impossible(place, "is no time");
+                return impossible(Fault.TIME, place, "is no time");
             }
             if (amount.compareTo(week ? WEEK : DAY) > 0) {
-                return impossible(place, week ? "is longer than a week" : "is longer than a day");
+                return impossible(Fault.TIME, place, week ? "is longer than a week" : "is longer than a day");
             }
         }
         return Optional.of(new Measure(question.id(), amount, Quantities.canonical(question.kind()), question.path()));
@@ -234,6 +235,7 @@ public final class TaskReader {
                         .filter(m -> m.value().compareTo(shift.value()) > 0)
                         .ifPresent(m -> places.get(m.path())
                                 .complain(
+                                        Fault.SHIFT,
                                         "is longer than the shift: \""
                                                 + Located.shown(
                                                         places.get(m.path()).text()) + "\" in a shift of \""
@@ -250,8 +252,9 @@ public final class TaskReader {
                 .findFirst();
     }
 
-    private static Optional<Input> impossible(Located place, String message) {
+    private static Optional<Input> impossible(Fault fault, Located place, String message) {
         place.complain(
+                fault,
                 message + ": \"" + Located.shown(place.text()) + "\".",
                 "check the number and its unit, or write \"unknown\".");
         return Optional.empty();
@@ -268,6 +271,7 @@ public final class TaskReader {
             return Optional.of(word(question, meant.get(0)));
         }
         place.complain(
+                meant.isEmpty() ? Fault.CHOICE : Fault.MEANINGS,
                 (meant.isEmpty() ? "cannot be \"" : "has more than one meaning: \"") + Located.shown(text) + "\".",
                 meant.isEmpty() ? Nearest.remedy(text, withUnknown(allowed)) : Nearest.oneOf(meant));
         return Optional.empty();

@@ -3,6 +3,7 @@ package org.fumewarden.upkeep;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Optional;
+import org.fumewarden.codes.Fault;
 
 /** Refuses entries that do not fit what the store holds already. */
 final class Admission {
@@ -26,14 +27,16 @@ final class Admission {
         }
         if (known.isEmpty()) {
             throw StoreException.refused(
-                    "\"" + draft.item() + "\" is not in the register.", "register it first, or check the id.");
+                            "\"" + draft.item() + "\" is not in the register.", "register it first, or check the id.")
+                    .as(Fault.UNKNOWN);
         }
         if (draft.details() instanceof Details.Correction correction) {
             correctable(draft, correction);
         } else if (queries.state(draft.item()).standing() == UnitState.Standing.SCRAPPED) {
             throw StoreException.refused(
-                    "\"" + draft.item() + "\" was withdrawn for good.",
-                    "check the id, or correct the withdrawal if it was entered by mistake.");
+                            "\"" + draft.item() + "\" was withdrawn for good.",
+                            "check the id, or correct the withdrawal if it was entered by mistake.")
+                    .as(Fault.SCRAPPED);
         }
     }
 

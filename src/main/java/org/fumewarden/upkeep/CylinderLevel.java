@@ -2,6 +2,7 @@ package org.fumewarden.upkeep;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.fumewarden.codes.Fault;
 
 /**
  * When a code wants the cylinder of a self-contained set refilled.
@@ -33,10 +34,11 @@ public record CylinderLevel(BigDecimal share, String clause) {
                 .cylinderFullPressure()
                 .filter(f -> f.signum() > 0)
                 .orElseThrow(() -> StoreException.about(
-                        "cylinder-full-pressure",
-                        "is not given, so " + read.toPlainString() + " bar cannot be judged [" + clause + "].",
-                        "cylinder-full-pressure=300, as the manufacturer gives it; registered with the unit, it is taken from"
-                                + " there."));
+                                "cylinder-full-pressure",
+                                "is not given, so " + read.toPlainString() + " bar cannot be judged [" + clause + "].",
+                                "cylinder-full-pressure=300, as the manufacturer gives it; registered with the unit, it is taken from"
+                                        + " there.")
+                        .as(Fault.MISSING));
         String stands = "The cylinder holds " + read.toPlainString() + " of " + full.toPlainString() + " bar, "
                 + read.multiply(HUNDRED)
                         .divide(full, 1, RoundingMode.FLOOR)

@@ -3,6 +3,7 @@ package org.fumewarden.upkeep;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
+import org.fumewarden.codes.Fault;
 
 /**
  * What a code asks of a fit test.
@@ -136,12 +137,13 @@ public record FitLevels(
         BigDecimal measured = test.fitFactor().orElseThrow();
         if (face.isEmpty() && measured.compareTo(half) >= 0 && measured.compareTo(full) < 0) {
             throw StoreException.about(
-                    "face",
-                    "is not given, and a fit factor of " + measured.toPlainString()
-                            + " is enough for a half mask only: " + clause + " asks for " + half.toPlainString()
-                            + " or, full face, "
-                            + full.toPlainString() + ".",
-                    "write face=half or face=full.");
+                            "face",
+                            "is not given, and a fit factor of " + measured.toPlainString()
+                                    + " is enough for a half mask only: " + clause + " asks for " + half.toPlainString()
+                                    + " or, full face, "
+                                    + full.toPlainString() + ".",
+                            "write face=half or face=full.")
+                    .as(Fault.MISSING);
         }
         BigDecimal asked = face.equals("full") || face.isEmpty() && measured.compareTo(full) >= 0 ? full : half;
         BigDecimal level = test.passFactor().map(asked::max).orElse(asked);
@@ -156,9 +158,10 @@ public record FitLevels(
     private Judgement byMethod(FitTest test, boolean negativeMode) {
         if (!qualitative(test)) {
             throw StoreException.about(
-                    "fit-factor",
-                    "is not given, and the method is not said to be qualitative.",
-                    "write the fit-factor=... of a quantitative test, or method=\"qualitative, ...\".");
+                            "fit-factor",
+                            "is not given, and the method is not said to be qualitative.",
+                            "write the fit-factor=... of a quantitative test, or method=\"qualitative, ...\".")
+                    .as(Fault.MISSING);
         }
         boolean capped =
                 qualitativeFull.filter(c -> c.signum() == 0 || !negativeMode).isPresent();
@@ -168,10 +171,11 @@ public record FitLevels(
         }
         if (test.face().isEmpty()) {
             throw StoreException.about(
-                    "face",
-                    "is not given, and a qualitative test is not enough for every full face mask [" + qualitativeClause
-                            + "].",
-                    "write face=half or face=full.");
+                            "face",
+                            "is not given, and a qualitative test is not enough for every full face mask ["
+                                    + qualitativeClause + "].",
+                            "write face=half or face=full.")
+                    .as(Fault.MISSING);
         }
         if (qualitativeFull.orElseThrow().signum() == 0) {
             return new Judgement(

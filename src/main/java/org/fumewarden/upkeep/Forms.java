@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.fumewarden.codes.Fault;
 
 /** Makes items and details from named values in words, as they come from a prompt, a flag or a file. */
 public final class Forms {
@@ -191,9 +192,10 @@ public final class Forms {
         if (!missing.isEmpty()) {
             String more = String.join(", ", missing.subList(1, missing.size()));
             throw StoreException.about(
-                    missing.get(0),
-                    "is missing for " + kind + (more.isEmpty() ? "." : ", and so is " + more + "."),
-                    "add " + missing.stream().map(m -> m + "=...").collect(Collectors.joining(" ")));
+                            missing.get(0),
+                            "is missing for " + kind + (more.isEmpty() ? "." : ", and so is " + more + "."),
+                            "add " + missing.stream().map(m -> m + "=...").collect(Collectors.joining(" ")))
+                    .as(Fault.MISSING);
         }
         return node;
     }
@@ -217,16 +219,19 @@ public final class Forms {
         return switch (value.toLowerCase(Locale.ROOT)) {
             case "yes", "true" -> true;
             case "no", "false" -> false;
-            default -> throw StoreException.about(name, "cannot be \"" + value + "\".", "write yes or no.");
+            default ->
+                throw StoreException.about(name, "cannot be \"" + value + "\".", "write yes or no.")
+                        .as(Fault.CHOICE);
         };
     }
 
     private static String number(String name, String value) {
         if (!value.matches("[+-]?[0-9]{1,12}(\\.[0-9]{1,12})?")) {
             throw StoreException.about(
-                    name,
-                    "must be a number but is \"" + value + "\".",
-                    "write it with digits and a point, such as 160 or 0.5, without a unit.");
+                            name,
+                            "must be a number but is \"" + value + "\".",
+                            "write it with digits and a point, such as 160 or 0.5, without a unit.")
+                    .as(Fault.NUMBER);
         }
         return value.startsWith("+") ? value.substring(1) : value;
     }
@@ -237,7 +242,10 @@ public final class Forms {
             return value.length() == "2026-03".length() ? Days.endOf(YearMonth.parse(value)) : LocalDate.parse(value);
         } catch (DateTimeException e) {
             throw StoreException.about(
-                    name, "must be a day but is \"" + value + "\".", "write it as year-month-day, such as 2026-03-02.");
+                            name,
+                            "must be a day but is \"" + value + "\".",
+                            "write it as year-month-day, such as 2026-03-02.")
+                    .as(Fault.DAY);
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.model.Anchor;
 import org.fumewarden.model.Keyed;
 
@@ -25,7 +26,8 @@ final class Given {
     static String needed(String field, String value) {
         String text = optional(field, value);
         if (text.isEmpty()) {
-            throw StoreException.about(field, "is missing.", "give " + field + ".");
+            throw StoreException.about(field, "is missing.", "give " + field + ".")
+                    .as(Fault.MISSING);
         }
         return text;
     }
@@ -84,18 +86,19 @@ final class Given {
         String face = optional("face", value).toLowerCase(Locale.ROOT);
         if (!face.isEmpty() && !face.equals("half") && !face.equals("full")) {
             throw StoreException.about(
-                    "face", "cannot be \"" + face + "\".", "write half (filtering facepieces included) or full.");
+                            "face",
+                            "cannot be \"" + face + "\".",
+                            "write half (filtering facepieces included) or full.")
+                    .as(Fault.CHOICE);
         }
         return face;
     }
 
     /** The constant with a key. */
     static <E extends Enum<E> & Keyed> E one(Class<E> type, String field, String key) {
-        return Keyed.find(type, key)
-                .orElseThrow(() -> StoreException.about(
-                        field,
-                        "cannot be \"" + key + "\".",
-                        "use one of: " + String.join(", ", Keyed.keys(type)) + "."));
+        return Keyed.find(type, key).orElseThrow(() -> StoreException.about(
+                        field, "cannot be \"" + key + "\".", "use one of: " + String.join(", ", Keyed.keys(type)) + ".")
+                .as(Fault.CHOICE));
     }
 
     /**
@@ -114,7 +117,8 @@ final class Given {
 
     static <T> T present(String field, T value) {
         if (value == null) {
-            throw StoreException.about(field, "is missing.", "give " + field + ".");
+            throw StoreException.about(field, "is missing.", "give " + field + ".")
+                    .as(Fault.MISSING);
         }
         return value;
     }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.model.Anchor;
 
 /** Whether a day can be the day of a deed. */
@@ -31,9 +32,10 @@ final class Plausible {
         }
         known.flatMap(Plausible::made).filter(made -> made.isAfter(draft.on())).ifPresent(made -> {
             throw StoreException.about(
-                    "on",
-                    "is " + draft.on() + ", but \"" + draft.item() + "\" was made on " + made + ".",
-                    "check the year, and the day of manufacture in the register.");
+                            "on",
+                            "is " + draft.on() + ", but \"" + draft.item() + "\" was made on " + made + ".",
+                            "check the year, and the day of manufacture in the register.")
+                    .as(Fault.EARLY);
         });
     }
 
@@ -53,9 +55,10 @@ final class Plausible {
     private static void past(String field, LocalDate day, Instant recorded) {
         if (day.isAfter(lastDay(recorded))) {
             throw StoreException.about(
-                    field,
-                    "is " + day + ", a day in the future, anywhere on earth.",
-                    "check the year and the clock of this computer; record it once it is done.");
+                            field,
+                            "is " + day + ", a day in the future, anywhere on earth.",
+                            "check the year and the clock of this computer; record it once it is done.")
+                    .as(Fault.FUTURE);
         }
         if (day.getYear() < EARLIEST_YEAR) {
             throw StoreException.about(field, "is " + day + ", before " + EARLIEST_YEAR + ".", "check the year.");

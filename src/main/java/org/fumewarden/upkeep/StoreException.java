@@ -1,6 +1,7 @@
 package org.fumewarden.upkeep;
 
 import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.codes.Fault;
 
 /** Something the store cannot do, in words a person can act on. */
 public final class StoreException extends RuntimeException {
@@ -25,6 +26,7 @@ public final class StoreException extends RuntimeException {
     private final Cause reason;
     private final String field;
     private final String remedy;
+    private Fault fault = Fault.OTHER;
 
     StoreException(Cause reason, String message, String remedy) {
         this(reason, "", message, remedy);
@@ -44,6 +46,17 @@ public final class StoreException extends RuntimeException {
     /** A field of a form that cannot be what it is; the message goes on after its name. */
     static StoreException about(String field, String message, String remedy) {
         return new StoreException(Cause.REFUSED, field, message, remedy);
+    }
+
+    /** This one, as a fault of a kind. */
+    StoreException as(Fault kind) {
+        fault = kind;
+        return this;
+    }
+
+    /** What kind of fault it is. */
+    public Fault fault() {
+        return fault;
     }
 
     public Cause reason() {

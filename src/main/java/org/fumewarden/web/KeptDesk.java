@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.audit.Replay;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.AdviceJson;
@@ -55,7 +56,8 @@ final class KeptDesk {
         } catch (JsonProcessingException e) {
             // It is no JSON; the sentence below says so.
         }
-        throw new InputException(new Problem("file", 0, name, "is no advice.", "choose a file saved as JSON."));
+        throw new InputException(
+                new Problem("file", 0, name, "is no advice.", "choose a file saved as JSON.", Fault.NO_ADVICE));
     }
 
     private static ObjectNode head(JsonNode advice) {

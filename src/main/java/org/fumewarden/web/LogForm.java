@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
@@ -31,7 +32,8 @@ final class LogForm {
     EntryForm.Filled filled(JsonNode asked) {
         String kind = asked.path("kind").asText("");
         if (!Forms.entryKinds().contains(kind)) {
-            throw problem("kind", "cannot be \"" + Located.shown(kind) + "\".", "choose one of the list.");
+            throw problem(
+                    Fault.CHOICE, "kind", "cannot be \"" + Located.shown(kind) + "\".", "choose one of the list.");
         }
         Map<String, String> values = new LinkedHashMap<>();
         EntryForm.COMMON.forEach(name -> values.put(name, text(asked, name)));
@@ -46,12 +48,15 @@ final class LogForm {
         String text = node.path(name).asText("").strip();
         if (text.length() > LONGEST) {
             throw problem(
-                    name, "has " + text.length() + " characters; at most " + LONGEST + " are taken.", "shorten it.");
+                    Fault.OTHER,
+                    name,
+                    "has " + text.length() + " characters; at most " + LONGEST + " are taken.",
+                    "shorten it.");
         }
         return text;
     }
 
-    static InputException problem(String field, String message, String maybe) {
-        return new InputException(new Problem("log", 0, field, message, maybe));
+    static InputException problem(Fault fault, String field, String message, String maybe) {
+        return new InputException(new Problem("log", 0, field, message, maybe, fault));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.model.Term;
@@ -35,7 +36,8 @@ final class LogGuards {
      */
     void check(Item about, Draft draft, boolean sure) {
         if (draft.on().isAfter(today)) {
-            throw LogForm.problem("on", "is a day to come: " + draft.on() + ".", "today is " + today + ".");
+            throw LogForm.problem(
+                    Fault.FUTURE, "on", "is a day to come: " + draft.on() + ".", "today is " + today + ".");
         }
         if (draft.details() instanceof Details.BeforeUseCheck check) {
             points(about, check);
@@ -49,7 +51,10 @@ final class LogGuards {
     private void points(Item about, Details.BeforeUseCheck check) {
         if (!(about instanceof Item.Unit unit)) {
             throw LogForm.problem(
-                    "kind", "is for units only; this is a " + about.kind().key() + ".", "choose another act.");
+                    Fault.UNITS,
+                    "kind",
+                    "is for units only; this is a " + about.kind().key() + ".",
+                    "choose another act.");
         }
         Set<String> answered = check.points().stream().map(Details.Point::id).collect(Collectors.toSet());
         List<String> open = BeforeUseCard.of(unit, store.state(unit.id()), book).checks().stream()
@@ -58,7 +63,10 @@ final class LogGuards {
                 .toList();
         if (check.result() == Result.PASSED && !open.isEmpty()) {
             throw LogForm.problem(
-                    "points", "leaves " + open.size() + " of the checks without an answer.", "answer each.");
+                    Fault.POINTS,
+                    "points",
+                    "leaves " + open.size() + " of the checks without an answer.",
+                    "answer each.");
         }
     }
 
@@ -69,7 +77,10 @@ final class LogGuards {
                 .min(LocalDate::compareTo);
         if (known.isPresent() && draft.on().isBefore(known.get())) {
             throw LogForm.problem(
-                    "sure", "lies before the item was registered, on " + known.get() + ".", "check the year.");
+                    Fault.EARLY,
+                    "sure",
+                    "lies before the item was registered, on " + known.get() + ".",
+                    "check the year.");
         }
     }
 
@@ -79,7 +90,8 @@ final class LogGuards {
                 .filter(e -> !past.contains(e.sequence()) && same(e, draft))
                 .findFirst()
                 .ifPresent(e -> {
-                    throw LogForm.problem("sure", "was written before, as entry " + e.sequence() + ".", "leave it.");
+                    throw LogForm.problem(
+                            Fault.WRITTEN, "sure", "was written before, as entry " + e.sequence() + ".", "leave it.");
                 });
     }
 

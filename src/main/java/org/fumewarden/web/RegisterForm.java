@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
@@ -28,7 +29,8 @@ final class RegisterForm {
     Draft filled(JsonNode asked) {
         String kind = asked.path("kind").asText("");
         if (!Forms.itemKinds().contains(kind)) {
-            throw problem("kind", "cannot be \"" + Located.shown(kind) + "\".", "choose one of the list.");
+            throw problem(
+                    Fault.CHOICE, "kind", "cannot be \"" + Located.shown(kind) + "\".", "choose one of the list.");
         }
         Map<String, String> values = new LinkedHashMap<>();
         asked.path("values").fields().forEachRemaining(e -> values.put(e.getKey(), text(e.getKey(), e.getValue())));
@@ -38,7 +40,11 @@ final class RegisterForm {
         values.keySet().retainAll(fields);
         if (store.item(values.getOrDefault("id", "")).isPresent()
                 && !asked.path("sure").asBoolean(false)) {
-            throw problem("sure", "is registered already: \"" + Located.shown(values.get("id")) + "\".", "another id.");
+            throw problem(
+                    Fault.THERE,
+                    "sure",
+                    "is registered already: \"" + Located.shown(values.get("id")) + "\".",
+                    "another id.");
         }
         return Draft.registering(
                 Forms.item(kind, values, facts), today, asked.path("by").asText(""));
@@ -47,12 +53,12 @@ final class RegisterForm {
     private static String text(String name, JsonNode value) {
         String text = value.asText("").strip();
         if (text.length() > LONGEST) {
-            throw problem(name, "has " + text.length() + " characters.", "at most " + LONGEST + ".");
+            throw problem(Fault.OTHER, name, "has " + text.length() + " characters.", "at most " + LONGEST + ".");
         }
         return text;
     }
 
-    private static InputException problem(String field, String message, String maybe) {
-        return new InputException(new Problem("register", 0, field, message, maybe));
+    private static InputException problem(Fault fault, String field, String message, String maybe) {
+        return new InputException(new Problem("register", 0, field, message, maybe, fault));
     }
 }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Sha256;
 
@@ -79,6 +80,11 @@ record Reply(int status, String type, byte[] body, String policy, Optional<Strin
         return problems(status, List.of(new Problem("request", 0, "", message, maybe)));
     }
 
+    /** A request that the server had no time for. */
+    static Reply busy(String message, String maybe) {
+        return problems(503, List.of(new Problem("request", 0, "", message, maybe, Fault.SLOW)));
+    }
+
     /** Everything wrong with a task, field by field. */
     static Reply problems(int status, List<Problem> problems) {
         ObjectNode root = NODES.objectNode();
@@ -90,6 +96,7 @@ record Reply(int status, String type, byte[] body, String policy, Optional<Strin
             node.put("field", problem.field());
             node.put("message", problem.message());
             node.put("maybe", problem.remedy());
+            node.put("fault", problem.fault().key());
         }
         return json(status, root);
     }

@@ -34,16 +34,14 @@ final class TimeLimit implements AutoCloseable {
         try {
             running = workers.submit(work);
         } catch (RejectedExecutionException e) {
-            return Reply.refuse(503, "waits behind too much other work.", "try again in a moment.");
+            return Reply.busy("waits behind too much other work.", "try again in a moment.");
         }
         try {
             return running.get(limit.toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
             running.cancel(true);
-            return Reply.refuse(
-                    503,
-                    "took longer than " + limit.toMillis() / 1000.0 + " s and was stopped.",
-                    "ask for less at once.");
+            return Reply.busy(
+                    "took longer than " + limit.toMillis() / 1000.0 + " s and was stopped.", "ask for less at once.");
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
@@ -169,6 +170,7 @@ final class UpkeepDesk {
                         0,
                         "item",
                         "is not in the register: \"" + Located.shown(id) + "\".",
-                        "choose one of the list, or register it first.")));
+                        "choose one of the list, or register it first.",
+                        Fault.UNKNOWN)));
     }
 }

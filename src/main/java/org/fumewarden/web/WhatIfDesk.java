@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.codes.Problem;
@@ -107,7 +108,12 @@ final class WhatIfDesk {
             return Numbers.decimal(text);
         } catch (NumberFormatException e) {
             throw new InputException(new Problem(
-                    "request", 0, name, "is no number: \"" + text + "\".", "write digits and a point, such as 0.05."));
+                    "request",
+                    0,
+                    name,
+                    "is no number: \"" + text + "\".",
+                    "write digits and a point, such as 0.05.",
+                    Fault.AMOUNT));
         }
     }
 

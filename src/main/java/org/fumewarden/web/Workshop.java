@@ -55,7 +55,8 @@ public record Workshop(Path file, Clock clock) {
     }
 
     private static InputException problem(StoreException fault) {
-        return new InputException(new Problem("store", 0, fault.field(), fault.saying(), fault.remedy()));
+        return new InputException(
+                new Problem("store", 0, fault.field(), fault.saying(), fault.remedy(), fault.fault()));
     }
 
     private static <T> T guarded(java.util.function.Supplier<Store> opening, Work<T> work) {

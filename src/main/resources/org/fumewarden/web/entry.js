@@ -2,7 +2,7 @@
 
 import { el, fresh, invalid } from './dom.js';
 import { remember, remembered } from './state.js';
-import { say } from './words.js';
+import { has, say } from './words.js';
 
 const LONG = new Set(['remarks', 'condition', 'defects', 'action', 'exercises', 'content', 'work', 'reason', 'follow-up', 'others', 'limits', 'operating-conditions', 'intended-performance', 'methods', 'particulars', 'exposure-history']);
 const UNITS = { flow: 'L/min', 'minimum-flow': 'L/min', 'cylinder-pressure': 'bar', 'cylinder-full-pressure': 'bar', oxygen: '%', 'carbon-monoxide': 'ppm', 'carbon-dioxide': 'ppm', oil: 'mg/m3' };
@@ -103,13 +103,9 @@ export function show(problems, rows, result, sure) {
   }
 }
 
-const FAULTS = [[/day to come|in the future/, 'future'], [/before the item was registered|lies before|was made on/, 'early'], [/was written before/, 'twice'], [/without an answer/, 'points'],
-  [/is for units only/, 'units'], [/registered already/, 'there'], [/is missing/, 'missing'], [/must be a number/, 'number'], [/must be a day/, 'day'], [/withdrawn for good/, 'scrapped'],
-  [/is not in the register/, 'unknown'], [/is not given/, 'missing'], [/cannot be/, 'value']];
-
 /** What is wrong with an entry, in a sentence of the page. */
 export function entryFault(problem) {
   if (problem.said) return problem.said;
-  const found = FAULTS.find(([pattern]) => pattern.test(problem.message));
-  return found ? say(`ui.entry.${found[1]}`) : document.documentElement.lang === 'en' ? problem.message : say('ui.entry.value');
+  const known = `ui.entry.${problem.fault}`;
+  return has(known) ? say(known) : document.documentElement.lang === 'en' ? problem.message : say('ui.entry.choice');
 }

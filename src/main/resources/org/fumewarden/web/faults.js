@@ -1,24 +1,13 @@
 // What is wrong, in sentences of the page: a summary with links, a sentence beside the field, and what would do on one press.
 
 import { el } from './dom.js';
-import { say } from './words.js';
-
-/** What the reader of tasks found, by its words, as the page says it. */
-const KNOWN = [
-  [/more than one meaning/, 'meanings'], [/cannot be read for certain/, 'number'], [/is a range/, 'range'], [/begins with a point/, 'point'],
-  [/sum or a comparison|not written in tens/, 'figure'], [/has no unit/, 'unit.none'], [/has the unit/, 'unit'], [/is negative/, 'negative'],
-  [/longer than the shift/, 'shift'], [/longer than a (day|week)|is no time/, 'time'], [/above 100 %/, 'percent'],
-  [/colder than|higher than any|more than the air/, 'impossible'], [/parts of gas/, 'gas'], [/below an average/, 'peak'], [/is listed twice|second source|stand beside/, 'twice'],
-  [/not in the tables/, 'agent'], [/gives no level/, 'level.none'], [/must be a day|lacks "on"/, 'day'], [/must be (a|an) |must be a number/, 'amount'],
-  [/cannot be "/, 'choice'], [/is not a name used here/, 'name'], [/mix units/, 'mixed'], [/no result above zero/, 'zero'], [/is not given|is missing/, 'missing'],
-  [/is after the day/, 'after'], [/took longer|waits behind/, 'slow'], [/empty list/, 'missing'],
-];
+import { has, say } from './words.js';
 
 /** A fault as a sentence for the person at the page. */
 export function faultWords(problem) {
-  const found = KNOWN.find(([pattern]) => pattern.test(problem.message));
+  const known = `ui.fault.${problem.fault}`;
   const given = /"([^"]*)"/.exec(problem.message)?.[1] ?? '';
-  return say(`ui.fault.${found ? found[1] : 'other'}`, given);
+  return say(has(known) ? known : 'ui.fault.other', given);
 }
 
 /** The words that would do, ready to be put in. A suggestion that is no ready word is left out. */

@@ -63,7 +63,7 @@ async function shown(out, texts, heads, work, good) {
     const told = await work();
     out.replaceChildren(told.same ? el('p', { className: 'good' }, `\u2713 ${good(told)}`) : other(told, texts, heads));
   } catch (fault) {
-    out.replaceChildren(el('p', { className: 'fault' }, say('ui.replay.failed'), ' ', (fault.problems ?? []).map(p => (p.message.includes('no advice') ? say('ui.replay.nofile') : faultWords(p))).join(' ')));
+    out.replaceChildren(el('p', { className: 'fault' }, say('ui.replay.failed'), ' ', (fault.problems ?? []).map(faultWords).join(' ')));
   }
 }
 

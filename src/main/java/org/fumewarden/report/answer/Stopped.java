@@ -35,6 +35,20 @@ record Stopped(Advice advice) {
         return stops().contains("only-filters-listed");
     }
 
+    /** The key of the sentence for who would have worn something. */
+    String words(boolean proved) {
+        if (byWearer()) {
+            return "wear.wearer";
+        }
+        if (byList()) {
+            return "wear.stay-out.list";
+        }
+        if (advice.respirators().isEmpty() && advice.stops().isEmpty()) {
+            return "wear.stay-out.no-factors";
+        }
+        return proved ? "wear.stay-out.proved" : "wear.stay-out";
+    }
+
     /** True when nothing but the wearer speaks against a class. */
     boolean ofWearerAlone(String deviceClass) {
         List<Bar> bars = advice.trail().all(Bar.class).stream()

@@ -73,15 +73,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         }
         if (advice.status() == Status.DO_NOT_ENTER) {
             Stopped stopped = new Stopped(advice);
-            lines.add(new Line.Says(
-                    Sign.NONE,
-                    spoken.say(
-                            stopped.byWearer()
-                                    ? "wear.wearer"
-                                    : stopped.byList()
-                                            ? "wear.stay-out.list"
-                                            : proofs().isEmpty() ? "wear.stay-out" : "wear.stay-out.proved"),
-                    ""));
+            lines.add(new Line.Says(Sign.NONE, spoken.say(stopped.words(!proofs().isEmpty())), ""));
             advice.cautions().stream()
                     .filter(c -> c.subject().equals("rescue-set"))
                     .forEach(c -> lines.add(spoken.sentence(Sign.NONE, c, "")));
