@@ -59,7 +59,7 @@ final class Sentences {
 
     private Sentences(Vocabulary vocabulary, Map<String, String> words, Map<String, Template> own) {
         this.vocabulary = vocabulary;
-        this.absences = new AbsenceWords(vocabulary);
+        this.absences = new AbsenceWords(vocabulary, this::own, this::name);
         this.words = words;
         this.own = own;
     }
@@ -90,8 +90,7 @@ final class Sentences {
                 Object value = value(piece, fact, bindings);
                 Object of = piece.part().isEmpty() ? fact : bindings.get(piece.name());
                 boolean told = of instanceof Measure || of instanceof Row;
-                String place = told && value instanceof BigDecimal number ? asTold(number) : words(value);
-                filled.add(words.getOrDefault(place, place));
+                filled.add(told && value instanceof BigDecimal number ? asTold(number) : words(value));
             }
         }
         return filled;
@@ -126,8 +125,29 @@ final class Sentences {
                 : value;
     }
 
+    /** What the program says in English, in the language of these sentences. */
+    private String own(String english) {
+        return words.getOrDefault(english, english);
+    }
+
+    /** The name of an id; in another language an id without a name there stays as it is. */
+    private String name(String id) {
+        String english = vocabulary.name(id);
+        String said = own(english);
+        boolean unnamed = said.equals(english) && !vocabulary.names().containsKey(id);
+        return unnamed && !words.isEmpty() ? id : said;
+    }
+
     /** One value in words. */
     String words(Object value) {
+        if (value instanceof List<?> many) {
+            return many.stream().map(this::words).collect(Collectors.joining(" " + own("or") + " "));
+        }
+        // Only an id has a name; a sentence keeps its hyphens.
+        return value instanceof String text && text.indexOf(' ') < 0 ? name(text) : own(english(value));
+    }
+
+    private String english(Object value) {
         if (value instanceof BigDecimal number) {
             return Figures.shown(number);
         }
@@ -146,17 +166,7 @@ final class Sentences {
         if (value instanceof RowRef ref) {
             return ref.address();
         }
-        if (value instanceof String text) {
-            // Only an id has a name; a sentence keeps its hyphens.
-            return text.indexOf(' ') < 0 ? vocabulary.name(text) : text;
-        }
-        if (value instanceof List<?> many) {
-            return many.stream().map(this::words).collect(Collectors.joining(" or "));
-        }
-        if (value instanceof Optional<?> optional) {
-            return optional.map(this::words).orElse("none");
-        }
-        return String.valueOf(value);
+        return value instanceof Optional<?> optional ? optional.map(this::words).orElse("none") : String.valueOf(value);
     }
 
     /** A fact in words, without its address. */
@@ -173,7 +183,7 @@ final class Sentences {
     private Template template(Class<?> type) {
         String kind = AbsenceWords.kebab(type.getSimpleName());
         String told = vocabulary.names().getOrDefault("fact-" + kind, "");
-        return Template.of(told.contains("{") ? told : kind.replace('-', ' ') + ": ");
+        return Template.of(own(told.contains("{") ? told : kind.replace('-', ' ') + ": "));
     }
 
     private String parts(String kind, Fact fact) {
@@ -182,7 +192,7 @@ final class Sentences {
         for (FactPart part : FactPart.of(fact)) {
             Object value = part.read(fact);
             if (!(value instanceof RowRef) && !part.name().equals("path")) {
-                words.append(between).append(part.words()).append(' ').append(words(value));
+                words.append(between).append(own(part.words())).append(' ').append(words(value));
                 between = ", ";
             }
         }
@@ -190,15 +200,17 @@ final class Sentences {
     }
 
     /** Where documents differ about a row, and who answers for it. */
-    private static String provenance(Fact fact) {
+    private String provenance(Fact fact) {
         if (!(fact instanceof Row row)) {
             return "";
         }
         List<String> beside = row.ref().beside();
         String affirmed = row.ref().affirmed();
         String changed = row.ref().changed();
-        return (beside.isEmpty() ? "" : "; another document gives " + String.join(" or ", beside))
-                + (affirmed.isEmpty() ? "" : "; affirmed by " + affirmed)
+        return (beside.isEmpty()
+                        ? ""
+                        : "; " + own("another document gives") + " " + String.join(" " + own("or") + " ", beside))
+                + (affirmed.isEmpty() ? "" : "; " + own("affirmed by") + " " + affirmed)
                 + (changed.isEmpty() ? "" : "; " + changed);
     }
 
