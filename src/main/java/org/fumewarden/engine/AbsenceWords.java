@@ -76,6 +76,7 @@ final class AbsenceWords {
         String values = first.conditions().stream()
                 .filter(c -> !asks(c, "question") && !asks(c, "set") && !raw(c).equals(subject))
                 .map(this::condition)
+                .filter(c -> !c.isEmpty())
                 .collect(Collectors.joining(", "));
         if (!set.isEmpty()) {
             return values.isEmpty() ? "not among: " + set : values + " is not among: " + set;
@@ -190,6 +191,10 @@ final class AbsenceWords {
 
     /** One condition in words: a value alone where it has to be the same. */
     private String condition(String condition) {
+        // What the match itself is of tells nothing of what is missing.
+        if (condition.startsWith("Averaging.")) {
+            return "";
+        }
         Matcher compared = COMPARED.matcher(condition);
         if (!compared.matches()) {
             String part = condition.replaceAll("\\(.*", "").replace("!", "not ");

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Answer;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.CountedAs;
@@ -102,21 +103,24 @@ final class Sentences {
         return plain.precision() <= AS_TOLD ? plain.toPlainString() : Figures.shown(number);
     }
 
-    private static Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {
+    private Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {
         if (piece.part().isEmpty()) {
             return FactPart.in(fact, piece.name())
-                    .map(value -> factor(fact, piece.name(), value))
+                    .map(value -> asSaid(fact, piece.name(), value))
                     .orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
         }
         return bindings.get(piece.name()) instanceof Record bound
                 ? FactPart.in(bound, piece.part())
-                        .map(value -> factor(bound, piece.part(), value))
+                        .map(value -> asSaid(bound, piece.part(), value))
                         .orElse(piece.written())
                 : piece.written();
     }
 
-    /** A required factor is said as the page says it. */
-    private static Object factor(Object fact, String part, Object value) {
+    /** A required factor is said as the page says it, an answer by the name that its own question gives it. */
+    private Object asSaid(Object fact, String part, Object value) {
+        if (fact instanceof Answer answer && part.equals("value")) {
+            return vocabulary.answer(answer.question(), answer.value());
+        }
         return fact instanceof Need && part.equals("value") && value instanceof BigDecimal number
                 ? new BigDecimal(Figures.factor(number))
                 : value;

@@ -19,4 +19,9 @@ public record Agent(
 
     /** The thresholds that {@code highest} may name: the usual multiple, and what arithmetic allows. */
     public static final Set<String> PEAKS = Set.of(USUAL_PEAK, "quarter-hours-in-8-h");
+
+    /** The threshold of the agent itself where it has one, otherwise that of the shift. */
+    public String peak(String usual) {
+        return highest.equals(USUAL_PEAK) ? usual : highest;
+    }
 }

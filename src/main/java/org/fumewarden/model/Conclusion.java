@@ -29,7 +29,8 @@ public sealed interface Conclusion extends Fact
                 Standing,
                 Stop,
                 Trait,
-                UnitFinding {
+                UnitFinding,
+                UsualPeak {
 
     /** What the conclusion is about: an agent, a class, a question. Overrides match on it. */
     String subject();

@@ -45,7 +45,11 @@ public final class Words {
         Map<String, String> all = new LinkedHashMap<>();
         named().stream()
                 .filter(key -> key.startsWith("agent.") || key.startsWith("choice.") || key.startsWith("device."))
-                .forEach(key -> all.put(key.substring(key.lastIndexOf('.') + 1), names.getString(key)));
+                .forEach(key -> {
+                    all.put(key.substring(key.lastIndexOf('.') + 1), names.getString(key));
+                    // An answer is called after its own question.
+                    all.put(key.substring(key.indexOf('.') + 1), names.getString(key));
+                });
         return all;
     }
 
