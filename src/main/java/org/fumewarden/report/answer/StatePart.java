@@ -39,6 +39,8 @@ record StatePart(Advice advice, Spoken spoken) {
             "coating",
             "coating-stripped",
             "filler",
+            "beryllium-share",
+            "beryllium-objective-data",
             "place",
             "extraction",
             "ventilation",
