@@ -26,12 +26,15 @@ import org.fumewarden.report.sheet.Sign;
 
 /** What is still to be answered or measured. Nothing is left out: levels that are missing stand together. */
 record OpenPart(Advice advice, Spoken spoken) {
-    private static final int ASKED = 6;
+    /** Questions that are asked in whole; the others stand together by what they are about. */
+    static final int ASKED = 6;
+
+    static final int FEWEST = 3;
     private static final Set<String> OF_WEARER =
             Set.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
     private static final String DANGEROUS = "may-be-dangerous";
 
-    Optional<Part> write() {
+    Optional<Part> write(int inWhole) {
         List<Line> lines = new ArrayList<>();
         Map<String, List<String>> levels = new LinkedHashMap<>();
         Map<String, List<String>> proofs = new LinkedHashMap<>();
@@ -51,14 +54,14 @@ record OpenPart(Advice advice, Spoken spoken) {
             }
         }
         others.stream()
-                .limit(ASKED)
+                .limit(inWhole)
                 .map(q -> spoken.words().sayOr("ask." + q.question(), spoken.told(q.ask())) + about(q) + decides(q))
                 .forEach(q -> lines.add(new Line.Says(Sign.OPEN, q)));
-        if (others.size() > ASKED) {
+        if (others.size() > inWhole) {
             lines.add(new Line.Says(
                     Sign.OPEN,
                     spoken.say("open.also") + ":",
-                    others.stream().skip(ASKED).map(this::shortly).collect(Collectors.joining("; ")) + "."));
+                    others.stream().skip(inWhole).map(this::shortly).collect(Collectors.joining("; ")) + "."));
         }
         missing("open.measure", levels, lines);
         missing("open.prove", proofs, lines);

@@ -15,7 +15,8 @@ import org.fumewarden.report.sheet.TextForm;
 /**
  * The parts of the page in their order, and what yields where it has no room for all. State, wear, acts, alarms and what is
  * open are never cut. Where nobody may start and no rescue is planned, alarms have nobody to warn, and duties of use are only
- * counted. Of the rest, remarks on the air yield first, then duties, then what to compare is said shortly; the agents at or
+ * counted. Of the rest, remarks on the air yield first, then duties, then what to compare is said shortly, then questions beyond the
+ * first few are asked by what they are about; the agents at or
  * above a tenth of their limit stay, the last of them in one sentence where the table has no room.
  */
 final class PagePlan {
@@ -55,13 +56,7 @@ final class PagePlan {
         first.add(tone.of(new StatePart(advice, spoken).write()));
         first.add(tone.of(new WearPart(advice, runTime, spoken).write()));
         acts.write(doing(), "do-now", Sign.ACT).map(tone::of).ifPresent(first::add);
-        List<Part> last = new ArrayList<>();
-        if (!nobodyWorks()) {
-            acts.write("leave", "leave", Sign.LEAVE).map(tone::of).ifPresent(last::add);
-        }
-        new OpenPart(advice, spoken).write().map(tone::of).ifPresent(last::add);
-        IssuePart issue = new IssuePart(advice, number, spoken);
-        last.add(tone.of(issue.write(false)));
+        List<Part> last = last(acts, OpenPart.ASKED, false);
         int room = room(first, last);
         Optional<Part> keepUp = new KeepUpPart(advice, rows, spoken).write().map(tone::of);
         int least = keepUp.map(p -> advice.status() == Status.DO_NOT_ENTER
@@ -70,11 +65,15 @@ final class PagePlan {
                 .orElse(0);
         Optional<Part> air = air(room - least);
         if (air.isPresent() && height(air.get()) > room - least) {
-            last.set(last.size() - 1, tone.of(issue.write(true)));
+            last = last(acts, OpenPart.ASKED, true);
             room = room(first, last);
-            int most = room + FOR_ROWS;
             int duties = keepUp.map(p -> height(counted(p))).orElse(0);
             air = new AirPart(advice, spoken).listed(Integer.MAX_VALUE, 0).map(tone::of);
+            if (height(air.get()) > room - duties) {
+                last = last(acts, OpenPart.FEWEST, true);
+                room = room(first, last);
+            }
+            int most = room + FOR_ROWS;
             if (height(air.get()) > room - duties) {
                 air = named(most - duties);
             }
@@ -86,6 +85,16 @@ final class PagePlan {
         }
         int left = room - air.map(PagePlan::height).orElse(0);
         return parts(first, air, keepUp.map(p -> cut(p, left)), last);
+    }
+
+    private List<Part> last(ActsPart acts, int inWhole, boolean briefly) {
+        List<Part> last = new ArrayList<>();
+        if (!nobodyWorks()) {
+            acts.write("leave", "leave", Sign.LEAVE).map(tone::of).ifPresent(last::add);
+        }
+        new OpenPart(advice, spoken).write(inWhole).map(tone::of).ifPresent(last::add);
+        last.add(tone.of(new IssuePart(advice, number, spoken).write(briefly)));
+        return last;
     }
 
     private static List<Part> parts(List<Part> first, Optional<Part> air, Optional<Part> keepUp, List<Part> last) {
