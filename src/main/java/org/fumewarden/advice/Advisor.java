@@ -49,6 +49,11 @@ public final class Advisor {
         this.engine = new Engine(base, switchedOff);
     }
 
+    /** The same advisor in another language; itself when that has no names of its own. */
+    public Advisor speaking(String language, Map<String, String> names) {
+        return names.isEmpty() ? this : new Advisor(base.speaking(base.book().tongue(language), names), silent);
+    }
+
     /** The rules and tables that decide; its vocabulary is what a task is read with. */
     public RuleBase base() {
         return base;

@@ -77,6 +77,17 @@ public final class Bench {
         return new Bench(name, source, all, code, on, this::advisor);
     }
 
+    /**
+     * The same bench, whose advice speaks another language.
+     *
+     * @param names of the ids of the vocabulary in that language; none for the language of the rule base
+     */
+    public Bench speaking(String language, Map<String, String> names) {
+        return names.isEmpty()
+                ? this
+                : new Bench(name, source, changes, code, on, id -> advisor(id).speaking(language, names));
+    }
+
     /** The code that decides, found once: the one that was named, unless it leaves such tasks to another. */
     public String code() {
         if (decides.isEmpty()) {

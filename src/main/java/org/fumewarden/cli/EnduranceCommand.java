@@ -92,8 +92,7 @@ final class EnduranceCommand implements Callable<Integer> {
     private static Advice said(Advisor advisor, Task task, Advice advice, Words words) {
         return words.ofRuleBase()
                 ? advice
-                : new Advisor(advisor.base().speaking(advisor.base().book().tongue(words.language()), words.names()))
-                        .advise(task);
+                : advisor.speaking(words.language(), words.names()).advise(task);
     }
 
     private void draw(ShiftSheet sheet) {

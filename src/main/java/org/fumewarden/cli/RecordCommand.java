@@ -119,17 +119,9 @@ final class RecordCommand implements Callable<Integer> {
 
     /** Advice under the code and on the day of the programme, with what the register says of the unit in use. */
     private Advice advised(Path task, String id, LocalDate day, Words words) {
-        Bench bench = new Bench(
-                task,
-                Map.of(),
-                Optional.of(id),
-                Optional.of(day),
-                c -> new Advisor(speaking(RuleBase.shipped(c), words)));
+        Bench bench = new Bench(task, Map.of(), Optional.of(id), Optional.of(day), c -> new Advisor(RuleBase.shipped(c))
+                .speaking(words.language(), words.names()));
         return InUse.with(bench, store::read).advise();
-    }
-
-    private static RuleBase speaking(RuleBase base, Words words) {
-        return words.ofRuleBase() ? base : base.speaking(base.book().tongue(words.language()), words.names());
     }
 
     private int paper(Store open, DutyBook book, LocalDate day, Speech speech) {

@@ -20,6 +20,7 @@ final class BookWords {
                 tables.stream().flatMap(t -> t.questions().stream()).toList();
         Map<String, Map<String, String>> catalogues = new LinkedHashMap<>();
         Map<String, String> names = new LinkedHashMap<>();
+        questions.forEach(q -> q.choices().forEach((id, name) -> names.put(q.id() + '.' + id, name)));
         for (TableFile table : tables) {
             for (DatedRow dated : table.rows()) {
                 name(dated.row()).ifPresent(name -> names.put(name.getKey(), name.getValue()));

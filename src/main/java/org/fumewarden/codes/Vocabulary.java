@@ -87,6 +87,11 @@ public record Vocabulary(
         return name != null ? name : DAY.matcher(id).matches() ? id : id.replace('-', ' ');
     }
 
+    /** The name that an answer has under its own question: "none" is bare metal under one and no extraction under another. */
+    public String answer(String question, String value) {
+        return names.getOrDefault(question + '.' + value, value);
+    }
+
     /** The name of the longest end of an id that has one: "carcinogen-nickel" is about nickel. */
     public String nameWithin(String id) {
         String end = id;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -43,9 +44,23 @@ final class AbsenceWords {
     private static final Set<String> ANSWERS = Set.of("Answer", "Unknown", "Measure");
 
     private final Vocabulary vocabulary;
+    /** What is said in English, in the language that is asked for. */
+    private final UnaryOperator<String> own;
 
-    AbsenceWords(Vocabulary vocabulary) {
+    private final UnaryOperator<String> name;
+
+    AbsenceWords(Vocabulary vocabulary, UnaryOperator<String> own, UnaryOperator<String> name) {
         this.vocabulary = vocabulary;
+        this.own = own;
+        this.name = name;
+    }
+
+    private String own(String english, String... places) {
+        String said = own.apply(english);
+        for (int i = 0; i < places.length; i++) {
+            said = said.replace("{" + i + "}", places[i]);
+        }
+        return said;
     }
 
     /** The premise that something was not there; its words leave out what the conclusion is about anyway. */
@@ -70,22 +85,26 @@ final class AbsenceWords {
         String asked = question(first);
         String set = set(first);
         if (absence.missing().size() > 1 || asked.isEmpty() && set.isEmpty()) {
-            return "no "
-                    + absence.missing().stream().map(m -> missing(m, subject)).collect(Collectors.joining(" with "));
+            return own(
+                    "no {0}",
+                    absence.missing().stream()
+                            .map(m -> missing(m, subject))
+                            .collect(Collectors.joining(" " + own("with") + " ")));
         }
         String values = first.conditions().stream()
                 .filter(c -> !asks(c, "question") && !asks(c, "set") && !raw(c).equals(subject))
                 .map(this::condition)
+                .filter(c -> !c.isEmpty())
                 .collect(Collectors.joining(", "));
         if (!set.isEmpty()) {
-            return values.isEmpty() ? "not among: " + set : values + " is not among: " + set;
+            return values.isEmpty() ? own("not among: {0}", set) : own("{0} is not among: {1}", values, set);
         }
-        return asked + ": " + (values.isEmpty() ? "no answer" : "not " + values);
+        return asked + ": " + (values.isEmpty() ? own("no answer") : own("not {0}", values));
     }
 
     private String missing(Absence.Missing missing, String subject) {
         String conditions = missing.conditions().stream()
-                .filter(c -> !raw(c).equals(subject))
+                .filter(c -> !raw(c).equals(subject) && !c.startsWith("Averaging."))
                 .map(c -> condition(c.replace(LEVEL + subject + '.', LEVEL)))
                 .filter(c -> !c.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -153,7 +172,7 @@ final class AbsenceWords {
 
     private String kind(String type) {
         String id = "kind-" + kebab(type);
-        return vocabulary.names().getOrDefault(id, kebab(type).replace('-', ' '));
+        return own(vocabulary.names().getOrDefault(id, kebab(type).replace('-', ' ')));
     }
 
     private Optional<Question> known(Absence.Missing missing) {
@@ -190,22 +209,26 @@ final class AbsenceWords {
 
     /** One condition in words: a value alone where it has to be the same. */
     private String condition(String condition) {
+        // What the match itself is of tells nothing of what is missing.
+        if (condition.startsWith("Averaging.")) {
+            return "";
+        }
         Matcher compared = COMPARED.matcher(condition);
         if (!compared.matches()) {
             String part = condition.replaceAll("\\(.*", "").replace("!", "not ");
-            String values = values(condition);
-            return (spaced(part) + " "
-                            + values.replaceAll("( or )?that [a-z](?![a-z])", "")
-                                    .replace(" or ", " and "))
+            return (own(spaced(part)) + " "
+                            + words(condition).stream()
+                                    .filter(w -> !w.matches("that [a-z]"))
+                                    .collect(Collectors.joining(" " + own("and") + " ")))
                     .strip();
         }
         String values = values(compared.group(3));
         return switch (compared.group(2)) {
-            case "!=", "not in" -> "other than " + values;
-            case "<" -> "below " + bound(values);
-            case "<=" -> "at most " + bound(values);
-            case ">" -> "above " + bound(values);
-            case ">=" -> "at least " + bound(values);
+            case "!=", "not in" -> own("other than {0}", values);
+            case "<" -> own("below {0}", bound(values));
+            case "<=" -> own("at most {0}", bound(values));
+            case ">" -> own("above {0}", bound(values));
+            case ">=" -> own("at least {0}", bound(values));
             default -> values;
         };
     }
@@ -216,6 +239,13 @@ final class AbsenceWords {
     }
 
     private String values(String text) {
+        List<String> words = words(text);
+        return text.contains("+")
+                ? String.join(" ", words).replaceAll("\\s+", " ")
+                : String.join(" " + own("or") + " ", words);
+    }
+
+    private List<String> words(String text) {
         List<String> words = new ArrayList<>();
         Matcher value = VALUE.matcher(text);
         while (value.find()) {
@@ -223,10 +253,10 @@ final class AbsenceWords {
                     value.group(1) != null
                             ? named(value.group(1))
                             : value.group(2) != null
-                                    ? Averaging.valueOf(value.group(2)).words()
+                                    ? own(Averaging.valueOf(value.group(2)).words())
                                     : value.group(3));
         }
-        return text.contains("+") ? String.join(" ", words).replaceAll("\\s+", " ") : String.join(" or ", words);
+        return words;
     }
 
     /** A value in words; the address of a level as its agent, where it names one, and its averaging. */
@@ -234,10 +264,11 @@ final class AbsenceWords {
         int last = value.lastIndexOf('.');
         Averaging averaging = EnumUtils.getEnumIgnoreCase(Averaging.class, value.substring(last + 1));
         if (averaging == null || !value.startsWith(LEVEL.substring(1))) {
-            return value.indexOf(' ') < 0 ? vocabulary.name(value) : value;
+            return value.indexOf(' ') < 0 ? name.apply(value) : own(value);
         }
         String agent = value.substring(Math.min(last, LEVEL.length() - 1), last);
-        return agent.isEmpty() ? averaging.words() : vocabulary.name(agent) + ", " + averaging.words();
+        String average = own(averaging.words());
+        return agent.isEmpty() ? average : name.apply(agent) + ", " + average;
     }
 
     /** The values of a condition as they are, for an address. */

@@ -2,6 +2,7 @@ package org.fumewarden.engine;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
@@ -14,6 +15,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.codes.CodeBook;
@@ -52,7 +54,14 @@ public final class RuleBase {
      */
     public RuleBase speaking(Tongue tongue, Map<String, String> names) {
         CodeBook spoken = book.named(names);
-        return new RuleBase(spoken, rules, new Sentences(spoken.vocabulary(), tongue));
+        Map<String, String> words = new HashMap<>(tongue.words());
+        names.forEach((id, own) -> words.putIfAbsent(book.vocabulary().name(id), own));
+        return new RuleBase(
+                spoken,
+                rules,
+                new Sentences(
+                        spoken.vocabulary(),
+                        new Tongue(tongue.language(), tongue.complete(), tongue.sentences(), words)));
     }
 
     /** The same rules and tables with the names that ids have on a day. */
@@ -129,7 +138,7 @@ public final class RuleBase {
 
     /** What each rule asks, in words, by its id. */
     public Map<String, RuleInWords> inWords() {
-        AbsenceWords words = new AbsenceWords(book.vocabulary());
+        AbsenceWords words = new AbsenceWords(book.vocabulary(), UnaryOperator.identity(), book.vocabulary()::name);
         Map<String, RuleInWords> rules = new TreeMap<>();
         for (Phase phase : phases()) {
             PhaseRules of = rules(phase);

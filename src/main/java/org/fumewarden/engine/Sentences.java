@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.Tongue;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Answer;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.CountedAs;
@@ -58,7 +59,7 @@ final class Sentences {
 
     private Sentences(Vocabulary vocabulary, Map<String, String> words, Map<String, Template> own) {
         this.vocabulary = vocabulary;
-        this.absences = new AbsenceWords(vocabulary);
+        this.absences = new AbsenceWords(vocabulary, this::own, this::name);
         this.words = words;
         this.own = own;
     }
@@ -89,8 +90,7 @@ final class Sentences {
                 Object value = value(piece, fact, bindings);
                 Object of = piece.part().isEmpty() ? fact : bindings.get(piece.name());
                 boolean told = of instanceof Measure || of instanceof Row;
-                String place = told && value instanceof BigDecimal number ? asTold(number) : words(value);
-                filled.add(words.getOrDefault(place, place));
+                filled.add(told && value instanceof BigDecimal number ? asTold(number) : words(value));
             }
         }
         return filled;
@@ -102,28 +102,52 @@ final class Sentences {
         return plain.precision() <= AS_TOLD ? plain.toPlainString() : Figures.shown(number);
     }
 
-    private static Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {
+    private Object value(Template.Piece piece, Fact fact, Map<String, Object> bindings) {
         if (piece.part().isEmpty()) {
             return FactPart.in(fact, piece.name())
-                    .map(value -> factor(fact, piece.name(), value))
+                    .map(value -> asSaid(fact, piece.name(), value))
                     .orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
         }
         return bindings.get(piece.name()) instanceof Record bound
                 ? FactPart.in(bound, piece.part())
-                        .map(value -> factor(bound, piece.part(), value))
+                        .map(value -> asSaid(bound, piece.part(), value))
                         .orElse(piece.written())
                 : piece.written();
     }
 
-    /** A required factor is said as the page says it. */
-    private static Object factor(Object fact, String part, Object value) {
+    /** A required factor is said as the page says it, an answer by the name that its own question gives it. */
+    private Object asSaid(Object fact, String part, Object value) {
+        if (fact instanceof Answer answer && part.equals("value")) {
+            return vocabulary.answer(answer.question(), answer.value());
+        }
         return fact instanceof Need && part.equals("value") && value instanceof BigDecimal number
                 ? new BigDecimal(Figures.factor(number))
                 : value;
     }
 
+    /** What the program says in English, in the language of these sentences. */
+    private String own(String english) {
+        return words.getOrDefault(english, english);
+    }
+
+    /** The name of an id; in another language an id without a name there stays as it is. */
+    private String name(String id) {
+        String english = vocabulary.name(id);
+        String said = own(english);
+        boolean unnamed = said.equals(english) && !vocabulary.names().containsKey(id);
+        return unnamed && !words.isEmpty() ? id : said;
+    }
+
     /** One value in words. */
     String words(Object value) {
+        if (value instanceof List<?> many) {
+            return many.stream().map(this::words).collect(Collectors.joining(" " + own("or") + " "));
+        }
+        // Only an id has a name; a sentence keeps its hyphens.
+        return value instanceof String text && text.indexOf(' ') < 0 ? name(text) : own(english(value));
+    }
+
+    private String english(Object value) {
         if (value instanceof BigDecimal number) {
             return Figures.shown(number);
         }
@@ -142,17 +166,7 @@ final class Sentences {
         if (value instanceof RowRef ref) {
             return ref.address();
         }
-        if (value instanceof String text) {
-            // Only an id has a name; a sentence keeps its hyphens.
-            return text.indexOf(' ') < 0 ? vocabulary.name(text) : text;
-        }
-        if (value instanceof List<?> many) {
-            return many.stream().map(this::words).collect(Collectors.joining(" or "));
-        }
-        if (value instanceof Optional<?> optional) {
-            return optional.map(this::words).orElse("none");
-        }
-        return String.valueOf(value);
+        return value instanceof Optional<?> optional ? optional.map(this::words).orElse("none") : String.valueOf(value);
     }
 
     /** A fact in words, without its address. */
@@ -169,7 +183,7 @@ final class Sentences {
     private Template template(Class<?> type) {
         String kind = AbsenceWords.kebab(type.getSimpleName());
         String told = vocabulary.names().getOrDefault("fact-" + kind, "");
-        return Template.of(told.contains("{") ? told : kind.replace('-', ' ') + ": ");
+        return Template.of(own(told.contains("{") ? told : kind.replace('-', ' ') + ": "));
     }
 
     private String parts(String kind, Fact fact) {
@@ -178,7 +192,7 @@ final class Sentences {
         for (FactPart part : FactPart.of(fact)) {
             Object value = part.read(fact);
             if (!(value instanceof RowRef) && !part.name().equals("path")) {
-                words.append(between).append(part.words()).append(' ').append(words(value));
+                words.append(between).append(own(part.words())).append(' ').append(words(value));
                 between = ", ";
             }
         }
@@ -186,15 +200,17 @@ final class Sentences {
     }
 
     /** Where documents differ about a row, and who answers for it. */
-    private static String provenance(Fact fact) {
+    private String provenance(Fact fact) {
         if (!(fact instanceof Row row)) {
             return "";
         }
         List<String> beside = row.ref().beside();
         String affirmed = row.ref().affirmed();
         String changed = row.ref().changed();
-        return (beside.isEmpty() ? "" : "; another document gives " + String.join(" or ", beside))
-                + (affirmed.isEmpty() ? "" : "; affirmed by " + affirmed)
+        return (beside.isEmpty()
+                        ? ""
+                        : "; " + own("another document gives") + " " + String.join(" " + own("or") + " ", beside))
+                + (affirmed.isEmpty() ? "" : "; " + own("affirmed by") + " " + affirmed)
                 + (changed.isEmpty() ? "" : "; " + changed);
     }
 

@@ -40,4 +40,9 @@ public record Benchmark(
     public boolean mayBeStricterThan(Benchmark other) {
         return !equals(other) && (unit != other.unit || value.compareTo(other.value) < 0);
     }
+
+    /** True when it is for the time of the exposure, or for a shorter one. */
+    public boolean noLongerThan(Exposure exposure) {
+        return averaging.compareTo(exposure.averaging()) >= 0;
+    }
 }

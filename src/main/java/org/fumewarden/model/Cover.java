@@ -9,37 +9,56 @@ import java.math.BigDecimal;
  * @param factor 1 for no respirator at all
  * @param by the floor that orders it, or {@code nothing}
  * @param keeps the floor that nothing orders yet and that would have to be kept, or nothing
+ * @param lowers the agent whose limit of a shift a long one lowers, {@code any}, or nothing
+ * @param share what the shift leaves of that limit; limits of shorter times stay as they are
  */
-public record Cover(String form, BigDecimal factor, String by, String keeps) implements Conclusion {
+public record Cover(String form, BigDecimal factor, String by, String keeps, String lowers, BigDecimal share)
+        implements Conclusion {
     private static final String ANY = "any";
     private static final String PARTICLE = "particle";
+    private static final String NONE = "";
 
     public Cover {
         Checks.positive("factor", factor);
+        Checks.positive("share", share);
+    }
+
+    private Cover(String form, BigDecimal factor, String by, String keeps) {
+        this(form, factor, by, keeps, NONE, BigDecimal.ONE);
     }
 
     /** Nothing is worn. */
     public static Cover none() {
-        return new Cover(ANY, BigDecimal.ONE, "nothing", "");
+        return new Cover(ANY, BigDecimal.ONE, "nothing", NONE);
     }
 
     /** A floor is worn, which holds particles. */
     public static Cover floor(Need floor) {
-        return new Cover(PARTICLE, floor.level(), floor.subject(), "");
+        return new Cover(PARTICLE, floor.level(), floor.subject(), NONE);
     }
 
-    /** Nothing is worn, in a shift that lowers limits: see {@link Limit#loweredForRest}. */
+    /** Nothing is worn, in a shift that lowers every limit: see {@link Limit#loweredForRest}. */
     public static Cover noneInShift(Measure shift, Threshold reference) {
-        return none().times(Limit.restShare(shift, reference));
+        return none().lowering(ANY, Limit.restShare(shift, reference));
     }
 
-    /** A floor is worn, in a shift that lowers limits. */
+    /** A floor is worn, in a shift that lowers every limit. */
     public static Cover floorInShift(Need floor, Measure shift, Threshold reference) {
-        return floor(floor).times(Limit.restShare(shift, reference));
+        return floor(floor).lowering(ANY, Limit.restShare(shift, reference));
     }
 
-    private Cover times(BigDecimal share) {
-        return new Cover(form, factor.multiply(share), by, keeps);
+    /** Nothing is worn, in a shift that lowers the limit of one agent: see {@link Limit#lowered}. */
+    public static Cover noneFor(String agent, Measure shift, Threshold reference) {
+        return none().lowering(agent, Limit.share(shift, reference));
+    }
+
+    /** A floor is worn, in a shift that lowers the limit of one agent. */
+    public static Cover floorFor(Need floor, String agent, Measure shift, Threshold reference) {
+        return floor(floor).lowering(agent, Limit.share(shift, reference));
+    }
+
+    private Cover lowering(String agents, BigDecimal left) {
+        return new Cover(form, factor, by, keeps, agents, left);
     }
 
     /** A floor that is worn only if a level needs it. */
@@ -55,9 +74,7 @@ public record Cover(String form, BigDecimal factor, String by, String keeps) imp
     /** True when so many times the level is at or below the limit, times this factor. */
     public boolean holds(Exposure exposure, Threshold times, Limit listed, Agent agent, Threshold molarVolume) {
         Limit limit = listed.in(exposure.unit());
-        return most(exposure, times, limit, agent, molarVolume)
-                        .compareTo(limit.value().multiply(factor))
-                <= 0;
+        return most(exposure, times, limit, agent, molarVolume).compareTo(most(limit)) <= 0;
     }
 
     /** True when so many times the level is at or below the benchmark, times this factor. */
@@ -67,18 +84,13 @@ public record Cover(String form, BigDecimal factor, String by, String keeps) imp
 
     /** True when a published level is at or below the limit, times this factor. */
     public boolean holds(PublishedHigh published, Limit limit) {
-        return published.unit() == limit.unit()
-                && published.value().compareTo(limit.value().multiply(factor)) <= 0;
+        return published.unit() == limit.unit() && published.value().compareTo(most(limit)) <= 0;
     }
 
     /** True when so many times a published level is at or below the limit, times this factor. */
     public boolean holds(PublishedHigh published, Threshold times, Limit limit) {
         return published.unit() == limit.unit()
-                && published
-                                .value()
-                                .multiply(times.value())
-                                .compareTo(limit.value().multiply(factor))
-                        <= 0;
+                && published.value().multiply(times.value()).compareTo(most(limit)) <= 0;
     }
 
     /** True when a published level is at or below the benchmark, times this factor. */
@@ -89,15 +101,22 @@ public record Cover(String form, BigDecimal factor, String by, String keeps) imp
     /** True when so many times what a judgement assumes is at or below the limit, times this factor. */
     public boolean holds(Ratio judged, Threshold times, Limit limit) {
         return judged.unit() == limit.unit()
-                && judged.level()
-                                .multiply(times.value())
-                                .compareTo(limit.value().multiply(factor))
-                        <= 0;
+                && judged.level().multiply(times.value()).compareTo(most(limit)) <= 0;
     }
 
     /** True when so many times what a judgement assumes is at or below the benchmark, times this factor. */
     public boolean holds(Ratio judged, Threshold times, Benchmark benchmark) {
         return holds(judged, times, benchmark.asLimit());
+    }
+
+    /** What the length of the shift leaves of the limit. */
+    BigDecimal left(Limit limit) {
+        boolean falls = limit.averaging() == Averaging.TWA && (lowers.equals(ANY) || lowers.equals(limit.agent()));
+        return falls ? limit.value().multiply(share) : limit.value();
+    }
+
+    private BigDecimal most(Limit limit) {
+        return left(limit).multiply(factor);
     }
 
     /** So many times the level, in the unit of the limit. */

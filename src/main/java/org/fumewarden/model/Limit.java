@@ -44,6 +44,11 @@ public record Limit(
         return at(value.multiply(reference.value()).divide(shift.value(), LOWERED_DIGITS, RoundingMode.FLOOR));
     }
 
+    /** The share of a limit that {@link #lowered} leaves. */
+    static BigDecimal share(Measure shift, Threshold reference) {
+        return reference.value().divide(shift.value(), SHARE);
+    }
+
     /**
      * The same limit for a longer shift, where the day leaves less time to recover: limit x reference x (24 h - shift) /
      * ((24 h - reference) x shift), both in minutes; source: Brief and Scala 1975. A shift that leaves no rest counts as one

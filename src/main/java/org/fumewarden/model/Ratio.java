@@ -6,7 +6,7 @@ import java.math.BigDecimal;
  * One exposure against one limit, both in the unit of the limit. Nothing is rounded.
  *
  * @param statistic how the level was obtained
- * @param basis {@code measured}, {@code benchmark}, {@code stated}, {@code estimated}, {@code judged},
+ * @param basis {@code measured}, {@code benchmark}, {@code recommended}, {@code stated}, {@code estimated}, {@code judged},
  *     {@code judged-by-benchmark}, {@code assumed} or {@code of-the-whole}
  */
 public record Ratio(
@@ -159,6 +159,24 @@ public record Ratio(
                 benchmark.ref().address());
     }
 
+    /** As {@link #benchmark}, for a shift that lowers limits: see {@link Limit#loweredForRest}. */
+    public static Ratio benchmark(
+            Exposure exposure,
+            Benchmark benchmark,
+            Measure shift,
+            Threshold reference,
+            Agent agent,
+            Threshold molarVolume) {
+        return benchmark(exposure, benchmark, agent, molarVolume)
+                .against(benchmark.asLimit().loweredForRest(shift, reference).value());
+    }
+
+    /** As {@link #benchmark}, beside a limit of the law: it counts for the factor and in no sum. */
+    public static Ratio recommended(Exposure exposure, Benchmark benchmark, Agent agent, Threshold molarVolume) {
+        Ratio r = benchmark(exposure, benchmark, agent, molarVolume);
+        return new Ratio(r.agent, r.averaging, r.level, r.limit, r.unit, r.statistic, "recommended", r.limitRow);
+    }
+
     /** The ratio of a part that nobody measured, taken at the level of the whole that holds it, against its benchmark. */
     public static Ratio ofPart(Exposure whole, Benchmark benchmark, Agent part, Threshold molarVolume) {
         Ratio plain = benchmark(whole.as(part.id(), benchmark.averaging()), benchmark, part, molarVolume);
@@ -193,7 +211,7 @@ public record Ratio(
     /** How this settles its hazard. */
     public Settlement settlement() {
         return switch (basis) {
-            case "benchmark" -> Settlement.BENCHMARKED;
+            case "benchmark", "recommended" -> Settlement.BENCHMARKED;
             case "estimated" -> Settlement.ESTIMATED;
             case JUDGED, JUDGED_BY_BENCHMARK -> Settlement.JUDGED;
             case "assumed", OF_THE_WHOLE -> Settlement.ASSUMED;

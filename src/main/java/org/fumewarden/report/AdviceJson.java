@@ -30,6 +30,7 @@ import org.fumewarden.advice.Status;
 import org.fumewarden.advice.ToCompare;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Keyed;
+import org.fumewarden.report.html.Speech;
 
 /** The advice as JSON: stable names, stable order, one format number. */
 public final class AdviceJson {
@@ -94,6 +95,18 @@ public final class AdviceJson {
     /** The same, with the folder of the rules when somebody changed them: advice that goes out says so, kept advice keeps them. */
     public static String write(Advice advice, Optional<String> changed) {
         return text(json -> write(advice, advice.turning(), changed, json.setPrettyPrinter(new AdviceLines()))) + "\n";
+    }
+
+    /** The same in another language, which the file names: an advice of rules that speak it, and the words of the program. */
+    public static String write(Advice said, Optional<String> changed, Speech speech) {
+        if (speech.words().ofRuleBase()) {
+            return write(said, changed);
+        }
+        return text(json -> {
+                    json.setPrettyPrinter(new AdviceLines());
+                    MAPPER.writeTree(json, ToldJson.of(write(said, changed), speech));
+                })
+                + "\n";
     }
 
     /** Whose rules decided, where they are not those of the program. */

@@ -44,8 +44,7 @@ record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Wor
             SPEAKERS.clear();
         }
         return SPEAKERS.computeIfAbsent(
-                new Speaker(base, words.language()),
-                s -> new Advisor(base.speaking(base.book().tongue(s.language()), words.names())));
+                new Speaker(base, words.language()), s -> new Advisor(base).speaking(s.language(), words.names()));
     }
 
     ClauseCitations clauses() {

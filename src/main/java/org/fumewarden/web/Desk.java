@@ -15,11 +15,13 @@ import org.fumewarden.advice.Bench;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.html.Written;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.task.TaskTree;
+import org.fumewarden.trail.Step;
 
 /** Answers what the page asks. Nothing is kept between two questions but the compiled rules. */
 final class Desk {
@@ -92,11 +94,19 @@ final class Desk {
     /** While somebody types, the values to compare before signing are not tried; the sheet and the file of the advice have them. */
     private Reply advise(JsonNode asked) {
         Bench bench = bench(asked);
-        Advice advice = bench.advise();
+        Words words = language(asked);
         return Reply.json(
                 asked.path("typing").asBoolean()
-                        ? AdviceJson.writeUntried(advice)
-                        : AdviceJson.write(advice, library.changed(bench.code())));
+                        ? AdviceJson.writeUntried(bench.advise())
+                        : AdviceJson.write(
+                                bench.speaking(words.language(), words.names()).advise(),
+                                library.changed(bench.code()),
+                                Speech.of(
+                                        words,
+                                        library.advisor(bench.code())
+                                                .base()
+                                                .book()
+                                                .vocabulary())));
     }
 
     private Reply words(JsonNode asked) {
@@ -181,6 +191,7 @@ final class Desk {
     private Reply said(JsonNode asked) {
         ObjectNode root = NODES.objectNode();
         ObjectNode steps = root.putObject("steps");
+        ObjectNode facts = root.putObject("facts");
         ObjectNode questions = root.putObject("questions");
         ObjectNode classes = root.putObject("classes");
         Words words = language(asked);
@@ -188,9 +199,16 @@ final class Desk {
             Bench bench = bench(asked);
             Library.Speaking speaking = library.speaking(bench.code(), words);
             Advice said = speaking.advisor().advise(bench.task(bench.code(), Map.of()));
-            said.trail().steps().stream()
-                    .filter(s -> speaking.translated().contains(s.rule()))
-                    .forEach(s -> steps.put(s.id(), Written.in(words.language(), s.says())));
+            Speech speech =
+                    Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
+            for (Step step : said.trail().steps()) {
+                if (speaking.translated().contains(step.rule())) {
+                    steps.put(step.id(), Written.in(words.language(), step.says()));
+                }
+                step.premises().stream().filter(p -> !p.kind().equals("step")).forEach(p -> facts.withObjectProperty(
+                                step.id())
+                        .put(p.kind() + " " + p.address(), speech.told(p.words())));
+            }
             said.questions().forEach(q -> questions.put(q.question(), words.sayOr("ask." + q.question(), q.ask())));
             said.respirators()
                     .forEach(r -> classes.put(r.deviceClass(), words.sayOr("device." + r.deviceClass(), r.name())));

@@ -23,7 +23,7 @@ function citation(c) {
 function given(premise) {
   const question = state.vocabulary.questions.find(q => q.path === premise.address);
   const value = question && at(state.task, question.path);
-  if (value === undefined) return ruleWords('span', premise.words);
+  if (value === undefined) return ruleWords('span', premise.words, undefined, premise.own);
   return ruleWords('span', `${question.ask} ${answerWords(question, value)}`, undefined, question.translated);
 }
 
@@ -32,7 +32,7 @@ export function premises(step) {
   return el('ul', { className: 'premises' }, step.premises.map(p => {
     const earlier = p.kind === 'step' && state.advice.trail.steps.find(s => s.id === p.address);
     if (earlier) return el('li', {}, opening(earlier));
-    return el('li', {}, el('span', { className: 'tag' }, say(`premise.${p.kind}`)), ' ', p.kind === 'input' ? given(p) : ruleWords('span', p.words),
+    return el('li', {}, el('span', { className: 'tag' }, say(`premise.${p.kind}`)), ' ', p.kind === 'input' ? given(p) : ruleWords('span', p.words, undefined, p.own),
       el('span', { className: 'cite' }, ` ${p.address}${p.source ? `; ${citation(p)}` : ''}`),
       unverified(p.confidence === 'memory'));
   }));

@@ -61,7 +61,9 @@ function parts(whole, byId, name, cited) {
 /** The advice with every reference opened, its sentences in the language of the page where they are known in it. */
 export function opened(advice, said) {
   const name = id => advice.names[id] ?? id.replaceAll('-', ' ');
-  const all = steps(advice.trail, name).map(step => ({ ...step, own: Boolean(said?.steps[step.id]), says: said?.steps[step.id] ?? step.says }));
+  const told = (step, p) => said?.facts[step.id]?.[`${p.kind} ${p.address}`];
+  const all = steps(advice.trail, name).map(step => ({ ...step, own: Boolean(said?.steps[step.id]), says: said?.steps[step.id] ?? step.says,
+    premises: step.premises.map(p => ({ ...p, own: Boolean(told(step, p)), words: told(step, p) ?? p.words })) }));
   const byId = new Map(all.map(s => [s.id, s]));
   const reason = id => {
     const { rule, subject, says, own, source, clause, edition, 'overall-confidence': confidence } = byId.get(id);

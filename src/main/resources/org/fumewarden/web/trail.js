@@ -69,7 +69,7 @@ function csv(steps) {
 /** The file of the advice, with its values tried; the page itself has no need of that. */
 async function keepAdvice() {
   try {
-    keep(taskFile('json'), await askText('api/advise', { task: state.task }), 'application/json');
+    keep(taskFile('json'), await askText('api/advise', { task: state.task, language: document.documentElement.lang }), 'application/json');
   } catch { /* the notice line says what happened */ }
 }
 
@@ -95,7 +95,6 @@ export function drawTrail(root) {
     el('p', { className: 'tools' },
       el('button', { type: 'button', onclick: keepAdvice }, say('ui.export.json')),
       el('button', { type: 'button', onclick: () => keep(taskFile('csv'), csv(steps), 'text/csv') }, say('ui.export.csv'))),
-    document.documentElement.lang === 'en' ? '' : el('p', { className: 'hint' }, say('ui.trail.english')),
     count, out, keptBox());
   draw();
 }

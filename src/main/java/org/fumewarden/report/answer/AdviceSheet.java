@@ -58,7 +58,8 @@ public final class AdviceSheet {
         RuleBase base = bench.advisor(bench.code()).base();
         List<Row> rows = base.rowsOn(advice.on());
         Tone tone = new Tone(spoken.speech()::spelt);
-        List<Part> page = new PagePlan(said, number(advice), rows, runTime(bench, advice), spoken, tone).parts();
+        List<Part> page =
+                new PagePlan(said, number(said, spoken.speech()), rows, runTime(bench, advice), spoken, tone).parts();
         List<Part> annex = detail
                 ? new Annex(said, rows, base.book().documents(), spoken)
                         .write(SamplePart.of(bench, advice, spoken.speech())).stream()
@@ -104,9 +105,9 @@ public final class AdviceSheet {
                         .get(0));
     }
 
-    /** SHA-256 of the advice as {@code --format json} writes it, so that paper and file are told to belong together. */
-    private static String number(Advice advice) {
-        return Sha256.hex(AdviceJson.write(advice).getBytes(StandardCharsets.UTF_8));
+    /** SHA-256 of the advice as {@code --format json} writes it in this language, so that paper and file are told to belong together. */
+    private static String number(Advice said, Speech speech) {
+        return Sha256.hex(AdviceJson.write(said, Optional.empty(), speech).getBytes(StandardCharsets.UTF_8));
     }
 
     /** True when the day of the advice lies more than a year after the code was compared with its documents. */

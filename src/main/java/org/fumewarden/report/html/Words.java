@@ -44,8 +44,15 @@ public final class Words {
     public Map<String, String> names() {
         Map<String, String> all = new LinkedHashMap<>();
         named().stream()
-                .filter(key -> key.startsWith("agent.") || key.startsWith("choice.") || key.startsWith("device."))
-                .forEach(key -> all.put(key.substring(key.lastIndexOf('.') + 1), names.getString(key)));
+                .filter(key -> key.startsWith("agent.")
+                        || key.startsWith("choice.")
+                        || key.startsWith("device.")
+                        || key.startsWith("who."))
+                .forEach(key -> {
+                    all.put(key.substring(key.lastIndexOf('.') + 1), names.getString(key));
+                    // An answer is called after its own question.
+                    all.put(key.substring(key.indexOf('.') + 1), names.getString(key));
+                });
         return all;
     }
 
