@@ -88,6 +88,7 @@ public final class Advisor {
                 assessed.stream().flatMap(a -> a.inputs().stream()).toList());
         more.add(assessor.breath());
         assessor.expired().ifPresent(more::add);
+        assessor.marked().ifPresent(more::add);
         return task.with(more);
     }
 

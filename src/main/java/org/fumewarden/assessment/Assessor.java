@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.fumewarden.endurance.BreathDemand;
+import org.fumewarden.endurance.CartridgeMarks;
+import org.fumewarden.endurance.FilterMarks;
+import org.fumewarden.endurance.GasPart;
 import org.fumewarden.endurance.StandardAtmosphere;
 import org.fumewarden.endurance.WorkRate;
 import org.fumewarden.model.Answer;
@@ -19,6 +22,7 @@ import org.fumewarden.model.BreathingRate;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.FilterMatch;
 import org.fumewarden.model.Limit;
+import org.fumewarden.model.Marked;
 import org.fumewarden.model.Measure;
 import org.fumewarden.model.Member;
 import org.fumewarden.model.Row;
@@ -30,6 +34,8 @@ import org.fumewarden.task.Task;
 
 /** Turns the readings of a task into exposures, or into open questions; never into a milder value. */
 public final class Assessor {
+    private static final String MARK = "kit.filter-mark";
+
     private final Task task;
     private final ExposureTables figures;
 
@@ -69,6 +75,34 @@ public final class Assessor {
         return word("filter-expiry")
                 .filter(last -> task.on().isAfter(LocalDate.parse(last)))
                 .map(last -> new Answer("filter-expired", "true", "kit.filter-expiry"));
+    }
+
+    /** What the filter is marked for, where the task tells its mark. */
+    public Optional<Marked> marked() {
+        return word("filter-mark").map(mark -> FilterMarks.read(mark)
+                .value()
+                .map(m -> new Marked(
+                        mark,
+                        m.gases().stream()
+                                .collect(Collectors.toMap(g -> g.type().name(), GasPart::grade)),
+                        m.particleClass() == 0 ? "none" : "p" + m.particleClass(),
+                        MARK))
+                .orElseGet(() -> cartridge(mark)));
+    }
+
+    private static Marked cartridge(String mark) {
+        List<String> kinds = CartridgeMarks.kinds(mark).stream().distinct().toList();
+        return new Marked(
+                mark,
+                kinds.stream()
+                        .filter(kind -> !CartridgeMarks.particulate(kind))
+                        .collect(Collectors.toMap(kind -> kind.toUpperCase(Locale.ROOT), kind -> 0)),
+                kinds.stream()
+                        .filter(CartridgeMarks::particulate)
+                        .findFirst()
+                        .map(kind -> kind.equals("he") ? kind : kind.toUpperCase(Locale.ROOT))
+                        .orElse("none"),
+                MARK);
     }
 
     /** The air that the wearer draws at the peak of a breath. */

@@ -14,14 +14,18 @@ public final class FilterMarks {
             Pattern.compile("(?<gas>(?:(?:AX|SX|NO|HG|CO|[ABEK])\\d*)*)-?(?:P(?<level>\\d))?(?<reuse>NR|R)?");
     private static final Pattern PART = Pattern.compile("(AX|SX|NO|HG|CO|[ABEK])(\\d*)");
 
+    /** A filter of a powered unit after EN 12941 and EN 12942, such as TH3 A1 P R SL; the order is from memory. */
+    private static final Pattern POWERED = Pattern.compile("^T[HM]([1-3])(.*)P(NR|R)?(?:SL)?$");
+
     private FilterMarks() {}
 
     /**
      * Reads {@code A2B2-P3}, and also {@code a2 b2 p3} or {@code ABEK2-P3}, where one class stands for the letters before
-     * it; anything else is refused with what was found.
+     * it, and {@code TH3 A2 P}, whose particle class is that of the unit; anything else is refused with what was found.
      */
     public static Reckoning<FilterMark> read(String text) {
-        String compact = text.toUpperCase(Locale.ROOT).replaceAll("[\\s/+]", "");
+        String compact = POWERED.matcher(text.toUpperCase(Locale.ROOT).replaceAll("[\\s/+]", ""))
+                .replaceFirst("$2P$1$3");
         Matcher whole = WHOLE.matcher(compact);
         if (compact.isEmpty() || !whole.matches()) {
             return unreadable(text, "it is not made of A, B, E, K, AX, SX, NO, Hg, CO and P1 to P3.");

@@ -1,10 +1,8 @@
 package org.fumewarden.shift;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import org.fumewarden.endurance.CartridgeMarks;
 import org.fumewarden.endurance.FilterMark;
 import org.fumewarden.endurance.FilterMarks;
 import org.fumewarden.endurance.GasPart;
@@ -20,9 +18,6 @@ import org.fumewarden.model.FilterMatch;
  * @param stated true when the task file gives the mark
  */
 record Fitted(String written, Optional<GasPart> part, Optional<String> cartridge, boolean several, boolean stated) {
-
-    /** 42 CFR 84.170 and 84.175: series and efficiency, and the marks of filters of powered units. */
-    private static final Pattern PARTICULATE = Pattern.compile("[nrp](95|99|100)|he|papr100-[np]");
 
     boolean holds() {
         return part.isPresent() || cartridge.isPresent();
@@ -46,8 +41,8 @@ record Fitted(String written, Optional<GasPart> part, Optional<String> cartridge
                     false,
                     stated);
         }
-        String needed = kind(match.type());
-        List<String> kinds = written.map(Fitted::kinds).orElse(List.of(needed));
+        String needed = CartridgeMarks.kind(match.type());
+        List<String> kinds = written.map(CartridgeMarks::kinds).orElse(List.of(needed));
         return new Fitted(
                 written.orElse(match.type()),
                 Optional.empty(),
@@ -58,20 +53,8 @@ record Fitted(String written, Optional<GasPart> part, Optional<String> cartridge
 
     /** True when every part of the text is the description of a cartridge, or a particulate mark of 42 CFR 84. */
     static boolean cartridges(String written, List<ShiftTables.TestGas> tests) {
-        return kinds(written).stream()
-                .allMatch(kind -> PARTICULATE.matcher(kind).matches()
+        return CartridgeMarks.kinds(written).stream()
+                .allMatch(kind -> CartridgeMarks.particulate(kind)
                         || tests.stream().anyMatch(test -> test.test().mark().equals(kind)));
-    }
-
-    private static List<String> kinds(String written) {
-        return Arrays.stream(written.split("[+,/]")).map(Fitted::kind).toList();
-    }
-
-    private static String kind(String words) {
-        return words.strip()
-                .toLowerCase(Locale.ROOT)
-                .replaceAll(" cartridge$", "")
-                .replaceAll("^ov$", "organic vapour")
-                .replace(' ', '-');
     }
 }
