@@ -16,6 +16,7 @@ import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Sentence;
+import org.fumewarden.trail.Step;
 
 /** Words and addresses for what a rule found missing. */
 final class AbsenceWords {
@@ -92,7 +93,7 @@ final class AbsenceWords {
                             .collect(Collectors.joining(" " + own("with") + " ")));
         }
         String values = first.conditions().stream()
-                .filter(c -> !asks(c, "question") && !asks(c, "set") && !raw(c).equals(subject))
+                .filter(c -> !asks(c, "question") && !asks(c, "set") && !ofSubject(c, subject))
                 .map(this::condition)
                 .filter(c -> !c.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -104,7 +105,7 @@ final class AbsenceWords {
 
     private String missing(Absence.Missing missing, String subject) {
         String conditions = missing.conditions().stream()
-                .filter(c -> !raw(c).equals(subject) && !c.startsWith("Averaging."))
+                .filter(c -> !ofSubject(c, subject))
                 .map(c -> condition(c.replace(LEVEL + subject + '.', LEVEL)))
                 .filter(c -> !c.isEmpty())
                 .collect(Collectors.joining(", "));
@@ -269,6 +270,12 @@ final class AbsenceWords {
         String agent = value.substring(Math.min(last, LEVEL.length() - 1), last);
         String average = own(averaging.words());
         return agent.isEmpty() ? average : name.apply(agent) + ", " + average;
+    }
+
+    /** True for a condition on what the conclusion is about anyway. */
+    private static boolean ofSubject(String condition, String subject) {
+        String raw = raw(condition);
+        return raw.equals(subject) || !raw.isEmpty() && raw.equals(Step.about(subject));
     }
 
     /** The values of a condition as they are, for an address. */

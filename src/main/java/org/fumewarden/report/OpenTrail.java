@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Keyed;
+import org.fumewarden.trail.Step;
 
 /** A trail whose steps spell out what they rest on, put together from facts and steps as a file tells them. */
 final class OpenTrail {
@@ -60,7 +61,12 @@ final class OpenTrail {
             } else {
                 named.add(premise);
                 ObjectNode own = fact.deepCopy();
-                own.put("address", fact.path("address").asText().replace(TrailJson.SUBJECT, subject));
+                own.put(
+                        "address",
+                        fact.path("address")
+                                .asText()
+                                .replace(TrailJson.SUBJECT, subject)
+                                .replace(TrailJson.ABOUT, Step.about(subject)));
                 if (fact.path("words").asText().equals(TrailJson.SUBJECT) && fact.has("source")) {
                     own.put("words", names.of(subject));
                 }

@@ -26,6 +26,9 @@ final class TrailJson {
     /** What stands for the subject of a step in what is the same for all steps of a kind. */
     static final String SUBJECT = "{subject}";
 
+    /** What stands for the part of a subject that it is about. */
+    static final String ABOUT = "{about}";
+
     private static final List<String> OF = List.of("of");
     /** Fewer facts than this are told shorter among others of their kind. */
     private static final int OWN_GROUP = 3;
@@ -138,7 +141,8 @@ final class TrailJson {
         String subject = step.conclusion().subject();
         String address = premise.address();
         if (premise.kind().equals("absent")) {
-            return address.contains(subject) ? about(premise, anyOf(address, subject), premise.sentence()) : premise;
+            String any = anyOf(anyOf(address, subject, SUBJECT), Step.about(subject), ABOUT);
+            return any.equals(address) ? premise : about(premise, any, premise.sentence());
         }
         return address.endsWith(subject)
                         && address.endsWith("#" + subject)
@@ -148,14 +152,17 @@ final class TrailJson {
     }
 
     /** An address with any subject in place of one, where the subject is a whole part of it. */
-    private static String anyOf(String address, String subject) {
+    private static String anyOf(String address, String subject, String placeholder) {
+        if (subject.isEmpty() || !address.contains(subject)) {
+            return address;
+        }
         StringBuilder any = new StringBuilder();
         int from = 0;
         for (int at = address.indexOf(subject, 1); at > 0; at = address.indexOf(subject, at + 1)) {
             int end = at + subject.length();
             if ("/.".indexOf(address.charAt(at - 1)) >= 0
                     && (end == address.length() || "/+.".indexOf(address.charAt(end)) >= 0)) {
-                any.append(address, from, at).append(SUBJECT);
+                any.append(address, from, at).append(placeholder);
                 from = end;
             }
         }

@@ -2,6 +2,7 @@ package org.fumewarden.trail;
 
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Confidence;
@@ -50,5 +51,10 @@ public record Step(String id, Finding finding, List<Premise> premises, Optional<
     /** True when the conclusion still stands. */
     public boolean stands() {
         return overriddenBy.isEmpty();
+    }
+
+    /** What a subject such as "minor-ozone" is about: what follows its first hyphen, or nothing. */
+    public static String about(String subject) {
+        return StringUtils.substringAfter(subject, "-");
     }
 }

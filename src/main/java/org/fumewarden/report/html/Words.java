@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The words of the sheet and the page in one language. Sentences of rules stay as the rule base has them. */
 public final class Words {
     /** The languages that have a bundle, the first of which is used when another is asked for. */
     public static final List<String> LANGUAGES = List.of(Locale.ENGLISH.getLanguage(), Locale.GERMAN.getLanguage());
 
+    private static final String CHOICE = "choice.";
     private static final String BUNDLE = "org.fumewarden.messages";
     /** Names of the catalogues of the rule base: own translations beside the tables. */
     private static final String NAMES = "org.fumewarden.names";
@@ -43,16 +45,16 @@ public final class Words {
     /** The names of ids of the rule base in this language; none in that of the rule base. */
     public Map<String, String> names() {
         Map<String, String> all = new LinkedHashMap<>();
-        named().stream()
-                .filter(key -> key.startsWith("agent.")
-                        || key.startsWith("choice.")
-                        || key.startsWith("device.")
-                        || key.startsWith("who."))
-                .forEach(key -> {
-                    all.put(key.substring(key.lastIndexOf('.') + 1), names.getString(key));
-                    // An answer is called after its own question.
-                    all.put(key.substring(key.indexOf('.') + 1), names.getString(key));
-                });
+        // An answer is called after its own question; many words of answers stand among the messages.
+        bundle.keySet().stream()
+                .filter(key -> key.startsWith(CHOICE))
+                .forEach(key -> all.put(key.substring(CHOICE.length()), bundle.getString(key)));
+        for (String key : named()) {
+            if (Stream.of("agent.", CHOICE, "device.", "who.").anyMatch(key::startsWith)) {
+                all.put(key.substring(key.lastIndexOf('.') + 1), names.getString(key));
+                all.put(key.substring(key.indexOf('.') + 1), names.getString(key));
+            }
+        }
         return all;
     }
 
