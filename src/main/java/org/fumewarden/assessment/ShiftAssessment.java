@@ -85,6 +85,9 @@ final class ShiftAssessment {
         inputs.add(new Stretch(shift.agent(), shift.averaging(), sampled(shift), shift.unit(), shift.path()));
         proven(shift, Averaging.STEL, ShortTerm.QUARTER_HOUR).ifPresent(inputs::add);
         proven(shift, Averaging.CEILING, 0).ifPresent(inputs::add);
+        if (raised.isEmpty()) {
+            highestQuarter(shift, covered).ifPresent(inputs::add);
+        }
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
     }
 
@@ -104,6 +107,24 @@ final class ShiftAssessment {
                                 .sum()
                         / TimeWeightedAverage.EIGHT_HOURS,
                 true);
+    }
+
+    /** Where all that anybody breathed lies within a quarter of an hour, nothing is left to ask about its level. */
+    private static Optional<Exposure> highestQuarter(Reading.Shift shift, double covered) {
+        if (shift.rest() != Unsampled.AS_UNEXPOSED || covered > ShortTerm.QUARTER_HOUR) {
+            return Optional.empty();
+        }
+        double dose = shift.periods().stream()
+                .mapToDouble(p -> p.concentration() * p.minutes())
+                .sum();
+        return Optional.of(new Exposure(
+                shift.agent(),
+                Averaging.STEL,
+                ExposureTables.level(dose / ShortTerm.QUARTER_HOUR),
+                shift.unit(),
+                "all of the shift in one quarter of an hour",
+                false,
+                shift.path()));
     }
 
     /** The most that one stretch proves for a shorter time; a stretch below that time counts with its part of it. */

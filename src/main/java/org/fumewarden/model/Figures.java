@@ -10,6 +10,8 @@ public final class Figures {
     /** What is beyond it is error of the arithmetic. */
     private static final MathContext CERTAIN = new MathContext(9, RoundingMode.HALF_UP);
 
+    private static final MathContext DOWN = new MathContext(2, RoundingMode.FLOOR);
+
     private static final MathContext TWO = new MathContext(2, RoundingMode.CEILING);
 
     private Figures() {}
@@ -18,6 +20,14 @@ public final class Figures {
     public static String shown(BigDecimal number) {
         BigDecimal plain = number.stripTrailingZeros();
         return (plain.precision() <= TYPED ? plain : short2(plain)).toPlainString();
+    }
+
+    /** A limit: what was calculated is rounded down, so that print never allows more. */
+    public static String limit(BigDecimal number) {
+        BigDecimal plain = number.stripTrailingZeros();
+        return plain.precision() <= TYPED
+                ? plain.toPlainString()
+                : plain.round(DOWN).toPlainString();
     }
 
     /** As {@link #shown(BigDecimal)}, of a number that was calculated. */

@@ -22,6 +22,7 @@ import org.fumewarden.model.Account;
 import org.fumewarden.model.Bound;
 import org.fumewarden.model.Caution;
 import org.fumewarden.model.Exposure;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.NoneStated;
@@ -251,7 +252,7 @@ record AirPart(Advice advice, Spoken spoken) {
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.open() || account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
                 unsaid ? "" : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
-                account.against().map(Spoken::level).orElse("") + (unsaid ? " " + account.unit() : ""),
+                account.against().map(Figures::limit).orElse("") + (unsaid ? " " + account.unit() : ""),
                 account.factor().map(Spoken::figure).orElse(""),
                 spoken.say("air.kind." + known),
                 note);

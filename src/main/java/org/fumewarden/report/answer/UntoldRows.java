@@ -15,6 +15,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.model.Agent;
 import org.fumewarden.model.Bound;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.Need;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.trail.Step;
@@ -91,7 +92,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
                         Spoken.sentenceCase(agent),
                         spoken.say("open." + averaging),
                         Spoken.level(bound.level()) + " " + bound.unit(),
-                        Spoken.level(bound.limit()),
+                        Figures.limit(bound.limit()),
                         Spoken.figure(ratio(bound)),
                         spoken.say(isAssumedPeak(bound) ? "air.kind.peak" : "air.kind.bounded"),
                         ""));

@@ -89,9 +89,11 @@ record Accounts(Case facts, Levels levels, Floors floors) implements Family {
                         stated && facts.tables().all(Limit.class).stream().anyMatch(l -> speaks(l, account));
                     case BENCHMARKED ->
                         stated
-                                && facts.tables().all(Benchmark.class).stream()
-                                        .anyMatch(b -> speaks(b.asLimit(), account))
-                                && facts.tables().all(Limit.class).stream().noneMatch(l -> speaks(l, account));
+                                && (recommended(account)
+                                        || facts.tables().all(Benchmark.class).stream()
+                                                        .anyMatch(b -> speaks(b.asLimit(), account))
+                                                && facts.tables().all(Limit.class).stream()
+                                                        .noneMatch(l -> speaks(l, account)));
                     case ASSUMED -> !stated && (assumed(account) || ofTheWhole(account));
                     case JUDGED ->
                         !stated
@@ -103,6 +105,15 @@ record Accounts(Case facts, Levels levels, Floors floors) implements Family {
                     case OPEN -> true;
                 };
         return right ? Optional.empty() : Optional.of("not " + account.kind().key());
+    }
+
+    /** A short level against a recommended limit of short time that stands beside the law. */
+    private boolean recommended(Account account) {
+        return !account.averaging().equals(Averaging.TWA.key())
+                && facts.tables().all(Benchmark.class).stream()
+                        .anyMatch(b -> b.ref().table().equals("us-recommended-short")
+                                && b.agent().equals(account.agent())
+                                && b.value().compareTo(account.against().orElseThrow()) == 0);
     }
 
     /** Lead of 29 CFR 1926.62(d)(2), which the employer assumes until it was measured. */
