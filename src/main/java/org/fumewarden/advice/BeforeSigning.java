@@ -121,7 +121,7 @@ final class BeforeSigning {
                 row -> settled()
                         ? turns(row, now, other)
                         : "Not tried with other values, since this answer is not settled.");
-        return apart(Stream.of(ofOrganisation(now, other, day), deleted(now, other, day), found.stream())
+        return apart(Stream.of(ofOrganisation(now, other, day), deleted(advice, now, other), found.stream())
                 .flatMap(some -> some)
                 .toList());
     }
@@ -141,11 +141,13 @@ final class BeforeSigning {
                 });
     }
 
-    /** The rows of the program that this folder has not, and with which the answer is another. */
-    private Stream<ToCompare> deleted(Upshot now, WithOther other, LocalDate day) {
-        return book.program(day).values().stream()
+    /** The rows of the program that this folder has not, and with which the answer is another or the sheet would say more. */
+    private Stream<ToCompare> deleted(Advice advice, Upshot now, WithOther other) {
+        return book.program(advice.on()).values().stream()
                 .filter(row -> figures.at(row.ref().address()).isEmpty())
-                .flatMap(row -> instead(row, ToCompare.IT, now.unlike(other.upshot(row, Optional.of(row)))));
+                .flatMap(row -> Printed.with(row, advice, book, figures.every().toList())
+                        ? Stream.of(entry(row, ToCompare.PROGRAM + ToCompare.IT + "."))
+                        : instead(row, ToCompare.IT, now.unlike(other.upshot(row, Optional.of(row)))));
     }
 
     private Stream<ToCompare> instead(Row row, String has, List<String> unlike) {

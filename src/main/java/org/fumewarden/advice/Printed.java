@@ -21,6 +21,16 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         return rows.stream().filter(row -> !row.ref().changed().isEmpty()).filter(this::stands);
     }
 
+    /** True for an act or a clause that somebody deleted, and that would stand on this sheet. */
+    static boolean with(Row deleted, Advice advice, CodeBook book, List<Row> rows) {
+        return (deleted instanceof Act || deleted instanceof ClauseFor)
+                && new Printed(
+                                advice,
+                                book,
+                                Stream.concat(rows.stream(), Stream.of(deleted)).toList())
+                        .stands(deleted);
+    }
+
     private boolean stands(Row row) {
         if (row instanceof Act act) {
             return Acts.of(act.part(), advice, rows).contains(act);
