@@ -19,6 +19,8 @@ final class ToldJson {
     /** Fields that hold a sentence or the name of something. */
     private static final Set<String> TOLD = Set.of(
             "ask",
+            "what",
+            "fields",
             "words",
             "says",
             "decides",
