@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.fumewarden.endurance.EnduranceCurve;
 import org.fumewarden.endurance.MeasuredBreakthrough;
+import org.fumewarden.model.Answer;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.Unknown;
 
 /**
  * A described task.
@@ -31,13 +33,36 @@ public record Task(
         List<EnduranceCurve> curves,
         Map<String, MeasuredBreakthrough> breakthroughs,
         List<RegisterNote> register) {
+    private static final String CONFINED = "confined-space";
+    private static final Answer INSIDE = new Answer("vessel", "inside", "task.vessel");
+
     public Task {
-        inputs = List.copyOf(inputs);
+        inputs = placed(inputs);
         readings = List.copyOf(readings);
         lines = Map.copyOf(lines);
         curves = List.copyOf(curves);
         breakthroughs = Map.copyOf(breakthroughs);
         register = List.copyOf(register);
+    }
+
+    /** The inside of a container is a confined space, whatever was told of the place around it. */
+    private static List<Input> placed(List<Input> inputs) {
+        if (!inputs.contains(INSIDE) || inputs.stream().anyMatch(i -> is(i, "place") && confined(i))) {
+            return List.copyOf(inputs);
+        }
+        List<Input> placed = new ArrayList<>(inputs);
+        placed.removeIf(i -> is(i, "place"));
+        placed.add(new Answer("place", CONFINED, INSIDE.path()));
+        return List.copyOf(placed);
+    }
+
+    private static boolean is(Input input, String question) {
+        return input instanceof Answer a && a.question().equals(question)
+                || input instanceof Unknown u && u.question().equals(question);
+    }
+
+    private static boolean confined(Input input) {
+        return input instanceof Answer a && a.value().equals(CONFINED);
     }
 
     /** A task that stands in no file. */

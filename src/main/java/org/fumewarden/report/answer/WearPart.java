@@ -93,7 +93,9 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         advice.unit().filter(u -> !u.barred() && !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
         inHand(lines);
         ofAnotherCode(lines);
-        runTime.ifPresent(says -> lines.add(new Line.Says(Sign.NONE, spoken.told(says))));
+        runTime.filter(says ->
+                        advice.unit().map(UnitInHand::reasons).orElse(List.of()).isEmpty())
+                .ifPresent(says -> lines.add(new Line.Says(Sign.NONE, spoken.told(says))));
     }
 
     /** What the employer must have proved where an advice on low oxygen rests on it. */
@@ -158,8 +160,10 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         advice.inHand()
                 .filter(r -> r.verdict() == Suitability.SUITABLE || r.verdict() == Suitability.UNDECIDED)
                 .filter(r -> advice.recommended().isPresent() && advice.status() != Status.DO_NOT_ENTER)
+                .filter(r -> advice.unit().filter(UnitInHand::barred).isEmpty())
                 .ifPresent(r -> {
-                    String key = "wear.in-hand." + r.verdict().key();
+                    String settled = advice.status() == Status.COMPLETE ? ".settled" : "";
+                    String key = "wear.in-hand." + r.verdict().key() + settled;
                     String name = spoken.device(r.deviceClass(), r.name());
                     lines.add(new Line.Says(Sign.NONE, spoken.say(key, name), spoken.filter(r)));
                     r.reasons().stream()
