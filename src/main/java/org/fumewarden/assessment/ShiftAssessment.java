@@ -39,8 +39,10 @@ final class ShiftAssessment {
         double covered = shift.periods().stream().mapToDouble(Period::minutes).sum();
         OptionalDouble told = amount(task, "shift");
         double exposed = told.orElse(Math.max(covered, TimeWeightedAverage.EIGHT_HOURS));
+        double working = working(shift, task, covered, exposed);
+        List<Period> periods = counted(shift, working);
         Reckoning<Double> average =
-                TimeWeightedAverage.ofShift(shift.periods(), exposed, shift.rest(), TimeWeightedAverage.EIGHT_HOURS);
+                TimeWeightedAverage.ofShift(periods, exposed, shift.rest(), TimeWeightedAverage.EIGHT_HOURS);
         double level = average.value()
                 .orElseThrow(() -> new InputException(new Problem(
                         task.file(),
@@ -56,7 +58,7 @@ final class ShiftAssessment {
                 .mapToDouble(BigDecimal::doubleValue)
                 .findFirst();
         Optional<SamplingError.Raised> raised = SamplingError.of(shift, shift.error(), limit)
-                .flatMap(e -> e.average(ExposureTables.level(level), shift.periods()));
+                .flatMap(e -> e.average(ExposureTables.level(level), periods));
         inputs.add(new Exposure(
                 shift.agent(),
                 shift.averaging(),
@@ -66,12 +68,19 @@ final class ShiftAssessment {
                 false,
                 shift.path()));
         raised.ifPresent(r -> inputs.add(r.note()));
-        if (exposed > covered) {
+        if (working > 0) {
+            inputs.add(Assessor.note(
+                    shift,
+                    "unsampled-work",
+                    minutes(working) + " on the task were not sampled and are " + WORDS.get(Unsampled.AS_HIGHEST)
+                            + ". Only time off the task counts as unexposed."));
+        }
+        if (exposed > covered + working) {
             inputs.add(Assessor.note(
                     shift,
                     "unsampled-time",
-                    minutes(exposed - covered) + " of the shift were not sampled and are " + WORDS.get(shift.rest())
-                            + ". Sample the whole shift."));
+                    minutes(exposed - covered - working) + " of the shift were not sampled and are "
+                            + WORDS.get(shift.rest()) + ". Sample the whole shift."));
         }
         if (told.isEmpty() && longerMatters(shift, level, limit)) {
             inputs.add(Assessor.note(
@@ -89,6 +98,23 @@ final class ShiftAssessment {
             highestQuarter(shift, covered).ifPresent(inputs::add);
         }
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
+    }
+
+    /** Minutes on the task that nobody sampled, though the file counts what was not sampled as unexposed. */
+    private static double working(Reading.Shift shift, Task task, double covered, double exposed) {
+        double work = Math.min(exposed, amount(task, "time-on-task").orElse(0));
+        return shift.rest() == Unsampled.AS_UNEXPOSED ? Math.max(0, work - covered) : 0;
+    }
+
+    /** The periods, and the work that nobody sampled like the highest of them. */
+    private static List<Period> counted(Reading.Shift shift, double working) {
+        List<Period> periods = new ArrayList<>(shift.periods());
+        if (working > 0) {
+            double highest =
+                    periods.stream().mapToDouble(Period::concentration).max().orElse(0);
+            periods.add(new Period(highest, working));
+        }
+        return periods;
     }
 
     /** Whether work round the clock would average more, and could pass a limit. */

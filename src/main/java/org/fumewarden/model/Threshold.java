@@ -48,9 +48,12 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
         return ordinary.leftBy(gas, about, molarVolume).compareTo(value) < 0;
     }
 
-    /** True when a stated share of the air lies further than this above what a gas that takes its place leaves of it. */
+    /**
+     * True when a stated share of the air lies further than this above what a gas that takes its place leaves of it. What is
+     * above ordinary air is no work of that gas.
+     */
     public boolean parts(Measure stated, Threshold ordinary, Exposure gas, Agent about, Threshold molarVolume) {
-        return below(stated.value().subtract(ordinary.leftBy(gas, about, molarVolume)));
+        return below(stated.value().min(ordinary.value()).subtract(ordinary.leftBy(gas, about, molarVolume)));
     }
 
     /** True when a stated peak is more than so many times the average of the shift that holds it. */
