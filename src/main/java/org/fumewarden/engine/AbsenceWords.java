@@ -268,14 +268,12 @@ final class AbsenceWords {
             return value.indexOf(' ') < 0 ? name.apply(value) : own(value);
         }
         String agent = value.substring(Math.min(last, LEVEL.length() - 1), last);
-        String average = own(averaging.words());
-        return agent.isEmpty() ? average : name.apply(agent) + ", " + average;
+        return (agent.isEmpty() ? "" : name.apply(agent) + ", ") + own(averaging.words());
     }
 
     /** True for a condition on what the conclusion is about anyway. */
     private static boolean ofSubject(String condition, String subject) {
-        String raw = raw(condition);
-        return raw.equals(subject) || !raw.isEmpty() && raw.equals(Step.about(subject));
+        return List.of(subject, Step.about(subject)).contains(raw(condition));
     }
 
     /** The values of a condition as they are, for an address. */
