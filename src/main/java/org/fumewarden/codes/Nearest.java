@@ -62,6 +62,11 @@ public final class Nearest {
         return near.isEmpty() ? Optional.empty() : Optional.of("did you mean " + quoted(near) + "?");
     }
 
+    /** The remedy for the name of a substance that no table holds. */
+    public static String substance(String word, Collection<String> known) {
+        return slip(word, known).orElse("write another name of the same substance, or ask a competent person.");
+    }
+
     /** The remedy that names words to choose from. */
     public static String oneOf(List<String> words) {
         return "write " + quoted(words) + ".";
