@@ -163,7 +163,12 @@ final class RecordCommand implements Callable<Integer> {
             throw new InputException(new Problem("record", 0, "", "names no item.", "name one, such as: record U-014"));
         }
         Optional<Item> item = open.item(id);
-        return item.orElseThrow(() ->
-                new InputException(new Problem("record:", 0, id, "is not in the register.", Nearest.remedy(id, ids))));
+        return item.orElseThrow(() -> new InputException(new Problem(
+                "record:",
+                0,
+                id,
+                "is not in the register.",
+                Nearest.slip(id, ids)
+                        .orElse("read the number on it again, or register it. Do not use it until then."))));
     }
 }

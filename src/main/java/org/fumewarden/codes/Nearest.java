@@ -4,7 +4,9 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
@@ -12,6 +14,7 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 public final class Nearest {
     private static final int SHOWN = 3;
     private static final int FEW = 8;
+    private static final int LONG = 5;
     /** No word that is known comes near it; comparing longer ones takes long. */
     private static final int LONGEST = 200;
 
@@ -46,6 +49,24 @@ public final class Nearest {
                 + (known.size() > FEW || known.size() == near.size() ? "" : " Known: " + some + ".");
     }
 
+    /**
+     * The remedy for the name of a substance or of a thing: only a slip of one letter, or of two letters swapped, in a
+     * long word without digits is guessed at, for one name that is like another is still another one.
+     */
+    public static Optional<String> slip(String word, Collection<String> known) {
+        String wanted = word.toLowerCase(Locale.ROOT);
+        List<String> near = to(word, known).stream()
+                .filter(k -> k.length() >= LONG && k.chars().noneMatch(Character::isDigit))
+                .filter(k -> slipped(wanted, k.toLowerCase(Locale.ROOT)))
+                .toList();
+        return near.isEmpty() ? Optional.empty() : Optional.of("did you mean " + quoted(near) + "?");
+    }
+
+    /** The remedy for the name of a substance that no table holds. */
+    public static String substance(String word, Collection<String> known) {
+        return slip(word, known).orElse("write another name of the same substance, or ask a competent person.");
+    }
+
     /** The remedy that names words to choose from. */
     public static String oneOf(List<String> words) {
         return "write " + quoted(words) + ".";
@@ -59,6 +80,18 @@ public final class Nearest {
     private static boolean mistyped(String wanted, String known) {
         int most = Math.max(wanted.length(), known.length()) / 2;
         return new LevenshteinDistance(most).apply(wanted, known) >= 0;
+    }
+
+    private static boolean slipped(String wanted, String known) {
+        int differ = StringUtils.indexOfDifference(wanted, known);
+        return differ < 0
+                || new LevenshteinDistance(1).apply(wanted, known) >= 0
+                || wanted.length() == known.length()
+                        && differ + 1 < known.length()
+                        && known.equals(wanted.substring(0, differ)
+                                + wanted.charAt(differ + 1)
+                                + wanted.charAt(differ)
+                                + wanted.substring(differ + 2));
     }
 
     private static double likeness(String wanted, String known) {

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.apache.commons.text.similarity.LevenshteinDistance;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
@@ -26,7 +25,6 @@ public final class Vocabularies {
     private static final String CIRCUMSTANCES = "shared/tables/circumstances.yaml";
     private static final String PREFIX = "duty-";
     private static final String AGENTS = "duty-agent-";
-    private static final int SLIP = 2;
     /** A class of agents: whoever writes an agent means that agent. */
     private static final String SENSITISERS = "duty-agent-asthmagen";
 
@@ -102,12 +100,10 @@ public final class Vocabularies {
         if (FLAG.equals(Set.copyOf(known))) {
             return "write yes or no.";
         }
-        boolean slip = Nearest.to(word, known).stream()
-                .limit(1)
-                .anyMatch(n -> LevenshteinDistance.getDefaultInstance().apply(word, n) <= SLIP);
-        return fact.equals("agent") && !slip
-                ? "write one of: " + String.join(", ", known) + ", or an agent of task files such as "
-                        + String.join(", ", agents.keySet()) + "."
+        return fact.equals("agent")
+                ? Nearest.slip(word, known)
+                        .orElseGet(() -> "write one of: " + String.join(", ", known)
+                                + ", or an agent of task files such as " + String.join(", ", agents.keySet()) + ".")
                 : Nearest.remedy(word, known);
     }
 

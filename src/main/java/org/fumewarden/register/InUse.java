@@ -113,9 +113,12 @@ public final class InUse {
                     named.path(),
                     "names a " + kind.key() + " that the register does not hold: \"" + Located.shown(named.text())
                             + "\".",
-                    ids.isEmpty()
-                            ? "register it first: register " + kind.key() + " id=..."
-                            : Nearest.remedy(named.text(), ids)));
+                    Nearest.slip(named.text(), ids)
+                            .orElse(
+                                    kind == ItemKind.WEARER
+                                            ? "check the id, or register the wearer. Until then this person does not start."
+                                            : "read the number on the " + kind.key()
+                                                    + " again, or register it. Do not use it until then.")));
         });
     }
 

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.Located;
+import org.fumewarden.codes.Nearest;
 import org.fumewarden.endurance.MeasuredBreakthrough;
 import org.fumewarden.model.Unit;
 
@@ -38,7 +39,14 @@ final class BreakthroughReader {
                 item.complain("needs " + String.join(", ", NEEDED) + ".", EXAMPLE);
                 continue;
             }
-            Optional<String> agent = cells.get("agent").oneOf(agents);
+            Located name = cells.get("agent");
+            Optional<String> agent = Optional.of(name.text()).filter(agents::contains);
+            if (agent.isEmpty()) {
+                name.complain(
+                        Fault.CHOICE,
+                        "cannot be \"" + Located.shown(name.text()) + "\".",
+                        Nearest.substance(name.text(), agents));
+            }
             Optional<MeasuredBreakthrough> line = line(cells);
             if (agent.isPresent() && line.isPresent() && found.put(agent.get(), line.get()) != null) {
                 cells.get("agent")

@@ -26,6 +26,18 @@ final class ReadingTest {
     }
 
     @Test
+    void anotherSubstanceOrUnitIsNoSlip() {
+        List<String> known =
+                List.of("chlorine", "manganese-respirable", "sulphur-dioxide", "ozone", "U-014", "UNIT-0014");
+        for (String other : List.of("chrome", "sulphur-trioxide", "U-099", "U-015", "UNIT-0015", "manganese", "oz")) {
+            assertEquals(java.util.Optional.empty(), Nearest.slip(other, known), other);
+        }
+        for (String slip : List.of("manganese-respirabel", "manganes-respirable", "sulphur-dioxyde", "Ozon")) {
+            assertTrue(Nearest.slip(slip, known).orElse("").startsWith("did you mean"), slip);
+        }
+    }
+
+    @Test
     void withoutANearWordAFewAreListed() {
         assertEquals(
                 "use one of: manganese-inhalable, manganese-respirable, nickel, ozone.", Nearest.remedy("xyz", AGENTS));

@@ -247,11 +247,13 @@ class WearerInUseTest {
     void aMaskThatNobodyRegisteredIsRefused() {
         CommandRun asked = advised("--set", "kit.mask=M-7");
         assertEquals(2, asked.exit());
-        assertTrue(asked.err().contains("kit.mask") && asked.err().contains("Did you mean \"M-1\""), asked.err());
+        assertTrue(
+                asked.err().contains("kit.mask") && asked.err().contains("Read the number on the mask again"),
+                asked.err());
     }
 
     @Test
-    void aWearerThatNobodyRegisteredIsRefusedWithTheNearestNames() {
+    void aWearerThatNobodyRegisteredIsRefusedAndNoOtherIsNamed() {
         CommandRun asked = CommandRun.of(
                 "advise",
                 "scenarios/tours/stainless-brackets.yaml",
@@ -260,6 +262,6 @@ class WearerInUseTest {
                 "--store",
                 store.toString());
         assertEquals(2, asked.exit());
-        assertTrue(asked.err().contains("wearer.id") && asked.err().contains("W-07"), asked.err());
+        assertTrue(asked.err().contains("wearer.id") && !asked.err().contains("W-07"), asked.err());
     }
 }

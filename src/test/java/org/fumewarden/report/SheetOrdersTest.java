@@ -79,8 +79,7 @@ final class SheetOrdersTest {
     void alarmsAreThoseOfTheClassThatIsWorn() throws Exception {
         assertTrue(page("en", "").contains(BLOWER));
         String open = page("en", "twa: 0.06 mg/m3}=twa: 0.06 mg/m3}\n  - {agent: ozone, stel: unknown}");
-        assertTrue(
-                open.contains("Only if a competent person orders the work before these questions are answered"), open);
+        assertTrue(open.contains("Only for work that cannot wait, ordered in writing by the responsible person"), open);
         assertFalse(open.contains(BLOWER), open);
         assertTrue(open.contains("The air supply drops"), open);
     }
