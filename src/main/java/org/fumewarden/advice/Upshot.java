@@ -62,7 +62,7 @@ record Upshot(
         if (offered.equals(other.offered)) {
             add(words, filters, other.filters, "other filters");
         }
-        add(words, acts, other.acts, "other acts");
+        add(words, acts, other.acts, "other measures");
         add(words, duties, other.duties, "other duties");
         add(words, questions, other.questions, "other questions");
         return words;

@@ -54,7 +54,7 @@ final class DueCommand implements Callable<Integer> {
         private static final Pattern SAID =
                 Pattern.compile("(\\d{1,6})\\s*(days?|weeks?|months?|years?)", Pattern.CASE_INSENSITIVE);
 
-        @Option(names = "--on", paramLabel = "DATE", description = "Day of the paper; today when not given.")
+        @Option(names = "--on", paramLabel = "DATE", description = "Date of the printout; today when not given.")
         private String on = "";
 
         @Option(

@@ -78,7 +78,7 @@ final class RecordCommand implements Callable<Integer> {
             description = "Task file whose advice goes into the programme; may be repeated.")
     private List<Path> tasks = List.of();
 
-    @Option(names = "--on", paramLabel = "DATE", description = "Day of the paper; today when not given.")
+    @Option(names = "--on", paramLabel = "DATE", description = "Date of the printout; today when not given.")
     private String on = "";
 
     @Mixin

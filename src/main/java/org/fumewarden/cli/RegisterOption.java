@@ -13,8 +13,8 @@ final class RegisterOption {
             names = "--store",
             paramLabel = "FILE",
             description =
-                    "Register and log. A named unit is not for use when it is withdrawn or its examination is overdue. Of a named"
-                            + " wearer it gives clearance, training and the fit test in the named mask, or in every mask."
+                    "Register and log. A named unit is not for use when it is withdrawn or its examination is overdue. For a named"
+                            + " wearer it supplies the recorded medical clearance, training and fit test in the named mask, or in every mask."
                             + " What is stricter counts, file or register. The sheet says what the register said.")
     private Path store;
 

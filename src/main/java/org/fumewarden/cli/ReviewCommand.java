@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
         name = "review",
         mixinStandardHelpOptions = true,
         description =
-                "Keeps what a person says of kept advice, in the same chain: agreed, disagreed, or decided stricter. A decision that is milder than the advice is kept as a disagreement; the advice stands.",
+                "Records a reviewer's verdict on kept advice, in the same chain: agreed, disagreed, or decided stricter. A decision that is milder than the advice is kept as a disagreement; the advice stands.",
         footer = {
             "",
             "Example:",

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
@@ -122,8 +123,8 @@ public final class InUse {
         });
     }
 
-    /** Why an item is closed and since when, as part of a sentence. */
+    /** Why an item is closed and since when, as part of a sentence: without the last full stop. */
     static String closed(String id, UnitState state) {
-        return id + " is " + state.words();
+        return id + " is " + StringUtils.removeEnd(state.words().strip(), ".");
     }
 }

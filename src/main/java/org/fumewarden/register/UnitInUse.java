@@ -85,7 +85,7 @@ final class UnitInUse {
             settle(
                     "examination-overdue",
                     true,
-                    "Of " + unit.id() + " the log says: " + examination.late().get());
+                    "The log says of " + unit.id() + ": " + examination.late().get());
         } else if (examination.lacking().isEmpty()) {
             settle(
                     "examination-overdue",
@@ -98,7 +98,7 @@ final class UnitInUse {
         } else {
             notes.add(new RegisterNote(
                     "kit.examination-overdue",
-                    "Of " + unit.id() + ": " + examination.against().orElseThrow()));
+                    "The log on " + unit.id() + ": " + examination.against().orElseThrow()));
         }
     }
 

@@ -192,11 +192,20 @@ final class WearerInUse {
         }
         String taken = file.isEmpty() || file.equals(register)
                 ? ""
-                : "The task says " + Located.shown(file) + ", "
-                        + (register.equals("false") ? "the log does not show it" : "the register " + register)
-                        + "; the stricter is taken.";
+                : "The task says " + word(file) + ", the register "
+                        + (register.equals("false")
+                                ? "shows no valid record: counts as no."
+                                : "says " + word(register) + ": the stricter counts.");
         String said = "Wearer " + wearer.id() + ": " + StringUtils.removeEnd(because, ".") + ".";
         notes.add(new RegisterNote("wearer." + question, (said + " " + taken).strip()));
+    }
+
+    private static String word(String answer) {
+        return switch (answer) {
+            case "true" -> "yes";
+            case "false" -> "no";
+            default -> Located.shown(answer);
+        };
     }
 
     private static int rank(String answer) {

@@ -29,7 +29,7 @@ final class Eyes {
         return process.map(name -> byTable(given, tables, name))
                 .orElseGet(
                         () -> new ShadeAdvice.SeeStandard(
-                                "Eyes and face: the table has no line for this process. Ask a competent person for the shade before striking an arc."));
+                                "Eyes and face: the table has no line for this process. Ask a competent person for the shade before lighting arc or flame."));
     }
 
     /** Each process goes by one size only: a current never stands in for a thickness. */

@@ -35,12 +35,13 @@ public record Proof(boolean stands, Optional<Long> entry, String because) {
             List<Duty> duties,
             Map<String, List<String>> facts,
             LocalDate day) {
+        String deed = serves.replaceFirst("^fit-test/", "fit test in ").replace("medical/", "medical ");
         Optional<Verification.Damage> changed = store.changed(item);
         if (changed.isPresent()) {
             return new Proof(
                     false,
                     Optional.of(changed.get().entry()),
-                    serves + " is not shown: " + changed.get().text().replaceAll("\\.$", ""));
+                    deed + " is not shown: " + changed.get().text().replaceAll("\\.$", ""));
         }
         Optional<Latest> passed = store.latest(item, serves, day).or(() -> store.latest(item, serves));
         Optional<Latest> failed = store.failed(item, serves, LocalDate.MAX)
@@ -49,15 +50,15 @@ public record Proof(boolean stands, Optional<Long> entry, String because) {
             return new Proof(
                     false,
                     failed.map(Latest::sequence),
-                    serves + " failed on " + failed.get().on() + why(store, failed.get()));
+                    deed + " failed on " + failed.get().on() + why(store, failed.get()));
         }
         if (passed.isEmpty()) {
-            return new Proof(false, Optional.empty(), serves + " is not in the log");
+            return new Proof(false, Optional.empty(), deed + " is not in the log");
         }
         Optional<Long> entry = passed.map(Latest::sequence);
         LocalDate on = passed.get().on();
         if (on.isAfter(day)) {
-            return new Proof(false, entry, serves + " passed on " + on + " only, after " + day);
+            return new Proof(false, entry, deed + " passed on " + on + " only, after " + day);
         }
         for (Duty duty : duties) {
             Optional<LocalDate> due = duty.period().map(p -> Days.due(on, p));
@@ -65,11 +66,11 @@ public record Proof(boolean stands, Optional<Long> entry, String because) {
                 return new Proof(
                         false,
                         entry,
-                        serves + " passed on " + on + ", was due again on " + due.get() + " ["
+                        deed + " passed on " + on + ", was due again on " + due.get() + " ["
                                 + duty.citation().source() + " "
                                 + duty.citation().clause() + "]");
             }
         }
-        return new Proof(true, entry, serves + " passed on " + on);
+        return new Proof(true, entry, deed + " passed on " + on);
     }
 }

@@ -49,7 +49,7 @@ final class NothingUnlistedTest {
             FilterMatch.class,
             Member.class);
     /** A sheet that is open is not signed, and what is due then may still change. */
-    private static final Set<String> LATER = Set.of("other acts", "other duties");
+    private static final Set<String> LATER = Set.of("other measures", "other duties");
 
     private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 

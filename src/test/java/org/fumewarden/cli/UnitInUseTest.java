@@ -52,7 +52,7 @@ class UnitInUseTest {
         advise("TH-07");
         assertTrue(out.contains("            Powered hood"), out);
         assertTrue(out.contains("WEAR        ! Unit TH-07: DO NOT USE IT."), out);
-        assertTrue(out.replaceAll("\\s+", " ").contains("then use another unit"), out);
+        assertTrue(out.replaceAll("\\s+", " ").contains("Hand it in for repair and examination."), out);
         assertTrue(out.replaceAll("\\s+", " ").contains("TH-07 is out of use since "), out);
         assertTrue(out.contains("Withdrawn: hose cut"), out);
     }

@@ -105,7 +105,7 @@ class WearerInUseTest {
                 .notes()
                 .get(0)
                 .says()
-                .contains("The task says true, the log does not show it"));
+                .contains("The task says yes, the register shows no valid record: counts as no."));
     }
 
     @Test

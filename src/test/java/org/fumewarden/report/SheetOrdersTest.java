@@ -87,7 +87,7 @@ final class SheetOrdersTest {
     @Test
     void anotherWearerIsSentWhereOnlyTheWearerIsInTheWay() throws Exception {
         String page = page("en", "medically-cleared: true=medically-cleared: false");
-        assertTrue(page.contains("This wearer may not do this work."), page);
+        assertTrue(page.contains("This wearer must not do this work."), page);
         assertTrue(page.contains("Send a wearer who is cleared and trained."), page);
         assertFalse(page.contains("Do not enter"), page);
     }

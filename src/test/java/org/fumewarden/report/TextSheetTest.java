@@ -42,7 +42,7 @@ final class TextSheetTest {
         String said = sheet(SCENARIOS.resolve("tours/stainless-brackets.yaml"), "--set", "wearer.trained=false");
         assertTrue(
                 said.contains(
-                        "STATE STOP. This wearer may not do this work. - The wearer is not trained in the use of a respirator"),
+                        "STATE STOP. This wearer must not do this work. - The wearer is not trained in the use of a respirator"),
                 said);
         assertTrue(said.contains("WEAR This person must not do this work"), said);
         assertFalse(said.contains("Possible once the questions are answered"), said);
