@@ -77,22 +77,30 @@ public final class Assessor {
                 .map(last -> new Answer("filter-expired", "true", "kit.filter-expiry"));
     }
 
-    /** What the filter is marked for, where the task tells its mark. */
+    /** What the filter is marked for, where the task tells its mark and some of it can be read. */
     public Optional<Marked> marked() {
-        return word("filter-mark").map(mark -> FilterMarks.read(mark)
+        return word("filter-mark").flatMap(mark -> FilterMarks.read(mark)
                 .value()
                 .map(m -> new Marked(
                         mark,
                         m.gases().stream()
                                 .collect(Collectors.toMap(g -> g.type().name(), GasPart::grade)),
-                        m.particleClass() == 0 ? "none" : "p" + m.particleClass(),
+                        m.particleClass() == 0
+                                ? "none"
+                                : (FilterMarks.facepiece(mark) ? "ffp" : "p") + m.particleClass(),
                         MARK))
-                .orElseGet(() -> cartridge(mark)));
+                .or(() -> cartridge(mark)));
     }
 
-    private static Marked cartridge(String mark) {
+    private Optional<Marked> cartridge(String mark) {
         List<String> kinds = CartridgeMarks.kinds(mark).stream().distinct().toList();
-        return new Marked(
+        if (kinds.stream().noneMatch(CartridgeMarks::particulate)
+                && figures.all(FilterMatch.class)
+                        .map(match -> CartridgeMarks.kind(match.type()))
+                        .noneMatch(kinds::contains)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Marked(
                 mark,
                 kinds.stream()
                         .filter(kind -> !CartridgeMarks.particulate(kind))
@@ -100,9 +108,9 @@ public final class Assessor {
                 kinds.stream()
                         .filter(CartridgeMarks::particulate)
                         .findFirst()
-                        .map(kind -> kind.equals("he") ? kind : kind.toUpperCase(Locale.ROOT))
+                        .map(kind -> kind.startsWith("he") ? kind : kind.toUpperCase(Locale.ROOT))
                         .orElse("none"),
-                MARK);
+                MARK));
     }
 
     /** The air that the wearer draws at the peak of a breath. */

@@ -9,7 +9,10 @@ import java.util.regex.Pattern;
 public final class CartridgeMarks {
 
     /** 42 CFR 84.170 and 84.175: series and efficiency, and the marks of filters of powered units. */
-    private static final Pattern PARTICULATE = Pattern.compile("[nrp](95|99|100)|he|papr100-[np]");
+    private static final Pattern PARTICULATE = Pattern.compile("[nrp](95|99|100)|hepa|he|papr100-[np]");
+
+    /** The same within a longer mark, such as P100 OV; HEPA as 29 CFR 1910.134(b) defines it. */
+    private static final Pattern WITHIN = Pattern.compile("(?i)\\b(?:papr100-[np]|[nrp][ -]?(?:95|99|100)|hepa|he)\\b");
 
     private CartridgeMarks() {}
 
@@ -20,7 +23,10 @@ public final class CartridgeMarks {
 
     /** The parts that a mark names, each written one way. */
     public static List<String> kinds(String written) {
-        return Arrays.stream(written.split("[+,/]")).map(CartridgeMarks::kind).toList();
+        return Arrays.stream(WITHIN.matcher(written).replaceAll("+$0+").split("[+,/]"))
+                .map(CartridgeMarks::kind)
+                .filter(kind -> !kind.isEmpty())
+                .toList();
     }
 
     /** One part, written one way. */
@@ -28,7 +34,11 @@ public final class CartridgeMarks {
         return words.strip()
                 .toLowerCase(Locale.ROOT)
                 .replaceAll(" cartridge$", "")
+                .replaceAll("^[\\s-]+|[\\s-]+$", "")
                 .replaceAll("^ov$", "organic vapour")
+                .replaceAll("vapor$", "vapour")
+                .replace("sulphur", "sulfur")
+                .replaceAll("^([nrp])[ -](?=\\d)", "$1")
                 .replace(' ', '-');
     }
 }

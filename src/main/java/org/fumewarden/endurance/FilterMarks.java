@@ -11,21 +11,34 @@ import org.fumewarden.model.Soundness;
 /** Reads filter marks as people write them. */
 public final class FilterMarks {
     private static final Pattern WHOLE =
-            Pattern.compile("(?<gas>(?:(?:AX|SX|NO|HG|CO|[ABEK])\\d*)*)-?(?:P(?<level>\\d))?(?<reuse>NR|R)?");
+            Pattern.compile("(?<gas>(?:(?:AX|SX|NO|HG|CO|[ABEK])\\d*)*)-?(?:P(?<level>\\d))?(?:(?<reuse>NR|R)D?)?");
     private static final Pattern PART = Pattern.compile("(AX|SX|NO|HG|CO|[ABEK])(\\d*)");
 
     /** A filter of a powered unit after EN 12941 and EN 12942, such as TH3 A1 P R SL; the order is from memory. */
     private static final Pattern POWERED = Pattern.compile("^T[HM]([1-3])(.*)P(NR|R)?(?:SL)?$");
 
+    /** A filtering facepiece after EN 149, such as FFP3 NR D; V for a valve is common practice, no source. */
+    private static final Pattern FACEPIECE = Pattern.compile("^(?:EN149(?::2001)?(?:A1:2009)?)?FFP(\\d)(NR|R)?[DV]*$");
+
     private FilterMarks() {}
+
+    /** True for the mark of a filtering facepiece, which is no filter of another class of unit. */
+    public static boolean facepiece(String text) {
+        return FACEPIECE.matcher(compact(text)).matches();
+    }
+
+    private static String compact(String text) {
+        return text.toUpperCase(Locale.ROOT).replaceAll("[\\s/+]", "");
+    }
 
     /**
      * Reads {@code A2B2-P3}, and also {@code a2 b2 p3} or {@code ABEK2-P3}, where one class stands for the letters before
-     * it, and {@code TH3 A2 P}, whose particle class is that of the unit; anything else is refused with what was found.
+     * it, and {@code TH3 A2 P}, whose particle class is that of the unit, as of
+     * {@code FFP3 NR D}; anything else is refused with what was found.
      */
     public static Reckoning<FilterMark> read(String text) {
-        String compact = POWERED.matcher(text.toUpperCase(Locale.ROOT).replaceAll("[\\s/+]", ""))
-                .replaceFirst("$2P$1$3");
+        String powered = POWERED.matcher(compact(text)).replaceFirst("$2P$1$3");
+        String compact = FACEPIECE.matcher(powered).replaceFirst("P$1$2");
         Matcher whole = WHOLE.matcher(compact);
         if (compact.isEmpty() || !whole.matches()) {
             return unreadable(text, "it is not made of A, B, E, K, AX, SX, NO, Hg, CO and P1 to P3.");

@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * @param mark as it stands on the filter
  * @param gases types of gas with their class; 0 for a type without one
- * @param particle particle class or series, {@code none} when it has no particle filter or the mark cannot be read
+ * @param particle particle class or series, {@code none} when it has no particle filter
  */
 public record Marked(String mark, Map<String, Integer> gases, String particle, String path) implements Input {
     public Marked {

@@ -27,6 +27,11 @@ class FilterMarksTest {
         "Hg-P3, Hg-P3",
         "CO 20, CO20",
         "P2, P2",
+        "A2B2-P3 R D, A2B2-P3 R",
+        "FFP1, P1",
+        "ffp3 R D, P3 R",
+        "FFP3 NR D, P3 NR",
+        "EN 149:2001+A1:2009 FFP2 NR, P2 NR",
         "K1, K1"
     })
     void marksAreReadAndWrittenTheStandardsWay(String text, String written) {
@@ -47,6 +52,8 @@ class FilterMarksTest {
         "NO-P2",
         "AX2",
         "P4",
+        "FFP4",
+        "FFP",
         "P",
         "A2R",
         "Q2",
