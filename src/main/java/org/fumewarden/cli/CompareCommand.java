@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.model.DeviceClass;
@@ -61,6 +63,11 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         Bench bench = options.bench(file);
         PrintWriter out = spec.commandLine().getOut();
+        CodeBook[] books = Stream.concat(Stream.of(bench.code()), codes.stream().map(String::strip))
+                .distinct()
+                .map(code -> bench.advisor(code).base().book())
+                .toArray(CodeBook[]::new);
+        out.print(options.banner(language.words(), books));
         out.print(language.english());
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
         UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;

@@ -73,6 +73,7 @@ final class EnduranceCommand implements Callable<Integer> {
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
         ShiftSheet sheet = TaskPlots.sheet(bench, advice);
+        spec.commandLine().getOut().print(options.banner(words, advisor.base().book()));
         spec.commandLine()
                 .getOut()
                 .print(ShiftText.write(

@@ -75,6 +75,8 @@ final class ExplainCommand implements Callable<Integer> {
         Bench bench = options.bench(file);
         Advice advice = bench.advise();
         PrintWriter out = spec.commandLine().getOut();
+        out.print(options.banner(
+                language.words(), bench.advisor(bench.code()).base().book()));
         out.print(language.english());
         if (asked.why != null) {
             why(bench, advice, out);

@@ -109,6 +109,7 @@ final class ExposureCommand implements Callable<Integer> {
         List<Assessment> assessed = advisor.assess(task);
         ExposureSheet sheet = new ExposureSheet(
                 task, advice, assessed, new ExposureTables(advisor.base().rowsOn(task.on())), book.vocabulary());
+        spec.commandLine().getOut().print(options.banner(words, book));
         spec.commandLine().getOut().print(sheet.text(screen, Speech.of(words, book.vocabulary())));
         if (folder != null) {
             save(sheet.plots());

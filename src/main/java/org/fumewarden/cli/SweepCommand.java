@@ -98,6 +98,8 @@ final class SweepCommand implements Callable<Integer> {
                 .map(p -> new LadderChart.Point(p.value(), Sweep.serving(p.advice())))
                 .toList();
         PrintWriter out = spec.commandLine().getOut();
+        out.print(options.banner(
+                language.words(), bench.advisor(bench.code()).base().book()));
         out.print(language.english());
         out.print(LadderChart.text(path + " " + unit, ladder));
         out.println();

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.check.MissingFiles;
@@ -72,6 +73,15 @@ final class TaskOptions {
     /** The same when its rules or tables are others; who affirmed those of the program changed none. */
     Optional<String> changed(CodeBook book) {
         return book.changedFolder();
+    }
+
+    /** The first line of what goes out by changed rules; nothing when they are those of the program. */
+    String banner(Words words, CodeBook... books) {
+        return Stream.of(books)
+                .flatMap(book -> changed(book).stream())
+                .findFirst()
+                .map(folder -> words.say("sheet.foreign-rules", folder) + "\n\n")
+                .orElse("");
     }
 
     /** Says, where advice goes out without a sheet, that somebody changed the rules of a folder. */

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.fumewarden.check.EditedRules;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +36,19 @@ final class ChangedRulesTest {
                         .out()
                         .contains(BANNER),
                 "a limit was changed");
+        for (String command : List.of(
+                "exposure",
+                "endurance",
+                "explain --ask-first",
+                "explain --why-not th2",
+                "compare --change task.extraction=none",
+                "compare --codes gb,de",
+                "sweep --points 2 --vary exposures.0.twa=1..2mg/m3")) {
+            List<String> words = new ArrayList<>(List.of(command.split(" ")));
+            words.addAll(List.of(TASK.toString(), "--rules", rules.toString()));
+            CommandRun run = CommandRun.of(words.toArray(String[]::new));
+            assertTrue(run.out().startsWith(BANNER), () -> command + ": " + run.out() + run.err());
+        }
     }
 
     private static String batch(Path rules, Path lines) {
