@@ -41,9 +41,7 @@ final class ChangedRulesTest {
                 "endurance",
                 "explain --ask-first",
                 "explain --why-not th2",
-                "compare --change task.extraction=none",
-                "compare --codes gb,de",
-                "sweep --points 2 --vary exposures.0.twa=1..2mg/m3")) {
+                "compare --change task.extraction=none")) {
             List<String> words = new ArrayList<>(List.of(command.split(" ")));
             words.addAll(List.of(TASK.toString(), "--rules", rules.toString()));
             CommandRun run = CommandRun.of(words.toArray(String[]::new));

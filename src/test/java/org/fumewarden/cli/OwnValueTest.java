@@ -138,7 +138,8 @@ final class OwnValueTest extends CopiedRules {
         EditedRules.edit(rules, "gb/tables/notations.yaml", "[lead, mercury]", "[lead, mercury, chromium-vi]");
         String page = run("advise", TASK, "--detail").replaceAll("\\s+", " ");
         assertTrue(
-                page.contains("chromium(VI): listed among asthmagens. Changed, the program has this row: other acts."),
+                page.contains(
+                        "chromium(VI): listed among asthmagens. Changed, the program has this row: other measures."),
                 page);
         assertFalse(page.contains("nickel and its insoluble compounds: listed among asthmagens. Changed"), page);
         assertTrue(

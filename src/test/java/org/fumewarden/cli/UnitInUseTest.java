@@ -66,9 +66,10 @@ class UnitInUseTest {
     }
 
     @Test
-    void aUnitThatNobodyRegisteredIsRefusedWithTheNearestNames() {
+    void aUnitThatNobodyRegisteredIsRefusedAndNoOtherIsNamed() {
         assertEquals(2, advise("TH-70"));
-        assertTrue(err.contains("kit.unit") && err.contains("TH-07"), err);
+        assertTrue(
+                err.contains("kit.unit") && err.contains("Do not use it until then.") && !err.contains("TH-07"), err);
     }
 
     private int advise(String unit) {

@@ -71,7 +71,7 @@ final class RegisterInAdviceTest {
         List<Problem> problems = assertThrows(InputException.class, () -> reply(desk, "\nkit: {unit: U-099}\n"))
                 .problems();
         assertEquals("kit.unit", problems.get(0).field());
-        assertTrue(problems.get(0).remedy().contains("U-01"), problems.toString());
+        assertTrue(problems.get(0).remedy().contains("Do not use it until then."), problems.toString());
     }
 
     @Test
