@@ -27,7 +27,7 @@ import org.junit.jupiter.api.TestFactory;
  */
 final class UnknownAnswerTest {
     /** How many answers of one list are tried. */
-    private static final int ANSWERS = Extent.of(5, 20, Extent.ALL);
+    private static final int ANSWERS = Extent.of(3, 20, Extent.ALL);
 
     private static final int TASKS = Extent.of(1, 4, 4);
 

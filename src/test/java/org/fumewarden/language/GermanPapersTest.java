@@ -41,7 +41,7 @@ final class GermanPapersTest {
 
     static List<Path> tours() {
         List<Path> all = Written.files(Path.of("scenarios/tours"), ".yaml");
-        return Extent.sample(all, Path::toString, Extent.of(4, Extent.ALL, Extent.ALL));
+        return Extent.sample(all, Path::toString, Extent.of(2, Extent.ALL, Extent.ALL));
     }
 
     @ParameterizedTest
