@@ -140,17 +140,17 @@ final class ShiftAssessment {
         if (shift.rest() != Unsampled.AS_UNEXPOSED || covered > ShortTerm.QUARTER_HOUR) {
             return Optional.empty();
         }
-        double dose = shift.periods().stream()
-                .mapToDouble(p -> p.concentration() * p.minutes())
-                .sum();
-        return Optional.of(new Exposure(
-                shift.agent(),
-                Averaging.STEL,
-                ExposureTables.level(dose / ShortTerm.QUARTER_HOUR),
-                shift.unit(),
-                "all of the shift in one quarter of an hour",
-                false,
-                shift.path()));
+        return TimeWeightedAverage.ofShift(
+                        shift.periods(), ShortTerm.QUARTER_HOUR, shift.rest(), ShortTerm.QUARTER_HOUR)
+                .value()
+                .map(level -> new Exposure(
+                        shift.agent(),
+                        Averaging.STEL,
+                        ExposureTables.level(level),
+                        shift.unit(),
+                        "all of the shift in one quarter of an hour",
+                        false,
+                        shift.path()));
     }
 
     /** The most that one stretch proves for a shorter time; a stretch below that time counts with its part of it. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import org.apache.commons.lang3.StringUtils;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -219,11 +220,16 @@ public final class Located {
 
     /** One of the allowed words. */
     public Optional<String> oneOf(Set<String> allowed) {
+        return oneOf(allowed, Nearest::remedy);
+    }
+
+    /** One of the allowed words, with what would do for another one. */
+    public Optional<String> oneOf(Set<String> allowed, BiFunction<String, Set<String>, String> remedy) {
         String text = text();
         if (allowed.contains(text)) {
             return Optional.of(text);
         }
-        complain(Fault.CHOICE, "cannot be \"" + shown(text) + "\".", Nearest.remedy(text, allowed));
+        complain(Fault.CHOICE, "cannot be \"" + shown(text) + "\".", remedy.apply(text, allowed));
         return Optional.empty();
     }
 

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Set;
@@ -15,7 +16,7 @@ import org.fumewarden.report.html.Speech;
 final class ToldJson {
     private static final ObjectMapper MAPPER = new ObjectMapper()
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .setNodeFactory(com.fasterxml.jackson.databind.node.JsonNodeFactory.withExactBigDecimals(true));
+            .setNodeFactory(JsonNodeFactory.withExactBigDecimals(true));
     /** Fields that hold a sentence or the name of something. */
     private static final Set<String> TOLD = Set.of(
             "ask",
@@ -34,10 +35,9 @@ final class ToldJson {
             "counted-as",
             "filter",
             "statistic");
-    /** Objects whose values are names, or texts that begin with an address and go on with words. */
-    private static final Set<String> NAMED = Set.of("names");
-
+    /** Objects whose values are texts that begin with an address and go on with words. */
     private static final Set<String> ADDRESSED = Set.of("facts", "steps");
+
     private static final Pattern CLAUSE = Pattern.compile("c\\d+");
 
     private final Speech speech;
@@ -65,7 +65,7 @@ final class ToldJson {
     }
 
     private JsonNode told(String name, JsonNode value) {
-        if (value instanceof ObjectNode object && NAMED.contains(name)) {
+        if (value instanceof ObjectNode object && name.equals("names")) {
             object.properties().forEach(f -> f.setValue(text(f.getValue())));
         } else if (value instanceof ObjectNode object && ADDRESSED.contains(name)) {
             object.properties().forEach(f -> filled(f.getValue()));

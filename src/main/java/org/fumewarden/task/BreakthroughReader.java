@@ -39,14 +39,7 @@ final class BreakthroughReader {
                 item.complain("needs " + String.join(", ", NEEDED) + ".", EXAMPLE);
                 continue;
             }
-            Located name = cells.get("agent");
-            Optional<String> agent = Optional.of(name.text()).filter(agents::contains);
-            if (agent.isEmpty()) {
-                name.complain(
-                        Fault.CHOICE,
-                        "cannot be \"" + Located.shown(name.text()) + "\".",
-                        Nearest.substance(name.text(), agents));
-            }
+            Optional<String> agent = cells.get("agent").oneOf(agents, Nearest::substance);
             Optional<MeasuredBreakthrough> line = line(cells);
             if (agent.isPresent() && line.isPresent() && found.put(agent.get(), line.get()) != null) {
                 cells.get("agent")

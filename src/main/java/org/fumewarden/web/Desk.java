@@ -99,7 +99,7 @@ final class Desk {
                 asked.path("typing").asBoolean()
                         ? AdviceJson.writeUntried(bench.advise())
                         : AdviceJson.write(
-                                bench.speaking(words.language(), words.names()).advise(),
+                                said(bench, words),
                                 library.changed(bench.code()),
                                 Speech.of(
                                         words,
@@ -107,6 +107,11 @@ final class Desk {
                                                 .base()
                                                 .book()
                                                 .vocabulary())));
+    }
+
+    /** The advice in the language of the words, by an advisor that is made once for it. */
+    private Advice said(Bench bench, Words words) {
+        return library.speaking(bench.code(), words).advisor().advise(bench.task(bench.code(), Map.of()));
     }
 
     private Reply words(JsonNode asked) {
@@ -198,7 +203,7 @@ final class Desk {
         if (!words.ofRuleBase()) {
             Bench bench = bench(asked);
             Library.Speaking speaking = library.speaking(bench.code(), words);
-            Advice said = speaking.advisor().advise(bench.task(bench.code(), Map.of()));
+            Advice said = said(bench, words);
             Speech speech =
                     Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
             for (Step step : said.trail().steps()) {
@@ -219,7 +224,7 @@ final class Desk {
     /** The advice in the language of some words, when every sentence of its code is known in it. */
     Advice fluent(Bench bench, Words words) {
         Library.Speaking speaking = library.speaking(bench.code(), words);
-        return speaking.complete() ? speaking.advisor().advise(bench.task(bench.code(), Map.of())) : bench.advise();
+        return speaking.complete() ? said(bench, words) : bench.advise();
     }
 
     /** The language that {@link #fluent} speaks. */

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.fumewarden.Extent;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
@@ -40,8 +39,7 @@ final class GermanPapersTest {
     private static final Set<String> CITING = Set.of("notes", "compare");
 
     static List<Path> tours() {
-        List<Path> all = Written.files(Path.of("scenarios/tours"), ".yaml");
-        return Extent.sample(all, Path::toString, Extent.of(2, Extent.ALL, Extent.ALL));
+        return Written.tours(2);
     }
 
     @ParameterizedTest

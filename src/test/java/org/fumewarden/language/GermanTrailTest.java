@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.fumewarden.Extent;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.engine.RuleBase;
@@ -32,8 +31,7 @@ final class GermanTrailTest {
             "; (another document gives|ein anderes Dokument nennt) .*|, shielding gas .*|[a-z0-9]+([-#/.][a-z0-9]+)+";
 
     static List<Path> tasks() {
-        List<Path> all = Written.files(Path.of("scenarios/tours"), ".yaml");
-        return Extent.sample(all, Path::toString, Extent.of(3, Extent.ALL, Extent.ALL));
+        return Written.tours(3);
     }
 
     @ParameterizedTest

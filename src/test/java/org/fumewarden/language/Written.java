@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.fumewarden.Extent;
 import org.yaml.snakeyaml.Yaml;
 
 /** Collects what people read from where it is written. */
@@ -116,6 +117,12 @@ final class Written {
 
     private static String kind(Path file) {
         return file.startsWith(RULES.resolve("us")) ? "us" : "english";
+    }
+
+    /** So many of the tours in the gate, all of them in larger runs. */
+    static List<Path> tours(int gate) {
+        return Extent.sample(
+                files(Path.of("scenarios/tours"), ".yaml"), Path::toString, Extent.of(gate, Extent.ALL, Extent.ALL));
     }
 
     static List<Path> files(Path root, String end) {
