@@ -95,7 +95,7 @@ final class ShiftAssessment {
         proven(shift, Averaging.STEL, ShortTerm.QUARTER_HOUR).ifPresent(inputs::add);
         proven(shift, Averaging.CEILING, 0).ifPresent(inputs::add);
         if (raised.isEmpty()) {
-            highestQuarter(shift, covered).ifPresent(inputs::add);
+            highestQuarter(shift, covered + working).ifPresent(inputs::add);
         }
         return new Assessment(shift, limit, inputs, Optional.empty(), Optional.empty());
     }
@@ -136,8 +136,8 @@ final class ShiftAssessment {
     }
 
     /** Where all that anybody breathed lies within a quarter of an hour, nothing is left to ask about its level. */
-    private static Optional<Exposure> highestQuarter(Reading.Shift shift, double covered) {
-        if (shift.rest() != Unsampled.AS_UNEXPOSED || covered > ShortTerm.QUARTER_HOUR) {
+    private static Optional<Exposure> highestQuarter(Reading.Shift shift, double exposed) {
+        if (shift.rest() != Unsampled.AS_UNEXPOSED || exposed > ShortTerm.QUARTER_HOUR) {
             return Optional.empty();
         }
         return TimeWeightedAverage.ofShift(
