@@ -5,8 +5,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +24,14 @@ final class Phrases {
     /** What may stand in a place: no sentence ends in it. */
     private static final String HELD = "((?:(?![.?!] \\p{Lu}).)+?)";
 
-    /** @param always the longest of its words that stand in no place: a text without them does not fit, which is told fast */
-    private record Template(String always, Pattern english, List<String> places, String own) {}
+    /** @param fixed its words that stand in no place, in order: a text without them does not fit, which is told fast */
+    private record Template(List<String> fixed, Pattern english, List<String> places, String own) {
+        boolean mayFit(String text) {
+            return text.startsWith(fixed.get(0))
+                    && text.endsWith(fixed.get(fixed.size() - 1))
+                    && fixed.stream().allMatch(text::contains);
+        }
+    }
 
     private final Map<String, String> whole = new LinkedHashMap<>();
     private final List<Template> templates = new ArrayList<>();
@@ -62,10 +66,8 @@ final class Phrases {
         }
         if (!places.isEmpty()) {
             pattern.append(Pattern.quote(english.substring(from)));
-            String always = Arrays.stream(PLACE.split(english))
-                    .max(Comparator.comparingInt(String::length))
-                    .orElse("");
-            templates.add(new Template(always, Pattern.compile(pattern.toString(), Pattern.DOTALL), places, own));
+            List<String> fixed = List.of(PLACE.split(english, -1));
+            templates.add(new Template(fixed, Pattern.compile(pattern.toString(), Pattern.DOTALL), places, own));
         }
     }
 
@@ -105,7 +107,7 @@ final class Phrases {
             return of(english.substring(0, english.length() - 1)).map(own -> own + ".");
         }
         for (Template template : templates) {
-            if (!english.contains(template.always())) {
+            if (!template.mayFit(english)) {
                 continue;
             }
             Matcher matcher = template.english().matcher(english);
