@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Document;
 import org.fumewarden.model.Act;
 import org.fumewarden.model.Answer;
@@ -21,9 +22,11 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         return rows.stream().filter(row -> !row.ref().changed().isEmpty()).filter(this::stands);
     }
 
-    /** True for an act or a clause that somebody deleted, and that would stand on this sheet. */
+    /** True for an act, a clause or a name that somebody deleted, and that would stand on this sheet. */
     static boolean with(Row deleted, Advice advice, CodeBook book, List<Row> rows) {
-        return (deleted instanceof Act || deleted instanceof ClauseFor)
+        return (deleted instanceof Act
+                        || deleted instanceof ClauseFor
+                        || CodeBook.named(deleted).isPresent())
                 && new Printed(
                                 advice,
                                 book,
@@ -39,7 +42,8 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
             return steps().anyMatch(step -> step.rule().equals(clause.rule()));
         }
         return CodeBook.named(row)
-                .filter(named -> steps().anyMatch(step -> StringUtils.containsIgnoreCase(step.says(), named.getValue()))
+                .filter(named -> steps().anyMatch(step -> StringUtils.containsIgnoreCase(step.says(), named.getValue())
+                                || StringUtils.contains(step.says(), named.getKey()))
                         || advice.inputs().stream()
                                 .anyMatch(i -> i instanceof Answer answer
                                         && answer.value().equals(named.getKey())))
@@ -50,13 +54,21 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         return advice.trail().steps().stream();
     }
 
-    /** The documents that are cited under another title than that of the program. */
+    /** The code, where the program says something else of it, and the documents that are cited under another title. */
     Stream<ToCompare> titles() {
         Set<String> cited = steps().flatMap(step -> Stream.concat(
                         Stream.of(step.citation()), step.premises().stream().flatMap(p -> p.citation().stream())))
                 .map(Citation::source)
                 .collect(Collectors.toSet());
-        return book.documents().values().stream()
+        CodeCard card = book.card();
+        Stream<ToCompare> code = card.program().stream()
+                .map(has -> new ToCompare(
+                        card.id() + "-code#" + card.id(),
+                        card.name() + ": named and described on this sheet",
+                        card.name(),
+                        card.edition(),
+                        ToCompare.CHANGED + "the program has " + has + "."));
+        Stream<ToCompare> documents = book.documents().values().stream()
                 .filter(document -> document.program().isPresent() && cited.contains(document.id()))
                 .map(document -> new ToCompare(
                         "sources#" + document.id(),
@@ -65,5 +77,6 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
                         document.edition(),
                         ToCompare.CHANGED + "the program has "
                                 + document.program().get() + "."));
+        return Stream.concat(code, documents);
     }
 }

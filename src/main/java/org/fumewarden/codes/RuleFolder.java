@@ -128,7 +128,7 @@ public final class RuleFolder {
         return all;
     }
 
-    /** The tables and lists of documents of the program that stand under the same names and have other bytes. */
+    /** The tables, lists of documents and cards of the program that stand under the same names and have other bytes. */
     RuleFolder program() {
         Map<String, byte[]> files = new TreeMap<>();
         if (place == RulePlace.ARCHIVE) {
@@ -139,7 +139,8 @@ public final class RuleFolder {
             });
         } else {
             names.stream()
-                    .filter(n -> n.matches(".*/(tables/.*|sources.yaml)") && SHIPPED.names.contains(n) && !isShipped(n))
+                    .filter(n -> n.matches(".*/(tables/.*|(sources|code).yaml)"))
+                    .filter(n -> SHIPPED.names.contains(n) && !isShipped(n))
                     .forEach(name -> files.put(name, SHIPPED.bytes(name)));
         }
         return of(SHIPPED.origin, RulePlace.ARCHIVE, files);
