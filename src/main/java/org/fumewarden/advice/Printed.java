@@ -1,7 +1,10 @@
 package org.fumewarden.advice;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
@@ -17,6 +20,9 @@ import org.fumewarden.trail.Step;
 
 /** What stands on a sheet though no rule reads it: acts, clauses of rules, names and titles of documents. */
 record Printed(Advice advice, CodeBook book, List<Row> rows) {
+    /** As many rules as are named. */
+    private static final int NAMED = 5;
+
     /** The rows that somebody changed. */
     Stream<Row> changed() {
         return rows.stream().filter(row -> !row.ref().changed().isEmpty()).filter(this::stands);
@@ -54,21 +60,48 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         return advice.trail().steps().stream();
     }
 
-    /** The code, where the program says something else of it, and the documents that are cited under another title. */
-    Stream<ToCompare> titles() {
-        Set<String> cited = steps().flatMap(step -> Stream.concat(
-                        Stream.of(step.citation()), step.premises().stream().flatMap(p -> p.citation().stream())))
-                .map(Citation::source)
-                .collect(Collectors.toSet());
+    /** The code, where the program says something else of it. */
+    Stream<ToCompare> code() {
         CodeCard card = book.card();
-        Stream<ToCompare> code = card.program().stream()
+        return card.program().stream()
                 .map(has -> new ToCompare(
                         card.id() + "-code#" + card.id(),
                         card.name() + ": named and described on this sheet",
                         card.name(),
                         card.edition(),
                         ToCompare.CHANGED + "the program has " + has + "."));
-        Stream<ToCompare> documents = book.documents().values().stream()
+    }
+
+    /**
+     * The rules that somebody changed, each in a line while they are few.
+     *
+     * @param edited by id, what the program has
+     */
+    Stream<ToCompare> rules(SortedMap<String, String> edited) {
+        Map<String, List<String>> alike =
+                edited.keySet().stream().collect(Collectors.groupingBy(edited::get, TreeMap::new, Collectors.toList()));
+        return alike.entrySet().stream()
+                .map(same -> new ToCompare(
+                        "rules#" + same.getValue().get(0),
+                        named(same.getValue()) + ": as this folder has it",
+                        book.card().name(),
+                        book.card().edition(),
+                        ToCompare.PROGRAM + same.getKey() + "."));
+    }
+
+    private static String named(List<String> rules) {
+        return rules.size() > NAMED
+                ? rules.size() + " rules"
+                : (rules.size() == 1 ? "Rule " : "Rules ") + String.join(" and ", rules);
+    }
+
+    /** The documents that are cited under another title than that of the program. */
+    Stream<ToCompare> titles() {
+        Set<String> cited = steps().flatMap(step -> Stream.concat(
+                        Stream.of(step.citation()), step.premises().stream().flatMap(p -> p.citation().stream())))
+                .map(Citation::source)
+                .collect(Collectors.toSet());
+        return book.documents().values().stream()
                 .filter(document -> document.program().isPresent() && cited.contains(document.id()))
                 .map(document -> new ToCompare(
                         "sources#" + document.id(),
@@ -77,6 +110,5 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
                         document.edition(),
                         ToCompare.CHANGED + "the program has "
                                 + document.program().get() + "."));
-        return Stream.concat(code, documents);
     }
 }

@@ -124,6 +124,9 @@ public final class EditedRows {
 
     private void take(CellChange change, Optional<TypedApart.Line> typed) {
         WrittenCell place = change.place();
+        if (change.added() && place.row().equals(WrittenCell.HEAD)) {
+            return;
+        }
         At at = byFile.computeIfAbsent(place.file(), f -> new HashMap<>())
                 .computeIfAbsent(place.row().equals(WrittenCell.HEAD) ? 0 : place.line(), l -> new At());
         String cell = change.cell().cell();

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.lang3.ArrayUtils;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.check.CopiedRules;
@@ -136,6 +137,58 @@ final class ChangedWordsTest extends CopiedRules {
         assertTrue(german.contains("Little Britain: auf diesem Blatt genannt und beschrieben."), german);
         assertTrue(TypedValues.check(RuleFolder.at(rules)).stream()
                 .anyMatch(p -> p.field().equals("gb-code / gb / name")));
+    }
+
+    /** What decides stands in files of three kinds: rules, their sentences in other languages, and tables that somebody added. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "gb/need.drl | Welding fume has no known safe level | Fume is harmless | Rule GB-NEED-010: as this folder has it. Changed, the program has another rule.",
+                "gb/need.drl | rule \"GB-NEED-010 | rule \"GB-NEED-990 | Rule GB-NEED-010: as this folder has it. Changed, the program has this rule.",
+                "gb/says_de.yaml | Für Schweißrauch ist kein sicherer Wert bekannt | Rauch schadet nicht | Regel GB-NEED-010: wie dieser Ordner sie hat. Geändert, das Programm hat eine andere Regel."
+            })
+    void aChangedRuleIsInTheIssue(String file, String was, String is, String words) {
+        EditedRules.edit(rules, file, was, is);
+        String tour = "scenarios/tours/stainless-brackets.yaml";
+        String sheet = flat(file.contains("_de") ? advise(tour, "--language", "de") : advise(tour));
+        assertTrue(sheet.contains(words), sheet);
+    }
+
+    @Test
+    void aLimitInATableThatSomebodyAddedIsNoLimitOfTheProgram() throws IOException {
+        Files.writeString(rules.resolve("gb/tables/more-limits.yaml"), """
+                id: more-limits
+                kind: limits
+                source: eh40
+                clause: Table 1
+                edition: "4th ed. 2020"
+                confidence: read
+                checked-on: 2026-11-25
+                rows:
+                  - {agent: welding-fume, unit: mg/m3, twa: 5}
+                """);
+        String issue = issue(flat(advise("scenarios/tours/stainless-brackets.yaml")));
+        assertTrue(
+                issue.contains("welding fume: limit of 5 mg/m3, 8 h average. Changed and not compared: the program"
+                        + " has no such row."),
+                issue);
+    }
+
+    @Test
+    void whatWouldFallSilentIsRefused() throws IOException {
+        List.of("de", "eu").forEach(part -> EditedRules.folder(Path.of("rules", part), rules.resolve(part)));
+        EditedRules.edit(rules, "de/code.yaml", "borrows: [eu]", "borrows: []");
+        String german = advise(HULL, "--code", "de").err();
+        assertTrue(german.contains("de/code.yaml borrows lacks eu"), german);
+        Files.move(rules.resolve("gb/need.drl"), rules.resolve("gb/needs.drl"));
+        assertTrue(advise(HULL).err().contains("gb/need.drl is missing"));
+        Files.copy(rules.resolve("gb/needs.drl"), rules.resolve("gb/need.drl"));
+        String idle = advise(HULL).err();
+        assertTrue(idle.contains("gb/needs.drl is named after no phase"), idle);
+        Files.delete(rules.resolve("gb/needs.drl"));
+        Files.delete(rules.resolve("shared/sources.yaml"));
+        assertTrue(advise(HULL).err().contains("shared/sources.yaml is missing"));
     }
 
     @Test
