@@ -119,19 +119,20 @@ final class AdviseCommand implements Callable<Integer> {
         language.words();
         admit();
         Bench bench = register.with(options.bench(file), spec.commandLine().getErr());
-        Advice advice = bench.advise();
+        Words words = language.words();
+        Bench asked = format == Format.json ? bench.speaking(words.language(), words.names()) : bench;
+        Advice advice = asked.advise();
         CodeBook book = bench.advisor(bench.code()).base().book();
         foreign = options.foreign(book);
         changed = options.changed(book);
         if (format == Format.json) {
-            changed.ifPresent(
-                    f -> spec.commandLine().getErr().println(language.words().say("sheet.foreign-rules", f)));
+            changed.ifPresent(f -> spec.commandLine().getErr().println(words.say("sheet.foreign-rules", f)));
         }
         Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
                 .sparing(file, register.file(), key)
                 .admit());
         if (keep != null) {
-            keep(bench, advice);
+            keep(bench, asked == bench ? advice : bench.advise());
         }
         byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
@@ -198,19 +199,11 @@ final class AdviseCommand implements Callable<Integer> {
 
     private byte[] sheet(Bench bench, Advice advice) {
         return switch (format) {
-            case json ->
-                AdviceJson.write(said(bench, advice), changed, speech(bench)).getBytes(StandardCharsets.UTF_8);
+            case json -> AdviceJson.write(advice, changed, speech(bench)).getBytes(StandardCharsets.UTF_8);
             case text -> TextForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case html -> HtmlForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case pdf -> PdfSheet.write(HtmlForm.write(paper(bench, advice)));
         };
-    }
-
-    private Advice said(Bench bench, Advice advice) {
-        Words words = language.words();
-        return words.ofRuleBase()
-                ? advice
-                : bench.speaking(words.language(), words.names()).advise();
     }
 
     private Speech speech(Bench bench) {
