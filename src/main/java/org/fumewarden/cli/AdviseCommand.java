@@ -25,7 +25,6 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
-import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
@@ -199,23 +198,17 @@ final class AdviseCommand implements Callable<Integer> {
     private byte[] sheet(Bench bench, Advice advice) {
         return switch (format) {
             case json ->
-                AdviceJson.write(said(bench, advice), changed, speech(bench)).getBytes(StandardCharsets.UTF_8);
+                AdviceJson.write(
+                                language.words().ofRuleBase()
+                                        ? advice
+                                        : language.speaking(bench).advise(),
+                                changed,
+                                language.speech(bench))
+                        .getBytes(StandardCharsets.UTF_8);
             case text -> TextForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case html -> HtmlForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case pdf -> PdfSheet.write(HtmlForm.write(paper(bench, advice)));
         };
-    }
-
-    private Advice said(Bench bench, Advice advice) {
-        Words words = language.words();
-        return words.ofRuleBase()
-                ? advice
-                : bench.speaking(words.language(), words.names()).advise();
-    }
-
-    private Speech speech(Bench bench) {
-        return Speech.of(
-                language.words(), bench.advisor(bench.code()).base().book().vocabulary());
     }
 
     private Sheet paper(Bench bench, Advice advice) {
