@@ -84,7 +84,7 @@ class GermanCommandsTest {
         CommandRun run = CommandRun.of(words.toArray(String[]::new));
         String body = run.out()
                 .replaceAll("\\n {4,}(?! *- )", " ")
-                .replaceAll("(?m)^ +(Angabe|Tabelle) \\S+", "")
+                .replaceAll("(Angabe|Tabelle) \\S+", "")
                 .replaceAll("\\[[^\\]]*\\]", "")
                 .replaceAll("(?s)Unterlagen:.*?\n\n", "")
                 .replaceAll("\\(?[a-z]+(\\.[a-z-]+)+\\)?", "");

@@ -26,8 +26,11 @@ final class Phrases {
     /** What may stand in a place: no sentence ends in it. */
     private static final String HELD = "((?:(?![.?!] \\p{Lu}).)+?)";
 
-    /** @param always the longest of its words that stand in no place: a text without them does not fit, which is told fast */
-    private record Template(String always, Pattern english, List<String> places, String own) {}
+    /**
+     * @param said how many letters stand in no place
+     * @param always the longest of its words that stand in no place: a text without them does not fit, which is told fast
+     */
+    private record Template(int said, String always, Pattern english, List<String> places, String own) {}
 
     private final Map<String, String> whole = new LinkedHashMap<>();
     private final List<Template> templates = new ArrayList<>();
@@ -45,6 +48,8 @@ final class Phrases {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        // What says more fits first: a short form with many places fits nearly everything.
+        phrases.templates.sort(Comparator.comparingInt(Template::said).reversed());
         return phrases;
     }
 
@@ -65,7 +70,12 @@ final class Phrases {
             String always = Arrays.stream(PLACE.split(english))
                     .max(Comparator.comparingInt(String::length))
                     .orElse("");
-            templates.add(new Template(always, Pattern.compile(pattern.toString(), Pattern.DOTALL), places, own));
+            templates.add(new Template(
+                    PLACE.matcher(english).replaceAll("").length(),
+                    always,
+                    Pattern.compile(pattern.toString(), Pattern.DOTALL),
+                    places,
+                    own));
         }
     }
 
