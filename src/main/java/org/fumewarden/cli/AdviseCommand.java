@@ -25,7 +25,6 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
-import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
@@ -120,7 +119,7 @@ final class AdviseCommand implements Callable<Integer> {
         admit();
         Bench bench = register.with(options.bench(file), spec.commandLine().getErr());
         Words words = language.words();
-        Bench asked = format == Format.json ? bench.speaking(words.language(), words.names()) : bench;
+        Bench asked = format == Format.json ? language.speaking(bench) : bench;
         Advice advice = asked.advise();
         CodeBook book = bench.advisor(bench.code()).base().book();
         foreign = options.foreign(book);
@@ -199,16 +198,12 @@ final class AdviseCommand implements Callable<Integer> {
 
     private byte[] sheet(Bench bench, Advice advice) {
         return switch (format) {
-            case json -> AdviceJson.write(advice, changed, speech(bench)).getBytes(StandardCharsets.UTF_8);
+            case json ->
+                AdviceJson.write(advice, changed, language.speech(bench)).getBytes(StandardCharsets.UTF_8);
             case text -> TextForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case html -> HtmlForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case pdf -> PdfSheet.write(HtmlForm.write(paper(bench, advice)));
         };
-    }
-
-    private Speech speech(Bench bench) {
-        return Speech.of(
-                language.words(), bench.advisor(bench.code()).base().book().vocabulary());
     }
 
     private Sheet paper(Bench bench, Advice advice) {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,8 +25,11 @@ final class Phrases {
     /** What may stand in a place: no sentence ends in it. */
     private static final String HELD = "((?:(?![.?!] \\p{Lu}).)+?)";
 
-    /** @param fixed its words that stand in no place, in order: a text without them does not fit, which is told fast */
-    private record Template(List<String> fixed, Pattern english, List<String> places, String own) {
+    /**
+     * @param said how many letters stand in no place
+     * @param fixed its words that stand in no place, in order: a text without them does not fit, which is told fast
+     */
+    private record Template(int said, List<String> fixed, Pattern english, List<String> places, String own) {
         boolean mayFit(String text) {
             return text.startsWith(fixed.get(0))
                     && text.endsWith(fixed.get(fixed.size() - 1))
@@ -49,6 +53,8 @@ final class Phrases {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        // What says more fits first: a short form with many places fits nearly everything.
+        phrases.templates.sort(Comparator.comparingInt(Template::said).reversed());
         return phrases;
     }
 
@@ -67,7 +73,12 @@ final class Phrases {
         if (!places.isEmpty()) {
             pattern.append(Pattern.quote(english.substring(from)));
             List<String> fixed = List.of(PLACE.split(english, -1));
-            templates.add(new Template(fixed, Pattern.compile(pattern.toString(), Pattern.DOTALL), places, own));
+            templates.add(new Template(
+                    String.join("", fixed).length(),
+                    fixed,
+                    Pattern.compile(pattern.toString(), Pattern.DOTALL),
+                    places,
+                    own));
         }
     }
 
