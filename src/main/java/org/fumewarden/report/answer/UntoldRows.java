@@ -113,7 +113,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
     /** Least factors that hold whatever was measured, and sums of like effect. */
     private Stream<AirPart.Ranked> needs() {
         return advice.trail().all(Need.class).stream()
-                .filter(n -> Set.of("floor", "mixture").contains(n.basis()) && n.above(AirPart.TENTH))
+                .filter(n -> !n.basis().equals("ratio") && n.above(AirPart.TENTH))
                 .map(n -> new AirPart.Ranked(spoken.agent(n.subject()), n.value(), cells(n)))
                 .distinct();
     }
@@ -124,7 +124,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
             return "kept";
         }
         if (!need.basis().equals("floor")) {
-            return need.basis();
+            return "mixture";
         }
         List<Step> steps = advice.trail()
                 .concluding(Need.class)
