@@ -114,6 +114,8 @@ record UntoldRows(Advice advice, Spoken spoken) {
     private Stream<AirPart.Ranked> needs() {
         return advice.trail().all(Need.class).stream()
                 .filter(n -> !n.basis().equals("ratio") && n.above(AirPart.TENTH))
+                // What a filter needs for the gases it lets through is told where it decides.
+                .filter(n -> n.ofEveryClass() || n.above(advice.requiredFactor().value()))
                 .map(n -> new AirPart.Ranked(spoken.agent(n.subject()), n.value(), cells(n)))
                 .distinct();
     }
