@@ -136,7 +136,9 @@ final class AdviceWriter {
     }
 
     private RequiredFactor requiredFactor() {
-        List<Step> steps = trail.concluding(Need.class).toList();
+        List<Step> steps = trail.concluding(Need.class)
+                .filter(s -> ((Need) s.conclusion()).ofEveryClass())
+                .toList();
         boolean open = trail.all(Account.class).stream().anyMatch(Account::open);
         Set<String> reckoned = steps.stream().map(x -> x.conclusion().subject()).collect(Collectors.toSet());
         List<String> without = trail.all(NoLimit.class).stream()

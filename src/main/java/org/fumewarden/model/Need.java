@@ -10,7 +10,7 @@ import java.util.TreeMap;
  * A required protection factor, kept as level and limit so that nothing is rounded before it is compared.
  *
  * @param subject agent, mixture or policy that demands it
- * @param basis {@code ratio}, {@code mixture} or {@code floor}
+ * @param basis {@code ratio}, {@code mixture}, {@code floor}, or {@code beside} for what filters alone need
  */
 public record Need(String subject, String basis, BigDecimal level, BigDecimal limit, String statistic)
         implements Conclusion {
@@ -19,6 +19,9 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
 
     /** The statistic of a factor that a measurement can lower. */
     public static final String UNTIL_MEASURED = "kept until measured";
+
+    /** The basis of what a filter needs because it lets gases through. */
+    public static final String BESIDE = "beside";
 
     public Need {
         Checks.notNegative("level", level);
@@ -83,7 +86,7 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
     }
 
     /** Of each agent the highest ratio. A question that more than one figure bounds has the lowest of the bounds. */
-    private static Map<String, BigDecimal> highest(List<Ratio> ratios, List<Bound> most) {
+    static Map<String, BigDecimal> highest(List<Ratio> ratios, List<Bound> most) {
         Map<String, BigDecimal> highest = new TreeMap<>();
         ratios.forEach(r -> highest.merge(r.agent(), ratio(r.level(), r.limit()), BigDecimal::max));
         Map<String, Bound> lowest = new TreeMap<>();
@@ -115,17 +118,29 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
     }
 
     /**
-     * The need of the rest of a sum where a filter lets a part of it through: (sum - part) / (1 - part).
+     * The need of what a filter holds of a sum where it lets the smallest gases through: (sum - these) / (1 - these). Who breathes
+     * air from elsewhere needs the sum alone.
      *
-     * @param part the part that passes, below one
+     * @param share what the gases that pass may fill together, below one
      */
-    public static Need beside(String subject, Need sum, Need part) {
+    public static Need beside(Need sum, Threshold share, List<Ratio> gases, List<Bound> most) {
+        BigDecimal passing = new Passing(sum, share, gases, most).together();
         return new Need(
-                subject,
-                "mixture",
-                sum.level.subtract(part.level).max(BigDecimal.ZERO),
-                BigDecimal.ONE.subtract(part.level),
-                SHIFT_SUM);
+                "beside-gases-that-pass",
+                BESIDE,
+                sum.level.subtract(passing).max(BigDecimal.ZERO),
+                BigDecimal.ONE.subtract(passing),
+                sum.statistic);
+    }
+
+    /** True when it is a sum over the averages of a shift. */
+    public boolean ofShift() {
+        return statistic.equals(SHIFT_SUM);
+    }
+
+    /** True when every respirator must meet it, not a filter alone. */
+    public boolean ofEveryClass() {
+        return !basis.equals(BESIDE);
     }
 
     /** True when the level is above so many times the limit. */

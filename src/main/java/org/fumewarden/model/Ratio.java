@@ -249,6 +249,11 @@ public record Ratio(
         return threshold.unit().equals(unit.symbol()) && threshold.below(level);
     }
 
+    /** True when the level is more than so many times what it was held against. */
+    public boolean fillsMoreThan(Threshold share) {
+        return level.compareTo(limit.multiply(share.value())) > 0;
+    }
+
     @Override
     public String subject() {
         return agent;

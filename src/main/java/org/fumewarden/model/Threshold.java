@@ -81,6 +81,18 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
                 && !Need.index(id, ratios, dust, sets).above(value);
     }
 
+    /** True when an agent of a sum is one of the small gases of it that may pass a filter, within this share of the common limit. */
+    public boolean letsThrough(String agent, Need sum, List<Ratio> gases, List<Bound> most) {
+        boolean gas = gases.stream().anyMatch(r -> r.agent().equals(agent))
+                || most.stream().anyMatch(b -> b.agent().equals(agent));
+        return gas && new Passing(sum, this, gases, most).passes(agent);
+    }
+
+    /** True when a gas of a sum may pass a filter within this share. */
+    public boolean letsSomeThrough(Need sum, List<Ratio> gases, List<Bound> most) {
+        return new Passing(sum, this, gases, most).together().signum() > 0;
+    }
+
     private BigDecimal leftBy(Exposure gas, Agent about, Threshold molarVolume) {
         BigDecimal taken = Concentrations.convert(gas.level(), gas.unit(), Unit.PPM, about, molarVolume)
                 .movePointLeft(6)

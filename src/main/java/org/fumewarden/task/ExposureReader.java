@@ -252,6 +252,7 @@ final class ExposureReader {
         String text = below ? place.text().substring(1).strip() : place.text();
         Quantities.level(place, text)
                 .filter(l -> possible(agent, l.unit(), place))
+                .filter(l -> Quantities.found(place, text, l))
                 .ifPresent(l -> {
                     String statistic =
                             estimated ? "estimated value" : below ? Exposure.NOT_DETECTED : Exposure.AS_GIVEN;

@@ -278,4 +278,20 @@ final class Quantities {
         }
         return map;
     }
+
+    /** True for a level above zero. An instrument shows 0 for whatever lies below its lowest reading, so a zero is complained of. */
+    static boolean found(Located place, String text, Level level) {
+        if (positive(level.value())) {
+            return true;
+        }
+        place.complain(
+                Fault.ZERO,
+                "is no result above zero: \"" + Located.shown(text) + "\".",
+                "nothing was found: write < and the detection limit that the laboratory states, or the lowest reading of the instrument.");
+        return false;
+    }
+
+    static boolean positive(BigDecimal value) {
+        return value.doubleValue() > 0 && Double.isFinite(value.doubleValue());
+    }
 }

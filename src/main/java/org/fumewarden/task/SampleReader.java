@@ -88,22 +88,16 @@ final class SampleReader {
         boolean below = text.startsWith("<");
         Optional<Quantities.Level> level =
                 Quantities.level(place, below ? text.substring(1).strip() : text);
-        if (level.isPresent() && !positive(level.get().value())) {
-            place.complain(
-                    Fault.ZERO,
-                    "is no result above zero: \"" + Located.shown(text) + "\".",
-                    "nothing was found: write < and the detection limit that the laboratory states.");
-            return Optional.empty();
-        }
-        return level.map(l -> new Found(
-                l,
-                below
-                        ? Sample.below(l.value().doubleValue())
-                        : Sample.found(l.value().doubleValue())));
+        return level.filter(l -> Quantities.found(place, text, l))
+                .map(l -> new Found(
+                        l,
+                        below
+                                ? Sample.below(l.value().doubleValue())
+                                : Sample.found(l.value().doubleValue())));
     }
 
     private static boolean positive(BigDecimal value) {
-        return value.doubleValue() > 0 && Double.isFinite(value.doubleValue());
+        return Quantities.positive(value);
     }
 
     private static OptionalDouble minutes(Located place) {
@@ -171,6 +165,13 @@ final class SampleReader {
         }
         if (periods.isEmpty()) {
             place.complain(Fault.MISSING, "is an empty list.", "[{level: 0.2 mg/m3, duration: 2 h}].");
+            return Optional.empty();
+        }
+        if (levels.stream().noneMatch(l -> positive(l.value()))) {
+            place.complain(
+                    Fault.ZERO,
+                    "hold no result above zero.",
+                    "nothing was found: give the detection limit that the laboratory states as the level.");
             return Optional.empty();
         }
         double all = periods.stream().mapToDouble(Period::minutes).sum();

@@ -186,7 +186,7 @@ final class FactorQuestion {
         needs.put(
                 OF_THE_SUM,
                 most(told.said().trail().all(Need.class).stream()
-                        .filter(n -> !n.basis().equals("floor"))
+                        .filter(n -> n.ofEveryClass() && !n.basis().equals("floor"))
                         .map(Need::value)));
         return needs;
     }

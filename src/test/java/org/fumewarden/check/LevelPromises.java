@@ -72,6 +72,27 @@ record LevelPromises(Advisor advisor, RandomTasks tasks) {
                 : Optional.of(String.join("; ", broken) + ": " + most + " in " + task.inputs());
     }
 
+    /** One stated level is told higher. What is asked of every respirator never falls. */
+    Optional<String> higherNeverLowersTheFactor(long seed) {
+        Task task = tasks.task(seed);
+        Optional<Exposure> level = lost(task, seed);
+        if (level.isEmpty()) {
+            return Optional.empty();
+        }
+        Exposure x = level.get();
+        BigDecimal times = List.of(new BigDecimal("1.2"), BigDecimal.valueOf(3), BigDecimal.TEN)
+                .get(new Random(seed).nextInt(3));
+        Exposure raised = new Exposure(
+                x.agent(), x.averaging(), x.level().multiply(times), x.unit(), x.statistic(), x.estimated(), x.path());
+        BigDecimal before = advisor.advise(task).requiredFactor().value();
+        BigDecimal after =
+                advisor.advise(instead(task, x, raised)).requiredFactor().value();
+        return after.compareTo(before) < 0
+                ? Optional.of("factor " + before + ", " + times + " times higher " + after + ": " + x + " in "
+                        + task.inputs())
+                : Optional.empty();
+    }
+
     /** An agent that is usually low is told at the share at which it counts in sums. */
     Optional<String> leftOutIsNeverMilderThanItsShare(long seed) {
         Task task = tasks.task(seed);
@@ -135,7 +156,7 @@ record LevelPromises(Advisor advisor, RandomTasks tasks) {
     private static Map<String, BigDecimal> shiftSums(Advice advice) {
         return advice.trail().all(Need.class).stream()
                 .filter(n -> n.statistic().equals(Need.SHIFT_SUM))
-                .filter(n -> !n.subject().equals("dust-beside-gases"))
+                .filter(Need::ofEveryClass)
                 .collect(Collectors.toMap(Need::subject, Need::value, BigDecimal::max));
     }
 

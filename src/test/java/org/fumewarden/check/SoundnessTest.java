@@ -61,6 +61,9 @@ final class SoundnessTest {
                     code + ": a line that is left out is never milder than one told as unknown",
                     () -> each(code, tasks / 2, levels::deletedIsNeverMilder)));
             tests.add(DynamicTest.dynamicTest(
+                    code + ": a higher level never lowers the factor",
+                    () -> each(code, tasks / 2, levels::higherNeverLowersTheFactor)));
+            tests.add(DynamicTest.dynamicTest(
                     code + ": what was judged counts for no less than what was told at its limit",
                     () -> each(code, tasks / 2, levels::judgedIsNeverMilderThanItsLimit)));
             tests.add(DynamicTest.dynamicTest(

@@ -125,10 +125,21 @@ final class RatioTest {
     /** By hand: gases fill 0.8 of the index, so dust of 1 has to come down to the 0.2 that they leave: 1 / 0.2 = 5. */
     @Test
     void whatAFilterLetsThroughLeavesLessRoom() {
-        Need all = Need.mixture("all", List.of(ratio("dust", "1", "1"), ratio("gas", "8", "10")), List.of());
-        Need gases = Need.mixture("gases", List.of(ratio("gas", "8", "10")), List.of());
-        assertEquals("5", Need.beside("rest", all, gases).value().toPlainString());
-        assertFalse(gases.above(new BigDecimal("0.8")), "at the share is not above it");
+        List<Ratio> gases = List.of(ratio("gas", "7", "10"), ratio("trace", "1", "10"));
+        Need all = Need.mixture("all", List.of(ratio("dust", "1", "1"), gases.get(0), gases.get(1)), List.of());
+        assertEquals(
+                "5", Need.beside(all, share("0.8"), gases, List.of()).value().toPlainString());
+        // Above the share only the smaller passes: (1 + 0.7) / (1 - 0.1) = 1.88889.
+        Need one = Need.beside(all, share("0.79"), gases, List.of());
+        assertEquals("1.88889", one.value().toPlainString());
+        assertFalse(one.ofEveryClass(), "who breathes other air needs the sum alone");
+        assertTrue(share("0.79").letsThrough("trace", all, gases, List.of()));
+        assertFalse(share("0.79").letsThrough("gas", all, gases, List.of()));
+        assertFalse(share("0.79").letsThrough("dust", all, gases, List.of()), "no dust passes");
+    }
+
+    private static Threshold share(String value) {
+        return new Threshold(REF, "share", number(value), "times");
     }
 
     @Test

@@ -113,7 +113,9 @@ record UntoldRows(Advice advice, Spoken spoken) {
     /** Least factors that hold whatever was measured, and sums of like effect. */
     private Stream<AirPart.Ranked> needs() {
         return advice.trail().all(Need.class).stream()
-                .filter(n -> Set.of("floor", "mixture").contains(n.basis()) && n.above(AirPart.TENTH))
+                .filter(n -> !n.basis().equals("ratio") && n.above(AirPart.TENTH))
+                // What a filter needs for the gases it lets through is told where it decides.
+                .filter(n -> n.ofEveryClass() || n.above(advice.requiredFactor().value()))
                 .map(n -> new AirPart.Ranked(spoken.agent(n.subject()), n.value(), cells(n)))
                 .distinct();
     }
@@ -124,7 +126,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
             return "kept";
         }
         if (!need.basis().equals("floor")) {
-            return need.basis();
+            return "mixture";
         }
         List<Step> steps = advice.trail()
                 .concluding(Need.class)

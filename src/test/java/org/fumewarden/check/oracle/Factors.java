@@ -53,9 +53,16 @@ record Factors(Case facts, Levels levels) implements Family {
                 return Optional.of("is offered below the mixture " + mixture);
             }
         }
-        return advice.trail().all(Need.class).stream().allMatch(n -> n.heldBy(factor.get()))
+        return advice.trail().all(Need.class).stream()
+                        .filter(n -> n.ofEveryClass() || filters(offered.id()))
+                        .allMatch(n -> n.heldBy(factor.get()))
                 ? Optional.empty()
                 : Optional.of("is offered below what the advice asks for");
+    }
+
+    private boolean filters(String deviceClass) {
+        return facts.tables().all(DeviceClass.class).stream()
+                .anyMatch(d -> d.id().equals(deviceClass) && d.supply().equals("filter"));
     }
 
     /** That of the evidence when it is at hand; none for mere escape. */
