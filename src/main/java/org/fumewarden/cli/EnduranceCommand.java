@@ -72,13 +72,14 @@ final class EnduranceCommand implements Callable<Integer> {
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
+        Advisor speaking = advisor.speaking(words.language(), words.names());
         ShiftSheet sheet = TaskPlots.sheet(bench, advice);
         spec.commandLine().getOut().print(options.banner(words, advisor.base().book()));
         spec.commandLine()
                 .getOut()
                 .print(ShiftText.write(
                         sheet,
-                        said(advisor, task, advice, words),
+                        speaking == advisor ? advice : speaking.advise(task),
                         Speech.of(words, advisor.base().book().vocabulary())));
         spec.commandLine().getOut().flush();
         if (folder != null) {
@@ -88,12 +89,6 @@ final class EnduranceCommand implements Callable<Integer> {
         return sheet.settled() && usable && !register.damaged() && advice.status() == Status.COMPLETE
                 ? ExitCodes.COMPLETE
                 : ExitCodes.NOT_SETTLED;
-    }
-
-    private static Advice said(Advisor advisor, Task task, Advice advice, Words words) {
-        return words.ofRuleBase()
-                ? advice
-                : advisor.speaking(words.language(), words.names()).advise(task);
     }
 
     private void draw(ShiftSheet sheet) {
