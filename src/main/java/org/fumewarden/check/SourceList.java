@@ -35,18 +35,9 @@ record SourceList(String file, Set<String> ids, List<Problem> problems) {
     }
 
     private static SourceList read(String file, Located root) {
-        List<Located> items = new ArrayList<>();
-        if (root.isList()) {
-            items.addAll(root.items());
-        } else {
-            Map<String, Located> top = root.entries(Set.of("sources"));
-            if (top.containsKey("sources")) {
-                items.addAll(top.get("sources").items());
-            }
-        }
         Set<String> ids = new TreeSet<>();
         List<Located> copies = new ArrayList<>();
-        for (Located item : items) {
+        for (Located item : Document.items(root)) {
             Map<String, Located> cells = item.entries(Document.CELLS);
             Optional.ofNullable(cells.get("copy-of")).ifPresent(copies::add);
             for (String required : REQUIRED) {

@@ -130,14 +130,15 @@ public final class CodeBook {
 
     private static CodeBook tables(RuleFolder folder, String code) {
         Located root = folder.located(code + "/code.yaml");
-        CodeCard card = CodeCard.read(code, root);
+        EditedRows edited = EditedRows.in(folder);
+        CodeCard card =
+                CodeCard.read(code, root, edited.at(root.file(), root.line()).words());
         borrowed(folder, card, root);
         List<Problem> problems = new ArrayList<>(root.problems());
         List<String> folders = folders(card);
         List<TableFile> tables = new ArrayList<>();
         Map<String, Document> documents = new TreeMap<>();
         Affirmations noted = Affirmations.beside(folder);
-        EditedRows edited = EditedRows.in(folder);
         Function<String, Document> listed = Document.among(documents);
         for (String part : folders) {
             InputException.gather(problems, () -> documents.putAll(Document.listed(folder, part, edited)));
@@ -159,7 +160,7 @@ public final class CodeBook {
         }
         return new CodeBook(
                 folder,
-                card.insteadOf(edited.at(root.file(), root.line()).words()),
+                card,
                 folders,
                 List.copyOf(tables),
                 BookWords.of(tables, Aliases.in(folder)),

@@ -63,6 +63,15 @@ public record CodeCard(
     }
 
     static CodeCard read(String id, Located root) {
+        return read(id, root, "");
+    }
+
+    /**
+     * The card of a code.
+     *
+     * @param program what the program has in its place; empty where nobody changed it
+     */
+    static CodeCard read(String id, Located root, String program) {
         Map<String, Located> entries = root.entries(Set.of(
                 "id",
                 "name",
@@ -95,26 +104,7 @@ public record CodeCard(
                                 .map(Elsewhere::read)
                                 .toList()
                         : List.of(),
-                Optional.empty());
-    }
-
-    /** The same where the program has something else. */
-    CodeCard insteadOf(String has) {
-        return has.isEmpty()
-                ? this
-                : new CodeCard(
-                        id,
-                        name,
-                        territory,
-                        issuers,
-                        edition,
-                        checkedOn,
-                        borrows,
-                        covers,
-                        lacks,
-                        formerly,
-                        elsewhere,
-                        Optional.of(has));
+                Optional.of(program).filter(has -> !has.isEmpty()));
     }
 
     private static String word(Located root, Map<String, Located> entries, String name) {

@@ -74,14 +74,14 @@ public record Document(String id, String title, String edition, Set<String> copy
     /** The documents that a folder lists, as they are written. */
     static List<Located> items(RuleFolder folder, String part) {
         List<Located> items = new ArrayList<>();
-        for (String name : folder.names(part + LIST, "")) {
-            Located root = folder.located(name);
-            Located list = root.isList() ? root : root.entries(Set.of(SOURCES)).get(SOURCES);
-            if (list != null) {
-                items.addAll(list.items());
-            }
-        }
+        folder.names(part + LIST, "").forEach(name -> items.addAll(items(folder.located(name))));
         return items;
+    }
+
+    /** The documents of a list, which may stand below the name {@code sources}. */
+    public static List<Located> items(Located root) {
+        Located list = root.isList() ? root : root.entries(Set.of(SOURCES)).get(SOURCES);
+        return list == null ? List.of() : list.items();
     }
 
     private static String text(Map<String, Located> cells, String name) {

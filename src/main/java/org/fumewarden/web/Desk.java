@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.codes.Tongue;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
@@ -202,12 +203,12 @@ final class Desk {
         Words words = language(asked);
         if (!words.ofRuleBase()) {
             Bench bench = bench(asked);
-            Library.Speaking speaking = library.speaking(bench.code(), words);
+            Tongue tongue = library.tongue(bench.code(), words);
             Advice said = said(bench, words);
             Speech speech =
                     Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
             for (Step step : said.trail().steps()) {
-                if (speaking.translated().contains(step.rule())) {
+                if (tongue.sentences().containsKey(step.rule())) {
                     steps.put(step.id(), Written.in(words.language(), step.says()));
                 }
                 step.premises().stream().filter(p -> !p.kind().equals("step")).forEach(p -> facts.withObjectProperty(
@@ -223,13 +224,12 @@ final class Desk {
 
     /** The advice in the language of some words, when every sentence of its code is known in it. */
     Advice fluent(Bench bench, Words words) {
-        Library.Speaking speaking = library.speaking(bench.code(), words);
-        return speaking.complete() ? said(bench, words) : bench.advise();
+        return library.tongue(bench.code(), words).complete() ? said(bench, words) : bench.advise();
     }
 
     /** The language that {@link #fluent} speaks. */
     String tongue(Bench bench, Words words) {
-        return library.speaking(bench.code(), words).complete() ? words.language() : Words.LANGUAGES.get(0);
+        return library.tongue(bench.code(), words).complete() ? words.language() : Words.LANGUAGES.get(0);
     }
 
     /** The task with the words of the tables in place of those that people use for them. */

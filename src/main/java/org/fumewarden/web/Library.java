@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.fumewarden.advice.Advisor;
@@ -25,7 +24,6 @@ public final class Library {
     private final Supplier<LocalDate> today;
     private final Map<String, CodeCard> cards = new ConcurrentHashMap<>();
     private final Map<String, Advisor> advisors = new ConcurrentHashMap<>();
-    private final Map<String, Speaking> speaking = new ConcurrentHashMap<>();
 
     private Library(RuleFolder folder, boolean compiledNow, Supplier<LocalDate> today) {
         this.folder = folder;
@@ -78,22 +76,9 @@ public final class Library {
                 code, id -> new Advisor(compiledNow ? RuleBase.compiled(folder, id) : RuleBase.shipped(id)));
     }
 
-    /**
-     * The rules of a code in another language.
-     *
-     * @param translated ids of the rules whose sentences are in that language
-     * @param complete true when all of them are
-     */
-    record Speaking(Set<String> translated, boolean complete) {}
-
     /** How far the rules of a code speak the language of some words. */
-    Speaking speaking(String code, Words words) {
-        return speaking.computeIfAbsent(code + " " + words.language(), key -> {
-            Tongue tongue = advisor(code).base().book().tongue(words.language());
-            return words.ofRuleBase()
-                    ? new Speaking(Set.of(), true)
-                    : new Speaking(tongue.sentences().keySet(), tongue.complete());
-        });
+    Tongue tongue(String code, Words words) {
+        return advisor(code).base().book().tongue(words.language());
     }
 
     /** The folder of the rules of a code, when somebody changed them. */

@@ -44,8 +44,7 @@ class ShiftPlanTest {
     @Test
     void quickChargeInTheBreaksHelpsUpToEightyPercent() {
         // 400 min full; one break of 60 min at 1 % a minute adds at most up to 0.75/0.95 of a full run, 315.8 min
-        ShiftNeeds needs = new ShiftNeeds(
-                List.of(240.0, 240.0), List.of(60.0), 400, 400, 0, NEVER, 0, false, 0.01, Tables.packRules());
+        ShiftNeeds needs = shift(240, 240, 60, 400, 400, 0, NEVER, 0, false, 0.01);
         ShiftPlan plan = plan(needs);
         assertEquals(80, plan.shortByMinutes());
         assertEquals(new Remedy(0, 0, false, true), plan.remedy().orElseThrow());
@@ -57,11 +56,9 @@ class ShiftPlanTest {
     @Test
     void quickChargeStopsAtItsShare() {
         // a day-long break still gives no more than 400 * 0.75 / 0.95 = 315.79 min
-        ShiftNeeds needs = new ShiftNeeds(
-                List.of(240.0, 316.0), List.of(1400.0), 400, 400, 0, NEVER, 0, true, 0.01, Tables.packRules());
+        ShiftNeeds needs = shift(240, 316, 1400, 400, 400, 0, NEVER, 0, true, 0.01);
         assertFalse(plan(needs).lasts());
-        ShiftNeeds shorter = new ShiftNeeds(
-                List.of(240.0, 315.0), List.of(1400.0), 400, 400, 0, NEVER, 0, true, 0.01, Tables.packRules());
+        ShiftNeeds shorter = shift(240, 315, 1400, 400, 400, 0, NEVER, 0, true, 0.01);
         assertTrue(plan(shorter).lasts());
     }
 
@@ -138,42 +135,33 @@ class ShiftPlanTest {
 
     @Test
     void impossibleShiftsAreRefused() {
-        assertEquals(
-                Soundness.INVALID_VALUE,
-                ShiftPlan.of(needs(0, 0, 0, NEVER, 0, false, 0)).status());
-        assertEquals(
-                Soundness.INVALID_VALUE,
-                ShiftPlan.of(needs(100, 101, 0, NEVER, 0, false, 0)).status());
-        assertEquals(
-                Soundness.INVALID_VALUE,
-                ShiftPlan.of(needs(100, 100, 0, Double.NaN, 0, false, 0)).status());
         ShiftNeeds noBreak =
                 new ShiftNeeds(List.of(10.0, 10.0), List.of(), 100, 100, 0, NEVER, 0, false, 0, Tables.packRules());
-        assertEquals(Soundness.INVALID_VALUE, ShiftPlan.of(noBreak).status());
+        for (ShiftNeeds needs : List.of(
+                needs(0, 0, 0, NEVER, 0, false, 0),
+                needs(100, 101, 0, NEVER, 0, false, 0),
+                needs(100, 100, 0, Double.NaN, 0, false, 0),
+                noBreak)) {
+            assertEquals(Soundness.INVALID_VALUE, ShiftPlan.of(needs).status(), needs::toString);
+        }
     }
 
     /** By hand: 10 min at 1 % a minute add 0.1 of 380/0.95 = 400 min to the 50 left; 90 in all, below 0.75 x 400. */
     @Test
     void chargeOfABreakIsReckonedToTheMinute() {
-        ShiftPlan enough = plan(charging(90));
+        ShiftPlan enough = plan(shift(50, 90, 10, 380, 100, 0, NEVER, 0, true, 0.01));
         assertTrue(enough.lasts());
         assertEquals(List.of(new PlanStep(50, PlanStep.Action.QUICK_CHARGE, true)), enough.steps());
-        assertEquals(1, plan(charging(91)).shortByMinutes());
-    }
-
-    private static ShiftNeeds charging(double secondStretch) {
-        return new ShiftNeeds(
-                List.of(50.0, secondStretch), List.of(10.0), 380, 100, 0, NEVER, 0, true, 0.01, Tables.packRules());
+        assertEquals(
+                1, plan(shift(50, 91, 10, 380, 100, 0, NEVER, 0, true, 0.01)).shortByMinutes());
     }
 
     @Test
     void packAboveTheQuickChargeIsLeftAlone() {
         // 310 of 400 min are left, the quick charge ends at 315.8; a later break finds 316 and more untouched
-        ShiftNeeds low = new ShiftNeeds(
-                List.of(90.0, 300.0), List.of(30.0), 400, 400, 0, NEVER, 0, true, 0.01, Tables.packRules());
+        ShiftNeeds low = shift(90, 300, 30, 400, 400, 0, NEVER, 0, true, 0.01);
         assertEquals(1, plan(low).steps().size());
-        ShiftNeeds high = new ShiftNeeds(
-                List.of(80.0, 300.0), List.of(30.0), 400, 400, 0, NEVER, 0, true, 0.01, Tables.packRules());
+        ShiftNeeds high = shift(80, 300, 30, 400, 400, 0, NEVER, 0, true, 0.01);
         assertEquals(List.of(), plan(high).steps());
     }
 
@@ -268,8 +256,7 @@ class ShiftPlanTest {
         "60, NaN, true"
     })
     void stretchesAndBreaksOfADayAreTaken(double work, double pause, boolean refused) {
-        ShiftNeeds needs = new ShiftNeeds(
-                List.of(60.0, work), List.of(pause), 100, 100, 0, NEVER, 0, false, 0, Tables.packRules());
+        ShiftNeeds needs = shift(60, work, pause, 100, 100, 0, NEVER, 0, false, 0);
         assertEquals(refused, ShiftPlan.of(needs).value().isEmpty());
     }
 
@@ -282,32 +269,29 @@ class ShiftPlanTest {
 
     private static ShiftNeeds stretches(
             double first, double second, double pack, int packs, double filter, int filters) {
-        return new ShiftNeeds(
-                List.of(first, second),
-                List.of(30.0),
-                pack,
-                pack,
-                packs,
-                filter,
-                filters,
-                false,
-                0,
-                Tables.packRules());
+        return shift(first, second, 30, pack, pack, packs, filter, filters, false, 0);
     }
 
     private static ShiftNeeds needs(
             double full, double start, int packs, double filter, int filters, boolean charge, double rate) {
+        return shift(240, 210, 30, full, start, packs, filter, filters, charge, rate);
+    }
+
+    /** Two stretches of work with a break between them. */
+    private static ShiftNeeds shift(
+            double first,
+            double second,
+            double pause,
+            double full,
+            double start,
+            int packs,
+            double filter,
+            int filters,
+            boolean charge,
+            double rate) {
+        List<Double> work = List.of(first, second);
         return new ShiftNeeds(
-                List.of(240.0, 210.0),
-                List.of(30.0),
-                full,
-                start,
-                packs,
-                filter,
-                filters,
-                charge,
-                rate,
-                Tables.packRules());
+                work, List.of(pause), full, start, packs, filter, filters, charge, rate, Tables.packRules());
     }
 
     private static ShiftPlan plan(ShiftNeeds needs) {

@@ -42,7 +42,11 @@ class DeskTest {
     }
 
     private static JsonNode ask(String path, ObjectNode asked) throws IOException {
-        return MAPPER.readTree(DESK.find(path).orElseThrow().answer(asked).body());
+        return MAPPER.readTree(told(path, asked));
+    }
+
+    private static String told(String path, ObjectNode asked) {
+        return new String(DESK.find(path).orElseThrow().answer(asked).body(), StandardCharsets.UTF_8);
     }
 
     private static ObjectNode task(String text) {
@@ -53,24 +57,17 @@ class DeskTest {
     @MethodSource("starts")
     void adviceIsByteForByteThatOfTheLibrary(String name) {
         String text = Starts.text(name);
-        byte[] told = DESK.find("/api/advise").orElseThrow().answer(task(text)).body();
         String own =
                 AdviceJson.write(Bench.ofText("task", text, LIBRARY::advisor).advise());
-        assertEquals(own, new String(told, StandardCharsets.UTF_8));
+        assertEquals(own, told("/api/advise", task(text)));
     }
 
     /** Trying each value with its neighbours takes far longer than deciding, so it waits until somebody reads it. */
     @Test
     void whileSomebodyTypesNoValueIsTriedAndTheAdviceReplaysTheSame() throws IOException {
         ObjectNode asked = task(Starts.text("bench-stainless"));
-        String typing = new String(
-                DESK.find("/api/advise")
-                        .orElseThrow()
-                        .answer(asked.deepCopy().put("typing", true))
-                        .body(),
-                StandardCharsets.UTF_8);
-        String whole =
-                new String(DESK.find("/api/advise").orElseThrow().answer(asked).body(), StandardCharsets.UTF_8);
+        String typing = told("/api/advise", asked.deepCopy().put("typing", true));
+        String whole = told("/api/advise", asked);
         assertTrue(typing.contains(ToCompare.UNTRIED), typing);
         assertFalse(whole.contains(ToCompare.UNTRIED), whole);
         for (String kept : List.of(typing, whole)) {
@@ -88,22 +85,9 @@ class DeskTest {
                 ask("/api/open", MAPPER.createObjectNode().put("text", text)).path("task");
         ObjectNode asked = MAPPER.createObjectNode();
         asked.set("task", tree);
-        String saved =
-                new String(DESK.find("/api/save").orElseThrow().answer(asked).body(), StandardCharsets.UTF_8);
+        String saved = told("/api/save", asked);
         assertEquals(tree, TaskText.tree(TaskTree.parse("saved", saved)), saved);
-        assertEquals(
-                new String(
-                        DESK.find("/api/advise")
-                                .orElseThrow()
-                                .answer(task(text))
-                                .body(),
-                        StandardCharsets.UTF_8),
-                new String(
-                        DESK.find("/api/advise")
-                                .orElseThrow()
-                                .answer(task(saved))
-                                .body(),
-                        StandardCharsets.UTF_8));
+        assertEquals(told("/api/advise", task(text)), told("/api/advise", task(saved)));
     }
 
     @Test
@@ -130,8 +114,7 @@ class DeskTest {
         }) {
             ObjectNode asked = MAPPER.createObjectNode();
             asked.putObject("task").put("title", hostile);
-            String saved = new String(
-                    DESK.find("/api/save").orElseThrow().answer(asked).body(), StandardCharsets.UTF_8);
+            String saved = told("/api/save", asked);
             JsonNode read = TaskText.tree(TaskTree.parse("saved", saved));
             assertEquals(hostile.strip(), read.path("title").asText(), saved);
             assertEquals(1, read.size(), saved);
@@ -169,8 +152,7 @@ class DeskTest {
     @Test
     void aReplayOfTheSameAdviceIsUnchangedAndOfAnotherNamesThePlace() throws IOException {
         String text = Starts.text("bench-stainless");
-        String advice = new String(
-                DESK.find("/api/advise").orElseThrow().answer(task(text)).body(), StandardCharsets.UTF_8);
+        String advice = told("/api/advise", task(text));
         assertTrue(ask("/api/replay", task(text).put("advice", advice))
                 .path("same")
                 .asBoolean());
@@ -194,8 +176,7 @@ class DeskTest {
     @Test
     void theLargestAdviceIsReplayedToo() throws IOException {
         String text = "title: nothing known\ncode: us\non: 2026-03-02\ntask: {}\n";
-        String advice = new String(
-                DESK.find("/api/advise").orElseThrow().answer(task(text)).body(), StandardCharsets.UTF_8);
+        String advice = told("/api/advise", task(text));
         ObjectNode asked = task(text).put("advice", advice);
         assertTrue(MAPPER.writeValueAsBytes(asked).length < WebServer.MAX_BYTES / 2);
         assertTrue(ask("/api/replay", asked).path("same").asBoolean());

@@ -22,6 +22,9 @@ final class Phrases {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
     private static final Pattern BREAK = Pattern.compile("(?<=[.?!:])\\s+(?=[\\p{Lu}\"])");
 
+    /** Before the items of a list, which are said like other sentences. */
+    private static final String ITEM = "- ";
+
     /** What may stand in a place: no sentence ends in it. */
     private static final String HELD = "((?:(?![.?!] \\p{Lu}).)+?)";
 
@@ -134,6 +137,8 @@ final class Phrases {
                 return Optional.of(own);
             }
         }
-        return Optional.empty();
+        return english.startsWith(ITEM)
+                ? fitting(english.substring(ITEM.length()), inPlace).map(own -> ITEM + own)
+                : Optional.empty();
     }
 }
