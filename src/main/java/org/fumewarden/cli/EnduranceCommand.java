@@ -71,7 +71,6 @@ final class EnduranceCommand implements Callable<Integer> {
         Advisor advisor = bench.advisor(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
-        Advisor speaking = advisor.speaking(words.language(), words.names());
         ShiftSheet sheet = TaskPlots.sheet(bench, advice);
         spec.commandLine().getOut().print(options.banner(words, advisor.base().book()));
         spec.commandLine()

@@ -33,10 +33,16 @@ final class StatisticInAdviceTest {
           - agent: %s
         """;
 
+    /** With it no floor of the whole stands beside the figure that is tried. */
+    private static final String JUDGED = """
+          - {agent: welding-fume, judged: below-limit, because: sampled at the next bench, by: A. Hygienist of the yard, basis: like-task, on: 2026-02-20}
+          - {agent: iron-oxide, judged: below-limit, because: sampled at the next bench, by: A. Hygienist of the yard, basis: like-task, on: 2026-02-20}
+        """;
+
     private static Advice advise(String entry) {
         Bench bench = Bench.ofText(
                 "task",
-                BENCH.formatted(entry.replace("\n", "\n    ")),
+                BENCH.formatted(entry.replace("\n", "\n    ")) + (entry.contains("welding-fume") ? "" : JUDGED),
                 id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
         return bench.advise();
     }

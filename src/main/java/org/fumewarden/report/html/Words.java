@@ -15,6 +15,7 @@ public final class Words {
     public static final List<String> LANGUAGES = List.of(Locale.ENGLISH.getLanguage(), Locale.GERMAN.getLanguage());
 
     private static final String CHOICE = "choice.";
+    private static final String WHO = "who.";
     private static final String BUNDLE = "org.fumewarden.messages";
     /** Names of the catalogues of the rule base: own translations beside the tables. */
     private static final String NAMES = "org.fumewarden.names";
@@ -45,12 +46,13 @@ public final class Words {
     /** The names of ids of the rule base in this language; none in that of the rule base. */
     public Map<String, String> names() {
         Map<String, String> all = new LinkedHashMap<>();
-        // An answer is called after its own question; many words of answers stand among the messages.
+        // An answer is called after its own question; many words of answers stand among the messages, and some of
+        // people.
         bundle.keySet().stream()
-                .filter(key -> key.startsWith(CHOICE))
-                .forEach(key -> all.put(key.substring(CHOICE.length()), bundle.getString(key)));
+                .filter(key -> key.startsWith(CHOICE) || key.startsWith(WHO) && !ofRuleBase())
+                .forEach(key -> all.put(key.substring(key.indexOf('.') + 1), bundle.getString(key)));
         for (String key : named()) {
-            if (Stream.of("agent.", CHOICE, "device.", "who.").anyMatch(key::startsWith)) {
+            if (Stream.of("agent.", CHOICE, "device.", WHO).anyMatch(key::startsWith)) {
                 all.put(key.substring(key.lastIndexOf('.') + 1), names.getString(key));
                 all.put(key.substring(key.indexOf('.') + 1), names.getString(key));
             }
