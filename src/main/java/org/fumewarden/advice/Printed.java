@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
+import org.fumewarden.codes.Aliases;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Document;
@@ -60,16 +61,25 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         return advice.trail().steps().stream();
     }
 
-    /** The code, where the program says something else of it. */
+    /** The code, where the program says something else of it, and the words that a task is read with. */
     Stream<ToCompare> code() {
         CodeCard card = book.card();
-        return card.program().stream()
+        Stream<ToCompare> words = Stream.of(book.vocabulary().aliases())
+                .filter(Aliases::isEdited)
+                .map(aliases -> new ToCompare(
+                        "aliases",
+                        "Everyday words for answers: as this folder has them",
+                        card.name(),
+                        card.edition(),
+                        ToCompare.PROGRAM + "other words."));
+        Stream<ToCompare> code = card.program().stream()
                 .map(has -> new ToCompare(
                         card.id() + "-code#" + card.id(),
                         card.name() + ": named and described on this sheet",
                         card.name(),
                         card.edition(),
                         ToCompare.CHANGED + "the program has " + has + "."));
+        return Stream.concat(code, words);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
@@ -18,6 +19,7 @@ public final class Aliases {
 
     private final RuleFolder rules;
     private Map<String, Map<String, List<String>>> words;
+    private Optional<Boolean> edited = Optional.empty();
 
     private Aliases(RuleFolder rules) {
         this.rules = rules;
@@ -44,6 +46,14 @@ public final class Aliases {
             words = read();
         }
         return words;
+    }
+
+    /** True when somebody changed the words: what a task says may be read as something else. */
+    public synchronized boolean isEdited() {
+        if (edited.isEmpty()) {
+            edited = Optional.of(!rules.isShipped() && !in(rules.program()).equals(in(rules.like(rules.program()))));
+        }
+        return edited.get();
     }
 
     /** Tables with the same words are the same, wherever they were read from. */
