@@ -17,7 +17,6 @@ import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.report.html.Written;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.task.TaskTree;
@@ -208,7 +207,7 @@ final class Desk {
                     Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
             for (Step step : said.trail().steps()) {
                 if (speaking.translated().contains(step.rule())) {
-                    steps.put(step.id(), Written.in(words.language(), step.says()));
+                    steps.put(step.id(), speech.told(step.says()));
                 }
                 step.premises().stream().filter(p -> !p.kind().equals("step")).forEach(p -> facts.withObjectProperty(
                                 step.id())
