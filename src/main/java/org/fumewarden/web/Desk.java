@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
+import org.fumewarden.model.Citation;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
@@ -198,6 +200,7 @@ final class Desk {
         ObjectNode facts = root.putObject("facts");
         ObjectNode questions = root.putObject("questions");
         ObjectNode classes = root.putObject("classes");
+        ObjectNode clauses = root.putObject("clauses");
         Words words = language(asked);
         if (!words.ofRuleBase()) {
             Bench bench = bench(asked);
@@ -209,6 +212,11 @@ final class Desk {
                 if (speaking.translated().contains(step.rule())) {
                     steps.put(step.id(), speech.told(step.says()));
                 }
+                Stream.concat(
+                                Stream.of(step.citation()),
+                                step.premises().stream().flatMap(p -> p.citation().stream()))
+                        .map(Citation::clause)
+                        .forEach(c -> clauses.put(c, speech.cited(c)));
                 step.premises().stream().filter(p -> !p.kind().equals("step")).forEach(p -> facts.withObjectProperty(
                                 step.id())
                         .put(p.kind() + " " + p.address(), speech.told(p.words())));

@@ -88,7 +88,7 @@ function device(respirator) {
   return el('details', { className: `device ${respirator.verdict}`, id: `class-${respirator.class}` },
     el('summary', {}, el('span', { className: 'sign', 'aria-hidden': 'true' }, SIGNS[respirator.verdict]),
       ' ', ruleWords('b', deviceWords(respirator.class), undefined, has(`device.${respirator.class}`)),
-      el('span', { className: 'cite' }, ` ${say('column.factor')} ${respirator.factor ?? '-'}, ${say('column.filter')} ${filterWords(respirator.filter)}`),
+      el('span', { className: 'cite' }, ` ${say('column.factor')} ${respirator.factor ?? '-'}. ${respirator.filter && filterWords(respirator.filter)}`),
       unverified(respirator.reasons.some(r => r.unverified))),
     el('ul', { className: 'plain' }, reasons.map(r => el('li', {}, sentence(r)))),
     ['barred', 'undecided'].includes(respirator.verdict) && remedy(respirator));

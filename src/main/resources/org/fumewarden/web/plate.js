@@ -30,7 +30,7 @@ export function deviceWords(id) {
 
 /** A filter, or that there is none. */
 export function filterWords(filter) {
-  return filter.startsWith('none') ? say('wear.no-filter') : filter;
+  return filter.startsWith('none') ? say('wear.no-filter') : say('wear.filter', filter);
 }
 
 /** The state in one sentence. */
@@ -83,6 +83,6 @@ export function plate(b, caption, small) {
     el('dl', {},
       cell('factor', [factorWords(b), mark(b.unverified), withoutWords(b)]),
       cell('wear', [translated, mark(b['wear-unverified'])]),
-      b.filter && b.status !== 'do-not-enter' && cell('filter', filterWords(b.filter)),
+      b.filter && b.status !== 'do-not-enter' && cell('filter', b.filter.startsWith('none') ? say('wear.no-filter') : b.filter),
       b['unit-condition'] && cell('unit', unitWords(b), `unit ${b['unit-condition']}`)));
 }

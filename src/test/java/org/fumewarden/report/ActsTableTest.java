@@ -66,7 +66,7 @@ final class ActsTableTest {
                 String subject = key.substring(key.indexOf(':') + 1).replaceAll("[*=].*|-\\*", "");
                 boolean said = subject.isEmpty()
                         || rules.contains("\"" + subject)
-                        || JOINED.matcher(rules).results().anyMatch(joined -> subject.endsWith(joined.group(1)))
+                        || JOINED.matcher(rules).results().anyMatch(joined -> (subject + "-").endsWith(joined.group(1)))
                         || BEGUN.matcher(rules).results().anyMatch(begun -> subject.startsWith(begun.group(1)))
                         || key.startsWith("owed:") && duties.contains("- id: " + subject + "\n")
                         || BOOK.vocabulary().agents().contains(subject);
