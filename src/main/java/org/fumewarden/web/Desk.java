@@ -210,7 +210,7 @@ final class Desk {
                     Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
             for (Step step : said.trail().steps()) {
                 if (speaking.translated().contains(step.rule())) {
-                    steps.put(step.id(), speech.told(step.says()));
+                    steps.put(step.id(), speech.spelt(speech.told(step.says())));
                 }
                 Stream.concat(
                                 Stream.of(step.citation()),
@@ -219,7 +219,7 @@ final class Desk {
                         .forEach(c -> clauses.put(c, speech.cited(c)));
                 step.premises().stream().filter(p -> !p.kind().equals("step")).forEach(p -> facts.withObjectProperty(
                                 step.id())
-                        .put(p.kind() + " " + p.address(), speech.told(p.words())));
+                        .put(p.kind() + " " + p.address(), speech.spelt(speech.told(p.words()))));
             }
             said.questions().forEach(q -> questions.put(q.question(), words.sayOr("ask." + q.question(), q.ask())));
             said.respirators()

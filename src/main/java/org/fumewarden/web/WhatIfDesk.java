@@ -105,7 +105,8 @@ final class WhatIfDesk {
                         asked.path("axis").asText(path) + " (" + unit + ")",
                         points.stream()
                                 .map(p -> new LadderChart.Point(p.value(), named(p.advice(), words)))
-                                .toList()));
+                                .toList(),
+                        speech(plain, words)::spelt));
         return Reply.json(root);
     }
 

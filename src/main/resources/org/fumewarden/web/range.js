@@ -100,7 +100,7 @@ export function range() {
     out.replaceChildren(el('p', { role: 'status' }, say('ui.working')));
     try {
       const found = await askJson('api/sweep', { task: state.task, path: choice.path, unit: choice.unit, axis: choice.words,
-        from: plain(choice.value / SPAN), to: plain(choice.value * SPAN), points: POINTS, language: document.documentElement.lang });
+        from: plain(Number((choice.value / SPAN).toPrecision(3))), to: plain(choice.value * SPAN), points: POINTS, language: document.documentElement.lang });
       out.replaceChildren(...result(choice, found));
     } catch (fault) {
       out.replaceChildren(...(fault.problems ?? []).map(p => el('p', { className: 'fault' }, faultWords(p))));
