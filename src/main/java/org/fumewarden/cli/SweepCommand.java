@@ -117,7 +117,7 @@ final class SweepCommand implements Callable<Integer> {
         out.flush();
         if (svg != null) {
             chartFile()
-                    .write(LadderChart.svg(language.words().say("ui.chart"), path + " " + unit, ladder)
+                    .write(LadderChart.svg(language.words().say("ui.chart"), path + " " + unit, ladder, speech::spelt)
                             .getBytes(StandardCharsets.UTF_8));
         }
         return ExitCodes.COMPLETE;

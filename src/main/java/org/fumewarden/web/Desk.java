@@ -10,15 +10,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.Tongue;
+import org.fumewarden.model.Citation;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
-import org.fumewarden.report.html.Written;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
 import org.fumewarden.task.TaskTree;
@@ -200,6 +201,7 @@ final class Desk {
         ObjectNode facts = root.putObject("facts");
         ObjectNode questions = root.putObject("questions");
         ObjectNode classes = root.putObject("classes");
+        ObjectNode clauses = root.putObject("clauses");
         Words words = language(asked);
         if (!words.ofRuleBase()) {
             Bench bench = bench(asked);
@@ -209,11 +211,16 @@ final class Desk {
                     Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
             for (Step step : said.trail().steps()) {
                 if (tongue.sentences().containsKey(step.rule())) {
-                    steps.put(step.id(), Written.in(words.language(), step.says()));
+                    steps.put(step.id(), speech.spelt(speech.told(step.says())));
                 }
+                Stream.concat(
+                                Stream.of(step.citation()),
+                                step.premises().stream().flatMap(p -> p.citation().stream()))
+                        .map(Citation::clause)
+                        .forEach(c -> clauses.put(c, speech.cited(c)));
                 step.premises().stream().filter(p -> !p.kind().equals("step")).forEach(p -> facts.withObjectProperty(
                                 step.id())
-                        .put(p.kind() + " " + p.address(), speech.told(p.words())));
+                        .put(p.kind() + " " + p.address(), speech.spelt(speech.told(p.words()))));
             }
             said.questions().forEach(q -> questions.put(q.question(), words.sayOr("ask." + q.question(), q.ask())));
             said.respirators()

@@ -56,8 +56,14 @@ final class VocabularyJson {
             agent.put("name", speech.named("agent." + id, vocabulary.name(id)));
         });
         ObjectNode names = root.putObject("names");
-        vocabulary.names().forEach((id, name) -> names.put(id, speech.spelt(name)));
         ArrayNode translated = root.putArray("translated");
+        vocabulary.names().forEach((id, name) -> {
+            String own = speech.told(name);
+            names.put(id, own);
+            if (!own.equals(name)) {
+                translated.add(id);
+            }
+        });
         vocabulary.agents().forEach(id -> {
             String name = words.sayOr("agent." + id, "");
             if (!name.isEmpty()) {

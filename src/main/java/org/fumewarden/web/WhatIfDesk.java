@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
@@ -49,7 +48,7 @@ final class WhatIfDesk {
         root.put("language", one ? desk.tongue(first, words) : "");
         root.set("before", WhatIfJson.brief(before));
         root.set("after", WhatIfJson.brief(after));
-        root.set("differences", WhatIfJson.differences(Differences.between(before, after)));
+        root.set("differences", WhatIfJson.differences(Differences.between(before, after), speech(second, words)));
         return Reply.json(root);
     }
 
@@ -85,16 +84,20 @@ final class WhatIfDesk {
                     "asks for " + count + " points from " + from + " to " + to + ".",
                     "give the smaller number first, and 2 to " + MOST_POINTS + " points."));
         }
-        Bench bench = desk.bench(asked);
+        Words words = Desk.language(asked);
+        Bench plain = desk.bench(asked);
+        Bench bench = desk.tongue(plain, words).equals(words.language())
+                ? plain.speaking(words.language(), words.names())
+                : plain;
         String path = asked.path("path").asText("");
         String unit = asked.path("unit").asText("");
-        Words words = Desk.language(asked);
         Sweep sweep = new Sweep(bench, path, unit);
         List<Sweep.Point> points = sweep.points(from, to, count);
         ObjectNode root = NODES.objectNode();
         ArrayNode list = root.putArray("points");
         points.forEach(p -> list.add(WhatIfJson.point(p)));
-        root.set("tipping", WhatIfJson.tippingPoints(sweep.tippingPoints(from, to, count)));
+        root.put("language", desk.tongue(plain, words));
+        root.set("tipping", WhatIfJson.tippingPoints(sweep.tippingPoints(from, to, count), speech(plain, words)));
         root.put(
                 "chart",
                 LadderChart.svg(
@@ -102,8 +105,13 @@ final class WhatIfDesk {
                         asked.path("axis").asText(path) + " (" + unit + ")",
                         points.stream()
                                 .map(p -> new LadderChart.Point(p.value(), named(p.advice(), words)))
-                                .toList()));
+                                .toList(),
+                        speech(plain, words)::spelt));
         return Reply.json(root);
+    }
+
+    private static Speech speech(Bench bench, Words words) {
+        return Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
     }
 
     private static List<String> named(Advice advice, Words words) {
@@ -169,7 +177,7 @@ final class WhatIfDesk {
                 WhatIfJson.remedies(
                         new Remedies(desk.bench(asked))
                                 .forClass(asked.path("class").asText("")),
-                        Speech.of(Desk.language(asked), Map.of())));
+                        speech(desk.bench(asked), Desk.language(asked))));
         return Reply.json(root);
     }
 

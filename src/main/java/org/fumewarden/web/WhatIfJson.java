@@ -20,25 +20,30 @@ final class WhatIfJson {
 
     private WhatIfJson() {}
 
-    static ArrayNode differences(List<Difference> differences) {
+    static ArrayNode differences(List<Difference> differences, Speech speech) {
         ArrayNode list = NODES.arrayNode();
         for (Difference difference : differences) {
             ObjectNode node = list.addObject();
             node.put("what", difference.what());
-            node.put("before", difference.before());
-            node.put("after", difference.after());
-            node.set("ceased", reasons(difference.ceased()));
-            node.set("began", reasons(difference.began()));
+            node.put("before", side(difference.what(), difference.before(), speech));
+            node.put("after", side(difference.what(), difference.after(), speech));
+            node.set("ceased", reasons(difference.ceased(), speech));
+            node.set("began", reasons(difference.began(), speech));
         }
         return list;
     }
 
-    private static ArrayNode reasons(List<Reason> reasons) {
+    /** Keys stay, and of a duty what is to be done is said. */
+    private static String side(String what, String side, Speech speech) {
+        return what.startsWith("duty ") && !side.equals("not due") ? speech.told(side) : side;
+    }
+
+    private static ArrayNode reasons(List<Reason> reasons, Speech speech) {
         ArrayNode list = NODES.arrayNode();
         for (Reason reason : reasons) {
             ObjectNode node = list.addObject();
             node.put("rule", reason.rule());
-            node.put("says", reason.says());
+            node.put("says", speech.told(reason.says()));
             node.put("source", reason.source());
             node.put("clause", reason.clause());
             node.put("unverified", reason.confidence().unverified());
@@ -83,13 +88,13 @@ final class WhatIfJson {
         return node;
     }
 
-    static ArrayNode tippingPoints(List<Sweep.TippingPoint> points) {
+    static ArrayNode tippingPoints(List<Sweep.TippingPoint> points, Speech speech) {
         ArrayNode list = NODES.arrayNode();
         for (Sweep.TippingPoint point : points) {
             ObjectNode node = list.addObject();
             node.put("at", point.at().toPlainString());
             node.put("inclusive", point.inclusive());
-            node.set("turned", differences(point.turned()));
+            node.set("turned", differences(point.turned(), speech));
         }
         return list;
     }

@@ -5,7 +5,7 @@ import { el, keep, ruleWords } from './dom.js';
 import { answerWords, askWords, at, remember, remembered, state } from './state.js';
 import { has, say } from './words.js';
 import { paper } from './paper.js';
-import { brief, classWords, plate } from './plate.js';
+import { brief, deviceWords, filterWords, plate } from './plate.js';
 import { ruler, SIGNS } from './ruler.js';
 import { plots } from './plots.js';
 import { faultWords } from './faults.js';
@@ -79,7 +79,7 @@ function remedy(respirator) {
     } catch { /* the notice line says what happened */ } finally {
       button.disabled = false;
     }
-  } }, say('ui.remedy.ask', classWords(respirator.class)));
+  } }, say('ui.remedy.ask', deviceWords(respirator.class)));
   return el('div', {}, button, answer);
 }
 
@@ -87,8 +87,8 @@ function device(respirator) {
   const reasons = [...respirator.reasons, ...respirator.conditions];
   return el('details', { className: `device ${respirator.verdict}`, id: `class-${respirator.class}` },
     el('summary', {}, el('span', { className: 'sign', 'aria-hidden': 'true' }, SIGNS[respirator.verdict]),
-      el('b', {}, ` ${classWords(respirator.class)}`), ' ', ruleWords('span', respirator.name, undefined, has(`device.${respirator.class}`)),
-      el('span', { className: 'cite' }, ` ${say('column.factor')} ${respirator.factor ?? '-'}, ${say('column.filter')} ${respirator.filter}`),
+      ' ', ruleWords('b', deviceWords(respirator.class), undefined, has(`device.${respirator.class}`)),
+      el('span', { className: 'cite' }, ` ${say('column.factor')} ${respirator.factor ?? '-'}. ${respirator.filter && filterWords(respirator.filter)}`),
       unverified(respirator.reasons.some(r => r.unverified))),
     el('ul', { className: 'plain' }, reasons.map(r => el('li', {}, sentence(r)))),
     ['barred', 'undecided'].includes(respirator.verdict) && remedy(respirator));

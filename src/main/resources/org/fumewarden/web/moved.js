@@ -1,10 +1,10 @@
 // What moved between two pieces of advice: the answer first, then classes, questions and sentences, each in one line that opens.
 
 import { el, ruleWords } from './dom.js';
-import { name, question, state } from './state.js';
+import { name, question } from './state.js';
 import { has, say } from './words.js';
 import { unverified } from './advice.js';
-import { classWords, figure } from './plate.js';
+import { deviceWords, figure } from './plate.js';
 
 /** Classes that one line names. */
 const SHOWN = 5;
@@ -13,7 +13,7 @@ const FIRST = { status: 'plate.status', 'required factor': 'plate.factor', recom
 
 function device(id) {
   if (id === 'none') return say('ui.none');
-  return has(`device.${id}`) ? say(`device.${id}`) : state.advice?.respirators.find(r => r.class === id)?.name ?? classWords(id);
+  return deviceWords(id);
 }
 
 /** A value of a comparison in the words of the page. */
@@ -49,7 +49,7 @@ function arrow(before, after) {
 }
 
 function shortened(ids) {
-  return ids.slice(0, SHOWN).map(classWords).join(', ') + (ids.length > SHOWN ? ` (+${ids.length - SHOWN})` : '');
+  return ids.slice(0, SHOWN).map(deviceWords).join('; ') + (ids.length > SHOWN ? ` (+${ids.length - SHOWN})` : '');
 }
 
 /** Classes that got the same new verdict stand in one line. */
@@ -83,7 +83,7 @@ export function movedLines(differences, language) {
     ...classes(of('respirator ')),
     ...listed('ui.moved.open', of('question ').filter(d => d.after === 'open'), ask),
     ...listed('ui.moved.settled', of('question ').filter(d => d.after !== 'open'), ask),
-    ...listed('ui.moved.duties', of('duty '), d => ruleWords('span', d.after === 'not due' ? say('ui.moved.gone', d.before) : d.after)),
+    ...listed('ui.moved.duties', of('duty '), d => ruleWords('span', d.after === 'not due' ? say('ui.moved.gone', d.before) : d.after, undefined, own)),
     ...listed('ui.moved.said', rest.filter(d => d.before === 'not said'), d => ruleWords('span', d.after, undefined, own)),
     ...listed('ui.moved.unsaid', rest.filter(d => d.after === 'no longer said'), d => ruleWords('span', d.before, undefined, own))];
 }

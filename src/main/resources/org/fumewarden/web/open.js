@@ -13,12 +13,12 @@ const filled = (form, told, names) => form.replace(/\{([A-Za-z]*)(\d*)\}/g, (pla
   return word.charAt(0) === word.charAt(0).toUpperCase() ? capital(name) : name;
 });
 
-function clauses(sources) {
+function clauses(sources, said) {
   const all = new Map();
   for (const [source, editions] of Object.entries(sources)) {
     for (const [edition, known] of Object.entries(editions)) {
       for (const [confidence, ids] of Object.entries(known)) {
-        for (const [id, clause] of Object.entries(ids)) all.set(id, { source, clause, edition, confidence });
+        for (const [id, clause] of Object.entries(ids)) all.set(id, { source, clause: said?.clauses?.[clause] ?? clause, edition, confidence });
       }
     }
   }
@@ -34,8 +34,8 @@ function facts(trail, cited, name) {
   })));
 }
 
-function steps(trail, name) {
-  const cited = clauses(trail.sources);
+function steps(trail, name, said) {
+  const cited = clauses(trail.sources, said);
   const known = facts(trail, cited, name);
   return trail.steps.flatMap(group => Object.entries(group.steps).map(([id, told]) => {
     const [first, ...rest] = [told].flat();
@@ -62,7 +62,7 @@ function parts(whole, byId, name, cited) {
 export function opened(advice, said) {
   const name = id => advice.names[id] ?? id.replaceAll('-', ' ');
   const told = (step, p) => said?.facts[step.id]?.[`${p.kind} ${p.address}`];
-  const all = steps(advice.trail, name).map(step => ({ ...step, own: Boolean(said?.steps[step.id]), says: said?.steps[step.id] ?? step.says,
+  const all = steps(advice.trail, name, said).map(step => ({ ...step, own: Boolean(said?.steps[step.id]), says: said?.steps[step.id] ?? step.says,
     premises: step.premises.map(p => ({ ...p, own: Boolean(told(step, p)), words: told(step, p) ?? p.words })) }));
   const byId = new Map(all.map(s => [s.id, s]));
   const reason = id => {
@@ -75,7 +75,7 @@ export function opened(advice, said) {
     return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, k === 'trail' ? { steps: all } : open(v, k)]));
   };
   const whole = open(advice);
-  parts(whole, byId, name, clauses(advice.trail.sources));
+  parts(whole, byId, name, clauses(advice.trail.sources, said));
   for (const q of whole.questions) q.ask = said?.questions[q.question] ?? q.ask;
   for (const r of whole.respirators) r.name = said?.classes[r.class] ?? r.name;
   return whole;

@@ -1,7 +1,7 @@
 // The answer as a plate: the state in a boxed word of its own form, then what is needed, what to wear, and the unit with its condition.
 
 import { el } from './dom.js';
-import { name } from './state.js';
+import { name, state } from './state.js';
 import { has, numeral, say } from './words.js';
 
 /** The short form of an advice: the same names that a comparison gives for its two sides. */
@@ -21,6 +21,16 @@ export function brief(advice) {
 /** The id of a class as it is written on paper: TH3, full mask P3. */
 export function classWords(id) {
   return id.replaceAll('-', ' ').replace(/\b(th|tm|ffp|p|n)(?=\d)/g, mark => mark.toUpperCase());
+}
+
+/** The name of a class in the words of the page. */
+export function deviceWords(id) {
+  return has(`device.${id}`) ? say(`device.${id}`) : state.advice?.respirators.find(r => r.class === id)?.name ?? classWords(id);
+}
+
+/** A filter, or that there is none. */
+export function filterWords(filter) {
+  return filter.startsWith('none') ? say('wear.no-filter') : say('wear.filter', filter);
 }
 
 /** The state in one sentence. */
@@ -73,6 +83,6 @@ export function plate(b, caption, small) {
     el('dl', {},
       cell('factor', [factorWords(b), mark(b.unverified), withoutWords(b)]),
       cell('wear', [translated, mark(b['wear-unverified'])]),
-      b.filter && b.status !== 'do-not-enter' && cell('filter', b.filter),
+      b.filter && b.status !== 'do-not-enter' && cell('filter', b.filter.startsWith('none') ? say('wear.no-filter') : b.filter),
       b['unit-condition'] && cell('unit', unitWords(b), `unit ${b['unit-condition']}`)));
 }

@@ -5,7 +5,7 @@ import { el, svg } from './dom.js';
 import { name, state } from './state.js';
 import { numeral, say } from './words.js';
 import { LEVEL_UNITS, plain, split } from './units.js';
-import { classWords, plate } from './plate.js';
+import { deviceWords, plate } from './plate.js';
 import { movedLines } from './moved.js';
 import { faultWords } from './faults.js';
 import { openLevels } from './steps.js';
@@ -66,7 +66,7 @@ function result(choice, found) {
     const point = found.points[Number(slide.value)];
     const words = `${numeral(plain(Number(Number(point.value).toPrecision(3))))} ${choice.unit}`;
     slide.setAttribute('aria-valuetext', words);
-    shown.replaceChildren(plate(point, words, true), el('p', {}, point.serving.length === 0 ? say('ui.serving.none') : `${say('ui.serving')} ${point.serving.map(classWords).join(', ')}`));
+    shown.replaceChildren(plate(point, words, true), el('p', {}, point.serving.length === 0 ? say('ui.serving.none') : `${say('ui.serving')} ${point.serving.map(deviceWords).join('; ')}`));
   }
   function go(t) {
     slide.value = beyond(found, t);
@@ -77,12 +77,12 @@ function result(choice, found) {
   return [
     el('label', { className: 'stack', htmlFor: 'slide' }, choice.words),
     el('div', { className: 'track' }, slide, ticks(found)),
-    el('p', { className: 'ends' }, el('span', {}, `${plain(Number(found.points[0].value))} ${choice.unit}`), el('span', {}, `${plain(Number(found.points[found.points.length - 1].value))} ${choice.unit}`)),
+    el('p', { className: 'ends' }, el('span', {}, `${numeral(plain(Number(found.points[0].value)))} ${choice.unit}`), el('span', {}, `${numeral(plain(Number(found.points[found.points.length - 1].value)))} ${choice.unit}`)),
     shown,
     el('h4', {}, say('ui.tipping')),
     found.tipping.length === 0 ? el('p', {}, say('ui.tipping.none')) : el('ol', { className: 'tipping' }, found.tipping.map(t => el('li', {},
-      el('button', { type: 'button', className: 'quiet', onclick: () => go(t) }, say(t.inclusive ? 'ui.tipping.above' : 'ui.tipping.from', `${t.at} ${choice.unit}`)),
-      el('ul', { className: 'plain moves' }, movedLines(t.turned).slice(0, 3))))),
+      el('button', { type: 'button', className: 'quiet', onclick: () => go(t) }, say(t.inclusive ? 'ui.tipping.above' : 'ui.tipping.from', `${numeral(t.at)} ${choice.unit}`)),
+      el('ul', { className: 'plain moves' }, movedLines(t.turned, found.language).slice(0, 3))))),
     el('h4', {}, say('ui.chart')), chart(found.chart)];
 }
 
@@ -100,7 +100,7 @@ export function range() {
     out.replaceChildren(el('p', { role: 'status' }, say('ui.working')));
     try {
       const found = await askJson('api/sweep', { task: state.task, path: choice.path, unit: choice.unit, axis: choice.words,
-        from: plain(choice.value / SPAN), to: plain(choice.value * SPAN), points: POINTS, language: document.documentElement.lang });
+        from: plain(Number((choice.value / SPAN).toPrecision(3))), to: plain(choice.value * SPAN), points: POINTS, language: document.documentElement.lang });
       out.replaceChildren(...result(choice, found));
     } catch (fault) {
       out.replaceChildren(...(fault.problems ?? []).map(p => el('p', { className: 'fault' }, faultWords(p))));

@@ -1,7 +1,7 @@
 // The rungs: every class at the factor it is given, and the line of the factor that is needed.
 
 import { el } from './dom.js';
-import { classWords } from './plate.js';
+import { deviceWords, figure } from './plate.js';
 import { say } from './words.js';
 
 export const SIGNS = { recommended: '\u25CF', suitable: '\u25CB', undecided: '?', barred: '\u2715' };
@@ -10,7 +10,7 @@ function rung(factor, classes) {
   return el('li', { className: 'rung' },
     el('span', { className: 'step' }, factor === null ? say('ui.rung.none') : factor),
     el('ul', { className: 'chips' }, classes.map(c => el('li', { className: `chip ${c.verdict}` },
-      el('span', { 'aria-hidden': 'true' }, SIGNS[c.verdict]), ` ${classWords(c.class)}`,
+      el('span', { 'aria-hidden': 'true' }, SIGNS[c.verdict]), ` ${deviceWords(c.class)}`,
       el('span', { className: 'unseen' }, `, ${say(`verdict.${c.verdict}`)}`)))));
 }
 
@@ -37,5 +37,5 @@ export function ruler(advice) {
 }
 
 function line(needed, advice) {
-  return el('li', { className: 'needed' }, say('ui.rung.needed', needed), advice['required-factor'].open ? ` ${say('sheet.factor.open')}` : '');
+  return el('li', { className: 'needed' }, say('ui.rung.needed', figure(String(needed))), advice['required-factor'].open ? ` ${say('sheet.factor.open')}` : '');
 }

@@ -260,7 +260,7 @@ class JourneyTest {
         files.get(1).sendKeys(first.toString());
         files.get(2).sendKeys(second.toString());
         push("#trail .boxed button", "Compare the two files");
-        browser.untilText(".compared .moves", "not suitable: TM3");
+        browser.untilText(".compared .moves", "not suitable: powered full or half mask, class TM3");
         files.get(2).sendKeys(cut.toString());
         push("#trail .boxed button", "Compare the two files");
         browser.untilText(".compared .moves", "No longer said: 1");

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.report.html.Glued;
@@ -51,8 +52,12 @@ public final class LadderChart {
                 .toString();
     }
 
-    /** The chart as an accessible SVG: bars carry their range as text, colour is never the only sign. */
-    public static String svg(String title, String axis, List<Point> points) {
+    /**
+     * The chart as an accessible SVG: bars carry their range as text, colour is never the only sign.
+     *
+     * @param figures a figure as the language writes it
+     */
+    public static String svg(String title, String axis, List<Point> points, UnaryOperator<String> figures) {
         List<String> names = List.copyOf(classes(points));
         int height = 60 + ROW * Math.max(1, names.size());
         SvgCanvas canvas = new SvgCanvas(LEFT + WIDTH + 20, height, INK);
@@ -60,11 +65,21 @@ public final class LadderChart {
             bars(canvas, names.get(row), row, points);
         }
         Point last = points.get(points.size() - 1);
-        canvas.text(LEFT, height - 24, "start", INK, points.get(0).value().toPlainString());
-        canvas.text(LEFT + WIDTH, height - 24, "end", INK, last.value().toPlainString());
+        canvas.text(
+                LEFT,
+                height - 24,
+                "start",
+                INK,
+                figures.apply(points.get(0).value().toPlainString()));
+        canvas.text(
+                LEFT + WIDTH,
+                height - 24,
+                "end",
+                INK,
+                figures.apply(last.value().toPlainString()));
         canvas.text(LEFT, height - 6, "start", INK, axis);
         String description = names.stream()
-                .map(name -> name + ": " + ranges(name, points) + ". ")
+                .map(name -> name + ": " + figures.apply(ranges(name, points)) + ". ")
                 .collect(Collectors.joining());
         return canvas.svg(title + ": " + axis, description);
     }

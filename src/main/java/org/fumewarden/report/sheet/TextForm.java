@@ -183,7 +183,10 @@ public final class TextForm {
     }
 
     private static List<String> wrapped(String text, int width) {
-        return List.of(Glued.wrapped(plain(text), width, "\n").split("\n"));
+        // A word that no line holds is parted behind its last hyphen that one holds.
+        String words = plain(text)
+                .replaceAll("(?<=^|\\s)(?=\\S{" + (width + 1) + "})(\\S{1," + (width - 1) + "}-)(?=\\S)", "$1 ");
+        return List.of(Glued.wrapped(words, width, "\n").split("\n"));
     }
 
     /** Line breaks and control characters become spaces, so that no value can forge a line of its own. */
