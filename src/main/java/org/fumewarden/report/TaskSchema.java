@@ -22,6 +22,8 @@ public final class TaskSchema {
 
     private static final String RESULT = LEVEL.replace("^(unknown|", "^(<?\\s*");
 
+    private static final String STATED = LEVEL.replace("^(unknown|", "^(unknown|<?\\s*");
+
     private TaskSchema() {}
 
     /** Writes the schema. */
@@ -191,7 +193,7 @@ public final class TaskSchema {
         ArrayNode known = cells.putObject("agent").putArray("enum");
         new TreeSet<>(agents).forEach(known::add);
         for (String averaging : new String[] {"twa", "stel", "ceiling"}) {
-            cells.putObject(averaging).put("type", "string").put("pattern", LEVEL);
+            cells.putObject(averaging).put("type", "string").put("pattern", STATED);
         }
         samples(cells.putObject("samples"));
         only(cells.putObject("non-detects"), Choices.nonDetects());
