@@ -10,7 +10,7 @@ if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java.exe"
 "%JAVA%" -version >nul 2>&1
 if errorlevel 1 (
     echo Fumewarden needs Java 17 or later and found none. 1>&2
-    echo Maybe install one, or set JAVA_HOME to its folder. 1>&2
+    echo Install one, or set JAVA_HOME to its folder. 1>&2
     exit /b 1
 )
 

@@ -42,6 +42,7 @@ import org.fumewarden.trail.Trail;
 
 /** Orders the conclusions of a trail into advice. It adds no judgement of its own. */
 final class AdviceWriter {
+    private final RuleBase base;
     private final CodeBook book;
     private final Task task;
     private final ExposureTables figures;
@@ -58,6 +59,7 @@ final class AdviceWriter {
             Trail trail,
             WithOther other,
             Optional<LocalDate> last) {
+        this.base = base;
         this.book = base.book();
         this.task = task;
         this.figures = figures;
@@ -75,7 +77,7 @@ final class AdviceWriter {
                 .write().stream()
                         .map(r -> status == Status.CONFLICT ? r.undecided(conflicts) : r)
                         .toList();
-        BeforeSigning values = new BeforeSigning(figures, book, trail, required, respirators, status);
+        BeforeSigning values = new BeforeSigning(figures, base, trail, required, respirators, status);
         ComparedLater compare = new ComparedLater();
         Advice advice = new Advice(
                 task.title(),

@@ -36,6 +36,7 @@ public final class Advisor {
     private final Set<String> silent;
     private final Engine engine;
     private final Map<LocalDate, ExposureTables> days = new ConcurrentHashMap<>();
+    private final Map<String, Advisor> speaking = new ConcurrentHashMap<>();
 
     /** An advisor with all rules of a code; advisors may share the rule base. */
     public Advisor(RuleBase base) {
@@ -49,9 +50,12 @@ public final class Advisor {
         this.engine = new Engine(base, switchedOff);
     }
 
-    /** The same advisor in another language; itself when that has no names of its own. */
+    /** The same advisor in another language, made once for it; itself when that has no names of its own. */
     public Advisor speaking(String language, Map<String, String> names) {
-        return names.isEmpty() ? this : new Advisor(base.speaking(base.book().tongue(language), names), silent);
+        return names.isEmpty()
+                ? this
+                : speaking.computeIfAbsent(
+                        language, l -> new Advisor(base.speaking(base.book().tongue(l), names), silent));
     }
 
     /** The rules and tables that decide; its vocabulary is what a task is read with. */

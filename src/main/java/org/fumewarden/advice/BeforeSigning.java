@@ -13,12 +13,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
@@ -62,6 +64,7 @@ final class BeforeSigning {
 
     private final ExposureTables figures;
     private final CodeBook book;
+    private final SortedMap<String, String> rules;
     private final RowInWords words;
     private final Trail trail;
     private final RequiredFactor required;
@@ -79,13 +82,14 @@ final class BeforeSigning {
 
     BeforeSigning(
             ExposureTables figures,
-            CodeBook book,
+            RuleBase base,
             Trail trail,
             RequiredFactor required,
             List<Respirator> respirators,
             Status status) {
         this.figures = figures;
-        this.book = book;
+        this.book = base.book();
+        this.rules = base.edited();
         this.words = new RowInWords(book.vocabulary());
         this.trail = trail;
         this.required = required;
@@ -188,7 +192,9 @@ final class BeforeSigning {
                         row.ref().changed().isEmpty()
                                 ? row instanceof AssignedFactor factor ? enough(factor) : turns.apply(row)
                                 : ToCompare.CHANGED + row.ref().changed() + "."));
-        return ToCompare.folded(Stream.concat(printed.titles(), rows).toList());
+        return ToCompare.folded(Stream.of(printed.code(), printed.rules(rules), printed.titles(), rows)
+                .flatMap(some -> some)
+                .toList());
     }
 
     /** A volume of a mole that no level or limit in ppm meets decides nothing. */

@@ -38,10 +38,10 @@ public final class MissingFiles {
                 .collect(Collectors.toSet());
         for (String part : folder.isShipped() ? List.<String>of() : folder.folders()) {
             RuleFolder program = RuleFolder.shipped();
-            List<String> wanted = Stream.concat(
-                            program.names(part + "/tables/", ".yaml").stream(),
-                            program.names(part + "/", ".drl").stream())
+            List<String> wanted = Stream.of("tables/", "sources.yaml", "")
+                    .flatMap(start -> program.names(part + "/" + start, start.isEmpty() ? ".drl" : ".yaml").stream())
                     .toList();
+            missing.addAll(borrowed(folder, part));
             for (String name : wanted) {
                 if (folder.names(name, "").isEmpty() && !typed.contains(FILES + " / " + name + " / " + WITHDRAWN)) {
                     missing.add(new Problem(
@@ -55,5 +55,22 @@ public final class MissingFiles {
             }
         }
         return missing;
+    }
+
+    /** The folders that a code of the program borrows, and this card of it does not: their rules and limits would fall silent. */
+    private static List<Problem> borrowed(RuleFolder folder, String code) {
+        if (!folder.codes().contains(code) || !RuleFolder.shipped().codes().contains(code)) {
+            return List.of();
+        }
+        List<String> has = CodeBook.card(folder, code).borrows();
+        return CodeBook.card(RuleFolder.shipped(), code).borrows().stream()
+                .filter(borrowed -> !has.contains(borrowed))
+                .map(borrowed -> new Problem(
+                        folder.origin() + "/" + code + "/code.yaml",
+                        0,
+                        "borrows",
+                        "lacks " + borrowed + ", from which the program takes rules and limits of this code.",
+                        "add it: borrows: [" + borrowed + "]."))
+                .toList();
     }
 }

@@ -105,7 +105,9 @@ final class RowChanges {
                 "is a row of the program that is gone" + (words.isEmpty() ? "" : " (" + words + ")")
                         + "; it stood below this line.",
                 "restore the row" + written(cells.get(0))
-                        + ", or close it with until: and the first day on which it no longer holds.");
+                        + (cells.get(0).kind().equals("sources")
+                                ? "."
+                                : ", or close it with until: and the first day on which it no longer holds."));
     }
 
     /** How the program writes a row of one line, or the line from which a longer one may be copied. */

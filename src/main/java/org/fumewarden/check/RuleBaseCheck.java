@@ -80,7 +80,7 @@ public final class RuleBaseCheck {
         looked.addAll(Affirmations.toCome(whole, today));
         looked.addAll(DaysToCome.in(folder, today));
         looked.addAll(TypedValues.check(folder));
-        looked.addAll(names(folder));
+        looked.addAll(ofProgram(folder));
         looked.stream().filter(scope::concerns).forEach(problems::add);
         problems.addAll(Placeholders.in(folder, folder.folders()));
         files.forEach(file -> problems.addAll(
@@ -120,12 +120,15 @@ public final class RuleBaseCheck {
         }
     }
 
-    /** Only of rules that ship: whoever adds a code of their own cannot add names to the program. */
-    private static List<Problem> names(RuleFolder folder) {
-        return folder.isShipped() && !folder.codes().isEmpty()
-                ? MissingNames.check(
-                        CodeBook.read(folder, folder.codes().get(0)).vocabulary())
-                : List.of();
+    /** Only of rules that ship: whoever adds a code of their own cannot add names or mistakes to the program. */
+    private static List<Problem> ofProgram(RuleFolder folder) {
+        if (!folder.isShipped() || folder.codes().isEmpty()) {
+            return List.of();
+        }
+        List<Problem> problems = new ArrayList<>(
+                MissingNames.check(CodeBook.read(folder, folder.codes().get(0)).vocabulary()));
+        problems.addAll(MistakesNamed.check(rules(folder), rules(RuleFolder.shipped())));
+        return problems;
     }
 
     /** Checks only the text of rules and tables. */

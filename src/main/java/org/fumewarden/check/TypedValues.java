@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
-import org.fumewarden.codes.Document;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.ProgramFile;
 import org.fumewarden.codes.RuleFolder;
@@ -132,7 +131,6 @@ public final class TypedValues {
         }
         problems.addAll(typed.lostRules(folder));
         problems.addAll(EditedCells.of(folder, named, rows));
-        problems.addAll(Document.changed(folder));
         return problems;
     }
 

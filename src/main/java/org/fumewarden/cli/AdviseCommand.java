@@ -25,7 +25,6 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.PdfSheet;
 import org.fumewarden.report.answer.AdviceSheet;
-import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
 import org.fumewarden.report.sheet.Sheet;
@@ -119,19 +118,20 @@ final class AdviseCommand implements Callable<Integer> {
         language.words();
         admit();
         Bench bench = register.with(options.bench(file), spec.commandLine().getErr());
-        Advice advice = bench.advise();
+        Words words = language.words();
+        Bench asked = format == Format.json ? language.speaking(bench) : bench;
+        Advice advice = asked.advise();
         CodeBook book = bench.advisor(bench.code()).base().book();
         foreign = options.foreign(book);
         changed = options.changed(book);
         if (format == Format.json) {
-            changed.ifPresent(
-                    f -> spec.commandLine().getErr().println(language.words().say("sheet.foreign-rules", f)));
+            changed.ifPresent(f -> spec.commandLine().getErr().println(words.say("sheet.foreign-rules", f)));
         }
         Optional<OutputFile> place = Optional.ofNullable(output).map(o -> new OutputFile("--output", o, force)
                 .sparing(file, register.file(), key)
                 .admit());
         if (keep != null) {
-            keep(bench, advice);
+            keep(bench, asked == bench ? advice : bench.advise());
         }
         byte[] sheet = sheet(bench, advice);
         place.ifPresentOrElse(p -> p.write(sheet), () -> print(sheet));
@@ -199,23 +199,11 @@ final class AdviseCommand implements Callable<Integer> {
     private byte[] sheet(Bench bench, Advice advice) {
         return switch (format) {
             case json ->
-                AdviceJson.write(said(bench, advice), changed, speech(bench)).getBytes(StandardCharsets.UTF_8);
+                AdviceJson.write(advice, changed, language.speech(bench)).getBytes(StandardCharsets.UTF_8);
             case text -> TextForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case html -> HtmlForm.write(paper(bench, advice)).getBytes(StandardCharsets.UTF_8);
             case pdf -> PdfSheet.write(HtmlForm.write(paper(bench, advice)));
         };
-    }
-
-    private Advice said(Bench bench, Advice advice) {
-        Words words = language.words();
-        return words.ofRuleBase()
-                ? advice
-                : bench.speaking(words.language(), words.names()).advise();
-    }
-
-    private Speech speech(Bench bench) {
-        return Speech.of(
-                language.words(), bench.advisor(bench.code()).base().book().vocabulary());
     }
 
     private Sheet paper(Bench bench, Advice advice) {

@@ -146,7 +146,7 @@ final class AuditCommand implements Callable<Integer> {
         return good ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }
 
-    /** A finding is one line whatever the file holds; only the "Maybe" of a message begins another. */
+    /** A finding is one line whatever the file holds; only what to do about it begins another. */
     private static String plain(String line) {
         return line.lines().map(Hidden::shown).collect(Collectors.joining("\n"));
     }

@@ -20,7 +20,10 @@ import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.engine.RuleCard;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -47,11 +50,17 @@ final class CodesCommand implements Callable<Integer> {
             description = "Counts for each table how well its values are known, the least known first.")
     private boolean values;
 
+    @Mixin
+    private LanguageOption language;
+
     @Spec
     private CommandSpec spec;
 
+    private Words words;
+
     @Override
     public Integer call() {
+        words = language.words();
         RuleFolder folder = rules == null ? RuleFolder.shipped() : RuleFolder.at(rules);
         if (folder.codes().isEmpty()) {
             throw new InputException(folder.codeless());
@@ -69,8 +78,8 @@ final class CodesCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         if (values) {
-            out.print(ValueSheet.of(
-                    chosen.stream().map(id -> CodeBook.read(folder, id)).toList()));
+            out.print(new ValueSheet(words)
+                    .of(chosen.stream().map(id -> CodeBook.read(folder, id)).toList()));
             out.flush();
             return ExitCodes.COMPLETE;
         }
@@ -78,7 +87,7 @@ final class CodesCommand implements Callable<Integer> {
             RuleBase base = rules == null ? RuleBase.shipped(id) : RuleBase.compiled(folder, id);
             print(out, CodeSummary.of(folder, base.book()), base);
         }
-        out.println("A sheet lists the values to compare before signing. Local codes and a competent person decide.");
+        out.println(words.say("codes.end"));
         out.flush();
         return ExitCodes.COMPLETE;
     }
@@ -86,20 +95,21 @@ final class CodesCommand implements Callable<Integer> {
     private void print(PrintWriter out, CodeSummary summary, RuleBase base) {
         CodeCard card = summary.card();
         CodeBook book = base.book();
-        out.printf("%s: %s%n", card.id(), card.name());
-        line(out, "holds in", card.territory());
-        line(out, "edition", card.edition());
-        line(out, "checked on", card.checkedOn());
+        Speech speech = Speech.of(words, book.vocabulary());
+        out.printf("%s: %s%n", card.id(), words.sayOr("code." + card.id(), card.name()));
+        line(out, "territory", speech.told(card.territory()));
+        line(out, "edition", speech.cited(card.edition()));
+        line(out, "checked", card.checkedOn());
         if (!card.borrows().isEmpty()) {
             line(out, "borrows", String.join(", ", card.borrows()));
         }
-        line(out, "covers", String.join(", ", card.covers()));
+        line(out, "covers", card.covers().stream().map(speech::told).collect(Collectors.joining(", ")));
         line(out, "rows", rows(summary));
         line(out, "rules", rules(base, book));
-        card.lacks().forEach(gap -> line(out, "lacks", gap));
-        summary.notCovered().forEach(gap -> line(out, "cautions", "on every sheet: " + gap));
+        card.lacks().forEach(gap -> line(out, "lacks", speech.told(gap)));
+        summary.notCovered().forEach(gap -> line(out, "cautions", words.say("codes.cautions.of", speech.told(gap))));
         if (changes) {
-            days(summary, base).forEach((day, what) -> line(out, day.toString(), String.join(", ", what)));
+            days(summary, base).forEach((day, what) -> out.printf("  %-11s %s%n", day, String.join(", ", what)));
         }
         out.println();
     }
@@ -119,17 +129,17 @@ final class CodesCommand implements Callable<Integer> {
         return days;
     }
 
-    private static void line(PrintWriter out, String label, String text) {
-        out.printf("  %-11s %s%n", label, text);
+    private void line(PrintWriter out, String label, String text) {
+        out.printf("  %-11s %s%n", words.say("codes." + label), text);
     }
 
-    private static String rows(CodeSummary summary) {
+    private String rows(CodeSummary summary) {
         int all = summary.rows().values().stream().mapToInt(Integer::intValue).sum();
         String known = Arrays.stream(Confidence.values())
                 .filter(summary.rows()::containsKey)
-                .map(c -> summary.rows().get(c) + " " + c.key())
+                .map(c -> summary.rows().get(c) + " " + words.say(ValueSheet.KNOWN + c.key()))
                 .collect(Collectors.joining(", "));
-        return all + " in " + summary.tables() + " tables (" + known + "); " + summary.borrowedRows() + " borrowed";
+        return words.say("codes.rows.of", all, summary.tables(), known, summary.borrowedRows());
     }
 
     private static String rules(RuleBase base, CodeBook book) {

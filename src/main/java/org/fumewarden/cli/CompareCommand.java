@@ -61,14 +61,15 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Bench bench = options.bench(file);
+        Bench plain = options.bench(file);
+        Bench bench = language.speaking(plain);
+        WhatIfText text = new WhatIfText(language.speech(plain));
         PrintWriter out = spec.commandLine().getOut();
         CodeBook[] books = Stream.concat(Stream.of(bench.code()), codes.stream().map(String::strip))
                 .distinct()
                 .map(code -> bench.advisor(code).base().book())
                 .toArray(CodeBook[]::new);
         out.print(options.banner(language.words(), books));
-        out.print(language.english());
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
         UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;
         if (codes.size() > 1) {
@@ -78,7 +79,8 @@ final class CompareCommand implements Callable<Integer> {
                             .distinct()
                             .map(c -> side(bench, c))
                             .toList(),
-                    agents));
+                    agents,
+                    text));
         } else if (!codes.isEmpty()) {
             throw new InputException(
                     new Problem("--codes", 0, "", "names one code alone.", "name two or more, such as gb,us."));
@@ -101,12 +103,12 @@ final class CompareCommand implements Callable<Integer> {
         }
         Advice before = bench.advise();
         variants.forEach((name, change) -> {
-            out.println("Changed: " + name);
+            out.println(text.say("Changed: {0}", name));
             out.println();
-            out.print(MovedText.write(before, bench.advise(change), agents));
+            out.print(MovedText.write(before, bench.advise(change), agents, text));
             out.println();
         });
-        out.print(WhatIfText.closing(before));
+        out.print(text.closing(before));
         out.flush();
         return ExitCodes.COMPLETE;
     }

@@ -8,6 +8,7 @@ import org.fumewarden.audit.KeptAdvice;
 import org.fumewarden.report.AdviceReader;
 import org.fumewarden.report.MovedText;
 import org.fumewarden.report.WhatIfText;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.whatif.Differences;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,8 +41,9 @@ final class DifferencesCommand implements Callable<Integer> {
         warn(first);
         warn(second);
         PrintWriter out = spec.commandLine().getOut();
-        out.print(MovedText.write(before, after, id -> id.replace('-', ' ')));
-        out.print(WhatIfText.closing(after));
+        WhatIfText text = new WhatIfText(Speech.ENGLISH);
+        out.print(MovedText.write(before, after, id -> id.replace('-', ' '), text));
+        out.print(text.closing(after));
         out.flush();
         return Differences.between(before, after).isEmpty() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }

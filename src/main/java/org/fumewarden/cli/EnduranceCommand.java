@@ -17,7 +17,6 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.report.ShiftPlots;
 import org.fumewarden.report.ShiftText;
 import org.fumewarden.report.TaskPlots;
-import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.shift.ShiftSheet;
 import org.fumewarden.task.Task;
@@ -78,8 +77,8 @@ final class EnduranceCommand implements Callable<Integer> {
                 .getOut()
                 .print(ShiftText.write(
                         sheet,
-                        said(advisor, task, advice, words),
-                        Speech.of(words, advisor.base().book().vocabulary())));
+                        words.ofRuleBase() ? advice : language.speaking(bench).advise(),
+                        language.speech(bench)));
         spec.commandLine().getOut().flush();
         if (folder != null) {
             draw(sheet);
@@ -88,12 +87,6 @@ final class EnduranceCommand implements Callable<Integer> {
         return sheet.settled() && usable && !register.damaged() && advice.status() == Status.COMPLETE
                 ? ExitCodes.COMPLETE
                 : ExitCodes.NOT_SETTLED;
-    }
-
-    private static Advice said(Advisor advisor, Task task, Advice advice, Words words) {
-        return words.ofRuleBase()
-                ? advice
-                : advisor.speaking(words.language(), words.names()).advise(task);
     }
 
     private void draw(ShiftSheet sheet) {

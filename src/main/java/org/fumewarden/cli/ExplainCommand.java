@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
-import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Suitability;
 import org.fumewarden.codes.InputException;
@@ -70,23 +69,27 @@ final class ExplainCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    private WhatIfText text;
+
     @Override
     public Integer call() {
-        Bench bench = options.bench(file);
+        Bench plain = options.bench(file);
+        Bench bench = language.speaking(plain);
+        text = new WhatIfText(language.speech(plain));
         Advice advice = bench.advise();
         PrintWriter out = spec.commandLine().getOut();
         out.print(options.banner(
                 language.words(), bench.advisor(bench.code()).base().book()));
-        out.print(language.english());
         if (asked.why != null) {
             why(bench, advice, out);
         } else if (asked.whyNot != null) {
             whyNot(bench, advice, out);
         } else {
             List<AnswerValue.Worth> worths = new AnswerValue(bench).rank();
-            out.print(worths.isEmpty() ? "No question is open.\n" : "Ask in this order:\n" + WhatIfText.worth(worths));
+            out.println(text.say(worths.isEmpty() ? "No question is open." : "Ask in this order:"));
+            out.print(text.worth(worths));
         }
-        out.print(WhatIfText.closing(advice));
+        out.print(text.closing(advice));
         out.flush();
         return ExitCodes.COMPLETE;
     }
@@ -103,11 +106,10 @@ final class ExplainCommand implements Callable<Integer> {
                     Nearest.remedy(asked.why, derivation.names())));
         }
         RuleBase base = bench.advisor(bench.code()).base();
-        String told =
-                steps.stream().map(s -> WhatIfText.tree(derivation, s) + "\n").collect(Collectors.joining())
-                        + WhatIfText.dangerous(asked.why, base.rowsOn(advice.on()));
+        String told = steps.stream().map(s -> text.tree(derivation, s) + "\n").collect(Collectors.joining())
+                + text.dangerous(asked.why, base.rowsOn(advice.on()));
         out.println(told);
-        out.print(WhatIfText.documents(told, base.book().documents()));
+        out.print(text.documents(told, base.book().documents()));
     }
 
     private void whyNot(Bench bench, Advice advice, PrintWriter out) {
@@ -125,8 +127,8 @@ final class ExplainCommand implements Callable<Integer> {
                                         .map(Respirator::deviceClass)
                                         .toList()))));
         out.println(
-                respirator.name() + ": " + WhatIfText.shown(respirator.verdict().key()));
-        respirator.reasons().forEach(r -> out.print(WhatIfText.line("  - ", WhatIfText.reason(r))));
+                text.device(respirator) + ": " + text.shown(respirator.verdict().key()));
+        respirator.reasons().forEach(r -> out.print(WhatIfText.line("  - ", text.reason(r))));
         if (respirator.verdict().offered()) {
             return;
         }
@@ -136,14 +138,14 @@ final class ExplainCommand implements Callable<Integer> {
                 .filter(d -> undecided && d.deviceClass().equals(asked.whyNot))
                 .flatMap(d ->
                         advice.questions().stream().filter(q -> q.question().equals(d.question())))
-                .map(OpenQuestion::ask)
+                .map(text::ask)
                 .distinct()
                 .toList();
         if (asks.size() == 1) {
-            out.println("  This answer decides it: " + asks.get(0));
+            out.print(WhatIfText.line("  ", text.say("This answer decides it: {0}", asks.get(0))));
         } else if (!asks.isEmpty()) {
-            out.println("  These answers together decide it:");
-            asks.forEach(ask -> out.println("    " + ask));
+            out.println("  " + text.say("These answers together decide it:"));
+            asks.forEach(ask -> out.print(WhatIfText.line("    ", ask)));
         }
         out.println();
         remedies(new Remedies(bench), undecided, out);
@@ -152,24 +154,30 @@ final class ExplainCommand implements Callable<Integer> {
     private void remedies(Remedies remedies, boolean undecided, PrintWriter out) {
         List<List<Lever>> sets = remedies.forClass(asked.whyNot);
         if (!sets.isEmpty()) {
-            out.println("It would be suitable if one of these were done:");
-            sets.forEach(set -> out.println("  - " + words(set)));
+            said(out, "It would be suitable if one of these were done:");
+            sets.forEach(set -> out.print(WhatIfText.line("  - ", words(set))));
             return;
         }
         List<Lever> larger = remedies.larger(asked.whyNot);
         if (!larger.isEmpty()) {
-            out.println("More than " + Remedies.LARGEST
-                    + " changes are needed. These together are enough, and none of them can be left out:");
-            larger.forEach(l -> out.println("  - " + words(List.of(l))));
+            said(
+                    out,
+                    "More than {0} changes are needed. These together are enough, and none of them can be left out:",
+                    Remedies.LARGEST);
+            larger.forEach(l -> out.print(WhatIfText.line("  - ", words(List.of(l)))));
         } else if (undecided) {
-            out.println("Nothing rules it out. It stays open until all that is named above is settled.");
+            said(out, "Nothing rules it out. It stays open until all that is named above is settled.");
         } else {
-            out.println("None of the changes that were tried makes it suitable, not even all of them together.");
-            out.println("Choose another class, or bring the exposure down. No other exposure was tried.");
+            said(out, "None of the changes that were tried makes it suitable, not even all of them together.");
+            said(out, "Choose another class, or bring the exposure down. No other exposure was tried.");
         }
     }
 
-    private static String words(List<Lever> set) {
-        return set.stream().map(Lever::says).collect(Collectors.joining("; and "));
+    private void said(PrintWriter out, String english, Object... parts) {
+        out.print(WhatIfText.line("", text.say(english, parts)));
+    }
+
+    private String words(List<Lever> set) {
+        return set.stream().map(Lever::says).map(text::told).collect(Collectors.joining(text.say("; and ")));
     }
 }

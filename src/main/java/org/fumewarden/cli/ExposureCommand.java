@@ -18,7 +18,6 @@ import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.exposure.NumericsSelfCheck;
 import org.fumewarden.report.ExposureSheet;
-import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.SamplePlot;
 import org.fumewarden.task.Task;
@@ -110,7 +109,7 @@ final class ExposureCommand implements Callable<Integer> {
         ExposureSheet sheet = new ExposureSheet(
                 task, advice, assessed, new ExposureTables(advisor.base().rowsOn(task.on())), book.vocabulary());
         spec.commandLine().getOut().print(options.banner(words, book));
-        spec.commandLine().getOut().print(sheet.text(screen, Speech.of(words, book.vocabulary())));
+        spec.commandLine().getOut().print(sheet.text(screen, language.speech(bench)));
         if (folder != null) {
             save(sheet.plots());
         }

@@ -1,8 +1,10 @@
 package org.fumewarden.cli;
 
 import java.util.Locale;
+import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import picocli.CommandLine.Option;
 
@@ -11,15 +13,19 @@ final class LanguageOption {
     @Option(
             names = "--language",
             paramLabel = "TAG",
-            description =
-                    "Language of what is printed: en or de; en when not given. Where a command has no German, its first line says so.",
+            description = "Language of what is printed: en or de; en when not given.",
             defaultValue = "en")
     private String language;
 
-    /** For a command that prints English: a line that says so in the language that was asked for, nothing for English. */
-    String english() {
+    /** The same bench, whose rules speak the language. */
+    Bench speaking(Bench bench) {
         Words words = words();
-        return words.ofRuleBase() ? "" : words.say("command.english") + "\n\n";
+        return words.ofRuleBase() ? bench : bench.speaking(words.language(), words.names());
+    }
+
+    /** How papers speak of the tasks of a bench. */
+    Speech speech(Bench bench) {
+        return Speech.of(words(), bench.advisor(bench.code()).base().book().vocabulary());
     }
 
     /**

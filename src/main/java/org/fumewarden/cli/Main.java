@@ -90,15 +90,18 @@ public final class Main implements Callable<Integer> {
         return args;
     }
 
-    /** The command line with its messages for wrong input: no stack trace reaches a user. */
+    /** The command line with all commands. */
     static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Main());
         COMMANDS.forEach(name -> line.addSubcommand(command(name)));
         return speaking(line);
     }
 
-    /** The command line for these arguments: making all commands ready takes longer than most of them run. */
-    private static CommandLine commandLine(String... arguments) {
+    /**
+     * The command line for these arguments, with its messages for wrong input: no stack trace reaches a user. Making all commands
+     * ready takes longer than most of them run.
+     */
+    static CommandLine commandLine(String... arguments) {
         boolean named = arguments.length > 0 && COMMANDS.contains(arguments[0]);
         return named
                 ? speaking(

@@ -10,7 +10,6 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
-import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.duties.DutyBook;
 import org.fumewarden.engine.RuleBase;
@@ -158,17 +157,11 @@ final class RecordCommand implements Callable<Integer> {
     }
 
     private Item wanted(Store open) {
-        List<String> ids = open.items().stream().map(Item::id).toList();
         if (id == null) {
             throw new InputException(new Problem("record", 0, "", "names no item.", "name one, such as: record U-014"));
         }
         Optional<Item> item = open.item(id);
         return item.orElseThrow(() -> new InputException(new Problem(
-                "record:",
-                0,
-                id,
-                "is not in the register.",
-                Nearest.slip(id, ids)
-                        .orElse("read the number on it again, or register it. Do not use it until then."))));
+                "record:", 0, id, "is not in the register.", InUse.remedy(id, open.items(), InUse.unread("on it")))));
     }
 }

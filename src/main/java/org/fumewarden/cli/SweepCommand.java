@@ -14,6 +14,7 @@ import org.fumewarden.codes.Numbers;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.report.WhatIfText;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.plot.LadderChart;
 import org.fumewarden.whatif.Sweep;
 import picocli.CommandLine.Command;
@@ -92,26 +93,32 @@ final class SweepCommand implements Callable<Integer> {
         }
         String path = range.group(1);
         String unit = range.group(4);
-        Bench bench = options.bench(file);
+        Bench plain = options.bench(file);
+        Bench bench = language.speaking(plain);
+        Speech speech = language.speech(plain);
+        WhatIfText text = new WhatIfText(speech);
         Sweep sweep = new Sweep(bench, path, unit);
         List<LadderChart.Point> ladder = sweep.points(from, to, points).stream()
-                .map(p -> new LadderChart.Point(p.value(), Sweep.serving(p.advice())))
+                .map(p -> new LadderChart.Point(
+                        p.value(),
+                        Sweep.serving(p.advice()).stream().map(text::device).toList()))
                 .toList();
         PrintWriter out = spec.commandLine().getOut();
         out.print(options.banner(
                 language.words(), bench.advisor(bench.code()).base().book()));
-        out.print(language.english());
-        out.print(LadderChart.text(path + " " + unit, ladder));
+        out.print(speech.spelt(LadderChart.text(path + " " + unit + " " + text.say("(# suitable, . not)"), ladder)));
         out.println();
-        out.print(WhatIfText.tippingPoints(
+        out.print(text.tippingPoints(
                 path,
                 unit,
                 sweep.tippingPoints(from, to, points),
                 bench.advisor(bench.code()).base().book().vocabulary()::name));
-        out.print(WhatIfText.closing(bench.advise()));
+        out.print(text.closing(bench.advise()));
         out.flush();
         if (svg != null) {
-            chartFile().write(LadderChart.svg(path + " " + unit, ladder).getBytes(StandardCharsets.UTF_8));
+            chartFile()
+                    .write(LadderChart.svg(language.words().say("ui.chart"), path + " " + unit, ladder)
+                            .getBytes(StandardCharsets.UTF_8));
         }
         return ExitCodes.COMPLETE;
     }

@@ -10,10 +10,14 @@ import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.TableFile;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.report.html.Words;
 
 /** How well the values of each table of a code are known, the least known first. */
-final class ValueSheet {
-    private static final List<String> KNOWN =
+record ValueSheet(Words words) {
+    /** Before the key of what is said of a row that is known so. */
+    static final String KNOWN = "codes.known.";
+
+    private static final List<String> KEYS =
             List.of("memory", "practice", "derived", "read", "affirmed", "cross-checked");
 
     private record Line(String table, Map<String, Integer> counts) {
@@ -22,14 +26,12 @@ final class ValueSheet {
         }
     }
 
-    private ValueSheet() {}
-
     /** The code that rests most on memory first. */
-    static String of(List<CodeBook> books) {
+    String of(List<CodeBook> books) {
         return books.stream()
                 .sorted(Comparator.comparingLong(ValueSheet::memory).reversed().thenComparing(book -> book.card()
                         .id()))
-                .map(ValueSheet::of)
+                .map(this::of)
                 .collect(Collectors.joining());
     }
 
@@ -40,7 +42,7 @@ final class ValueSheet {
                 .count();
     }
 
-    private static String of(CodeBook book) {
+    private String of(CodeBook book) {
         List<Line> lines = new ArrayList<>();
         Map<String, Integer> all = new LinkedHashMap<>();
         for (TableFile table : book.tables()) {
@@ -66,13 +68,10 @@ final class ValueSheet {
                 : "affirmed";
     }
 
-    private static String words(Line line) {
-        List<String> words = new ArrayList<>();
-        for (String known : KNOWN) {
-            if (line.of(known) > 0) {
-                words.add(known + " " + line.of(known));
-            }
-        }
-        return String.join(", ", words);
+    private String words(Line line) {
+        return KEYS.stream()
+                .filter(known -> line.of(known) > 0)
+                .map(known -> words.say(KNOWN + known) + " " + line.of(known))
+                .collect(Collectors.joining(", "));
     }
 }

@@ -140,7 +140,7 @@ public final class CodeBook {
         EditedRows edited = EditedRows.in(folder);
         Function<String, Document> listed = Document.among(documents);
         for (String part : folders) {
-            InputException.gather(problems, () -> documents.putAll(Document.listed(folder, part)));
+            InputException.gather(problems, () -> documents.putAll(Document.listed(folder, part, edited)));
             for (String name : folder.names(part + "/tables/", ".yaml")) {
                 InputException.gather(problems, () -> {
                     Located table = folder.located(name);
@@ -159,7 +159,7 @@ public final class CodeBook {
         }
         return new CodeBook(
                 folder,
-                card,
+                card.insteadOf(edited.at(root.file(), root.line()).words()),
                 folders,
                 List.copyOf(tables),
                 BookWords.of(tables, Aliases.in(folder)),

@@ -2,6 +2,7 @@ package org.fumewarden.codes;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -10,6 +11,7 @@ import java.util.Set;
  * @param borrows ids of other code folders whose tables it also uses
  * @param formerly ids by which older files name it
  * @param elsewhere tasks of it that another code decides now
+ * @param program what the program says of it, where somebody changed that
  */
 public record CodeCard(
         String id,
@@ -22,7 +24,10 @@ public record CodeCard(
         List<String> covers,
         List<String> lacks,
         List<String> formerly,
-        List<Elsewhere> elsewhere) {
+        List<Elsewhere> elsewhere,
+        Optional<String> program) {
+    /** Where a folder says it. */
+    static final String FILE = "/code.yaml";
 
     /**
      * Tasks of this code that another code decides now.
@@ -89,7 +94,27 @@ public record CodeCard(
                         ? entries.get("elsewhere").items().stream()
                                 .map(Elsewhere::read)
                                 .toList()
-                        : List.of());
+                        : List.of(),
+                Optional.empty());
+    }
+
+    /** The same where the program has something else. */
+    CodeCard insteadOf(String has) {
+        return has.isEmpty()
+                ? this
+                : new CodeCard(
+                        id,
+                        name,
+                        territory,
+                        issuers,
+                        edition,
+                        checkedOn,
+                        borrows,
+                        covers,
+                        lacks,
+                        formerly,
+                        elsewhere,
+                        Optional.of(has));
     }
 
     private static String word(Located root, Map<String, Located> entries, String name) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * A document that rules and tables cite.
@@ -16,7 +15,7 @@ import java.util.stream.Collectors;
  * @param program its title and edition as the program has them, where somebody changed one of them
  */
 public record Document(String id, String title, String edition, Set<String> copyOf, Optional<String> program) {
-    private static final String SOURCES = "sources";
+    private static final String SOURCES = WrittenCell.SOURCES;
     private static final String LIST = "/" + SOURCES + ".yaml";
     /** What the list may say of a document. */
     public static final Set<String> CELLS =
@@ -42,67 +41,38 @@ public record Document(String id, String title, String edition, Set<String> copy
         return edition.equals("not stated") ? "" : edition;
     }
 
-    /** The documents listed in one folder of rules, by id; none where it has no list. One that somebody changed says so in its title. */
-    static Map<String, Document> listed(RuleFolder folder, String part) {
-        Map<String, Document> documents = read(folder, part);
-        if (folder.isShipped()) {
-            return documents;
+    /**
+     * The documents listed in one folder of rules, by id; none where it has no list. One that somebody changed says so in its title,
+     * and so does one that somebody deleted.
+     */
+    static Map<String, Document> listed(RuleFolder folder, String part, EditedRows edited) {
+        Map<String, Document> documents = read(folder, part, edited);
+        if (!folder.isShipped()) {
+            read(folder.program(), part, edited)
+                    .forEach((id, gone) -> documents.putIfAbsent(id, gone.insteadOf("this document")));
         }
-        Map<String, Document> before = read(folder.program(), part);
-        Set<String> typed = TypedApart.beside(folder).lines().stream()
-                .filter(line -> line.table().equals(SOURCES))
-                .map(TypedApart.Line::row)
-                .collect(Collectors.toSet());
-        documents.replaceAll((id, document) -> Optional.ofNullable(before.get(id))
-                .filter(was -> !was.equals(document) && !typed.contains(id))
-                .map(document::insteadOf)
-                .orElse(document));
         return documents;
     }
 
-    private Document insteadOf(Document was) {
-        String has = was.title.equals(title) ? '"' + was.edition + '"' : '"' + was.title + '"';
-        return new Document(id, title + CHANGED + has + ")", edition, copyOf, Optional.of(has));
+    private Document insteadOf(String has) {
+        return has.isEmpty() ? this : new Document(id, title + CHANGED + has + ")", edition, copyOf, Optional.of(has));
     }
 
-    /** What differs in the lists of somebody's folder from those of the program, and was typed by nobody. */
-    public static List<Problem> changed(RuleFolder folder) {
-        List<Problem> problems = new ArrayList<>();
-        for (String part : folder.folders()) {
-            listed(folder, part).values().stream()
-                    .filter(document -> document.program().isPresent())
-                    .map(document -> new Problem(
-                            folder.origin() + "/" + part + LIST,
-                            lines(folder, part).get(document.id()),
-                            document.id(),
-                            "is listed otherwise; the program has "
-                                    + document.program().get() + ".",
-                            "restore it; where it is meant, type it a second time: a line " + SOURCES + ","
-                                    + document.id() + ",title,VALUE,DOCUMENT in " + RuleFolder.TYPED
-                                    + " beside the rules."))
-                    .forEach(problems::add);
-        }
-        return problems;
-    }
-
-    private static Map<String, Integer> lines(RuleFolder folder, String part) {
-        return items(folder, part).stream()
-                .collect(Collectors.toMap(item -> text(item.entries(), "id"), Located::line, (a, b) -> a));
-    }
-
-    private static Map<String, Document> read(RuleFolder folder, String part) {
+    private static Map<String, Document> read(RuleFolder folder, String part, EditedRows edited) {
         Map<String, Document> documents = new TreeMap<>();
         for (Located item : items(folder, part)) {
             Map<String, Located> cells = item.entries(CELLS);
             String id = text(cells, "id");
             documents.put(
                     id,
-                    new Document(id, text(cells, "title"), text(cells, "edition"), copies(cells), Optional.empty()));
+                    new Document(id, text(cells, "title"), text(cells, "edition"), copies(cells), Optional.empty())
+                            .insteadOf(edited.at(item.file(), item.line()).words()));
         }
         return documents;
     }
 
-    private static List<Located> items(RuleFolder folder, String part) {
+    /** The documents that a folder lists, as they are written. */
+    static List<Located> items(RuleFolder folder, String part) {
         List<Located> items = new ArrayList<>();
         for (String name : folder.names(part + LIST, "")) {
             Located root = folder.located(name);

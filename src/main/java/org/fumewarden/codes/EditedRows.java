@@ -27,7 +27,7 @@ public final class EditedRows {
 
     private static final String NEW = "no such row";
     /** Cells that hold a text, which speaks for itself. */
-    private static final Set<String> WORDS = Set.of("says", "name", "do", "clause", "reason");
+    private static final Set<String> WORDS = Set.of("says", "name", "title", "do", "clause", "reason");
 
     /**
      * How one line of a table differs.
@@ -102,7 +102,7 @@ public final class EditedRows {
         List<String> tables = mine.names("", ".yaml").stream()
                 .filter(name -> name.contains("/tables/"))
                 .toList();
-        if (!tables.isEmpty()) {
+        if (!mine.files().isEmpty()) {
             Map<String, TypedApart.Line> typed = TypedApart.beside(folder).lines().stream()
                     .collect(Collectors.toMap(TypedApart.Line::key, line -> line, (a, b) -> b));
             CellChange.between(cells(mine), cells(program))
@@ -124,6 +124,9 @@ public final class EditedRows {
 
     private void take(CellChange change, Optional<TypedApart.Line> typed) {
         WrittenCell place = change.place();
+        if (change.added() && place.row().equals(WrittenCell.HEAD)) {
+            return;
+        }
         At at = byFile.computeIfAbsent(place.file(), f -> new HashMap<>())
                 .computeIfAbsent(place.row().equals(WrittenCell.HEAD) ? 0 : place.line(), l -> new At());
         String cell = change.cell().cell();

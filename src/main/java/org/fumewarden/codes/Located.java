@@ -71,7 +71,17 @@ public final class Located {
 
     /** Notes that this place is wrong, and in which way. */
     public void complain(Fault fault, String message, String maybe) {
-        problems.add(new Problem(file, line(), path, message, maybe, fault));
+        complain(fault, message, maybe, List.of());
+    }
+
+    /**
+     * Notes that this place is wrong, and in which way.
+     *
+     * @param ready words that would do in its place
+     */
+    public void complain(Fault fault, String message, String maybe, List<String> ready) {
+        String given = node instanceof ScalarNode scalar ? shown(scalar.getValue()) : "";
+        problems.add(new Problem(file, line(), path, message, maybe, fault, given, ready));
     }
 
     /** That this place is wrong. */
@@ -171,7 +181,7 @@ public final class Located {
                         "keep long papers beside the file and name them here.");
                 return "";
             }
-            String text = scalar.getValue().strip();
+            String text = scalar.getValue().replace('\u00a0', ' ').strip();
             Hidden.first(text)
                     .ifPresent(hidden -> complain(
                             "holds a character that is not seen or moves the text, " + hidden + ".",

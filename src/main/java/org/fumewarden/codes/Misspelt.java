@@ -31,6 +31,11 @@ final class Misspelt {
             "beside",
             "searched",
             "title",
+            "issuer",
+            "issuers",
+            "territory",
+            "covers",
+            "lacks",
             "record",
             "cas",
             "colour",
@@ -112,8 +117,8 @@ final class Misspelt {
                     cell.row().equals(WrittenCell.HEAD) ? HEAD.contains(cell.cell()) : !TEXT.contains(cell.cell());
             if (holds) {
                 String file = cell.folder() + "/" + Path.of(cell.file()).getFileName();
-                Stream.of(cell.value().split("[^A-Za-z0-9-]+"))
-                        .filter(word -> word.matches("[A-Za-z][A-Za-z0-9]*(-[A-Za-z0-9]+)*"))
+                Stream.of(cell.value().split("[^\\p{L}0-9-]+"))
+                        .filter(word -> word.matches("\\p{L}[\\p{L}0-9]*(-[\\p{L}0-9]+)*"))
                         .forEach(id -> found.add(new Found(file + " " + cell.cell(), id, cell)));
             }
         }

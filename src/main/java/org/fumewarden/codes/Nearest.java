@@ -54,12 +54,17 @@ public final class Nearest {
      * long word without digits is guessed at, for one name that is like another is still another one.
      */
     public static Optional<String> slip(String word, Collection<String> known) {
+        List<String> near = slips(word, known);
+        return near.isEmpty() ? Optional.empty() : Optional.of("did you mean " + quoted(near) + "?");
+    }
+
+    /** The names that are only mistyped. */
+    public static List<String> slips(String word, Collection<String> known) {
         String wanted = word.toLowerCase(Locale.ROOT);
-        List<String> near = to(word, known).stream()
+        return to(word, known).stream()
                 .filter(k -> k.length() >= LONG && k.chars().noneMatch(Character::isDigit))
                 .filter(k -> slipped(wanted, k.toLowerCase(Locale.ROOT)))
                 .toList();
-        return near.isEmpty() ? Optional.empty() : Optional.of("did you mean " + quoted(near) + "?");
     }
 
     /** The remedy for the name of a substance that no table holds. */

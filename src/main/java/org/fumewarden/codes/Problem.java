@@ -1,5 +1,6 @@
 package org.fumewarden.codes;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import org.apache.commons.lang3.StringUtils;
 
@@ -10,8 +11,18 @@ import org.apache.commons.lang3.StringUtils;
  * @param field path of the entry, empty when the whole file is meant
  * @param remedy what would do
  * @param fault what kind of thing it is
+ * @param given what stands there, where it is one word or number
+ * @param ready words that would do as they are
  */
-public record Problem(String file, int line, String field, String message, String remedy, Fault fault) {
+public record Problem(
+        String file,
+        int line,
+        String field,
+        String message,
+        String remedy,
+        Fault fault,
+        String given,
+        List<String> ready) {
     private static final int LONGEST_FIELD = 200;
 
     public Problem {
@@ -19,6 +30,12 @@ public record Problem(String file, int line, String field, String message, Strin
         field = StringUtils.abbreviate(printable(field), LONGEST_FIELD);
         message = printable(message);
         remedy = StringUtils.capitalize(printable(remedy));
+        ready = List.copyOf(ready);
+    }
+
+    /** One of a kind. */
+    public Problem(String file, int line, String field, String message, String remedy, Fault fault) {
+        this(file, line, field, message, remedy, fault, "", List.of());
     }
 
     /** One that only its message tells. */

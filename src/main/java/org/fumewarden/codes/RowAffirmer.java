@@ -141,7 +141,7 @@ public final class RowAffirmer {
     private String title(String source) {
         RuleFolder base = RuleFolder.at(folder);
         return base.folders().stream()
-                .map(part -> Document.listed(base, part))
+                .map(part -> Document.listed(base, part, new EditedRows()))
                 .flatMap(listed -> Optional.ofNullable(listed.get(source)).stream())
                 .map(Document::title)
                 .findFirst()

@@ -28,6 +28,7 @@ public final class RuleFolder {
     /** Before the names of the tables that the program had in place of those of the folder. */
     private static final String PROGRAM = "+program/";
 
+    private static final byte[] NOTHING = {'{', '}'};
     private static final RuleFolder SHIPPED = new RuleFolder("rules", RulePlace.INSIDE, ShippedRuleBase.names());
 
     private final String origin;
@@ -128,19 +129,17 @@ public final class RuleFolder {
         return all;
     }
 
-    /** The tables and lists of documents of the program that stand under the same names and have other bytes. */
-    RuleFolder program() {
+    /** The files of the program under the names of those that somebody changed; nothing in that of one added to its folders. */
+    public RuleFolder program() {
         Map<String, byte[]> files = new TreeMap<>();
         if (place == RulePlace.ARCHIVE) {
-            besides.forEach((name, bytes) -> {
-                if (name.startsWith(PROGRAM)) {
-                    files.put(name.substring(PROGRAM.length()), bytes);
-                }
-            });
+            besides.keySet().stream()
+                    .filter(name -> name.startsWith(PROGRAM))
+                    .forEach(name -> files.put(name.substring(PROGRAM.length()), besides.get(name)));
         } else {
-            names.stream()
-                    .filter(n -> n.matches(".*/(tables/.*|sources.yaml)") && SHIPPED.names.contains(n) && !isShipped(n))
-                    .forEach(name -> files.put(name, SHIPPED.bytes(name)));
+            for (String name : only(SHIPPED.folders()).only(n -> !isShipped(n)).names) {
+                files.put(name, SHIPPED.names.contains(name) ? SHIPPED.bytes(name) : NOTHING);
+            }
         }
         return of(SHIPPED.origin, RulePlace.ARCHIVE, files);
     }
@@ -157,7 +156,7 @@ public final class RuleFolder {
     }
 
     /** The files that stand under the names of another folder. */
-    RuleFolder like(RuleFolder other) {
+    public RuleFolder like(RuleFolder other) {
         return only(other.names::contains);
     }
 

@@ -37,7 +37,9 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
     private static final Set<String> HELD = Set.of("fraction", "basis", "confidence", "edition");
     private static final Set<String> HELD_KINDS = Set.of("limits", "benchmarks", "danger-levels", "factors");
     private static final Set<String> SEEN = Set.of("read", "cross-checked");
-    private static final Set<String> FREE = Set.of("note", "checked-on");
+    private static final Set<String> FREE = Set.of("note", "checked-on", "read", "url");
+    /** The table and kind under which the cells of a list of documents stand. */
+    static final String SOURCES = "sources";
     /** Where a row stands and since when, which is no part of what it says. */
     private static final Set<String> PLACE = Set.of(
             "source",
@@ -86,7 +88,8 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
 
     /** True for a cell of a new row that could change advice and that the name of its row does not say. */
     public boolean isAsked() {
-        return !PLACE.contains(cell)
+        return !kind.equals(SOURCES)
+                && !PLACE.contains(cell)
                 && !value.isEmpty()
                 && !List.of(row.split(" ")).contains(value);
     }
@@ -98,7 +101,10 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
 
     /** The folder of the rule base in which its table stands. */
     public String folder() {
-        return Path.of(file).getParent().getParent().getFileName().toString();
+        Path folder = Path.of(file).getParent();
+        return (folder.endsWith("tables") ? folder.getParent() : folder)
+                .getFileName()
+                .toString();
     }
 
     /** True for the same number however it is written, and for the same words. */
@@ -131,12 +137,18 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
                 .toList();
     }
 
-    /** Every cell of every row and head, but for remarks and the day of a check. */
+    /** Every cell of every row and head, of every listed document and of the cards of codes, but for remarks and the day of a check. */
     public static List<WrittenCell> every(RuleFolder folder) {
-        return cells(
-                folder,
-                WrittenCell::name,
-                (name, cell) -> FREE.contains(name) ? Optional.empty() : Optional.of(plain(cell)));
+        BiFunction<String, Located, Optional<String>> value =
+                (name, cell) -> FREE.contains(name) ? Optional.empty() : Optional.of(plain(cell));
+        List<WrittenCell> cells = cells(folder, WrittenCell::name, value);
+        folder.folders().forEach(part -> {
+            rows(SOURCES, SOURCES, Document.items(folder, part), WrittenCell::name, value, cells);
+            folder.names(part + CodeCard.FILE, "")
+                    .forEach(file -> rows(
+                            part + "-code", "code", List.of(folder.located(file)), WrittenCell::name, value, cells));
+        });
+        return cells;
     }
 
     private static List<WrittenCell> cells(
@@ -175,11 +187,25 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
         if (!head.containsKey("id") || !head.containsKey("kind")) {
             return;
         }
+        String table = head.get("id").text();
+        String kind = head.get("kind").text();
         head.forEach((name, cell) -> {
             if (!name.equals("rows")) {
-                value.apply(name, cell).ifPresent(found -> add(root, head, root.line(), HEAD, name, found, cells));
+                value.apply(name, cell)
+                        .map(found -> new WrittenCell(root.file(), root.line(), table, kind, HEAD, name, found))
+                        .ifPresent(cells::add);
             }
         });
+        rows(table, kind, rows, naming, value, cells);
+    }
+
+    private static void rows(
+            String table,
+            String kind,
+            List<Located> rows,
+            Function<Located, String> naming,
+            BiFunction<String, Located, Optional<String>> value,
+            List<WrittenCell> cells) {
         List<String> words = rows.stream().map(naming).toList();
         Map<String, Long> often =
                 words.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
@@ -191,21 +217,10 @@ public record WrittenCell(String file, int line, String table, String kind, Stri
             String key = (often.get(words.get(i)) > 1 ? words.get(i) + " #" + number : words.get(i)).strip();
             String id = entries.containsKey("id") ? entries.get("id").text() : key;
             entries.forEach((name, cell) -> value.apply(name, cell)
-                    .ifPresent(found ->
-                            add(root, head, row.line(), INTERVALS.contains(name) ? id : key, name, found, cells)));
+                    .map(found -> new WrittenCell(
+                            row.file(), row.line(), table, kind, INTERVALS.contains(name) ? id : key, name, found))
+                    .ifPresent(cells::add));
         }
-    }
-
-    private static void add(
-            Located root,
-            Map<String, Located> head,
-            int line,
-            String row,
-            String cell,
-            String value,
-            List<WrittenCell> cells) {
-        cells.add(new WrittenCell(
-                root.file(), line, head.get("id").text(), head.get("kind").text(), row, cell, value));
     }
 
     private static Optional<String> value(String name, Located cell) {

@@ -3,11 +3,11 @@ package org.fumewarden.endurance;
 /**
  * One thing to do in a shift.
  *
- * @param clockMinute minutes after the start of the shift, breaks counted
+ * @param wornMinutes minutes of wear before it, breaks not counted
  * @param action what
  * @param inBreak true in a break, false when the wearer has to leave the hazardous area for it
  */
-public record PlanStep(long clockMinute, Action action, boolean inBreak) {
+public record PlanStep(long wornMinutes, Action action, boolean inBreak) {
 
     /** What a step asks for. */
     public enum Action {
@@ -29,7 +29,7 @@ public record PlanStep(long clockMinute, Action action, boolean inBreak) {
 
     /** The step in words. */
     public String words() {
-        return "At " + WrittenNumbers.clock(clockMinute)
+        return "After " + WrittenNumbers.clock(wornMinutes) + " of wear"
                 + (inBreak ? ", in the break: " : ", leave the hazardous area and ") + action.words + ".";
     }
 }

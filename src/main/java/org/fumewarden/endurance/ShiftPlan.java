@@ -88,6 +88,9 @@ public record ShiftPlan(
         words.add("Carry: the flow indicator" + more(packsToCarry, "charged spare pack")
                 + more(filtersToCarry, "new filter set") + more(preFilters, "pre-filter")
                 + ". Check the flow after every change.");
+        if (!steps.isEmpty()) {
+            words.add("These times count wear alone. Breaks are not counted.");
+        }
         words.add("A low-flow or low-battery alarm overrides any plan: leave the hazardous area at once.");
         return List.copyOf(words);
     }

@@ -14,7 +14,6 @@ final class ShiftRun {
     private double filter;
     private int packs;
     private int filters;
-    private double clock;
     private double worked;
 
     private ShiftRun(ShiftNeeds needs, boolean changeEarly) {
@@ -71,7 +70,6 @@ final class ShiftRun {
         if (changeEarly && filters > 0 && filter + SLACK < workAhead && workAhead <= needs.filterMinutes()) {
             changeFilter(true);
         }
-        clock += minutes;
     }
 
     private boolean work(double minutes) {
@@ -81,7 +79,6 @@ final class ShiftRun {
             left -= now;
             pack -= now;
             filter -= now;
-            clock += now;
             worked += now;
             if (left > SLACK && !goOn()) {
                 step(PlanStep.Action.STOP, false);
@@ -120,6 +117,6 @@ final class ShiftRun {
     }
 
     private void step(PlanStep.Action action, boolean inBreak) {
-        steps.add(new PlanStep(WrittenNumbers.minutesDown(clock), action, inBreak));
+        steps.add(new PlanStep(WrittenNumbers.minutesDown(worked), action, inBreak));
     }
 }

@@ -1,9 +1,12 @@
 package org.fumewarden.engine;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.drools.compiler.kproject.models.KieBaseModelImpl;
 import org.drools.core.impl.InternalKieContainer;
@@ -11,6 +14,7 @@ import org.drools.model.Model;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.modelcompiler.CanonicalKieModule;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.model.Kept;
@@ -57,6 +61,18 @@ final class CompiledRules {
             }
             if (!models.isEmpty() && problems.isEmpty()) {
                 rules.put(phase, ShippedRules.load(phase, models));
+            }
+        }
+        Set<String> phases = Arrays.stream(Phase.values()).map(Phase::key).collect(Collectors.toSet());
+        for (String file : own) {
+            String phase = StringUtils.removeEnd(StringUtils.substringAfterLast(file, "/"), ".drl");
+            if (!phases.contains(phase)) {
+                problems.add(new Problem(
+                        folder.origin() + "/" + file,
+                        0,
+                        "",
+                        "is named after no phase, so that none of its rules is ever asked.",
+                        Nearest.remedy(phase, phases)));
             }
         }
         if (!problems.isEmpty()) {

@@ -1,12 +1,14 @@
 package org.fumewarden.engine;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
@@ -33,16 +35,22 @@ public final class RuleBase {
     private final CodeBook book;
     private final Map<Phase, Future<PhaseRules>> rules;
     private final Sentences sentences;
+    private final SortedMap<String, String> edited;
     private final Kept<LocalDate, RowsInForce> rows = new Kept<>(DAYS_KEPT);
     /** The days on which rules begin and end, once they were asked for. */
     private volatile NavigableSet<LocalDate> changes;
 
     private RuleBase(CodeBook book, Map<Phase, ? extends Future<PhaseRules>> rules) {
-        this(book, new EnumMap<>(rules), new Sentences(book.vocabulary()));
+        this(book, new EnumMap<>(rules), new Sentences(book.vocabulary()), Collections.emptySortedMap());
     }
 
-    private RuleBase(CodeBook book, Map<Phase, Future<PhaseRules>> rules, Sentences sentences) {
+    private RuleBase(
+            CodeBook book,
+            Map<Phase, Future<PhaseRules>> rules,
+            Sentences sentences,
+            SortedMap<String, String> edited) {
         this.book = book;
+        this.edited = edited;
         this.rules = rules;
         this.sentences = sentences;
     }
@@ -61,13 +69,14 @@ public final class RuleBase {
                 rules,
                 new Sentences(
                         spoken.vocabulary(),
-                        new Tongue(tongue.language(), tongue.complete(), tongue.sentences(), words)));
+                        new Tongue(tongue.language(), tongue.complete(), tongue.sentences(), words)),
+                edited);
     }
 
     /** The same rules and tables with the names that ids have on a day. */
     public RuleBase on(LocalDate day) {
         CodeBook then = book.on(day);
-        return then.equals(book) ? this : new RuleBase(then, rules, sentences.naming(then.vocabulary()));
+        return then.equals(book) ? this : new RuleBase(then, rules, sentences.naming(then.vocabulary()), edited);
     }
 
     /** The rule base that ships with the program, loaded once. Its rules load on, phase by phase, while it is in use. */
@@ -90,7 +99,13 @@ public final class RuleBase {
     /** A rule base of a folder; files of rules that differ from those of the program are compiled now. */
     public static RuleBase compiled(RuleFolder folder, String code) {
         CodeBook book = CodeBook.read(folder, code);
-        return of(book, CompiledRules.load(folder, book.folders()));
+        RuleBase base = of(book, CompiledRules.load(folder, book.folders()));
+        return new RuleBase(book, base.rules, base.sentences, EditedRuleTexts.in(folder, book.folders()));
+    }
+
+    /** By id, what the program has in the place of the rules that somebody changed, added or deleted; empty for its own. */
+    public SortedMap<String, String> edited() {
+        return edited;
     }
 
     /** A rule base of tables and rules that are there. */

@@ -3,6 +3,7 @@ package org.fumewarden.register;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -107,20 +108,29 @@ public final class InUse {
      */
     static <T extends Item> T item(Located named, Store store, ItemKind kind, Class<T> type) {
         return store.item(named.text()).filter(type::isInstance).map(type::cast).orElseThrow(() -> {
-            List<String> ids = store.items(type).stream().map(Item::id).toList();
             return new InputException(new Problem(
                     named.file(),
                     named.line(),
                     named.path(),
                     "names a " + kind.key() + " that the register does not hold: \"" + Located.shown(named.text())
                             + "\".",
-                    Nearest.slip(named.text(), ids)
-                            .orElse(
-                                    kind == ItemKind.WEARER
-                                            ? "check the id, or register the wearer. Until then this person does not start."
-                                            : "read the number on the " + kind.key()
-                                                    + " again, or register it. Do not use it until then.")));
+                    remedy(
+                            named.text(),
+                            store.items(type),
+                            kind == ItemKind.WEARER
+                                    ? "check the id, or register the wearer. Until then this person does not start."
+                                    : unread("on the " + kind.key()))));
         });
+    }
+
+    /** What would do for an id that the register does not hold: that of one of some items, if it was only mistyped. */
+    public static String remedy(String id, Collection<? extends Item> items, String otherwise) {
+        return Nearest.slip(id, items.stream().map(Item::id).toList()).orElse(otherwise);
+    }
+
+    /** What to do with a thing whose number the register does not hold. */
+    public static String unread(String place) {
+        return "read the number " + place + " again, or register it. Do not use it until then.";
     }
 
     /** Why an item is closed and since when, as part of a sentence: without the last full stop. */

@@ -11,9 +11,9 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Check;
-import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
 import org.fumewarden.advice.Respirator;
@@ -24,6 +24,7 @@ import org.fumewarden.model.Figures;
 public final class CodesText {
     private final List<Side> sides;
     private final UnaryOperator<String> agents;
+    private final WhatIfText text;
     private final StringBuilder out = new StringBuilder();
 
     /** Advice under one code, and the classes of respirator that the code knows. */
@@ -33,9 +34,10 @@ public final class CodesText {
         }
     }
 
-    private CodesText(List<Side> sides, UnaryOperator<String> agents) {
+    private CodesText(List<Side> sides, UnaryOperator<String> agents, WhatIfText text) {
         this.sides = sides;
         this.agents = agents;
+        this.text = text;
     }
 
     /**
@@ -43,38 +45,41 @@ public final class CodesText {
      *
      * @param agents the name of an agent, mixture or policy by its id
      */
-    public static String write(List<Side> sides, UnaryOperator<String> agents) {
-        return new CodesText(sides, agents).text();
+    public static String write(List<Side> sides, UnaryOperator<String> agents, WhatIfText text) {
+        return new CodesText(sides, agents, text).text();
     }
 
     private String text() {
         out.append(sides.stream()
-                        .map(s -> s.code() + ": " + s.advice().codeUsed().name())
+                        .map(s -> s.code() + ": "
+                                + text.told(s.advice().codeUsed().name()))
                         .collect(Collectors.joining("; ")))
                 .append("\n\n");
-        line("State", a -> WhatIfText.shown(a.status().key()));
+        line("State", a -> text.shown(a.status().key()));
         reasons("Do not start or enter", Advice::stops);
         reasons("Statements that exclude each other", Advice::conflicts);
         line("Minimum required protection factor", a -> factor(a.requiredFactor()));
         out.append("  ").append(ranked()).append('\n');
-        line("Recommended", a -> a.recommended().map(CodesText::words).orElse("none"));
+        line("Recommended", a -> a.recommended().map(this::words).orElse(text.say("none")));
         line(
                 "Still to be answered",
                 a -> a.questions().isEmpty()
-                        ? "nothing"
-                        : a.questions().stream().map(OpenQuestion::ask).collect(Collectors.joining(" ")));
+                        ? text.say("nothing")
+                        : a.questions().stream().map(text::ask).collect(Collectors.joining(" ")));
         List<String> alone = new ArrayList<>();
         classes(alone);
         duties(alone);
         if (!alone.isEmpty()) {
-            out.append("\nAnnex: what is not in each of these codes\n");
+            out.append("\n")
+                    .append(text.say("Annex: what is not in each of these codes"))
+                    .append("\n");
             alone.forEach(a -> out.append(WhatIfText.line("  ", a)));
         }
         return out.toString();
     }
 
     private void line(String what, Function<Advice, String> said) {
-        out.append(what).append('\n');
+        out.append(text.say(what)).append('\n');
         sides.forEach(s -> out.append(WhatIfText.line("  ", s.code() + ": " + said.apply(s.advice()))));
     }
 
@@ -83,21 +88,22 @@ public final class CodesText {
             line(
                     what,
                     a -> part.apply(a).isEmpty()
-                            ? "none"
+                            ? text.say("none")
                             : part.apply(a).stream()
                                     .map(Reason::says)
+                                    .map(text::told)
                                     .distinct()
                                     .collect(Collectors.joining(" ")));
         }
     }
 
     private String factor(RequiredFactor factor) {
-        String value = Figures.shown(factor.value());
+        String value = text.told(Figures.factor(factor.value()));
         return factor.open()
-                ? "open, at least " + value + " so far"
+                ? text.say("open, at least {0} so far", value)
                 : factor.restsOnNothing()
-                        ? "none: nothing was compared with a limit"
-                        : value + " for " + agents.apply(factor.agent());
+                        ? text.say("none: nothing was compared with a limit")
+                        : value + " (" + agents.apply(factor.agent()) + ")";
     }
 
     /** Which code asks for most; nothing is ranked while a factor is open or rests on nothing. */
@@ -108,7 +114,8 @@ public final class CodesText {
                 .map(Side::code)
                 .toList();
         if (!unsure.isEmpty()) {
-            return "The factors cannot be ranked: under " + String.join(", ", unsure) + " the factor is not settled.";
+            return text.say(
+                    "The factors cannot be ranked: under {0} the factor is not settled.", String.join(", ", unsure));
         }
         var most = sides.stream()
                 .map(s -> s.advice().requiredFactor().value())
@@ -119,10 +126,14 @@ public final class CodesText {
                 .map(Side::code)
                 .toList();
         return (highest.size() == sides.size()
-                        ? "All ask for the same factor"
-                        : String.join(" and ", highest) + (highest.size() == 1 ? " asks" : " ask")
-                                + " for the higher factor")
-                + ". A higher factor alone does not make a code the stricter one. None is chosen for you.";
+                        ? text.say("All ask for the same factor.")
+                        : text.say(
+                                highest.size() == 1
+                                        ? "{0} asks for the higher factor."
+                                        : "{0} ask for the higher factor.",
+                                String.join(", ", highest)))
+                + " "
+                + text.say("A higher factor alone does not make a code the stricter one. None is chosen for you.");
     }
 
     /** Classes of one kind stand together, whatever a code calls them. */
@@ -138,11 +149,11 @@ public final class CodesText {
                             .computeIfAbsent(side.code(), k -> new ArrayList<>())
                             .add(words(said.get(c.id()))));
         }
-        out.append("\nRespirators of one kind\n");
+        out.append("\n").append(text.say("Respirators of one kind")).append("\n");
         Map<String, List<String>> lacking = new TreeMap<>();
         kinds.forEach((kind, byCode) -> {
             if (byCode.size() < sides.size()) {
-                String where = String.join(" and ", byCode.keySet());
+                String where = String.join(", ", byCode.keySet());
                 lacking.computeIfAbsent(where, w -> new ArrayList<>()).add(kind);
                 return;
             }
@@ -151,10 +162,10 @@ public final class CodesText {
                     out.append(WhatIfText.line("    ", s.code() + ": " + String.join("; ", byCode.get(s.code())))));
         });
         lacking.forEach(
-                (where, what) -> alone.add("Respirators in " + where + " alone: " + String.join("; ", what) + "."));
+                (where, what) -> alone.add(text.say("Respirators in {0} alone: {1}.", where, String.join("; ", what))));
     }
 
-    private static String kind(DeviceClass c) {
+    private String kind(DeviceClass c) {
         String supply =
                 switch (c.supply()) {
                     case "filter" -> c.powered() ? "powered filter device" : "filter device, not powered";
@@ -162,25 +173,25 @@ public final class CodesText {
                     case "fresh-air-hose" -> "fresh air hose";
                     default -> "self-contained";
                 };
-        String pressure = c.filters()
-                ? ""
-                : ", " + c.pressure().replace('-', ' ') + (c.pressure().equals("continuous") ? " flow" : " pressure");
+        String pressure = c.pressure().replace('-', ' ') + (c.pressure().equals("continuous") ? " flow" : " pressure");
         String covers = c.seal().equals("loose")
-                ? c.covers().equals("head")
-                        ? "loose over the head"
-                        : "loose over the " + c.covers().replace("nose-mouth", "nose and mouth")
+                ? "loose over the " + c.covers().replace("nose-mouth", "nose and mouth")
                 : c.covers().equals("nose-mouth")
                         ? "half mask"
                         : c.covers().equals("face") ? "full mask" : "tight over the " + c.covers();
-        String gas = c.filters() && c.particle().equals("none") ? ", gas alone" : "";
-        return supply + pressure + ", " + covers + gas;
+        String gas = c.filters() && c.particle().equals("none") ? "gas alone" : "";
+        return Stream.of(supply, c.filters() ? "" : pressure, covers, gas)
+                .filter(part -> !part.isEmpty())
+                .map(text::say)
+                .collect(Collectors.joining(", "));
     }
 
-    private static String words(Respirator respirator) {
-        return respirator.name() + ": " + WhatIfText.shown(respirator.verdict().key())
+    private String words(Respirator respirator) {
+        return text.device(respirator) + ": " + text.shown(respirator.verdict().key())
                 + respirator
                         .factor()
-                        .map(f -> ", factor " + f.stripTrailingZeros().toPlainString())
+                        .map(f -> ", "
+                                + text.told("factor " + f.stripTrailingZeros().toPlainString()))
                         .orElse("");
     }
 
@@ -192,14 +203,16 @@ public final class CodesText {
         }
         long everywhere =
                 owed.values().stream().filter(c -> c.size() == sides.size()).count();
-        out.append("\nDuties that all these codes share: ").append(everywhere).append(".\n");
+        out.append("\n")
+                .append(text.say("Duties that all these codes share: {0}.", everywhere))
+                .append("\n");
         for (Side side : sides) {
             long own = side.advice().checks().stream()
                     .filter(c -> owed.get(c.id()).size() < sides.size())
                     .count();
             if (own > 0) {
-                alone.add("Duties in " + side.code() + ", not in all: " + own + "; advise --code " + side.code()
-                        + " --detail names them.");
+                alone.add(text.say(
+                        "Duties in {0}, not in all: {1}; advise --code {0} --detail names them.", side.code(), own));
             }
         }
     }

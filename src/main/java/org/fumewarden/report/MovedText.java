@@ -12,7 +12,6 @@ import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
-import org.fumewarden.advice.Respirator;
 import org.fumewarden.model.Figures;
 import org.fumewarden.whatif.Difference;
 import org.fumewarden.whatif.Differences;
@@ -26,13 +25,15 @@ public final class MovedText {
     private final Advice before;
     private final Advice after;
     private final UnaryOperator<String> agents;
+    private final WhatIfText text;
     private final List<Difference> all;
     private final StringBuilder out = new StringBuilder();
 
-    private MovedText(Advice before, Advice after, UnaryOperator<String> agents) {
+    private MovedText(Advice before, Advice after, UnaryOperator<String> agents, WhatIfText text) {
         this.before = before;
         this.after = after;
         this.agents = agents;
+        this.text = text;
         this.all = Differences.between(before, after);
     }
 
@@ -41,26 +42,26 @@ public final class MovedText {
      *
      * @param agents the name of an agent, mixture or policy by its id
      */
-    public static String write(Advice before, Advice after, UnaryOperator<String> agents) {
-        return new MovedText(before, after, agents).text();
+    public static String write(Advice before, Advice after, UnaryOperator<String> agents, WhatIfText text) {
+        return new MovedText(before, after, agents, text).text();
     }
 
     private String text() {
         if (all.isEmpty()) {
-            return "Nothing moves.\n";
+            return text.say("Nothing moves.") + "\n";
         }
         answer(
                 "State",
                 "status",
-                WhatIfText.shown(before.status().key()),
-                WhatIfText.shown(after.status().key()));
+                text.shown(before.status().key()),
+                text.shown(after.status().key()));
         answer(
                 "Minimum required protection factor",
                 "required factor",
                 factor(before.requiredFactor()),
                 factor(after.requiredFactor()));
         answer("Recommended", "recommended", recommended(before), recommended(after));
-        of("unit").forEach(d -> answer("Unit in use", "unit", d.before(), d.after()));
+        of("unit").forEach(d -> answer("Unit in use", "unit", text.told(d.before()), text.told(d.after())));
         classes();
         groups("Now to be answered", "No longer asked", QUESTION, "open");
         groups("New duty", "No longer a duty", DUTY, "");
@@ -76,7 +77,7 @@ public final class MovedText {
     private void answer(String head, String what, String was, String is) {
         for (Difference moved : all) {
             if (moved.what().equals(what)) {
-                line("", head + ": " + (was.equals(is) ? is : was + " -> " + is));
+                line("", text.say(head) + ": " + (was.equals(is) ? is : was + " -> " + is));
                 // Why a class is recommended stands with the classes.
                 if (!what.equals("recommended")) {
                     because(moved.ceased(), moved.began());
@@ -86,20 +87,21 @@ public final class MovedText {
     }
 
     private String factor(RequiredFactor factor) {
+        String figure = text.told(Figures.factor(factor.value()));
         return factor.restsOnNothing()
-                ? "nothing compared"
-                : (factor.open() ? "open, at least " : "") + Figures.factor(factor.value()) + " ("
+                ? text.say("nothing compared")
+                : (factor.open() ? text.say("open, at least {0}", figure) : figure) + " ("
                         + agents.apply(factor.agent()) + ")";
     }
 
-    private static String recommended(Advice advice) {
-        return advice.recommended().map(Respirator::name).orElse("none");
+    private String recommended(Advice advice) {
+        return advice.recommended().map(text::device).orElse(text.say("none"));
     }
 
     private String device(String id) {
         return Stream.concat(after.respirators().stream(), before.respirators().stream())
                 .filter(r -> r.deviceClass().equals(id))
-                .map(Respirator::name)
+                .map(text::device)
                 .findFirst()
                 .orElse(id);
     }
@@ -108,9 +110,11 @@ public final class MovedText {
     private void classes() {
         Map<String, List<Difference>> alike = new LinkedHashMap<>();
         for (Difference moved : of(CLASS)) {
-            String was = WhatIfText.shown(StringUtils.substringBefore(moved.before(), ","));
-            String is = WhatIfText.shown(StringUtils.substringBefore(moved.after(), ","));
-            String head = was.equals(is) ? "Still " + is + ", on other terms" : "Now " + is + ", before " + was;
+            String was = text.shown(StringUtils.substringBefore(moved.before(), ","));
+            String is = text.shown(StringUtils.substringBefore(moved.after(), ","));
+            String head = was.equals(is)
+                    ? text.say("Still {0}, on other terms", is)
+                    : text.say("Now {0}, before {1}", is, was);
             alike.computeIfAbsent(head, h -> new ArrayList<>()).add(moved);
         }
         alike.forEach((head, moved) -> {
@@ -134,10 +138,10 @@ public final class MovedText {
     }
 
     /** Factor and filter, where they changed beside the verdict or with it. */
-    private static String terms(Difference moved) {
+    private String terms(Difference moved) {
         String was = StringUtils.substringAfter(moved.before(), ", ");
         String is = StringUtils.substringAfter(moved.after(), ", ");
-        return was.equals(is) || was.isEmpty() || is.isEmpty() ? "" : ": " + was + " -> " + is;
+        return was.equals(is) || was.isEmpty() || is.isEmpty() ? "" : ": " + text.told(was) + " -> " + text.told(is);
     }
 
     private void groups(String come, String gone, String start, String there) {
@@ -146,8 +150,8 @@ public final class MovedText {
                     ? moved.before().equals("not due")
                     : moved.after().equals(there);
             List<Reason> reasons = now ? moved.began() : moved.ceased();
-            String says = reasons.stream().map(WhatIfText::reason).findFirst().orElse(moved.what());
-            line("", (now ? come : gone) + ": " + says);
+            String says = reasons.stream().map(text::reason).findFirst().orElse(moved.what());
+            line("", text.say(now ? come : gone) + ": " + says);
         }
     }
 
@@ -159,10 +163,10 @@ public final class MovedText {
                 .map(MovedText::withoutFigures)
                 .collect(Collectors.toSet());
         for (Difference each : moved) {
-            each.began().forEach(r -> line("", "Said now: " + WhatIfText.reason(r)));
+            each.began().forEach(r -> line("", text.say("Said now") + ": " + text.reason(r)));
             each.ceased().stream()
                     .filter(r -> !now.contains(withoutFigures(r)))
-                    .forEach(r -> line("", "No longer said: " + WhatIfText.reason(r)));
+                    .forEach(r -> line("", text.say("No longer said") + ": " + text.reason(r)));
         }
     }
 
@@ -171,11 +175,11 @@ public final class MovedText {
     }
 
     private void because(List<Reason> ceased, List<Reason> began) {
-        ceased.stream().map(WhatIfText::reason).distinct().forEach(r -> line("    ", "no longer: " + r));
-        began.stream().map(WhatIfText::reason).distinct().forEach(r -> line("    ", "now: " + r));
+        ceased.stream().map(text::reason).distinct().forEach(r -> line("    ", text.say("no longer") + ": " + r));
+        began.stream().map(text::reason).distinct().forEach(r -> line("    ", text.say("now") + ": " + r));
     }
 
-    private void line(String lead, String text) {
-        out.append(WhatIfText.line(lead, text));
+    private void line(String lead, String words) {
+        out.append(WhatIfText.line(lead, words));
     }
 }

@@ -8,8 +8,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.Arrays;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.fumewarden.report.html.DutyTerms;
 import org.fumewarden.report.html.Speech;
 
 /** Advice as JSON with its sentences in another language. Names, ids, addresses and clauses stay as they are. */
@@ -26,7 +29,6 @@ final class ToldJson {
             "says",
             "decides",
             "held-against",
-            "value",
             "document",
             "place",
             "matters",
@@ -34,7 +36,8 @@ final class ToldJson {
             "lacks",
             "counted-as",
             "filter",
-            "statistic");
+            "statistic",
+            "heals");
     /** Objects whose values are texts that begin with an address and go on with words. */
     private static final Set<String> ADDRESSED = Set.of("facts", "steps");
 
@@ -71,6 +74,13 @@ final class ToldJson {
             object.properties().forEach(f -> filled(f.getValue()));
         } else if (TOLD.contains(name) && value instanceof ArrayNode many) {
             words(many, 0);
+        } else if (name.equals("who")) {
+            return TextNode.valueOf(new DutyTerms(speech).who(value.asText()));
+        } else if (name.equals("value") && value.isTextual()) {
+            // A name and what the row holds, as the annex says them.
+            return TextNode.valueOf(Arrays.stream(value.textValue().split(": ", 2))
+                    .map(speech::told)
+                    .collect(Collectors.joining(": ")));
         } else if (TOLD.contains(name) && value.isTextual()) {
             return text(value);
         } else {

@@ -3,6 +3,7 @@ package org.fumewarden.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.model.Citation;
 import org.fumewarden.trail.Premise;
@@ -112,19 +114,32 @@ final class TrailJson {
         return id;
     }
 
-    /** Rows are of one form when they are said alike, other facts when they stand in one part of the task or are of one kind. */
-    private static List<String> form(Premise fact) {
-        return fact.kind().equals("row")
-                ? fact.sentence().fixed()
-                : List.of(fact.address().split("[./+]", 2)[0]);
+    /**
+     * Rows are of one form when they are said alike and the same places hold a name of their address, other facts when they stand
+     * in one part of the task or are of one kind.
+     */
+    private List<String> form(Premise fact) {
+        if (!fact.kind().equals("row")) {
+            return List.of(fact.address().split("[./+]", 2)[0]);
+        }
+        List<String> at = Arrays.stream(
+                        StringUtils.substringAfter(fact.address(), "#").split("/"))
+                .map(names::of)
+                .toList();
+        List<String> form = new ArrayList<>(fact.sentence().fixed());
+        fact.sentence().filled().forEach(word -> form.add(String.valueOf(at.indexOf(word))));
+        return form;
     }
 
-    /** The groups, with those of a few facts that are not rows in one of their kind. */
+    /** The groups, with those of a few facts in one of their kind, rows in one of what they say. */
     private Map<Place, Map<String, Premise>> joined() {
         Map<Place, Map<String, Premise>> joined = new LinkedHashMap<>();
         groups.forEach((place, facts) -> {
-            boolean few = !place.kind().equals("row") && facts.size() < OWN_GROUP;
-            joined.computeIfAbsent(few ? new Place(place.kind(), "", List.of()) : place, p -> new LinkedHashMap<>())
+            Premise first = facts.values().iterator().next();
+            boolean row = place.kind().equals("row");
+            Place among = new Place(
+                    place.kind(), place.table(), row ? first.sentence().fixed() : List.of());
+            joined.computeIfAbsent(facts.size() < OWN_GROUP ? among : place, p -> new LinkedHashMap<>())
                     .putAll(facts);
         });
         return joined;
@@ -160,8 +175,8 @@ final class TrailJson {
         int from = 0;
         for (int at = address.indexOf(subject, 1); at > 0; at = address.indexOf(subject, at + 1)) {
             int end = at + subject.length();
-            if ("/.".indexOf(address.charAt(at - 1)) >= 0
-                    && (end == address.length() || "/+.".indexOf(address.charAt(end)) >= 0)) {
+            if ("/.|".indexOf(address.charAt(at - 1)) >= 0
+                    && (end == address.length() || "/+.|".indexOf(address.charAt(end)) >= 0)) {
                 any.append(address, from, at).append(placeholder);
                 from = end;
             }

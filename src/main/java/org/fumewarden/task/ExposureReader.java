@@ -107,7 +107,8 @@ final class ExposureReader {
                         meant.isEmpty()
                                 ? "names an agent that is not in the tables: \"" + Located.shown(id) + "\"."
                                 : "has more than one meaning: \"" + Located.shown(id) + "\".",
-                        meant.isEmpty() ? Nearest.substance(id, agents) : Nearest.oneOf(meant));
+                        meant.isEmpty() ? Nearest.substance(id, agents) : Nearest.oneOf(meant),
+                        meant.isEmpty() ? Nearest.slips(id, agents) : meant);
             } else if (!seen.add(id)) {
                 agent.complain(Fault.TWICE, "is listed twice.", "put both values into one entry.");
             } else {

@@ -161,10 +161,12 @@ final class Quantities {
     }
 
     private static void foreign(Located place, String number, String unit, String kind, Collection<String> known) {
+        SameQuantity.Remedy remedy = SameQuantity.inKnownUnit(kind, number, unit, known);
         place.complain(
                 unit.isEmpty() ? Fault.UNIT_NONE : Fault.UNIT,
                 unit.isEmpty() ? "has no unit." : "has the unit \"" + Located.shown(unit) + "\".",
-                SameQuantity.inKnownUnit(kind, number, unit, known));
+                remedy.words(),
+                remedy.ready());
     }
 
     /** Reads a concentration: mg/m3, ug/m3, ppm or ppb. */
@@ -210,10 +212,13 @@ final class Quantities {
             return Optional.of(Numbers.decimal(text));
         } catch (NumberFormatException e) {
             if (!odd(place, place.text(), kind)) {
+                SameQuantity.Remedy remedy = SameQuantity.inPlainDigits(kind, text, unit, known)
+                        .orElse(new SameQuantity.Remedy(example(kind), List.of()));
                 place.complain(
                         Fault.NUMBER,
                         "has the number \"" + Located.shown(text) + "\", which cannot be read for certain.",
-                        SameQuantity.inPlainDigits(kind, text, unit, known).orElse(example(kind)));
+                        remedy.words(),
+                        remedy.ready());
             }
             return Optional.empty();
         }

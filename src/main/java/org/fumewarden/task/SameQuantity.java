@@ -107,42 +107,61 @@ final class SameQuantity {
     private static final Set<String> SIGNS =
             Set.of("mg/m3", "ug/m3", "m3", "ft3", "m3/h", "cm2", "m2", "g/cm3", "kg/m3");
 
+    /**
+     * What would do.
+     *
+     * @param ready the quantities that may be put in as they are
+     */
+    record Remedy(String words, List<String> ready) {}
+
+    /** A quantity that is read, and when it holds. */
+    private record Read(String quantity, String note) {
+        @Override
+        public String toString() {
+            return '"' + quantity + '"' + note;
+        }
+    }
+
     private SameQuantity() {}
 
     /** The remedy for a unit that is not read: the same quantity in one that is, or those that are, without a number. */
-    static String inKnownUnit(String kind, String number, String unit, Collection<String> known) {
+    static Remedy inKnownUnit(String kind, String number, String unit, Collection<String> known) {
         String units = String.join(", ", known);
         if (unit.isEmpty()) {
-            return "add the unit: " + units + ".";
+            return new Remedy("add the unit: " + units + ".", List.of());
         }
         if (kind.equals("percent")) {
-            return "read the instrument again, and give its reading in %.";
+            return new Remedy("read the instrument again, and give its reading in %.", List.of());
         }
-        Optional<String> converted = written(kind, number, unit, List.of());
-        return converted.map(c -> "write " + c + ".").orElse("convert it to one of these units: " + units + ".");
+        return written(kind, number, unit, List.of())
+                .map(c -> new Remedy("write " + c + ".", List.of(c.quantity())))
+                .orElse(new Remedy("convert it to one of these units: " + units + ".", List.of()));
     }
 
     /** The remedy for a number that is not read; empty when it may mean nothing. */
-    static Optional<String> inPlainDigits(String kind, String number, String unit, Collection<String> known) {
+    static Optional<Remedy> inPlainDigits(String kind, String number, String unit, Collection<String> known) {
         List<String> readings = Numbers.readings(number);
-        List<String> written = new ArrayList<>();
+        List<Read> written = new ArrayList<>();
         for (String reading : readings) {
             written(kind, reading, unit, known).ifPresent(written::add);
         }
         if (readings.isEmpty() || written.size() < readings.size()) {
             return Optional.empty();
         }
-        return Optional.of(
+        return Optional.of(new Remedy(
                 written.size() == 1
-                        ? (written.get(0).contains(".") && number.contains(",") ? "use a decimal point: " : "write ")
+                        ? (written.get(0).toString().contains(".") && number.contains(",")
+                                        ? "use a decimal point: "
+                                        : "write ")
                                 + written.get(0) + "."
                         : "write " + written.get(0) + " when the comma parts decimals, " + written.get(1)
-                                + " when it parts thousands.");
+                                + " when it parts thousands.",
+                written.stream().map(Read::quantity).toList()));
     }
 
-    private static Optional<String> written(String kind, String number, String unit, Collection<String> known) {
+    private static Optional<Read> written(String kind, String number, String unit, Collection<String> known) {
         if (known.contains(unit)) {
-            return Optional.of("\"" + (number + " " + unit).strip() + "\"");
+            return Optional.of(new Read((number + " " + unit).strip(), ""));
         }
         Foreign foreign = FOREIGN.getOrDefault(kind, Map.of()).get(normal(kind, unit));
         if (foreign == null) {
@@ -154,8 +173,8 @@ final class SameQuantity {
             BigDecimal converted = foreign.offset().signum() == 0
                     ? exact
                     : exact.setScale(Math.max(0, given.scale()), RoundingMode.HALF_UP);
-            return Optional.of("\"" + converted.stripTrailingZeros().toPlainString() + " " + foreign.unit() + "\""
-                    + foreign.note());
+            return Optional.of(
+                    new Read(converted.stripTrailingZeros().toPlainString() + " " + foreign.unit(), foreign.note()));
         } catch (NumberFormatException e) {
             return Optional.empty();
         }

@@ -273,7 +273,8 @@ public final class TaskReader {
         place.complain(
                 meant.isEmpty() ? Fault.CHOICE : Fault.MEANINGS,
                 (meant.isEmpty() ? "cannot be \"" : "has more than one meaning: \"") + Located.shown(text) + "\".",
-                meant.isEmpty() ? Nearest.remedy(text, withUnknown(allowed)) : Nearest.oneOf(meant));
+                meant.isEmpty() ? Nearest.remedy(text, withUnknown(allowed)) : Nearest.oneOf(meant),
+                meant.isEmpty() ? Nearest.to(text, allowed) : meant);
         return Optional.empty();
     }
 

@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
@@ -13,7 +12,6 @@ import org.fumewarden.advice.Check;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.codes.Vocabulary;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Duty;
 import org.fumewarden.model.Row;
@@ -26,25 +24,13 @@ import org.fumewarden.report.html.Words;
  * @param said the advice in that language, as far as the rules speak it
  */
 record Told(Bench bench, Advice said, Vocabulary vocabulary, List<Row> rows, Words words) {
-    private static final Map<Speaker, Advisor> SPEAKERS = new ConcurrentHashMap<>();
-
-    private record Speaker(RuleBase base, String language) {}
-
     /** Decides the task of a bench. */
     static Told of(Bench bench, Words words) {
         Advisor advisor = bench.advisor(bench.code());
-        Advisor speaking = words.ofRuleBase() ? advisor : speaker(advisor.base(), words);
+        Advisor speaking = advisor.speaking(words.language(), words.names());
         Advice said = speaking.advise(bench.task(bench.code(), Map.of()));
         return new Told(
                 bench, said, speaking.base().book().vocabulary(), advisor.base().rowsOn(said.on()), words);
-    }
-
-    private static Advisor speaker(RuleBase base, Words words) {
-        if (SPEAKERS.size() > 40) {
-            SPEAKERS.clear();
-        }
-        return SPEAKERS.computeIfAbsent(
-                new Speaker(base, words.language()), s -> new Advisor(base).speaking(s.language(), words.names()));
     }
 
     ClauseCitations clauses() {

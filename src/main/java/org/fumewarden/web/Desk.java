@@ -110,8 +110,8 @@ final class Desk {
     }
 
     /** The advice in the language of the words, by an advisor that is made once for it. */
-    private Advice said(Bench bench, Words words) {
-        return library.speaking(bench.code(), words).advisor().advise(bench.task(bench.code(), Map.of()));
+    private static Advice said(Bench bench, Words words) {
+        return bench.speaking(words.language(), words.names()).advise();
     }
 
     private Reply words(JsonNode asked) {

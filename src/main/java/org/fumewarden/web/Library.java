@@ -84,19 +84,15 @@ public final class Library {
      * @param translated ids of the rules whose sentences are in that language
      * @param complete true when all of them are
      */
-    record Speaking(Advisor advisor, Set<String> translated, boolean complete) {}
+    record Speaking(Set<String> translated, boolean complete) {}
 
-    /** The rules of a code, speaking the language of some words as far as they are translated. */
+    /** How far the rules of a code speak the language of some words. */
     Speaking speaking(String code, Words words) {
         return speaking.computeIfAbsent(code + " " + words.language(), key -> {
-            RuleBase base = advisor(code).base();
-            Tongue tongue = base.book().tongue(words.language());
+            Tongue tongue = advisor(code).base().book().tongue(words.language());
             return words.ofRuleBase()
-                    ? new Speaking(advisor(code), Set.of(), true)
-                    : new Speaking(
-                            new Advisor(base.speaking(tongue, words.names())),
-                            tongue.sentences().keySet(),
-                            tongue.complete());
+                    ? new Speaking(Set.of(), true)
+                    : new Speaking(tongue.sentences().keySet(), tongue.complete());
         });
     }
 

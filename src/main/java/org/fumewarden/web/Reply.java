@@ -95,7 +95,8 @@ record Reply(int status, String type, byte[] body, String policy, Optional<Strin
             node.put("line", problem.line());
             node.put("field", problem.field());
             node.put("message", problem.message());
-            node.put("maybe", problem.remedy());
+            node.put("given", problem.given());
+            problem.ready().forEach(node.putArray("ready")::add);
             node.put("fault", problem.fault().key());
         }
         return json(status, root);

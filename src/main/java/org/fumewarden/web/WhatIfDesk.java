@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
@@ -17,6 +18,7 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.model.Figures;
 import org.fumewarden.report.SamplePart;
 import org.fumewarden.report.TaskPlots;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.plot.LadderChart;
 import org.fumewarden.whatif.AnswerValue;
@@ -86,6 +88,7 @@ final class WhatIfDesk {
         Bench bench = desk.bench(asked);
         String path = asked.path("path").asText("");
         String unit = asked.path("unit").asText("");
+        Words words = Desk.language(asked);
         Sweep sweep = new Sweep(bench, path, unit);
         List<Sweep.Point> points = sweep.points(from, to, count);
         ObjectNode root = NODES.objectNode();
@@ -95,11 +98,18 @@ final class WhatIfDesk {
         root.put(
                 "chart",
                 LadderChart.svg(
+                        words.say("ui.chart"),
                         asked.path("axis").asText(path) + " (" + unit + ")",
                         points.stream()
-                                .map(p -> new LadderChart.Point(p.value(), Sweep.serving(p.advice())))
+                                .map(p -> new LadderChart.Point(p.value(), named(p.advice(), words)))
                                 .toList()));
         return Reply.json(root);
+    }
+
+    private static List<String> named(Advice advice, Words words) {
+        return Sweep.serving(advice).stream()
+                .map(r -> words.sayOr("device." + r.deviceClass(), r.name()))
+                .toList();
     }
 
     private static BigDecimal number(JsonNode asked, String name) {
@@ -156,8 +166,10 @@ final class WhatIfDesk {
         root.put("largest", Remedies.LARGEST);
         root.set(
                 "remedies",
-                WhatIfJson.remedies(new Remedies(desk.bench(asked))
-                        .forClass(asked.path("class").asText(""))));
+                WhatIfJson.remedies(
+                        new Remedies(desk.bench(asked))
+                                .forClass(asked.path("class").asText("")),
+                        Speech.of(Desk.language(asked), Map.of())));
         return Reply.json(root);
     }
 

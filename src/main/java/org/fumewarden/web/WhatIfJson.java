@@ -9,6 +9,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Lever;
+import org.fumewarden.report.html.Speech;
 import org.fumewarden.whatif.AnswerValue;
 import org.fumewarden.whatif.Difference;
 import org.fumewarden.whatif.Sweep;
@@ -78,7 +79,7 @@ final class WhatIfJson {
         ObjectNode node = brief(point.advice());
         node.put("value", point.value().toPlainString());
         ArrayNode serving = node.putArray("serving");
-        Sweep.serving(point.advice()).forEach(serving::add);
+        Sweep.serving(point.advice()).forEach(r -> serving.add(r.deviceClass()));
         return node;
     }
 
@@ -93,7 +94,7 @@ final class WhatIfJson {
         return list;
     }
 
-    static ArrayNode remedies(List<List<Lever>> sets) {
+    static ArrayNode remedies(List<List<Lever>> sets, Speech speech) {
         ArrayNode list = NODES.arrayNode();
         for (List<Lever> set : sets) {
             ArrayNode each = list.addArray();
@@ -101,7 +102,7 @@ final class WhatIfJson {
                 ObjectNode node = each.addObject();
                 node.put("path", lever.path());
                 node.put("value", lever.value());
-                node.put("says", lever.says());
+                node.put("says", speech.told(lever.says()));
             }
         }
         return list;

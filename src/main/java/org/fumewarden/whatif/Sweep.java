@@ -164,10 +164,7 @@ public final class Sweep {
     }
 
     /** The suitable classes at a point, recommended first. */
-    public static List<String> serving(Advice advice) {
-        return advice.respirators().stream()
-                .filter(r -> r.verdict().offered())
-                .map(Respirator::deviceClass)
-                .toList();
+    public static List<Respirator> serving(Advice advice) {
+        return advice.respirators().stream().filter(r -> r.verdict().offered()).toList();
     }
 }

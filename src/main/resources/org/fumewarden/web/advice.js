@@ -73,9 +73,9 @@ function remedy(respirator) {
   const button = el('button', { type: 'button', className: 'quiet', onclick: async () => {
     button.disabled = true;
     try {
-      const found = await askJson('api/explain', { task: state.task, class: respirator.class });
+      const found = await askJson('api/explain', { task: state.task, class: respirator.class, language: document.documentElement.lang });
       answer.replaceChildren(found.remedies.length === 0 ? el('p', {}, say('ui.remedy.none', found.largest))
-        : el('ul', {}, found.remedies.map(set => el('li', {}, ruleWords('span', set.map(l => l.says).join('; '))))));
+        : el('ul', {}, found.remedies.map(set => el('li', {}, set.map(l => l.says).join('; ')))));
     } catch { /* the notice line says what happened */ } finally {
       button.disabled = false;
     }

@@ -6,18 +6,12 @@ import { has, say } from './words.js';
 /** A fault as a sentence for the person at the page. */
 export function faultWords(problem) {
   const known = `ui.fault.${problem.fault}`;
-  const given = /"([^"]*)"/.exec(problem.message)?.[1] ?? '';
-  return say(has(known) ? known : 'ui.fault.other', given);
-}
-
-/** The words that would do, ready to be put in. A suggestion that is no ready word is left out. */
-export function suggested(problem) {
-  return [...problem.maybe.matchAll(/"([^"]{1,80})"/g)].map(m => m[1]).filter(words => words !== 'unknown' && !/[:]/.test(words));
+  return say(has(known) ? known : 'ui.fault.other', problem.given);
 }
 
 /** The sentence and the suggestions, each a press that puts it in. */
 export function faultNodes(problem, put, words) {
-  const ready = put ? suggested(problem) : [];
+  const ready = put ? problem.ready : [];
   return [el('span', {}, faultWords(problem)), ready.length > 0 && el('span', { className: 'choices' }, ready.map(value =>
     el('button', { type: 'button', className: 'quiet', onclick: () => put(value) }, say('ui.fault.use', words ? words(value) : value))))];
 }

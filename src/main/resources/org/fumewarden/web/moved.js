@@ -83,7 +83,7 @@ export function movedLines(differences, language) {
     ...classes(of('respirator ')),
     ...listed('ui.moved.open', of('question ').filter(d => d.after === 'open'), ask),
     ...listed('ui.moved.settled', of('question ').filter(d => d.after !== 'open'), ask),
-    ...listed('ui.moved.duties', of('duty '), d => ruleWords('span', d.after === 'not owed' ? say('ui.moved.gone', d.before) : d.after)),
+    ...listed('ui.moved.duties', of('duty '), d => ruleWords('span', d.after === 'not due' ? say('ui.moved.gone', d.before) : d.after)),
     ...listed('ui.moved.said', rest.filter(d => d.before === 'not said'), d => ruleWords('span', d.after, undefined, own)),
     ...listed('ui.moved.unsaid', rest.filter(d => d.after === 'no longer said'), d => ruleWords('span', d.before, undefined, own))];
 }

@@ -43,7 +43,7 @@ function steps(trail, name) {
     const premises = [...(group.from?.split(' ') ?? []), ...own].map(from => {
       const fact = known.get(from);
       if (!fact) return { kind: 'step', address: from };
-      return { ...fact, address: fact.address.replaceAll('{subject}', subject), words: fact.words === '{subject}' && fact.source ? name(subject) : fact.words };
+      return { ...fact, address: fact.address.replaceAll('{subject}', subject).replaceAll('{about}', subject.replace(/^[^-]*-?/, '')), words: fact.words === '{subject}' && fact.source ? name(subject) : fact.words };
     }).sort((a, b) => a.kind.localeCompare(b.kind));
     return { id, rule: group.rule, phase: group.rule.split('-').at(-2).toLowerCase(), says: filled(group.says, rest, () => name(subject)), subject,
       ...cited.get(group.by), premises, 'overridden-by': group['overridden-by']?.[id],

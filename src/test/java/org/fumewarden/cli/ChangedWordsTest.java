@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.lang3.ArrayUtils;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.check.CopiedRules;
@@ -87,13 +90,105 @@ final class ChangedWordsTest extends CopiedRules {
         assertTrue(sheet.contains("The New Law On Masks (changed, the program has \"HSG53 "), sheet);
         assertTrue(issue(sheet).contains("The New Law On Masks: cited under this title. Changed"), issue(sheet));
         assertTrue(TypedValues.check(RuleFolder.at(rules)).stream()
-                .anyMatch(p -> p.field().equals("hsg53") && p.file().endsWith("shared/sources.yaml") && p.line() > 0));
+                .anyMatch(p -> p.field().startsWith("sources / hsg53 /")
+                        && p.file().endsWith("shared/sources.yaml")
+                        && p.line() > 0));
         Files.writeString(
                 folder.resolve(RuleFolder.TYPED),
                 "table,row,cell,value,source\nsources,hsg53,title,The New Law On Masks,the house\n");
         assertTrue(TypedValues.check(RuleFolder.at(rules)).stream()
-                .noneMatch(p -> p.field().equals("hsg53")));
+                .noneMatch(p -> p.field().startsWith("sources / hsg53 /")));
         assertFalse(flat(advise(HULL)).contains("cited under this title"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "shared/tables/acts.yaml | id: toxic-hygiene | What to do: Toxic dust: work clothes",
+                "gb/tables/duties.yaml | id: gb-rpe-exam-monthly | Examine all parts of the respirator thoroughly",
+                "gb/tables/clauses.yaml | rule: SHARED-MEASURE-010 | Clause of the rule SHARED-MEASURE-010:",
+                "gb/tables/policy.yaml | id: welding-fume-floor | welding fume floor: 20",
+                "shared/sources.yaml | id: coshh | Control of Substances Hazardous to Health Regulations 2002: cited"
+            })
+    void aDeletedRowIsInTheIssue(String file, String row, String words) throws IOException {
+        Path table = rules.resolve(file);
+        String text = Files.readString(table);
+        String gone = Arrays.stream(text.split("(?m)^(?= +- )"))
+                .filter(part -> part.contains(row + "\n") || part.contains(row + ","))
+                .findFirst()
+                .orElseThrow();
+        Files.writeString(table, text.replace(gone, ""));
+        String issue = issue(flat(advise("scenarios/tours/stainless-brackets.yaml")));
+        assertTrue(issue.contains(words), issue);
+        assertTrue(issue.matches(".*[Cc]hanged.*the program has this (row|document).*"), issue);
+    }
+
+    @Test
+    void aChangedCardOfTheCodeIsInTheIssueAndFoundByTheCheck() {
+        EditedRules.edit(rules, "gb/code.yaml", "name: Great Britain", "name: Little Britain");
+        EditedRules.edit(rules, "gb/code.yaml", "COSHH 2002 as amended", "COSHH 2031");
+        String issue = issue(flat(advise(HULL)));
+        assertTrue(
+                issue.contains("Little Britain: named and described on this sheet. Changed and not compared: the"
+                        + " program has \"Great Britain\", edition COSHH 2002 as amended"),
+                issue);
+        String german = flat(advise(HULL, "--language", "de"));
+        assertTrue(german.contains("Little Britain: auf diesem Blatt genannt und beschrieben."), german);
+        assertTrue(TypedValues.check(RuleFolder.at(rules)).stream()
+                .anyMatch(p -> p.field().equals("gb-code / gb / name")));
+    }
+
+    /** What decides stands in files of three kinds: rules, their sentences in other languages, and tables that somebody added. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "gb/need.drl | Welding fume has no known safe level | Fume is harmless | Rule GB-NEED-010: as this folder has it. Changed, the program has another rule.",
+                "gb/need.drl | rule \"GB-NEED-010 | rule \"GB-NEED-990 | Rule GB-NEED-010: as this folder has it. Changed, the program has this rule.",
+                "gb/says_de.yaml | Für Schweißrauch ist kein sicherer Wert bekannt | Rauch schadet nicht | Regel GB-NEED-010: wie dieser Ordner sie hat. Geändert, das Programm hat eine andere Regel."
+            })
+    void aChangedRuleIsInTheIssue(String file, String was, String is, String words) {
+        EditedRules.edit(rules, file, was, is);
+        String tour = "scenarios/tours/stainless-brackets.yaml";
+        String sheet = flat(file.contains("_de") ? advise(tour, "--language", "de") : advise(tour));
+        assertTrue(sheet.contains(words), sheet);
+    }
+
+    @Test
+    void aLimitInATableThatSomebodyAddedIsNoLimitOfTheProgram() throws IOException {
+        Files.writeString(rules.resolve("gb/tables/more-limits.yaml"), """
+                id: more-limits
+                kind: limits
+                source: eh40
+                clause: Table 1
+                edition: "4th ed. 2020"
+                confidence: read
+                checked-on: 2026-11-25
+                rows:
+                  - {agent: welding-fume, unit: mg/m3, twa: 5}
+                """);
+        String issue = issue(flat(advise("scenarios/tours/stainless-brackets.yaml")));
+        assertTrue(
+                issue.contains("welding fume: limit of 5 mg/m3, 8 h average. Changed and not compared: the program"
+                        + " has no such row."),
+                issue);
+    }
+
+    @Test
+    void whatWouldFallSilentIsRefused() throws IOException {
+        List.of("de", "eu").forEach(part -> EditedRules.folder(Path.of("rules", part), rules.resolve(part)));
+        EditedRules.edit(rules, "de/code.yaml", "borrows: [eu]", "borrows: []");
+        String german = advise(HULL, "--code", "de").err();
+        assertTrue(german.contains("de/code.yaml borrows lacks eu"), german);
+        Files.move(rules.resolve("gb/need.drl"), rules.resolve("gb/needs.drl"));
+        assertTrue(advise(HULL).err().contains("gb/need.drl is missing"));
+        Files.copy(rules.resolve("gb/needs.drl"), rules.resolve("gb/need.drl"));
+        String idle = advise(HULL).err();
+        assertTrue(idle.contains("gb/needs.drl is named after no phase"), idle);
+        Files.delete(rules.resolve("gb/needs.drl"));
+        Files.delete(rules.resolve("shared/sources.yaml"));
+        assertTrue(advise(HULL).err().contains("shared/sources.yaml is missing"));
     }
 
     @Test

@@ -16,7 +16,7 @@ public record CommandRun(int exit, String out, String err) {
     public static CommandRun of(String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        CommandLine line = Main.commandLine();
+        CommandLine line = Main.commandLine(arguments);
         line.setOut(new PrintWriter(out));
         line.setErr(new PrintWriter(err));
         int exit = line.execute(arguments);

@@ -57,6 +57,41 @@ class GermanCommandsTest {
         }
     }
 
+    /** What is in square brackets cites the law of a country; a path is what the user typed. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "explain gouging --why required-factor",
+                "explain stainless-brackets --why carbon-monoxide",
+                "explain stainless-brackets --why-not ffp3",
+                "explain ballast-tank --why-not th3",
+                "explain us-stainless-tank-chromium --ask-first",
+                "explain hardfacing --code us --ask-first",
+                "explain hardfacing --code us --why-not papr-hood",
+                "explain gouging --ask-first",
+                "compare stainless-brackets --change task.extraction=verified",
+                "compare painted-bridge --change task.place=confined-space",
+                "compare us-painted-bridge-lead --change wearer.facial-hair=true",
+                "compare stainless-brackets --codes gb,us,de",
+                "compare hardfacing --codes us,au,nz",
+                "sweep stainless-brackets --points 4 --vary exposures.manganese-respirable.twa=0.01..5mg/m3",
+                "sweep stainless-brackets --points 2 --vary exposures.manganese-respirable.twa=0.01..0.02mg/m3"
+            })
+    void explainCompareAndSweepAreGerman(String typed) {
+        List<String> words = new ArrayList<>(List.of(typed.split(" ")));
+        words.set(1, "scenarios/tours/" + words.get(1) + ".yaml");
+        words.addAll(List.of("--language", "de"));
+        CommandRun run = CommandRun.of(words.toArray(String[]::new));
+        String body = run.out()
+                .replaceAll("\\n {4,}(?! *- )", " ")
+                .replaceAll("(Angabe|Tabelle) \\S+", "")
+                .replaceAll("\\[[^\\]]*\\]", "")
+                .replaceAll("(?s)Unterlagen:.*?\n\n", "")
+                .replaceAll("\\(?[a-z]+(\\.[a-z-]+)+\\)?", "");
+        assertTrue(body.contains("erteilt keine Arbeitsfreigabe"), run.err());
+        assertEquals("", GermanLines.faults(typed, body, TYPED));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"gb", "de", "us", "au", "nz"})
     void thePapersOfTheRegisterAreGerman(String code) {

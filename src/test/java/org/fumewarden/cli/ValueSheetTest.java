@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fumewarden.language.GermanLines;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -56,6 +57,15 @@ final class ValueSheetTest {
                     tables.stream().mapToInt(i -> i).sum(),
                     code);
         }
+    }
+
+    /** Common practice of plain language, no source: ids and citations keep their words. */
+    @Test
+    void theCodesAreToldInGerman() {
+        assertTrue(sheet("gb", "--language", "de").matches("(?s)gb: aus der Erinnerung \\d+, übliche Praxis \\d+.*"));
+        String codes = CommandRun.of("codes", "gb", "de", "us", "au", "nz", "--language", "de")
+                .out();
+        assertEquals("", GermanLines.faults("codes", codes.replaceAll("(?m)^[a-z]{2}: ", ""), List.of()));
     }
 
     /** A table of one's own with three rows, one of each kind of knowledge, and one of them affirmed. */

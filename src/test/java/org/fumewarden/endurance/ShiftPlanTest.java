@@ -185,15 +185,15 @@ class ShiftPlanTest {
                 plan(stretches(100, 300, 300, 3, NEVER, 0)).steps(),
                 "a full pack lasts just as long as the work ahead");
         assertEquals(
-                List.of(new PlanStep(330, PlanStep.Action.SWAP_PACK, false)),
+                List.of(new PlanStep(300, PlanStep.Action.SWAP_PACK, false)),
                 plan(stretches(100, 301, 300, 1, NEVER, 0)).steps(),
-                "no pack lasts that long, so the fitted one is used up: 100 + 30 of break + 200");
+                "no pack lasts that long, so the fitted one is used up: 100 + 200 of wear, the break of 30 not counted");
         assertEquals(List.of(), plan(stretches(100, 200, 500, 0, 300, 1)).steps(), "200 min of the filter are left");
         assertEquals(
                 List.of(new PlanStep(100, PlanStep.Action.CHANGE_FILTER, true)),
                 plan(stretches(100, 300, 500, 0, 300, 3)).steps());
         assertEquals(
-                List.of(new PlanStep(330, PlanStep.Action.CHANGE_FILTER, false)),
+                List.of(new PlanStep(300, PlanStep.Action.CHANGE_FILTER, false)),
                 plan(stretches(100, 301, 500, 0, 300, 1)).steps());
         assertEquals(
                 List.of(
@@ -206,7 +206,7 @@ class ShiftPlanTest {
     void filterThatIsNotAtHandIsNotFitted() {
         ShiftPlan plan = plan(stretches(100, 250, 500, 0, 300, 0));
         assertEquals(50, plan.shortByMinutes());
-        assertEquals(List.of(new PlanStep(330, PlanStep.Action.STOP, false)), plan.steps());
+        assertEquals(List.of(new PlanStep(300, PlanStep.Action.STOP, false)), plan.steps());
     }
 
     @Test

@@ -45,6 +45,7 @@ final class AnswerPageTest {
     private static final Path PAGES = Path.of("src/test/resources/org/fumewarden/report/pages");
     private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
     private static final Map<Path, Advice> ADVICE = new ConcurrentHashMap<>();
+    private static final Map<List<Object>, Sheet> SHEETS = new ConcurrentHashMap<>();
     /** "About 60", with room for the rows at or above a tenth of their limit and one line of when duties fall due. */
     private static final Map<String, Integer> LINES = Map.of("en", 62, "de", 64);
     /** A page full of agents in a language of long words. */
@@ -75,9 +76,15 @@ final class AnswerPageTest {
                 id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
     }
 
-    private static Sheet sheet(Path tour, String language, boolean detail) {
-        Bench bench = bench(tour);
-        return AdviceSheet.of(bench, ADVICE.computeIfAbsent(tour, t -> bench.advise()), Words.in(language), detail);
+    private static Sheet sheet(Path story, String language, boolean detail) {
+        return SHEETS.computeIfAbsent(List.of(story, language, detail), s -> {
+            Bench bench = bench(story);
+            return AdviceSheet.of(bench, advice(story), Words.in(language), detail);
+        });
+    }
+
+    private static Advice advice(Path story) {
+        return ADVICE.computeIfAbsent(story, s -> bench(s).advise());
     }
 
     @ParameterizedTest
@@ -125,9 +132,9 @@ final class AnswerPageTest {
     @MethodSource("full")
     void whatIsAtOrAboveATenthOfItsLimitStandsOnThePage(Path story) {
         Bench bench = bench(story);
-        Advice advice = ADVICE.computeIfAbsent(story, t -> bench.advise());
+        Advice advice = advice(story);
         for (String language : List.of("en", "de")) {
-            Sheet sheet = AdviceSheet.of(bench, advice, Words.in(language), false);
+            Sheet sheet = sheet(story, language, false);
             assertTrue(TextForm.write(sheet).lines().count() <= LINES_FULL, story + " " + language);
             Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
             Map<String, String> names = vocabulary.names();

@@ -4,21 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.fumewarden.Extent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +19,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Answers are marked by what they mean, and each wrong one names the mistake behind it. */
 class MarkingTest {
     private static final Path BRACKETS = Path.of("scenarios/tours/stainless-brackets.yaml");
-    private static final Pattern RULE = Pattern.compile("rule \"([A-Z-]+-\\d+) [^\"]*\"(.*?)\\nend", Pattern.DOTALL);
 
     private static String mistake(RoundItem item, String answer) {
         Mark mark = item.mark(answer);
@@ -275,29 +266,5 @@ class MarkingTest {
         assertEquals("forgets-the-floor", mistake(item, "18"));
         assertEquals("not-the-least", mistake(item, "40"));
         assertEquals("gives-up-too-early", mistake(item, "do not start"));
-    }
-
-    @Test
-    void everyRuleThatClosesAClassHasItsMistake() throws IOException {
-        Set<String> closing = new TreeSet<>();
-        try (Stream<Path> files = Files.walk(Path.of("rules"))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".drl")).toList()) {
-                Matcher rule = RULE.matcher(Files.readString(file));
-                while (rule.find()) {
-                    if (rule.group(2).contains("new Bar(") || rule.group(2).contains("new Doubt(")) {
-                        closing.add(rule.group(1));
-                    }
-                }
-            }
-        }
-        List<String> explained = WordTable.rows("mistakes").stream()
-                .flatMap(r -> r.words("rules").stream())
-                .toList();
-        Set<String> unexplained = new TreeSet<>(closing);
-        unexplained.removeAll(explained);
-        assertEquals(Set.of(), unexplained, "name each in a row of training/mistakes.yaml");
-        Set<String> gone = new HashSet<>(explained);
-        gone.removeAll(closing);
-        assertEquals(Set.of(), gone, "rules that are no more");
     }
 }

@@ -12,6 +12,8 @@ import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.report.AdviceJson;
 import org.fumewarden.report.MovedText;
+import org.fumewarden.report.WhatIfText;
+import org.fumewarden.report.html.Speech;
 import org.junit.jupiter.api.Test;
 
 class DifferencesTest {
@@ -62,6 +64,6 @@ class DifferencesTest {
     @Test
     void nothingMovesIsSaidInWords() {
         var same = Benches.of(Benches.BRACKETS).advise();
-        assertEquals("Nothing moves.\n", MovedText.write(same, same, id -> id));
+        assertEquals("Nothing moves.\n", MovedText.write(same, same, id -> id, new WhatIfText(Speech.ENGLISH)));
     }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
-import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Tongue;
@@ -40,10 +39,12 @@ public final class AdviceSheet {
             return sheet(bench, advice, advice, spoken, detail);
         }
         Tongue tongue = base.book().tongue(words.language());
-        RuleBase speaking = base.speaking(tongue, words.names()).on(advice.on());
-        Advice said = new Advisor(speaking).advise(bench.task(bench.code(), Map.of()));
+        Bench speaking = bench.speaking(words.language(), words.names());
+        Advice said = speaking.advise();
         Spoken spoken = new Spoken(
-                speaking.book().vocabulary(), speech, tongue.sentences().keySet());
+                speaking.advisor(bench.code()).base().book().vocabulary(),
+                speech,
+                tongue.sentences().keySet());
         return sheet(bench, advice, said, spoken, detail);
     }
 

@@ -62,10 +62,9 @@ record AirPart(Advice advice, Spoken spoken) {
     /**
      * The part without the remarks that the annex can take.
      *
-     * @param inTable rows of the table, from the highest ratio down
-     * @param listed agents in one sentence below it; what is left then is counted
+     * @param inTable rows of the table, from the highest ratio down; the rest stands in one sentence below it
      */
-    Optional<Part> listed(int inTable, int listed) {
+    Optional<Part> listed(int inTable) {
         List<Ranked> ranked = highest();
         if (ranked.isEmpty()) {
             return brief(foldable());
@@ -75,13 +74,8 @@ record AirPart(Advice advice, Spoken spoken) {
                 .skip(inTable)
                 .map(r -> r.agent() + " " + r.cells().get(RATIO))
                 .toList();
-        if (listed > 0) {
-            lines.add(new Line.Says(
-                    Sign.NONE,
-                    spoken.say("air.also", String.join("; ", rest.subList(0, Math.min(listed, rest.size()))))));
-        }
-        if (listed < rest.size()) {
-            lines.add(new Line.Says(Sign.NONE, spoken.say("air.at-or-above", rest.size() - listed, rest.get(listed))));
+        if (!rest.isEmpty()) {
+            lines.add(new Line.Says(Sign.NONE, spoken.say("air.also", String.join("; ", rest))));
         }
         return part(lines, foldable());
     }

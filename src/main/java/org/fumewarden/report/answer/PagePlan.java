@@ -68,7 +68,7 @@ final class PagePlan {
             last = last(acts, OpenPart.ASKED, true);
             room = room(first, last);
             int duties = keepUp.map(p -> height(counted(p))).orElse(0);
-            air = new AirPart(advice, spoken).listed(Integer.MAX_VALUE, 0).map(tone::of);
+            air = new AirPart(advice, spoken).listed(Integer.MAX_VALUE).map(tone::of);
             if (height(air.get()) > room - duties) {
                 last = last(acts, OpenPart.FEWEST, true);
                 room = room(first, last);
@@ -80,7 +80,12 @@ final class PagePlan {
             if (air.isEmpty()) {
                 Optional<Part> only = keepUp.map(this::numbered);
                 int lines = only.map(PagePlan::height).orElse(0);
-                return parts(first, named(most - lines).or(() -> fewest(most + FOR_ROWS - lines)), only, last);
+                return parts(
+                        first,
+                        named(most - lines)
+                                .or(() -> new AirPart(advice, spoken).listed(1).map(tone::of)),
+                        only,
+                        last);
             }
         }
         int left = room - air.map(PagePlan::height).orElse(0);
@@ -152,23 +157,13 @@ final class PagePlan {
         AirPart told = new AirPart(advice, spoken);
         int agents = told.agents();
         for (int inTable = agents; inTable > 0; inTable--) {
-            Optional<Part> shown = told.listed(inTable, agents - inTable).map(tone::of);
+            Optional<Part> shown = told.listed(inTable).map(tone::of);
             int most = inTable == 1 ? room + FOR_ROWS : room;
             if (shown.filter(p -> height(p) > most).isEmpty()) {
                 return shown;
             }
         }
         return Optional.empty();
-    }
-
-    /** The same with the last of those only counted. */
-    private Optional<Part> fewest(int room) {
-        AirPart told = new AirPart(advice, spoken);
-        Optional<Part> shown = Optional.empty();
-        for (int listed = told.agents() - 1; listed >= 0 && (shown.isEmpty() || height(shown.get()) > room); listed--) {
-            shown = told.listed(1, listed).map(tone::of);
-        }
-        return shown;
     }
 
     /** Drops lines from the end until the part fits; a line says how many, or when all fall due. */

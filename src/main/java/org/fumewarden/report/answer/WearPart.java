@@ -148,7 +148,10 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                                             ? "wear.not-for-this-wearer"
                                             : "wear.not-for-this-work"),
                     ""));
-            r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
+            boolean alsoTheUnit = advice.unit().filter(UnitInHand::barred).isPresent();
+            r.reasons().stream()
+                    .limit(alsoTheUnit ? 1 : FEW)
+                    .forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
         });
     }
 

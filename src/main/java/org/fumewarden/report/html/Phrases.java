@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,8 +25,17 @@ final class Phrases {
     /** What may stand in a place: no sentence ends in it. */
     private static final String HELD = "((?:(?![.?!] \\p{Lu}).)+?)";
 
-    /** @param always the longest of its words that stand in no place: a text without them does not fit, which is told fast */
-    private record Template(String always, Pattern english, List<String> places, String own) {}
+    /**
+     * @param said how many letters stand in no place
+     * @param fixed its words that stand in no place, in order: a text without them does not fit, which is told fast
+     */
+    private record Template(int said, List<String> fixed, Pattern english, List<String> places, String own) {
+        boolean mayFit(String text) {
+            return text.startsWith(fixed.get(0))
+                    && text.endsWith(fixed.get(fixed.size() - 1))
+                    && fixed.stream().allMatch(text::contains);
+        }
+    }
 
     private final Map<String, String> whole = new LinkedHashMap<>();
     private final List<Template> templates = new ArrayList<>();
@@ -45,6 +53,8 @@ final class Phrases {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        // What says more fits first: a short form with many places fits nearly everything.
+        phrases.templates.sort(Comparator.comparingInt(Template::said).reversed());
         return phrases;
     }
 
@@ -62,10 +72,13 @@ final class Phrases {
         }
         if (!places.isEmpty()) {
             pattern.append(Pattern.quote(english.substring(from)));
-            String always = Arrays.stream(PLACE.split(english))
-                    .max(Comparator.comparingInt(String::length))
-                    .orElse("");
-            templates.add(new Template(always, Pattern.compile(pattern.toString(), Pattern.DOTALL), places, own));
+            List<String> fixed = List.of(PLACE.split(english, -1));
+            templates.add(new Template(
+                    String.join("", fixed).length(),
+                    fixed,
+                    Pattern.compile(pattern.toString(), Pattern.DOTALL),
+                    places,
+                    own));
         }
     }
 
@@ -105,7 +118,7 @@ final class Phrases {
             return of(english.substring(0, english.length() - 1)).map(own -> own + ".");
         }
         for (Template template : templates) {
-            if (!english.contains(template.always())) {
+            if (!template.mayFit(english)) {
                 continue;
             }
             Matcher matcher = template.english().matcher(english);
