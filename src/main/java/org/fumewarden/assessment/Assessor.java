@@ -85,9 +85,7 @@ public final class Assessor {
                         mark,
                         m.gases().stream()
                                 .collect(Collectors.toMap(g -> g.type().name(), GasPart::grade)),
-                        m.particleClass() == 0
-                                ? "none"
-                                : (FilterMarks.facepiece(mark) ? "ffp" : "p") + m.particleClass(),
+                        m.particleClass() == 0 ? "none" : FilterMarks.kind(mark) + m.particleClass(),
                         MARK))
                 .or(() -> cartridge(mark)));
     }

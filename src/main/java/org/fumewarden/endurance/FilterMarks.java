@@ -17,14 +17,26 @@ public final class FilterMarks {
     /** A filter of a powered unit after EN 12941 and EN 12942, such as TH3 A1 P R SL; the order is from memory. */
     private static final Pattern POWERED = Pattern.compile("^T[HM]([1-3])(.*)P(NR|R)?(?:SL)?$");
 
+    /** A filter of a powered unit after AS/NZS 1716, such as PAPR-P3; from memory. */
+    private static final Pattern PAPR = Pattern.compile("^PAPR-?P([1-3])$");
+
     /** A filtering facepiece after EN 149, such as FFP3 NR D; V for a valve is common practice, no source. */
     private static final Pattern FACEPIECE = Pattern.compile("^(?:EN149(?::2001)?(?:A1:2009)?)?FFP(\\d)(NR|R)?[DV]*$");
 
     private FilterMarks() {}
 
     /** True for the mark of a filtering facepiece, which is no filter of another class of unit. */
-    public static boolean facepiece(String text) {
+    static boolean facepiece(String text) {
         return FACEPIECE.matcher(compact(text)).matches();
+    }
+
+    /** What stands before the number of a particle class: the kind of unit that the filter is made for. */
+    public static String kind(String text) {
+        String compact = compact(text);
+        if (POWERED.matcher(compact).matches()) {
+            return compact.substring(0, 2).toLowerCase(Locale.ROOT);
+        }
+        return facepiece(text) ? "ffp" : PAPR.matcher(compact).matches() ? "papr-p" : "p";
     }
 
     private static String compact(String text) {
@@ -38,7 +50,8 @@ public final class FilterMarks {
      */
     public static Reckoning<FilterMark> read(String text) {
         String powered = POWERED.matcher(compact(text)).replaceFirst("$2P$1$3");
-        String compact = FACEPIECE.matcher(powered).replaceFirst("P$1$2");
+        String compact =
+                FACEPIECE.matcher(PAPR.matcher(powered).replaceFirst("P$1")).replaceFirst("P$1$2");
         Matcher whole = WHOLE.matcher(compact);
         if (compact.isEmpty() || !whole.matches()) {
             return unreadable(text, "it is not made of A, B, E, K, AX, SX, NO, Hg, CO and P1 to P3.");

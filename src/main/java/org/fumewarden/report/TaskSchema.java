@@ -20,10 +20,10 @@ public final class TaskSchema {
     private static final String LEVEL =
             "^(unknown|[+]?[0-9][0-9.eE+-]*\\s*(mg/m3|ug/m3|µg/m3|ppm|ppb|mg/m³|ug/m³|µg/m³))$";
 
-    /** One below what the instrument shows is a level too. */
-    private static final String TOLD = LEVEL.replace("^(unknown|", "^(unknown|<?\\s*");
-
     private static final String RESULT = LEVEL.replace("^(unknown|", "^(<?\\s*");
+
+    /** One below what the instrument shows is a level too. */
+    private static final String STATED = LEVEL.replace("^(unknown|", "^(unknown|<?\\s*");
 
     private TaskSchema() {}
 
@@ -194,7 +194,7 @@ public final class TaskSchema {
         ArrayNode known = cells.putObject("agent").putArray("enum");
         new TreeSet<>(agents).forEach(known::add);
         for (String averaging : new String[] {"twa", "stel", "ceiling"}) {
-            cells.putObject(averaging).put("type", "string").put("pattern", TOLD);
+            cells.putObject(averaging).put("type", "string").put("pattern", STATED);
         }
         samples(cells.putObject("samples"));
         only(cells.putObject("non-detects"), Choices.nonDetects());
