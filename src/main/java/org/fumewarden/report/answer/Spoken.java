@@ -119,7 +119,8 @@ record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
             String whole = hours[0].stripTrailingZeros().toPlainString() + " h";
             return hours[0].signum() == 0 ? minutes : hours[1].signum() == 0 ? whole : whole + " " + minutes;
         }
-        return measure.value().stripTrailingZeros().toPlainString() + " " + measure.unit();
+        String unit = measure.unit().equals("years") ? "" : " " + measure.unit();
+        return (measure.value().stripTrailingZeros().toPlainString() + unit).strip();
     }
 
     static String sentenceCase(String text) {

@@ -12,6 +12,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Status;
 import org.fumewarden.advice.UnitInHand;
+import org.fumewarden.codes.Question;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Caution;
@@ -81,9 +82,9 @@ record StatePart(Advice advice, Spoken spoken) {
         even(lines);
         told("told.of-job", TOLD, lines);
         told("told.of-wearer", OF_WEARER, lines);
-        told("told.of-kit", OF_UNIT, lines);
+        told("told.of-kit", ofUnit(), lines);
         told("told.not-told", notTold(), "; ", lines);
-        told("told.limits", statedLimits(), "; ", lines);
+        told("told.limits", Stream.concat(limits(), none()).toList(), "; ", lines);
         judged(lines);
         advice.register().stream()
                 .map(RegisterNote::says)
@@ -102,8 +103,16 @@ record StatePart(Advice advice, Spoken spoken) {
         return onPage(measure.question()) && tells(measure);
     }
 
-    private static boolean onPage(String question) {
-        return Stream.of(TOLD, OF_WEARER, OF_UNIT).anyMatch(l -> l.contains(question));
+    private boolean onPage(String question) {
+        return Stream.of(TOLD, OF_WEARER, ofUnit()).anyMatch(l -> l.contains(question));
+    }
+
+    /** Whatever is asked of the kit, what is looked for first in front. */
+    private List<String> ofUnit() {
+        Stream<String> more = spoken.vocabulary().questions().stream()
+                .filter(q -> q.path().startsWith("kit.") && !TOLD.contains(q.id()))
+                .map(Question::id);
+        return Stream.concat(OF_UNIT.stream(), more).distinct().toList();
     }
 
     /** True when the work may be done, but not with the unit that lies ready. */
@@ -247,7 +256,9 @@ record StatePart(Advice advice, Spoken spoken) {
     }
 
     private String answer(String question, String value) {
-        return question.equals("filter-expiry") ? spoken.day(LocalDate.parse(value)) : spoken.answer(question, value);
+        return List.of("filter-expiry", "filter-opened").contains(question)
+                ? spoken.day(LocalDate.parse(value))
+                : spoken.answer(question, value);
     }
 
     /** What the reader would look for among the answers and does not find. */
@@ -260,10 +271,6 @@ record StatePart(Advice advice, Spoken spoken) {
                 .filter(spoken.words().all()::containsKey)
                 .map(k -> spoken.say(k))
                 .toList();
-    }
-
-    private List<String> statedLimits() {
-        return Stream.concat(limits(), none()).toList();
     }
 
     /** A look-up that found no limit, and where this code has one, that it decides. */
