@@ -12,7 +12,6 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Status;
 import org.fumewarden.advice.UnitInHand;
-import org.fumewarden.codes.Question;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Caution;
@@ -33,45 +32,6 @@ import org.fumewarden.task.RegisterNote;
 record StatePart(Advice advice, Spoken spoken) {
     private static final String HEIGHT = "altitude";
 
-    /** Questions whose answers name the job, in the order in which they are told. */
-    private static final List<String> TOLD = List.of(
-            "process",
-            "base-metal",
-            "coating",
-            "coating-stripped",
-            "filler",
-            "beryllium-share",
-            "beryllium-objective-data",
-            "place",
-            "extraction",
-            "ventilation",
-            "time-on-task",
-            "shift",
-            "oxygen",
-            HEIGHT,
-            "vessel",
-            "vessel-held",
-            "vessel-cleaned",
-            "vessel-water-filled",
-            "gas-test",
-            "gas-test-instrument",
-            "gas-test-time",
-            "escape-time");
-
-    private static final List<String> OF_WEARER =
-            List.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
-    private static final List<String> OF_UNIT = List.of(
-            "unit",
-            "class-in-hand",
-            "measured-flow",
-            "minimum-design-flow",
-            "spark-arrestor",
-            "filter-mark",
-            "filter-expiry",
-            "unit-withdrawn",
-            "air-source",
-            "compressor-oil-lubricated");
-
     Part write() {
         List<Line> lines = new ArrayList<>();
         String key = advice.status().key();
@@ -80,9 +40,9 @@ record StatePart(Advice advice, Spoken spoken) {
                 spoken.say(text(), advice.questions().size())));
         why().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         even(lines);
-        told("told.of-job", TOLD, lines);
-        told("told.of-wearer", OF_WEARER, lines);
-        told("told.of-kit", ofUnit(), lines);
+        told("told.of-job", ToldOrder.JOB, lines);
+        told("told.of-wearer", ToldOrder.WEARER, lines);
+        told("told.of-kit", ToldOrder.kit(spoken.vocabulary()), lines);
         told("told.not-told", notTold(), "; ", lines);
         told("told.limits", Stream.concat(limits(), none()).toList(), "; ", lines);
         judged(lines);
@@ -104,15 +64,8 @@ record StatePart(Advice advice, Spoken spoken) {
     }
 
     private boolean onPage(String question) {
-        return Stream.of(TOLD, OF_WEARER, ofUnit()).anyMatch(l -> l.contains(question));
-    }
-
-    /** Whatever is asked of the kit, what is looked for first in front. */
-    private List<String> ofUnit() {
-        Stream<String> more = spoken.vocabulary().questions().stream()
-                .filter(q -> q.path().startsWith("kit.") && !TOLD.contains(q.id()))
-                .map(Question::id);
-        return Stream.concat(OF_UNIT.stream(), more).distinct().toList();
+        return Stream.of(ToldOrder.JOB, ToldOrder.WEARER, ToldOrder.kit(spoken.vocabulary()))
+                .anyMatch(l -> l.contains(question));
     }
 
     /** True when the work may be done, but not with the unit that lies ready. */
@@ -230,11 +183,16 @@ record StatePart(Advice advice, Spoken spoken) {
         if (input instanceof Answer answer && answer.question().equals(question) && tells(answer)) {
             told.add(spoken.words()
                     .sayOr(
-                            "told." + question + "." + answer.value(),
+                            "told." + question + "." + (byVessel(answer) ? "by-vessel" : answer.value()),
                             spoken.say("told." + question, answer(question, answer.value()))));
         } else if (input instanceof Measure measure && measure.question().equals(question) && tells(measure)) {
             told.add(spoken.say("told." + question, Spoken.amount(measure)));
         }
+    }
+
+    /** True for a place that was not told, or told otherwise: the inside of a container is a confined space. */
+    private static boolean byVessel(Answer answer) {
+        return answer.question().equals("place") && answer.path().equals("task.vessel");
     }
 
     /** False for a height that changes nothing on the page. */
@@ -263,7 +221,7 @@ record StatePart(Advice advice, Spoken spoken) {
 
     /** What the reader would look for among the answers and does not find. */
     private List<String> notTold() {
-        return Stream.of(TOLD, OF_WEARER, OF_UNIT)
+        return Stream.of(ToldOrder.JOB, ToldOrder.WEARER, ToldOrder.KIT)
                 .flatMap(List::stream)
                 .filter(q -> advice.inputs().stream()
                         .anyMatch(i -> i instanceof Unknown u && u.question().equals(q)))
