@@ -21,6 +21,7 @@ import org.fumewarden.model.Input;
 import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Unit;
+import org.fumewarden.shift.UnitFacts;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Trail;
 
@@ -86,12 +87,13 @@ public final class Advisor {
         return decide(whole(task, figures(task.on()), assess(task)));
     }
 
-    private static Task whole(Task task, ExposureTables figures, List<Assessment> assessed) {
+    private Task whole(Task task, ExposureTables figures, List<Assessment> assessed) {
         Assessor assessor = new Assessor(task, figures);
         List<Input> more = new ArrayList<>(
                 assessed.stream().flatMap(a -> a.inputs().stream()).toList());
         more.add(assessor.breath());
         assessor.expired().ifPresent(more::add);
+        more.addAll(UnitFacts.of(task, base.rowsOn(task.on())));
         assessor.marked().ifPresent(more::add);
         return task.with(more);
     }

@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.batch.Outcome.Fate;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
@@ -81,6 +82,9 @@ public final class LineAdvisor {
             Advice advice = advise(tree(entry));
             return outcome(entry, Fate.ADVISED, json -> {
                 AdviceJson.changed(desk(advice.code()).advisor().base().book().changedFolder(), json);
+                if (advice.unit().filter(UnitInHand::barred).isPresent()) {
+                    json.writeBooleanField("do-not-use-this-unit", true);
+                }
                 json.writeFieldName("advice");
                 form.write(advice, json);
             });

@@ -36,7 +36,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Advises on many tasks, from a file of lines or a folder of task files.",
-            "A line of the file is one task as JSON. One line of JSON for each task, in the same order, comes out. The advice says whether it is complete."
+            "A line of the file is one task as JSON. One line of JSON for each task, in the same order, comes out. The advice says whether it is complete.",
+            "A line with \"do-not-use-this-unit\" is about a unit in hand that must not be used, however complete the advice is."
         },
         footer = {"", "Example:", "  fumewarden batch scenarios/tours --out advice.jsonl"},
         exitCodeListHeading = "Exit codes:%n",

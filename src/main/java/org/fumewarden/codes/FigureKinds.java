@@ -17,7 +17,7 @@ final class FigureKinds {
     static final Set<String> UNITS = Set.of("""
             %; 1/h; 1/s; A; C; K; K/m; L/min; L/mol; Pa; W; W/m2; as published; cal/mol/K; d; cm3/g; cm3/mol; cycles; exercises;
             factor; ft/min; ft3/min; g/cm3; g/kg; g/mol; h; m; m3; m3/min; mg/m3; mg/s; min; min cm3/mol; mm; mmHg; month; ppm;
-            months; ratio; s/cm; shade number; share; times; times the limit
+            months; ratio; years; s/cm; shade number; share; times; times the limit
             """.strip().split(";\\s"));
 
     /**

@@ -22,6 +22,7 @@ import org.fumewarden.model.Need;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Settlement;
+import org.fumewarden.model.Threshold;
 import org.fumewarden.model.Unit;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Sentence;
@@ -119,6 +120,17 @@ final class Sentences {
     private Object asSaid(Object fact, String part, Object value) {
         if (fact instanceof Answer answer && part.equals("value")) {
             return vocabulary.answer(answer.question(), answer.value());
+        }
+        Optional<BigDecimal> pressure = fact instanceof Measure m && Figures.inKilopascals(m.value(), m.unit())
+                ? Optional.of(m.value())
+                : fact instanceof Threshold t && Figures.inKilopascals(t.value(), t.unit())
+                        ? Optional.of(t.value())
+                        : Optional.empty();
+        if (pressure.isPresent() && part.equals("value")) {
+            return Figures.kilopascals(pressure.get());
+        }
+        if (pressure.isPresent() && part.equals("unit")) {
+            return "kPa";
         }
         return fact instanceof Need && part.equals("value") && value instanceof BigDecimal number
                 ? new BigDecimal(Figures.factor(number))

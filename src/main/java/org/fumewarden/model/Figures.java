@@ -14,12 +14,40 @@ public final class Figures {
 
     private static final MathContext TWO = new MathContext(2, RoundingMode.CEILING);
 
+    private static final BigDecimal TEN_KILOPASCALS = new BigDecimal("10000");
+
     private Figures() {}
 
     /** As it was typed; what was calculated, with more than four figures, to two, rounded up so that print never understates. */
     public static String shown(BigDecimal number) {
         BigDecimal plain = number.stripTrailingZeros();
         return (plain.precision() <= TYPED ? plain : short2(plain)).toPlainString();
+    }
+
+    /** A calculated level to as many figures, up to four, as its printed ratio to the limit follows from; two where none do. */
+    public static String agreeing(BigDecimal level, BigDecimal limit, String ratio) {
+        BigDecimal plain = level.stripTrailingZeros();
+        BigDecimal against = new BigDecimal(limit(limit));
+        if (against.signum() > 0 && plain.precision() > TYPED) {
+            for (int figures = 2; figures <= TYPED; figures++) {
+                BigDecimal printed = plain.round(new MathContext(figures, RoundingMode.CEILING))
+                        .stripTrailingZeros();
+                if (factor(printed.divide(against, CERTAIN)).equals(ratio)) {
+                    return printed.toPlainString();
+                }
+            }
+        }
+        return shown(level);
+    }
+
+    /** True for a pressure that nobody tells in pascals, such as that of the air. */
+    public static boolean inKilopascals(BigDecimal value, String unit) {
+        return unit.equals("Pa") && value.compareTo(TEN_KILOPASCALS) >= 0;
+    }
+
+    /** Such a pressure in kilopascals, to four figures. */
+    public static BigDecimal kilopascals(BigDecimal pascals) {
+        return pascals.movePointLeft(3).round(new MathContext(TYPED, RoundingMode.HALF_UP));
     }
 
     /** A limit: what was calculated is rounded down, so that print never allows more. */

@@ -12,6 +12,7 @@ import org.fumewarden.advice.Check;
 import org.fumewarden.advice.OpenQuestion;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
+import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Confidence;
 
 /**
@@ -39,6 +40,9 @@ public final class BriefJson {
     private void write(Advice advice) throws IOException {
         json.writeStartObject();
         AdviceJson.head(FORMAT, advice, json);
+        if (advice.unit().isPresent()) {
+            unit(advice.unit().get());
+        }
         json.writeObjectFieldStart("required-factor");
         AdviceJson.figure(advice.requiredFactor(), json);
         rules("rules", advice.requiredFactor().reasons());
@@ -60,6 +64,15 @@ public final class BriefJson {
         json.writeStringField("revision", advice.revision());
         json.writeNumberField("steps", advice.trail().steps().size());
         json.writeStringField("decides", Advice.CLOSING);
+        json.writeEndObject();
+    }
+
+    private void unit(UnitInHand unit) throws IOException {
+        json.writeObjectFieldStart("unit");
+        json.writeStringField("id", unit.id());
+        json.writeStringField("class", unit.deviceClass());
+        json.writeStringField("condition", unit.condition());
+        rules("rules", unit.reasons());
         json.writeEndObject();
     }
 

@@ -34,11 +34,7 @@ public final class TaskReader {
     /** The time over which a shift average is taken, in minutes. */
     private static final BigDecimal FULL_SHIFT = BigDecimal.valueOf(8 * 60);
 
-    private static final BigDecimal ABSOLUTE_ZERO = new BigDecimal("-273.15");
-
     /** In metres; the highest mountain has less. */
-    private static final BigDecimal HIGHEST_PLACE = new BigDecimal("9000");
-
     private static final int LONGEST_TITLE = 300;
 
     private static final BigDecimal DAY = new BigDecimal("1440");
@@ -103,6 +99,7 @@ public final class TaskReader {
                 .map(Answer.class::cast)
                 .filter(a -> a.question().equals(GasTestTime.QUESTION))
                 .forEach(a -> GasTestTime.check(places.get(a.path()), day));
+        Impossible.opened(places.get("kit.filter-opened"), day);
         ExposureReader exposures = new ExposureReader(
                 vocabulary,
                 vocabulary
@@ -207,14 +204,9 @@ public final class TaskReader {
     }
 
     private Optional<Input> measure(Question question, Located place, BigDecimal amount) {
-        if (question.kind().equals("percent") && amount.compareTo(BigDecimal.valueOf(100)) > 0) {
-            return impossible(Fault.PERCENT, place, "is above 100 %");
-        }
-        if (question.kind().equals("temperature") && amount.compareTo(ABSOLUTE_ZERO) < 0) {
-            return impossible(Fault.IMPOSSIBLE, place, "is colder than anything can be");
-        }
-        if (question.id().equals("altitude") && amount.compareTo(HIGHEST_PLACE) > 0) {
-            return impossible(Fault.IMPOSSIBLE, place, "is higher than any place on earth");
+        Optional<Impossible.Found> found = Impossible.amount(question, amount);
+        if (found.isPresent()) {
+            return impossible(found.get().fault(), place, found.get().message());
         }
         if (question.kind().equals("duration") && question.group().equals("task")) {
             boolean week = question.id().equals("week");

@@ -182,7 +182,9 @@ record AirPart(Advice advice, Spoken spoken) {
         Set<String> judged = agents(l -> l.account().kind() == Settlement.JUDGED && !byFigures(l.account()));
         List.of(small, judged, agents(l -> l.account().open())).forEach(bounded::removeAll);
         Map<String, Set<String>> remarks = new LinkedHashMap<>();
-        remarks.put("air.apart", apart());
+        // One alone is no list of what might be added up.
+        Set<String> apart = apart();
+        remarks.put("air.apart", apart.size() > 1 ? apart : Set.of());
         Set<String> notHeld = without(NoneListed.NOT_HELD, compared);
         notHeld.removeAll(searched);
         remarks.put("air.not-held", notHeld);
@@ -245,7 +247,7 @@ record AirPart(Advice advice, Spoken spoken) {
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.open() || account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
-                unsaid ? "" : account.level().map(Spoken::level).orElse("") + " " + account.unit(),
+                unsaid ? "" : Spoken.level(account) + " " + account.unit(),
                 account.against().map(Figures::limit).orElse("") + (unsaid ? " " + account.unit() : ""),
                 account.factor().map(Spoken::figure).orElse(""),
                 spoken.say("air.kind." + known),

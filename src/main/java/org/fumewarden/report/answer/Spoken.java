@@ -10,6 +10,7 @@ import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Account;
 import org.fumewarden.model.Duty;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.Keep;
@@ -111,6 +112,15 @@ record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
         return Figures.shown(number);
     }
 
+    /** A level as its ratio follows from it. */
+    static String level(Account account) {
+        return account.level()
+                .map(l -> account.against()
+                        .flatMap(a -> account.factor().map(f -> Figures.agreeing(l, a, figure(f))))
+                        .orElse(level(l)))
+                .orElse("");
+    }
+
     /** A measured answer with its unit. */
     static String amount(Measure measure) {
         if (measure.unit().equals("min")) {
@@ -119,7 +129,11 @@ record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
             String whole = hours[0].stripTrailingZeros().toPlainString() + " h";
             return hours[0].signum() == 0 ? minutes : hours[1].signum() == 0 ? whole : whole + " " + minutes;
         }
-        return measure.value().stripTrailingZeros().toPlainString() + " " + measure.unit();
+        if (Figures.inKilopascals(measure.value(), measure.unit())) {
+            return Figures.kilopascals(measure.value()).stripTrailingZeros().toPlainString() + " kPa";
+        }
+        String unit = measure.unit().equals("years") ? "" : " " + measure.unit();
+        return (measure.value().stripTrailingZeros().toPlainString() + unit).strip();
     }
 
     static String sentenceCase(String text) {

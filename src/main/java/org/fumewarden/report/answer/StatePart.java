@@ -32,45 +32,6 @@ import org.fumewarden.task.RegisterNote;
 record StatePart(Advice advice, Spoken spoken) {
     private static final String HEIGHT = "altitude";
 
-    /** Questions whose answers name the job, in the order in which they are told. */
-    private static final List<String> TOLD = List.of(
-            "process",
-            "base-metal",
-            "coating",
-            "coating-stripped",
-            "filler",
-            "beryllium-share",
-            "beryllium-objective-data",
-            "place",
-            "extraction",
-            "ventilation",
-            "time-on-task",
-            "shift",
-            "oxygen",
-            HEIGHT,
-            "vessel",
-            "vessel-held",
-            "vessel-cleaned",
-            "vessel-water-filled",
-            "gas-test",
-            "gas-test-instrument",
-            "gas-test-time",
-            "escape-time");
-
-    private static final List<String> OF_WEARER =
-            List.of("facial-hair", "spectacles", "fit-tested", "medically-cleared", "trained");
-    private static final List<String> OF_UNIT = List.of(
-            "unit",
-            "class-in-hand",
-            "measured-flow",
-            "minimum-design-flow",
-            "spark-arrestor",
-            "filter-mark",
-            "filter-expiry",
-            "unit-withdrawn",
-            "air-source",
-            "compressor-oil-lubricated");
-
     Part write() {
         List<Line> lines = new ArrayList<>();
         String key = advice.status().key();
@@ -79,11 +40,11 @@ record StatePart(Advice advice, Spoken spoken) {
                 spoken.say(text(), advice.questions().size())));
         why().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         even(lines);
-        told("told.of-job", TOLD, lines);
-        told("told.of-wearer", OF_WEARER, lines);
-        told("told.of-kit", OF_UNIT, lines);
+        told("told.of-job", ToldOrder.JOB, lines);
+        told("told.of-wearer", ToldOrder.WEARER, lines);
+        told("told.of-kit", ToldOrder.kit(spoken.vocabulary()), lines);
         told("told.not-told", notTold(), "; ", lines);
-        told("told.limits", statedLimits(), "; ", lines);
+        told("told.limits", Stream.concat(limits(), none()).toList(), "; ", lines);
         judged(lines);
         advice.register().stream()
                 .map(RegisterNote::says)
@@ -102,8 +63,9 @@ record StatePart(Advice advice, Spoken spoken) {
         return onPage(measure.question()) && tells(measure);
     }
 
-    private static boolean onPage(String question) {
-        return Stream.of(TOLD, OF_WEARER, OF_UNIT).anyMatch(l -> l.contains(question));
+    private boolean onPage(String question) {
+        return Stream.of(ToldOrder.JOB, ToldOrder.WEARER, ToldOrder.kit(spoken.vocabulary()))
+                .anyMatch(l -> l.contains(question));
     }
 
     /** True when the work may be done, but not with the unit that lies ready. */
@@ -221,11 +183,16 @@ record StatePart(Advice advice, Spoken spoken) {
         if (input instanceof Answer answer && answer.question().equals(question) && tells(answer)) {
             told.add(spoken.words()
                     .sayOr(
-                            "told." + question + "." + answer.value(),
+                            "told." + question + "." + (byVessel(answer) ? "by-vessel" : answer.value()),
                             spoken.say("told." + question, answer(question, answer.value()))));
         } else if (input instanceof Measure measure && measure.question().equals(question) && tells(measure)) {
             told.add(spoken.say("told." + question, Spoken.amount(measure)));
         }
+    }
+
+    /** True for a place that was not told, or told otherwise: the inside of a container is a confined space. */
+    private static boolean byVessel(Answer answer) {
+        return answer.question().equals("place") && answer.path().equals("task.vessel");
     }
 
     /** False for a height that changes nothing on the page. */
@@ -247,12 +214,14 @@ record StatePart(Advice advice, Spoken spoken) {
     }
 
     private String answer(String question, String value) {
-        return question.equals("filter-expiry") ? spoken.day(LocalDate.parse(value)) : spoken.answer(question, value);
+        return List.of("filter-expiry", "filter-opened").contains(question)
+                ? spoken.day(LocalDate.parse(value))
+                : spoken.answer(question, value);
     }
 
     /** What the reader would look for among the answers and does not find. */
     private List<String> notTold() {
-        return Stream.of(TOLD, OF_WEARER, OF_UNIT)
+        return Stream.of(ToldOrder.JOB, ToldOrder.WEARER, ToldOrder.KIT)
                 .flatMap(List::stream)
                 .filter(q -> advice.inputs().stream()
                         .anyMatch(i -> i instanceof Unknown u && u.question().equals(q)))
@@ -260,10 +229,6 @@ record StatePart(Advice advice, Spoken spoken) {
                 .filter(spoken.words().all()::containsKey)
                 .map(k -> spoken.say(k))
                 .toList();
-    }
-
-    private List<String> statedLimits() {
-        return Stream.concat(limits(), none()).toList();
     }
 
     /** A look-up that found no limit, and where this code has one, that it decides. */
