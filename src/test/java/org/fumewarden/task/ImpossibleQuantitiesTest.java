@@ -22,6 +22,9 @@ final class ImpossibleQuantitiesTest {
                 "task.week=169 h | is longer than a week",
                 "atmosphere.oxygen=101 % | is above 100 %",
                 "atmosphere.altitude=120 km | is higher than any place on earth",
+                "kit.measured-flow=601 L/min | is more air than any respirator gives",
+                "kit.minimum-design-flow=40 m3/h | is more air than any respirator gives",
+                "kit.filter-opened=2099-01-01 | is after the day of the work",
                 "exposures.1.twa=5 ppm | is in parts of gas, and this agent is dust or fume",
                 "exposures.0.samples=[4 ppm, 5 ppm] | is in parts of gas",
                 "exposures.3.stel=1000001 ppm | is more than the air itself",
@@ -40,6 +43,7 @@ final class ImpossibleQuantitiesTest {
             delimiter = '|',
             value = {
                 "atmosphere.temperature=-40 C",
+                "kit.measured-flow=600 L/min",
                 "task.shift=24 h",
                 "task.week=168 h",
                 "atmosphere.altitude=4500 m",
