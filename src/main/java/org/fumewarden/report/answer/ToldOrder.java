@@ -1,6 +1,7 @@
 package org.fumewarden.report.answer;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
@@ -46,12 +47,31 @@ final class ToldOrder {
             "air-source",
             "compressor-oil-lubricated");
 
+    /** Figures for reckoning how long the unit lasts, and what is worked out from them: they stand in the annex. */
+    private static final Set<String> RECKONED = Set.of(
+            "filter-expired",
+            "filter-opened-long",
+            "filter-carbon",
+            "carbon-density",
+            "carbon-area",
+            "filter-clean-pressure",
+            "largest-pressure",
+            "filter-area",
+            "pre-filter-share",
+            "pre-filter-holds",
+            "filter-pressure-end",
+            "filter-point-end",
+            "battery-energy",
+            "battery-too-short",
+            "charge-time",
+            "charge-in-breaks");
+
     private ToldOrder() {}
 
-    /** Whatever is asked of the kit, what is looked for first in front. */
+    /** What is asked of the kit as it lies there, what is looked for first in front. */
     static List<String> kit(Vocabulary vocabulary) {
         Stream<String> more = vocabulary.questions().stream()
-                .filter(q -> q.path().startsWith("kit.") && !JOB.contains(q.id()))
+                .filter(q -> q.path().startsWith("kit.") && !JOB.contains(q.id()) && !RECKONED.contains(q.id()))
                 .map(Question::id);
         return Stream.concat(KIT.stream(), more).distinct().toList();
     }
