@@ -219,14 +219,16 @@ final class BatchTest {
     @Test
     void aLineAboutAUnitThatMustNotBeUsedSaysSo() throws IOException {
         String sound = BatchTasks.task(1);
-        String barred = MAPPER.writeValueAsString(((com.fasterxml.jackson.databind.node.ObjectNode) MAPPER.readTree(sound))
-                .set("kit", MAPPER.readTree("{\"unit-withdrawn\": true}")));
+        String barred =
+                MAPPER.writeValueAsString(((com.fasterxml.jackson.databind.node.ObjectNode) MAPPER.readTree(sound))
+                        .set("kit", MAPPER.readTree("{\"unit-withdrawn\": true}")));
         Files.writeString(input, sound + "\n" + barred, StandardCharsets.UTF_8);
         for (String form : List.of("--brief", "--on=2026-11-30")) {
             CommandRun run = CommandRun.of("batch", input.toString(), form);
             List<String> lines = run.out().lines().toList();
             assertFalse(MAPPER.readTree(lines.get(0)).has("do-not-use-this-unit"), lines.get(0));
-            assertTrue(MAPPER.readTree(lines.get(1)).path("do-not-use-this-unit").asBoolean(), lines.get(1));
+            assertTrue(
+                    MAPPER.readTree(lines.get(1)).path("do-not-use-this-unit").asBoolean(), lines.get(1));
             assertEquals(
                     "not-for-use",
                     MAPPER.readTree(lines.get(1)).at("/advice/unit/condition").asText());
