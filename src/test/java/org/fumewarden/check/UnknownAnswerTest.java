@@ -35,7 +35,8 @@ final class UnknownAnswerTest {
     private static final Set<String> NEWS = Set.of("consumable");
 
     /** The date on the filter is read at each check before use, which the sheet orders of every powered unit. */
-    private static final Set<String> CHECKED_EACH_TIME = Set.of("filter-expired");
+    private static final Set<String> CHECKED_EACH_TIME =
+            Set.of("filter-expired", "filter-opened-long", "battery-too-short");
 
     private static final String ARC = "process: mag-solid-wire, base-metal: mild-steel, filler: plain, coating: none";
     private static final String FUME =

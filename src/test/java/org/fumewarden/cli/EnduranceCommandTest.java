@@ -49,7 +49,7 @@ final class EnduranceCommandTest {
     void aShiftThatDoesNotLastNamesTheSmallestChangeFirst() {
         CommandRun run = CommandRun.of("endurance", TOO_LONG);
         assertEquals(3, run.exit(), run.err());
-        assertTrue(line(run, 2).startsWith("DOES NOT LAST THE SHIFT: 2 h of wear too short."), run.out());
+        has(run, "DOES NOT LAST THE SHIFT: 2 h of wear too short.");
         has(run, "Smallest change: carry 1 more charged pack.");
         ends(run);
         assertEquals(
