@@ -29,7 +29,7 @@ import org.fumewarden.trail.Step;
 
 /** What holds of any advice under one code: it is never under-protective, and worse news never makes it milder. */
 record Promises(Advisor advisor, RandomTasks tasks) {
-    private static final Set<String> ASK_FOR_USUALLY_LOW = Set.of("SHARED-SUM-050", "SHARED-SUM-060");
+    private static final Set<String> ASK_FOR_USUALLY_LOW = Set.of("SHARED-SUM-050", "SHARED-SUM-060", "DE-SUM-036");
 
     /** Questions that are not asked of everybody, and what stands on the sheet where nobody answered. */
     private static final Map<String, Set<String>> ORDERS = Map.of(

@@ -41,7 +41,7 @@ final class TrailByReferenceTest {
     /** Tours that miss the aim; the largest has twelve readings of nine agents. */
     private static final int ABOVE_AIM = 9;
 
-    private static final int LARGEST = 70_000;
+    private static final int LARGEST = 72_000;
     private static final int LARGEST_INCOMPLETE = 200_000;
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Map<String, Advisor> ADVISORS = new TreeMap<>();
