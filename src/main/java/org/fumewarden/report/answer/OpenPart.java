@@ -38,6 +38,7 @@ record OpenPart(Advice advice, Spoken spoken) {
         List<Line> lines = new ArrayList<>();
         Map<String, List<String>> levels = new LinkedHashMap<>();
         Map<String, List<String>> proofs = new LinkedHashMap<>();
+        Map<String, List<String>> measured = new LinkedHashMap<>();
         Map<String, Set<String>> limits = new TreeMap<>();
         List<OpenQuestion> others = new ArrayList<>();
         for (OpenQuestion question : asked()) {
@@ -46,7 +47,7 @@ record OpenPart(Advice advice, Spoken spoken) {
                 limits.computeIfAbsent(searched(parts[1]) ? "open.set" : "open.look-up", k -> new LinkedHashSet<>())
                         .add(spoken.agent(parts[1]) + times(parts[1]));
             } else if (parts.length == 3 && parts[0].equals("exposures")) {
-                (byProofOnly(parts[1]) ? proofs : levels)
+                (byProofOnly(parts[1]) ? proofs : byMeasuringOnly(parts[1]) ? measured : levels)
                         .computeIfAbsent(parts[1], a -> new ArrayList<>())
                         .add(spoken.say("open." + parts[2]));
             } else {
@@ -65,6 +66,7 @@ record OpenPart(Advice advice, Spoken spoken) {
         }
         missing("open.measure", levels, lines);
         missing("open.prove", proofs, lines);
+        missing("open.measure-only", measured, lines);
         limits.forEach((key, agents) ->
                 lines.add(new Line.Says(Sign.OPEN, spoken.say(key) + ":", String.join("; ", agents) + ".")));
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Part("open", spoken.say("page.open"), lines));
@@ -154,6 +156,11 @@ record OpenPart(Advice advice, Spoken spoken) {
     /** True for an agent of which the code takes no judgement. */
     private boolean byProofOnly(String agent) {
         return advice.trail().all(Caution.class).contains(new Caution("objective-data-only-" + agent));
+    }
+
+    /** True for an agent whose calculation was set aside. */
+    private boolean byMeasuringOnly(String agent) {
+        return advice.trail().all(Caution.class).contains(new Caution("calculation-set-aside-" + agent));
     }
 
     private String shortly(OpenQuestion question) {

@@ -139,7 +139,8 @@ record StatePart(Advice advice, Spoken spoken) {
                         + spoken.day(LocalDate.parse(judged.day())) + ")";
                 if (counted.contains(judged.agent())) {
                     by.add(said);
-                } else if (aside.contains("judgement-set-aside-" + judged.agent())) {
+                } else if (aside.contains("judgement-set-aside-" + judged.agent())
+                        || aside.contains("calculation-set-aside-" + judged.agent())) {
                     not.add(said);
                 }
             }
