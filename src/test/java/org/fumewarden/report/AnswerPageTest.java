@@ -107,6 +107,14 @@ final class AnswerPageTest {
         assertEquals(withoutHashes(Files.readString(kept)), withoutHashes(page), tour.toString());
     }
 
+    /** Ten minutes do not stand for a shift of eight hours: the page says so beside the level. */
+    @Test
+    void shortSamplesAreToldBesideTheLevel() {
+        Path story = Path.of("scenarios/shared/SHARED-CAUTION-400-short-samples.yaml");
+        String page = TextForm.write(sheet(story, "en", false)).replaceAll("\\s+", " ");
+        assertTrue(page.contains("Sample again: manganese, respirable."), page);
+    }
+
     private static String withoutHashes(String page) {
         return page.replace("\r\n", "\n").replaceAll("Rules and tables \\w+, advice \\w+", "Rules and tables, advice");
     }

@@ -193,6 +193,7 @@ record AirPart(Advice advice, Spoken spoken) {
                 without(NoneListed.OF_MEMBERS, agents(l -> l.account().kind() == Settlement.COMPARED)));
         remarks.put("air.no-limit", without);
         remarks.put("air.judged", judged);
+        remarks.put("air.sample-time", agents(l -> sampleTime(l.account().agent())));
         remarks.put("air.small", small);
         remarks.put("air.bounded", bounded);
         remarks.put("air.minor", minor);
@@ -290,5 +291,10 @@ record AirPart(Advice advice, Spoken spoken) {
         return ratio.basis().equals("measured") && !ratio.statistic().equals(Exposure.AS_GIVEN)
                 ? ratio.statistic().equals(Exposure.NOT_DETECTED) ? "not-detected" : "samples"
                 : "";
+    }
+
+    /** True when a sample of the agent ran too short or too long for the time of the limit. */
+    private boolean sampleTime(String agent) {
+        return advice.trail().all(Caution.class).contains(new Caution(agent + "-warn-sample-time"));
     }
 }
