@@ -146,7 +146,8 @@ final class ChangedWordsTest extends CopiedRules {
             value = {
                 "gb/need.drl | Welding fume has no known safe level | Fume is harmless | Rule GB-NEED-010: as this folder has it. Changed, the program has another rule.",
                 "gb/need.drl | rule \"GB-NEED-010 | rule \"GB-NEED-990 | Rule GB-NEED-010: as this folder has it. Changed, the program has this rule.",
-                "shared/aliases_en.yaml | britain: [gb] | britain: [us] | Everyday words for answers: as this folder has them. Changed, the program has other words.",
+                "shared/aliases_en.yaml | britain: [gb] | britain: [us] | Word \"britain\" (code), here us: as this folder has them. Changed, the program has gb.",
+                "shared/says_de.yaml | 8-h-Mittel | Jahresmittel | Word \"8 h average\" (de), here \"Jahresmittel\": as this folder has them. Changed, the program has \"8-h-Mittel\".",
                 "gb/says_de.yaml | Für Schweißrauch ist kein sicherer Wert bekannt | Rauch schadet nicht | Regel GB-NEED-010: wie dieser Ordner sie hat. Geändert, das Programm hat eine andere Regel."
             })
     void aChangedRuleIsInTheIssue(String file, String was, String is, String words) {
