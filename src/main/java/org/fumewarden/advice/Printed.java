@@ -2,24 +2,28 @@ package org.fumewarden.advice;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
-import org.fumewarden.codes.Aliases;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
 import org.fumewarden.codes.Document;
+import org.fumewarden.codes.EditedWords;
 import org.fumewarden.model.Act;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.DangerLevel;
+import org.fumewarden.model.Limit;
 import org.fumewarden.model.Row;
 import org.fumewarden.trail.Step;
 
-/** What stands on a sheet though no rule reads it: acts, clauses of rules, names and titles of documents. */
+/** What stands on a sheet though no rule reads it: acts, clauses of rules, names, titles of documents and levels of what is in the air. */
 record Printed(Advice advice, CodeBook book, List<Row> rows) {
     /** As many rules as are named. */
     private static final int NAMED = 5;
@@ -29,10 +33,11 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         return rows.stream().filter(row -> !row.ref().changed().isEmpty()).filter(this::stands);
     }
 
-    /** True for an act, a clause or a name that somebody deleted, and that would stand on this sheet. */
+    /** True for an act, a clause, a level or a name that somebody deleted, and that would stand on this sheet. */
     static boolean with(Row deleted, Advice advice, CodeBook book, List<Row> rows) {
         return (deleted instanceof Act
                         || deleted instanceof ClauseFor
+                        || agent(deleted).isPresent()
                         || CodeBook.named(deleted).isPresent())
                 && new Printed(
                                 advice,
@@ -48,6 +53,10 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         if (row instanceof ClauseFor clause) {
             return steps().anyMatch(step -> step.rule().equals(clause.rule()));
         }
+        Optional<String> agent = agent(row);
+        if (agent.isPresent()) {
+            return advice.accounts().stream().anyMatch(a -> a.account().agent().equals(agent.get()));
+        }
         return CodeBook.named(row)
                 .filter(named -> steps().anyMatch(step -> StringUtils.containsIgnoreCase(step.says(), named.getValue())
                                 || StringUtils.contains(step.says(), named.getKey()))
@@ -57,6 +66,15 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
                 .isPresent();
     }
 
+    /** Of what a level is a level; empty for another row. */
+    private static Optional<String> agent(Row row) {
+        return row instanceof Limit limit
+                ? Optional.of(limit.agent())
+                : row instanceof Benchmark benchmark
+                        ? Optional.of(benchmark.agent())
+                        : row instanceof DangerLevel danger ? Optional.of(danger.agent()) : Optional.empty();
+    }
+
     private Stream<Step> steps() {
         return advice.trail().steps().stream();
     }
@@ -64,14 +82,7 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
     /** The code, where the program says something else of it, and the words that a task is read with. */
     Stream<ToCompare> code() {
         CodeCard card = book.card();
-        Stream<ToCompare> words = Stream.of(book.vocabulary().aliases())
-                .filter(Aliases::isEdited)
-                .map(aliases -> new ToCompare(
-                        "aliases",
-                        "Everyday words for answers: as this folder has them",
-                        card.name(),
-                        card.edition(),
-                        ToCompare.PROGRAM + "other words."));
+        Stream<ToCompare> words = words(book.vocabulary().aliases().edited(), "aliases", "Everyday words for answers");
         Stream<ToCompare> code = card.program().stream()
                 .map(has -> new ToCompare(
                         card.id() + "-code#" + card.id(),
@@ -82,21 +93,41 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         return Stream.concat(code, words);
     }
 
+    /** Words that somebody changed, each in a line while they are few. */
+    private Stream<ToCompare> words(Map<String, String> edited, String row, String all) {
+        return edited.size() > NAMED
+                ? Stream.of(words(row, all, "other words"))
+                : edited.entrySet().stream().map(e -> words(row + "#" + e.getKey(), e.getKey(), e.getValue()));
+    }
+
+    private ToCompare words(String row, String value, String has) {
+        return new ToCompare(
+                row,
+                value + ": as this folder has them",
+                book.card().name(),
+                book.card().edition(),
+                ToCompare.PROGRAM + has + ".");
+    }
+
     /**
-     * The rules that somebody changed, each in a line while they are few.
+     * The rules, and the words of their sentences, that somebody changed, each in a line while they are few.
      *
      * @param edited by id, what the program has
      */
     Stream<ToCompare> rules(SortedMap<String, String> edited) {
-        Map<String, List<String>> alike =
-                edited.keySet().stream().collect(Collectors.groupingBy(edited::get, TreeMap::new, Collectors.toList()));
-        return alike.entrySet().stream()
+        Map<String, String> words = new TreeMap<>(edited);
+        words.keySet().removeIf(key -> !key.startsWith(EditedWords.WORD));
+        Map<String, List<String>> alike = edited.keySet().stream()
+                .filter(key -> !words.containsKey(key))
+                .collect(Collectors.groupingBy(edited::get, TreeMap::new, Collectors.toList()));
+        Stream<ToCompare> rules = alike.entrySet().stream()
                 .map(same -> new ToCompare(
                         "rules#" + same.getValue().get(0),
                         named(same.getValue()) + ": as this folder has it",
                         book.card().name(),
                         book.card().edition(),
                         ToCompare.PROGRAM + same.getKey() + "."));
+        return Stream.concat(rules, words(words, "words", "Words of translated sentences"));
     }
 
     private static String named(List<String> rules) {

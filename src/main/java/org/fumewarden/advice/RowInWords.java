@@ -79,7 +79,8 @@ record RowInWords(Vocabulary vocabulary) {
         return row instanceof Duty duty
                 ? duty.what() + ": "
                         + duty.period()
-                                .map(p -> "at least every " + p)
+                                .map(p -> "at least every "
+                                        + Figures.spans(p.toString()).replaceFirst("^1 ", ""))
                                 .orElse(duty.frequency().key())
                 : Arrays.stream(row.ref().key().split("/"))
                                 .map(vocabulary::name)

@@ -69,6 +69,6 @@ public record ToCompare(String row, String value, String document, String place,
 
     /** True when the value was compared, and documents differ about it. */
     boolean disputed() {
-        return value.contains(BESIDE);
+        return value.contains(BESIDE) && !changed();
     }
 }

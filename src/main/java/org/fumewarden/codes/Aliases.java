@@ -1,11 +1,13 @@
 package org.fumewarden.codes;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
@@ -19,7 +21,7 @@ public final class Aliases {
 
     private final RuleFolder rules;
     private Map<String, Map<String, List<String>>> words;
-    private Optional<Boolean> edited = Optional.empty();
+    private Optional<SortedMap<String, String>> edited = Optional.empty();
 
     private Aliases(RuleFolder rules) {
         this.rules = rules;
@@ -48,23 +50,25 @@ public final class Aliases {
         return words;
     }
 
-    /** True when somebody changed the words: what a task says may be read as something else. */
-    public synchronized boolean isEdited() {
+    /** The words that somebody changed, by {@link EditedWords}: what a task says may be read as something else. */
+    public synchronized SortedMap<String, String> edited() {
         if (edited.isEmpty()) {
-            edited = Optional.of(!rules.isShipped() && !in(rules.program()).equals(in(rules.like(rules.program()))));
+            edited = Optional.of(
+                    rules.isShipped()
+                            ? Collections.emptySortedMap()
+                            : EditedWords.between(
+                                    in(rules.like(rules.program())).plain(),
+                                    in(rules.program()).plain()));
         }
         return edited.get();
     }
 
-    /** Tables with the same words are the same, wherever they were read from. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Aliases that && words().equals(that.words());
-    }
-
-    @Override
-    public int hashCode() {
-        return words().hashCode();
+    /** Each word with its heading, and what it may mean. */
+    private Map<String, String> plain() {
+        Map<String, String> all = new TreeMap<>();
+        words().forEach((heading, under) ->
+                under.forEach((word, ids) -> all.put(EditedWords.word(word, heading), String.join(" or ", ids))));
+        return all;
     }
 
     private Map<String, Map<String, List<String>>> read() {

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.ClauseFor;
+import org.fumewarden.model.Figures;
 import org.fumewarden.model.Keyed;
 import org.fumewarden.model.Row;
 
@@ -28,6 +29,9 @@ public final class EditedRows {
     private static final String NEW = "no such row";
     /** Cells that hold a text, which speaks for itself. */
     private static final Set<String> WORDS = Set.of("says", "name", "title", "do", "clause", "reason");
+
+    /** Cells that hold spans of time, which people read in words. */
+    private static final Set<String> SPANS = Set.of("period", "keep");
 
     /**
      * How one line of a table differs.
@@ -135,7 +139,9 @@ public final class EditedRows {
                 || change.now().isEmpty()
                 || !WrittenCell.same(change.now().get(), typed.get().value())) {
             String has = change.program()
-                    .map(value -> WORDS.contains(cell) ? '"' + value + '"' : cell + " " + value)
+                    .map(value -> WORDS.contains(cell)
+                            ? '"' + value + '"'
+                            : cell + " " + (SPANS.contains(cell) ? Figures.spans(value) : value))
                     .orElse(change.added() ? NEW : "no " + cell);
             has += place.row().equals(WrittenCell.HEAD) ? WHOLE : "";
             at.program.add(new Difference(cell, has, change.cell().isValue()));

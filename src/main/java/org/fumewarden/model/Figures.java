@@ -3,9 +3,12 @@ package org.fumewarden.model;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Numbers as people read them: one figure for one quantity, wherever it stands. */
 public final class Figures {
+    private static final Pattern SPAN = Pattern.compile("\\bP(\\d+)([DWMY])\\b");
     private static final int TYPED = 4;
     /** What is beyond it is error of the arithmetic. */
     private static final MathContext CERTAIN = new MathContext(9, RoundingMode.HALF_UP);
@@ -61,6 +64,15 @@ public final class Figures {
     /** As {@link #shown(BigDecimal)}, of a number that was calculated. */
     public static String shown(double number) {
         return shown(BigDecimal.valueOf(number).round(CERTAIN));
+    }
+
+    /** A text with its spans of time in words: {@code P5Y} is 5 years. */
+    public static String spans(String text) {
+        return SPAN.matcher(text).replaceAll(span -> {
+            String unit =
+                    Map.of("D", "day", "W", "week", "M", "month", "Y", "year").get(span.group(2));
+            return span.group(1) + " " + unit + (span.group(1).equals("1") ? "" : "s");
+        });
     }
 
     /** A factor to two figures, rounded up so that print never asks for less; whole numbers stay whole. */

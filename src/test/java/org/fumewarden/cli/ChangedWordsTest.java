@@ -146,7 +146,8 @@ final class ChangedWordsTest extends CopiedRules {
             value = {
                 "gb/need.drl | Welding fume has no known safe level | Fume is harmless | Rule GB-NEED-010: as this folder has it. Changed, the program has another rule.",
                 "gb/need.drl | rule \"GB-NEED-010 | rule \"GB-NEED-990 | Rule GB-NEED-010: as this folder has it. Changed, the program has this rule.",
-                "shared/aliases_en.yaml | britain: [gb] | britain: [us] | Everyday words for answers: as this folder has them. Changed, the program has other words.",
+                "shared/aliases_en.yaml | britain: [gb] | britain: [us] | Word \"britain\" (code), here us: as this folder has them. Changed, the program has gb.",
+                "shared/says_de.yaml | 8-h-Mittel | Jahresmittel | Wort \"8 h average\" (de), hier „Jahresmittel“: wie dieser Ordner sie hat. Geändert, das Programm hat „8-h-Mittel“.",
                 "gb/says_de.yaml | Für Schweißrauch ist kein sicherer Wert bekannt | Rauch schadet nicht | Regel GB-NEED-010: wie dieser Ordner sie hat. Geändert, das Programm hat eine andere Regel."
             })
     void aChangedRuleIsInTheIssue(String file, String was, String is, String words) {
@@ -154,6 +155,22 @@ final class ChangedWordsTest extends CopiedRules {
         String tour = "scenarios/tours/stainless-brackets.yaml";
         String sheet = flat(file.contains("_de") ? advise(tour, "--language", "de") : advise(tour));
         assertTrue(sheet.contains(words), sheet);
+    }
+
+    /** A changed value on which documents differ is no known one: no line beside it says that every value was compared. */
+    @Test
+    void besideAChangedValueNotEveryOneWasCompared() {
+        assertTrue(CommandRun.of("advise", HULL).out().contains("Every value that can change this answer"));
+        EditedRules.edit(
+                rules,
+                "gb/tables/limits.yaml",
+                "agent: ozone, unit: ppm, stel: 0.2",
+                "agent: ozone, unit: ppm, beside: \"another list\", stel: [0.3, 0.4]");
+        String issue = issue(flat(advise(HULL)));
+        assertTrue(issue.contains("ozone: limit of 0.3 ppm, 15 min average; another document gives 0.4"), issue);
+        assertFalse(issue.contains("Every value"), issue);
+        assertTrue(issue.contains("1 value behind this answer has not been checked"), issue);
+        assertFalse(issue.contains("the stricter one is used"), issue);
     }
 
     @Test

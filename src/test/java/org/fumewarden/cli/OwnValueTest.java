@@ -80,10 +80,14 @@ final class OwnValueTest extends CopiedRules {
         assertTrue(
                 notes.contains("value of this organisation, compared with nothing, the program has twa 0.5 (gb-"),
                 notes);
-        assertTrue(notes.contains("the program has period P1M (gb-rpe-exam-monthly)"), notes);
+        assertTrue(notes.contains("the program has period 1 month (gb-rpe-exam-monthly)"), notes);
         String issue = notes.substring(notes.indexOf("ISSUE "), notes.indexOf("Before you sign"));
-        assertTrue(issue.contains("Changed and not compared: the program has period P1M."), issue);
+        assertTrue(issue.contains("Changed and not compared: the program has period 1 month."), issue);
+        assertTrue(issue.contains(": at least every 3 months. Changed"), issue);
+        assertFalse(issue.matches(".*\\bP\\d+[DWMY]\\b.*"), issue);
         String german = run("advise", TASK, "--detail", "--language", "de").replaceAll("\\s+", " ");
+        assertTrue(german.contains("mindestens alle 3 Monate. Geändert"), german);
+        assertTrue(german.contains("das Programm hat die Frist 1 Monat"), german);
         assertTrue(german.contains("mit nichts verglichen, das Programm hat twa 0"), german);
         assertFalse(CommandRun.of("advise", TASK, "--detail").out().contains("value of this organisation"));
     }
@@ -158,6 +162,21 @@ final class OwnValueTest extends CopiedRules {
         String page = run("advise", TASK, "--detail").replaceAll("\\s+", " ");
         assertTrue(page.contains("carbon monoxide: limit of 10 ppm, 8 h average. Changed and not compared"), page);
         assertFalse(page.contains("carbon monoxide: limit of 100 ppm"), page);
+    }
+
+    /** TRGS 900 has 0.02 mg/m3 for respirable manganese; where a looser one is written, the 0.05 of Directive 2017/164/EU takes over. */
+    @Test
+    void aLooserLimitIsNamedWhereABorrowedOneTakesOver() {
+        List.of("de", "eu").forEach(part -> EditedRules.folder(Path.of("rules", part), rules.resolve(part)));
+        EditedRules.edit(
+                rules,
+                "de/tables/limits.yaml",
+                "manganese-respirable, unit: mg/m3, twa: 0.02",
+                "manganese-respirable, unit: mg/m3, twa: 0.2");
+        String page = run("advise", TASK, "--code", "de").replaceAll("\\s+", " ");
+        assertTrue(
+                page.matches(".*manganese[^.:]*: limit of 0\\.02 mg/m3[^.]*\\. Changed, the program has this row\\..*"),
+                page);
     }
 
     /** Two rows in force on one day: no sheet is written, and both lines are named. */
