@@ -141,7 +141,7 @@ public final class Assessor {
                 demand.speech() ? "while-talking" : "if-nobody-talks",
                 BigDecimal.valueOf(demand.peak()),
                 whole(at.apply(figures.value("thin-air"))),
-                whole(at.apply(air.highestAltitude())),
+                whole(at.apply(figures.least("highest-altitude", "highest-ground"))),
                 "task.work-rate");
     }
 

@@ -100,6 +100,15 @@ public final class ExposureTables {
                 .orElseThrow(() -> absent(threshold));
     }
 
+    /** The smallest of these thresholds; one that the code does not have is left out. */
+    double least(String... thresholds) {
+        return all(Threshold.class)
+                .filter(t -> List.of(thresholds).contains(t.id()))
+                .mapToDouble(t -> t.value().doubleValue())
+                .min()
+                .orElseThrow(() -> absent(thresholds[0]));
+    }
+
     /** What a quantity of an estimate may be. */
     Optional<QuantityRange> range(String quantity, String of, String with) {
         if (ranges == null) {
