@@ -177,6 +177,8 @@ final class OwnValueTest extends CopiedRules {
         assertTrue(
                 page.matches(".*manganese[^.:]*: limit of 0\\.02 mg/m3[^.]*\\. Changed, the program has this row\\..*"),
                 page);
+        String german = run("advise", TASK, "--code", "de", "--language", "de").replaceAll("\\s+", " ");
+        assertTrue(german.matches(".*Mangan[^.:]*: Grenzwert 0,02 mg/m3[^.]*\\. Geändert, das Programm hat.*"), german);
     }
 
     /** Two rows in force on one day: no sheet is written, and both lines are named. */
