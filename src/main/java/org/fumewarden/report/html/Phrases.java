@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.commons.lang3.StringUtils;
 
 /**
  * Sentences of the program and of its tables in another language, by the English ones. A sentence that changes loses its
@@ -119,6 +120,9 @@ final class Phrases {
         }
         if (english.endsWith(".") && whole.containsKey(english.substring(0, english.length() - 1))) {
             return of(english.substring(0, english.length() - 1)).map(own -> own + ".");
+        }
+        if (whole.containsKey(english + ".")) {
+            return of(english + ".").map(own -> StringUtils.removeEnd(own, "."));
         }
         for (Template template : templates) {
             if (!template.mayFit(english)) {
