@@ -63,6 +63,17 @@ public final class Aliases {
         return edited.get();
     }
 
+    /** Tables with the same words are the same, wherever they were read from. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Aliases that && words().equals(that.words());
+    }
+
+    @Override
+    public int hashCode() {
+        return words().hashCode();
+    }
+
     /** Each word with its heading, and what it may mean. */
     private Map<String, String> plain() {
         Map<String, String> all = new TreeMap<>();
