@@ -11,6 +11,8 @@ import org.fumewarden.codes.Question;
 final class Impossible {
     private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
     private static final BigDecimal ABSOLUTE_ZERO = new BigDecimal("-273.15");
+
+    /** In metres; the highest mountain has less. */
     private static final BigDecimal HIGHEST_PLACE = new BigDecimal("9000");
 
     /** Blowers give some 100 to 300 L/min, and a hood on a line at most 425 (42 CFR 84, from memory); common practice, no source. */

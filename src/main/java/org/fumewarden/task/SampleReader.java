@@ -96,16 +96,12 @@ final class SampleReader {
                                 : Sample.found(l.value().doubleValue())));
     }
 
-    private static boolean positive(BigDecimal value) {
-        return Quantities.positive(value);
-    }
-
     private static OptionalDouble minutes(Located place) {
         if (place == null) {
             return OptionalDouble.empty();
         }
         Optional<BigDecimal> minutes = Quantities.amount(place, "duration");
-        if (minutes.isPresent() && !positive(minutes.get())) {
+        if (minutes.isPresent() && !Quantities.positive(minutes.get())) {
             place.complain(Fault.TIME, "is no time.", "\"4 h\", \"45 min\", or leave the time out.");
             return OptionalDouble.empty();
         }
@@ -167,7 +163,7 @@ final class SampleReader {
             place.complain(Fault.MISSING, "is an empty list.", "[{level: 0.2 mg/m3, duration: 2 h}].");
             return Optional.empty();
         }
-        if (levels.stream().noneMatch(l -> positive(l.value()))) {
+        if (levels.stream().noneMatch(l -> Quantities.positive(l.value()))) {
             place.complain(
                     Fault.ZERO,
                     "hold no result above zero.",

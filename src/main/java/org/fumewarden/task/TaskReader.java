@@ -34,7 +34,6 @@ public final class TaskReader {
     /** The time over which a shift average is taken, in minutes. */
     private static final BigDecimal FULL_SHIFT = BigDecimal.valueOf(8 * 60);
 
-    /** In metres; the highest mountain has less. */
     private static final int LONGEST_TITLE = 300;
 
     private static final BigDecimal DAY = new BigDecimal("1440");
