@@ -208,6 +208,11 @@ public record Ratio(
         return "exposures." + agent + "." + averaging.key();
     }
 
+    /** True when the limit stands in the list. */
+    public boolean readIn(String list) {
+        return limitRow.startsWith(list + "#");
+    }
+
     /** How this settles its hazard. */
     public Settlement settlement() {
         return switch (basis) {

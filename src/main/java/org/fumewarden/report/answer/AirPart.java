@@ -41,8 +41,14 @@ record AirPart(Advice advice, Spoken spoken) {
     private static final int RATIO = 4;
     static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
+    private static final Set<Settlement> COMPARED = Set.of(Settlement.COMPARED, Settlement.BORROWED);
     private static final Set<Settlement> BY_FIGURES = Set.of(
-            Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED, Settlement.ASSUMED);
+            Settlement.COMPARED,
+            Settlement.BORROWED,
+            Settlement.BENCHMARKED,
+            Settlement.ESTIMATED,
+            Settlement.JUDGED,
+            Settlement.ASSUMED);
     private static final Set<String> FOLDABLE = Set.of("air.judged", "air.small", "air.bounded", "air.minor");
     private static final String APART = "like-effect-apart-";
 
@@ -190,7 +196,9 @@ record AirPart(Advice advice, Spoken spoken) {
         remarks.put("air.not-held", notHeld);
         remarks.put(
                 "air.members",
-                without(NoneListed.OF_MEMBERS, agents(l -> l.account().kind() == Settlement.COMPARED)));
+                without(
+                        NoneListed.OF_MEMBERS,
+                        agents(l -> COMPARED.contains(l.account().kind()))));
         remarks.put("air.no-limit", without);
         remarks.put("air.judged", judged);
         remarks.put("air.sample-time", agents(l -> sampleTime(l.account().agent())));
@@ -267,6 +275,9 @@ record AirPart(Advice advice, Spoken spoken) {
 
     /** How the level is known; one that the code tells people to assume is no measurement. */
     private String known(Account account) {
+        if (account.kind() == Settlement.BORROWED) {
+            return account.kind().key();
+        }
         return advice.trail().all(Ratio.class).stream()
                 .filter(r -> r.agent().equals(account.agent())
                         && r.averaging().key().equals(account.averaging())
