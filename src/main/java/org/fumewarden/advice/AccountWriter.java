@@ -81,6 +81,7 @@ final class AccountWriter {
 
     private String heldAgainst(Account account) {
         return switch (account.kind()) {
+            case BORROWED -> "borrowed limit";
             case COMPARED, BENCHMARKED, ESTIMATED -> level(account.by()).orElse("limit");
             case ASSUMED -> level(account.by()).orElse("limit") + ", assumed until it is measured";
             case JUDGED -> level(account.by()).isPresent() ? "limit, by judgement" : "judgement of " + account.by();

@@ -66,9 +66,14 @@ public record Vocabulary(
         return told;
     }
 
+    /** Ids of a catalogue; none where there is no such catalogue. */
+    public Set<String> catalogue(String id) {
+        return catalogues.getOrDefault(id, Map.of()).keySet();
+    }
+
     /** Ids of the agents. */
     public Set<String> agents() {
-        return catalogues.getOrDefault("agents", Map.of()).keySet();
+        return catalogue("agents");
     }
 
     /** Ids of the agents that are dust or fume. */

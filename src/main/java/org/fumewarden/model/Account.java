@@ -37,10 +37,19 @@ public record Account(
 
     /** The account of a level that was held against a limit or a benchmark. */
     public static Account of(Ratio ratio) {
+        return of(ratio, ratio.settlement());
+    }
+
+    /** The account of a level that was held against a limit of a list that the code borrows. */
+    public static Account borrowed(Ratio ratio) {
+        return of(ratio, Settlement.BORROWED);
+    }
+
+    private static Account of(Ratio ratio, Settlement kind) {
         return new Account(
                 ratio.agent(),
                 ratio.averaging().key(),
-                ratio.settlement(),
+                kind,
                 Optional.of(ratio.level()),
                 Optional.of(ratio.limit()),
                 ratio.unit().symbol(),

@@ -32,6 +32,11 @@ public record Limit(
         this(ref, agent, averaging, value, unit, fraction, Optional.empty());
     }
 
+    /** The list that it stands in. */
+    public String listed() {
+        return ref.table();
+    }
+
     /** The limit as the list prints it in a unit; as it is where the list prints it in its own unit alone. */
     public Limit in(Unit asked) {
         return asked == Unit.MG_M3 && inMass.isPresent()

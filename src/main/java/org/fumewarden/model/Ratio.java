@@ -107,32 +107,31 @@ public record Ratio(
                 "assumed");
     }
 
-    /** The ratio 1 for an agent that somebody judged to stay at or below its limit: the limit itself, never less. */
-    public static Ratio judged(Judged judged, Limit limit) {
-        return assumed(limit.value(), limit, "judged at or below the limit", JUDGED);
+    /** The ratio for an agent that somebody judged: the share of its limit that the judgement says, the limit itself at most. */
+    public static Ratio judged(Threshold share, Limit limit) {
+        return assumed(limit.value().multiply(share.value()), limit, "judged at or below the limit", JUDGED);
     }
 
-    /** As {@link #judged(Judged, Limit)}, where the code has no limit of its own. */
-    public static Ratio judged(Judged judged, Benchmark benchmark) {
-        return assumed(benchmark.value(), benchmark.asLimit(), "judged at or below the limit", JUDGED_BY_BENCHMARK);
+    /** As {@link #judged(Threshold, Limit)}, where the code has no limit of its own. */
+    public static Ratio judged(Threshold share, Benchmark benchmark) {
+        return assumed(
+                benchmark.value().multiply(share.value()),
+                benchmark.asLimit(),
+                "judged at or below the limit",
+                JUDGED_BY_BENCHMARK);
     }
 
-    /** As {@link #judged(Judged, Limit)}, for a limit that the officer states. */
-    public static Ratio judged(Judged judged, StatedLimit stated) {
+    /** As {@link #judged(Threshold, Limit)}, for a limit that the officer states. */
+    public static Ratio judged(Threshold share, StatedLimit stated) {
         return new Ratio(
                 stated.agent(),
                 stated.averaging(),
-                stated.value(),
+                stated.value().multiply(share.value()),
                 stated.value(),
                 stated.unit(),
                 "judged at or below the limit",
                 JUDGED,
                 stated.path());
-    }
-
-    /** As {@link #judged(Judged, Limit)}, for a limit of 15 min that a code derives from the limit of a shift. */
-    public static Ratio judged(Judged judged, Limit shift, Threshold multiple) {
-        return judged(judged, shift.times(multiple));
     }
 
     private static Ratio assumed(BigDecimal level, Limit limit, String statistic, String basis) {
@@ -206,6 +205,11 @@ public record Ratio(
     /** The question of a task file that this level answers. */
     public String question() {
         return "exposures." + agent + "." + averaging.key();
+    }
+
+    /** True when the limit stands in the list. */
+    public boolean readIn(String list) {
+        return limitRow.startsWith(list + "#");
     }
 
     /** How this settles its hazard. */

@@ -3,6 +3,8 @@ package org.fumewarden.model;
 /** How a hazard is settled for one averaging time, the firmest first. */
 public enum Settlement implements Keyed {
     COMPARED,
+    /** Compared with a limit that the code borrows, since its own list is not held. */
+    BORROWED,
     BENCHMARKED,
     ESTIMATED,
     JUDGED,

@@ -62,7 +62,7 @@ public final class TaskSchema {
             kit.set("breakthrough", breakthroughs(vocabulary.agents()));
         }
         properties.set("register", register());
-        properties.set("exposures", exposures(vocabulary.agents()));
+        properties.set("exposures", exposures(vocabulary));
         root.put("additionalProperties", false);
         return root;
     }
@@ -182,7 +182,7 @@ public final class TaskSchema {
         words.forEach(node.putArray("enum")::add);
     }
 
-    private static ObjectNode exposures(Collection<String> agents) {
+    private static ObjectNode exposures(Vocabulary vocabulary) {
         ObjectNode list = NODES.objectNode();
         list.put("type", "array")
                 .put("description", "Levels taken where the welder breathes, outside visor, hood or mask");
@@ -192,7 +192,7 @@ public final class TaskSchema {
         item.put("additionalProperties", false);
         ObjectNode cells = item.putObject("properties");
         ArrayNode known = cells.putObject("agent").putArray("enum");
-        new TreeSet<>(agents).forEach(known::add);
+        new TreeSet<>(vocabulary.agents()).forEach(known::add);
         for (String averaging : new String[] {"twa", "stel", "ceiling"}) {
             cells.putObject(averaging).put("type", "string").put("pattern", STATED);
         }
@@ -212,7 +212,7 @@ public final class TaskSchema {
         averagings.add("PT8H").add("PT15M").add("ceiling");
         ArrayNode estimated = cells.putObject("estimated").putArray("enum");
         estimated.add(true).add(false).add("true").add("false");
-        cells.putObject("judged").putArray("enum").add("below-limit");
+        only(cells.putObject("judged"), vocabulary.catalogue("judgement-bounds"));
         text(cells, "because", "What the judgement rests on, in words");
         text(cells, "by", "Who judged");
         text(cells, "basis", "What the judgement rests on: objective-data, like-task or calculation");

@@ -57,6 +57,7 @@ final class ExposureReader {
     private final Set<String> agents;
     private final Set<String> particles;
     private final Set<String> bases;
+    private final Set<String> bounds;
     private final LocalDate day;
     private final BigDecimal shifts;
     private final List<Input> inputs = new ArrayList<>();
@@ -66,16 +67,16 @@ final class ExposureReader {
      * A reader of one list.
      *
      * @param vocabulary knows the agents, and which of them are dust or fume
-     * @param bases the words that a judgement may rest on
      * @param day the day of the task, after which nothing was judged
      * @param shifts the shift in parts of 8 h, at least 1
      */
-    ExposureReader(Vocabulary vocabulary, Set<String> bases, LocalDate day, BigDecimal shifts) {
+    ExposureReader(Vocabulary vocabulary, LocalDate day, BigDecimal shifts) {
         this.vocabulary = vocabulary;
         this.shifts = shifts;
         this.agents = vocabulary.agents();
         this.particles = vocabulary.particles();
-        this.bases = bases;
+        this.bases = vocabulary.catalogue("judgement-bases");
+        this.bounds = vocabulary.catalogue("judgement-bounds");
         this.day = day;
     }
 
@@ -270,7 +271,7 @@ final class ExposureReader {
         if (place == null) {
             return;
         }
-        place.oneOf(Set.of("below-limit"));
+        Optional<String> bound = place.oneOf(bounds);
         Optional<String> by = said(cells.get("by"));
         Optional<String> basis = said(cells.get("basis"))
                 .filter(b -> cells.get("basis").oneOf(bases).isPresent());
@@ -283,11 +284,11 @@ final class ExposureReader {
                             "is after the day of the task, " + day + ".",
                             "give the day on which the judgement was made.");
         }
-        if (by.isPresent() && basis.isPresent() && on.isPresent()) {
+        if (bound.isPresent() && by.isPresent() && basis.isPresent() && on.isPresent()) {
             String because = said(cells.get("because")).orElse(basis.get());
             int age = (int) ChronoUnit.DAYS.between(on.get(), day);
-            inputs.add(
-                    new Judged(agent, because, by.get(), basis.get(), on.get().toString(), age, place.path()));
+            inputs.add(new Judged(
+                    agent, bound.get(), because, by.get(), basis.get(), on.get().toString(), age, place.path()));
         }
     }
 

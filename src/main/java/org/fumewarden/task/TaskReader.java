@@ -101,10 +101,6 @@ public final class TaskReader {
         Impossible.opened(places.get("kit.filter-opened"), day);
         ExposureReader exposures = new ExposureReader(
                 vocabulary,
-                vocabulary
-                        .catalogues()
-                        .getOrDefault("judgement-bases", Map.of())
-                        .keySet(),
                 day,
                 minutes(inputs, "shift")
                         .map(m -> m.value().divide(FULL_SHIFT, MathContext.DECIMAL64))

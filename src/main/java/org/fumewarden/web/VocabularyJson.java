@@ -75,6 +75,8 @@ final class VocabularyJson {
         vocabulary.catalogues().getOrDefault("judgement-bases", Map.of()).forEach((id, name) -> bases.addObject()
                 .put("id", id)
                 .put("name", name));
+        ArrayNode bounds = root.putArray("bounds");
+        vocabulary.catalogue("judgement-bounds").forEach(bounds::add);
         ArrayNode statistics = root.putArray("statistics");
         Choices.statistics().forEach(statistics::add);
         ArrayNode unsampled = root.putArray("unsampled");

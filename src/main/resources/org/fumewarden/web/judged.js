@@ -4,7 +4,7 @@ import { el, fresh, invalid } from './dom.js';
 import { name, state } from './state.js';
 import { has, say } from './words.js';
 
-const typed = { by: '', basis: '', on: '', because: '' };
+const typed = { judged: 'below-limit', by: '', basis: '', on: '', because: '' };
 
 function fieldOf(cell, words, made) {
   const fault = el('p', { className: 'fault', id: fresh('fault') });
@@ -19,7 +19,8 @@ export function judgement(write) {
   const box = (cell, type) => el('input', { type, value: typed[cell] || (cell === 'on' ? state.task.on : ''), maxLength: 200, oninput: keep(cell) });
   const choose = el('select', { onchange: keep('basis') }, el('option', { value: '' }, say('ui.choose')),
     state.vocabulary.bases.map(b => el('option', { value: b.id, selected: b.id === typed.basis }, has(`basis.${b.id}`) ? say(`basis.${b.id}`) : b.name)));
-  const fields = [fieldOf('by', say('ui.exposure.by'), box('by', 'text')), fieldOf('basis', say('ui.exposure.basis'), choose),
+  const far = el('select', { onchange: keep('judged') }, state.vocabulary.bounds.map(b => el('option', { value: b, selected: b === typed.judged }, say(`bound.${b}`))));
+  const fields = [fieldOf('judged', say('ui.exposure.bound'), far), fieldOf('by', say('ui.exposure.by'), box('by', 'text')), fieldOf('basis', say('ui.exposure.basis'), choose),
     fieldOf('on', say('ui.exposure.on'), box('on', 'date')), fieldOf('because', say('ui.exposure.because'), box('because', 'text'))];
   const list = el('ul', {});
   const button = el('button', { type: 'button', onclick: () => {
@@ -31,7 +32,7 @@ export function judgement(write) {
       invalid(f.made, lacks);
     });
     if (missing.length > 0) missing[0].made.focus();
-    else write(agents, { judged: 'below-limit', ...given });
+    else write(agents, given);
   } });
   let agents = [];
   const node = el('section', { className: 'together judging', 'aria-label': say('ui.judging'), hidden: true }, el('p', {}, say('ui.judging')), list,

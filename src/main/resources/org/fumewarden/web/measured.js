@@ -50,12 +50,13 @@ function fault(index, cell) {
 
 /** A judgement counts with a person, what it rests on, and a day. */
 function judgement(entry, changed) {
-  const judged = el('input', { type: 'checkbox', checked: entry.judged === 'below-limit', onchange: () => {
-    changed('judged', judged.checked ? 'below-limit' : undefined);
+  const judged = el('input', { type: 'checkbox', checked: Boolean(entry.judged), onchange: () => {
+    changed('judged', judged.checked ? far.value : undefined);
     rest.hidden = !judged.checked;
   } });
+  const far = el('select', { onchange: () => changed('judged', far.value) }, state.vocabulary.bounds.map(b => el('option', { value: b, selected: b === entry.judged }, say(`bound.${b}`))));
   const box = (cell, words, type) => el('label', { className: 'stack' }, words, ' ', el('input', { type, value: entry[cell] ?? '', maxLength: 200, oninput: e => changed(cell, e.target.value.trim() || undefined) }));
-  const rest = el('div', { hidden: !judged.checked }, box('by', say('ui.exposure.by'), 'text'),
+  const rest = el('div', { hidden: !judged.checked }, el('label', { className: 'stack' }, say('ui.exposure.bound'), ' ', far), box('by', say('ui.exposure.by'), 'text'),
     choice(say('ui.exposure.basis'), state.vocabulary.bases.map(b => [b.id, has(`basis.${b.id}`) ? say(`basis.${b.id}`) : b.name]), entry.basis, value => changed('basis', value)),
     box('on', say('ui.exposure.on'), 'date'), box('because', say('ui.exposure.because'), 'text'));
   return [el('label', { className: 'choice' }, judged, el('span', {}, say('ui.exposure.judged'))), rest];

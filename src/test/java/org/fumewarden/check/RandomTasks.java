@@ -189,7 +189,14 @@ final class RandomTasks {
     private void exposures(String agent, Random random, boolean calm, List<Input> inputs) {
         if (random.nextInt(calm ? 6 : 12) == 0) {
             inputs.add(new Judged(
-                    agent, "a reason", "a person", "like-task", "2026-02-20", 10, "exposures." + agent + ".judged"));
+                    agent,
+                    Judged.AT_MOST_THE_LIMIT,
+                    "a reason",
+                    "a person",
+                    "like-task",
+                    "2026-02-20",
+                    10,
+                    "exposures." + agent + ".judged"));
             return;
         }
         for (Limit listed : limits) {

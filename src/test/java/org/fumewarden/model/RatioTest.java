@@ -149,11 +149,11 @@ final class RatioTest {
     }
 
     @Test
-    void aJudgedAgentCountsAsAtItsLimit() {
+    void aJudgedAgentCountsAsWhatTheJudgementSays() {
         Limit limit = new Limit(REF, "a", Averaging.TWA, number("5"), Unit.PPM, "as listed");
-        Ratio judged =
-                Ratio.judged(new Judged("a", "reason", "a person", "like-task", "2026-02-20", 10, "path"), limit);
-        assertFalse(judged.exceeded());
+        assertFalse(Ratio.judged(share("1"), limit).exceeded());
+        assertEquals(
+                0, number("0.5").compareTo(Ratio.judged(share("0.1"), limit).level()));
     }
 
     @Test

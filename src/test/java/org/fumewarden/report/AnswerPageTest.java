@@ -53,8 +53,8 @@ final class AnswerPageTest {
 
     private static final int MANY = 7;
     private static final int LEAST_STORIES = 5;
-    private static final Set<Settlement> BY_FIGURES =
-            Set.of(Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED);
+    private static final Set<Settlement> BY_FIGURES = Set.of(
+            Settlement.COMPARED, Settlement.BORROWED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED);
     private static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Pattern DURATION = Pattern.compile("\\bPT?\\d+[YMDHW]");
     private static final Pattern RULE = Pattern.compile("\\b[A-Z-]+-(CAUTION|EXCLUSION|NEED|MEASURE)-\\d");

@@ -3,6 +3,7 @@ package org.fumewarden.report.answer;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -41,8 +42,7 @@ record AirPart(Advice advice, Spoken spoken) {
     private static final int RATIO = 4;
     static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
-    private static final Set<Settlement> BY_FIGURES = Set.of(
-            Settlement.COMPARED, Settlement.BENCHMARKED, Settlement.ESTIMATED, Settlement.JUDGED, Settlement.ASSUMED);
+    private static final Set<Settlement> BY_FIGURES = EnumSet.range(Settlement.COMPARED, Settlement.ASSUMED);
     private static final Set<String> FOLDABLE = Set.of("air.judged", "air.small", "air.bounded", "air.minor");
     private static final String APART = "like-effect-apart-";
 
@@ -190,7 +190,7 @@ record AirPart(Advice advice, Spoken spoken) {
         remarks.put("air.not-held", notHeld);
         remarks.put(
                 "air.members",
-                without(NoneListed.OF_MEMBERS, agents(l -> l.account().kind() == Settlement.COMPARED)));
+                without(NoneListed.OF_MEMBERS, agents(l -> l.account().kind().compareTo(Settlement.BORROWED) <= 0)));
         remarks.put("air.no-limit", without);
         remarks.put("air.judged", judged);
         remarks.put("air.sample-time", agents(l -> sampleTime(l.account().agent())));
@@ -275,7 +275,7 @@ record AirPart(Advice advice, Spoken spoken) {
                                 .isPresent()
                         && (!r.basis().equals(STATED) || account.against().equals(Optional.of(r.limit()))))
                 .map(AirPart::origin)
-                .filter(o -> !o.isEmpty())
+                .filter(o -> !o.isEmpty() && account.kind() != Settlement.BORROWED)
                 .findFirst()
                 .orElse(account.kind().key());
     }

@@ -85,7 +85,9 @@ final class Annex {
 
     private List<Line> accounts() {
         List<Line> lines = new ArrayList<>(new AirPart(advice, spoken).all(places::of));
-        if (advice.accounts().stream().anyMatch(l -> l.account().kind() == Settlement.COMPARED)) {
+        if (advice.accounts().stream()
+                .map(l -> l.account().kind())
+                .anyMatch(Set.of(Settlement.COMPARED, Settlement.BORROWED)::contains)) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("air.outside")));
         }
         lines.addAll(places.dangerous());

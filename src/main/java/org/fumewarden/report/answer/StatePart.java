@@ -136,7 +136,7 @@ record StatePart(Advice advice, Spoken spoken) {
         for (Input input : advice.inputs()) {
             if (input instanceof Judged judged) {
                 String said = spoken.agent(judged.agent()) + " (" + judged.by() + ", "
-                        + spoken.day(LocalDate.parse(judged.day())) + ")";
+                        + spoken.day(LocalDate.parse(judged.day())) + bound(judged) + ")";
                 if (counted.contains(judged.agent())) {
                     by.add(said);
                 } else if (aside.contains("judgement-set-aside-" + judged.agent())
@@ -147,6 +147,11 @@ record StatePart(Advice advice, Spoken spoken) {
         }
         told("told.judged", by, "; ", lines);
         told("told.set-aside", not, "; ", lines);
+    }
+
+    /** How far below its limit, where the judgement says more than that it is kept. */
+    private String bound(Judged judged) {
+        return judged.bound().equals(Judged.AT_MOST_THE_LIMIT) ? "" : ", " + spoken.say("bound." + judged.bound());
     }
 
     private void told(String key, List<String> items, String between, List<Line> lines) {

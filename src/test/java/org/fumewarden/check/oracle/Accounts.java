@@ -70,7 +70,8 @@ record Accounts(Case facts, Levels levels, Floors floors) implements Family {
 
     /** True when the account holds the level against this limit, or against a stricter one. */
     private static boolean tells(Account account, Levels.Compared compared) {
-        return Set.of(Settlement.COMPARED, Settlement.BENCHMARKED).contains(account.kind())
+        return Set.of(Settlement.COMPARED, Settlement.BORROWED, Settlement.BENCHMARKED)
+                        .contains(account.kind())
                 && account.level()
                                 .orElseThrow()
                                 .multiply(compared.limit())
@@ -85,7 +86,7 @@ record Accounts(Case facts, Levels levels, Floors floors) implements Family {
                         x.agent().equals(account.agent()) && x.averaging().key().equals(account.averaging()));
         boolean right =
                 switch (account.kind()) {
-                    case COMPARED ->
+                    case COMPARED, BORROWED ->
                         stated && facts.tables().all(Limit.class).stream().anyMatch(l -> speaks(l, account));
                     case BENCHMARKED ->
                         stated
