@@ -2,6 +2,7 @@ package org.fumewarden.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,18 +70,18 @@ final class CompareCommand implements Callable<Integer> {
                 .distinct()
                 .map(code -> bench.advisor(code).base().book())
                 .toArray(CodeBook[]::new);
+        List<Advice> compared = new ArrayList<>();
         out.print(options.banner(language.words(), books));
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
         UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;
         if (codes.size() > 1) {
-            out.print(CodesText.write(
-                    codes.stream()
-                            .map(String::strip)
-                            .distinct()
-                            .map(c -> side(bench, c))
-                            .toList(),
-                    agents,
-                    text));
+            List<CodesText.Side> sides = codes.stream()
+                    .map(String::strip)
+                    .distinct()
+                    .map(c -> side(bench, c))
+                    .toList();
+            out.print(CodesText.write(sides, agents, text));
+            sides.forEach(s -> compared.add(s.advice()));
         } else if (!codes.isEmpty()) {
             throw new InputException(
                     new Problem("--codes", 0, "", "names one code alone.", "name two or more, such as gb,us."));
@@ -103,12 +104,14 @@ final class CompareCommand implements Callable<Integer> {
         }
         Advice before = bench.advise();
         variants.forEach((name, change) -> {
+            Advice after = bench.advise(change);
             out.println(text.say("Changed: {0}", name));
             out.println();
-            out.print(MovedText.write(before, bench.advise(change), agents, text));
+            out.print(MovedText.write(before, after, agents, text));
             out.println();
+            compared.addAll(List.of(before, after));
         });
-        out.print(text.closing(before));
+        out.print(text.closing(compared.toArray(Advice[]::new)));
         out.flush();
         return ExitCodes.COMPLETE;
     }

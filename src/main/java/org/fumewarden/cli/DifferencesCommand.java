@@ -43,7 +43,7 @@ final class DifferencesCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         WhatIfText text = new WhatIfText(Speech.ENGLISH);
         out.print(MovedText.write(before, after, id -> id.replace('-', ' '), text));
-        out.print(text.closing(after));
+        out.print(text.closing(before, after));
         out.flush();
         return Differences.between(before, after).isEmpty() ? ExitCodes.COMPLETE : ExitCodes.NOT_SETTLED;
     }

@@ -163,10 +163,10 @@ public final class MovedText {
                 .map(MovedText::withoutFigures)
                 .collect(Collectors.toSet());
         for (Difference each : moved) {
-            each.began().forEach(r -> line("", text.say("Said now") + ": " + text.reason(r)));
+            each.began().forEach(r -> line("", text.say("Now on the sheet") + ": " + text.reason(r)));
             each.ceased().stream()
                     .filter(r -> !now.contains(withoutFigures(r)))
-                    .forEach(r -> line("", text.say("No longer said") + ": " + text.reason(r)));
+                    .forEach(r -> line("", text.say("On the sheet before only") + ": " + text.reason(r)));
         }
     }
 

@@ -1,9 +1,12 @@
 package org.fumewarden.report;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.OpenQuestion;
@@ -65,8 +68,7 @@ public final class WhatIfText {
 
     /** A sentence with its rule and clause. */
     public String reason(Reason reason) {
-        return told(reason.says()) + " [" + reason.rule() + ": "
-                + (OWN.contains(reason.source()) ? "" : reason.source() + " ") + speech.cited(reason.clause()) + "]";
+        return told(reason.says()) + " [" + reason.rule() + ": " + place(reason.source(), " ", reason.clause()) + "]";
     }
 
     /** The tree of a derivation. */
@@ -106,7 +108,13 @@ public final class WhatIfText {
     }
 
     private String cited(Citation cited) {
-        return cited.source() + (cited.isOfOrganisation() ? ", " : " ") + speech.cited(cited.clause());
+        return place(cited.source(), cited.isOfOrganisation() ? ", " : " ", cited.clause());
+    }
+
+    /** A clause behind its document, which is named once: many clauses begin with it. */
+    private String place(String source, String between, String clause) {
+        boolean named = OWN.contains(source) || StringUtils.startsWithIgnoreCase(clause, source + " ");
+        return (named ? "" : source + between) + speech.cited(clause);
     }
 
     /** The levels of an agent that are immediately dangerous: a level below them leaves no step behind. */
@@ -128,7 +136,7 @@ public final class WhatIfText {
     /** The titles of the documents that a text cites by their ids. */
     public String documents(String text, Map<String, Document> documents) {
         StringBuilder out = new StringBuilder(say("Documents:") + "\n");
-        String words = text.replaceAll("\\s+", " ");
+        String words = text.replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
         documents.forEach((id, document) -> {
             if (words.contains(" [" + id + " ") || words.contains(": " + id + " ")) {
                 out.append(line("  ", id + ": " + document.title()));
@@ -203,13 +211,14 @@ public final class WhatIfText {
     }
 
     /** The closing lines of every what-if output. */
-    public String closing(Advice advice) {
+    public String closing(Advice... advices) {
         return "\n"
-                + say(
-                        "Rule base revision {0}, code {1}, {2}.",
-                        advice.revision().substring(0, 16),
-                        advice.code(),
-                        speech.spelt(advice.on().toString()))
+                + Arrays.stream(advices)
+                        .map(a -> say(
+                                "Rule base revision {0}, code {1}, {2}.",
+                                a.revision().substring(0, 16), a.code(), speech.spelt(a.on().toString())))
+                        .distinct()
+                        .collect(Collectors.joining("\n"))
                 + "\n" + Glued.wrapped(told(Advice.CLOSING), WIDTH, "\n") + "\n";
     }
 }

@@ -263,7 +263,7 @@ class JourneyTest {
         browser.untilText(".compared .moves", "not suitable: powered full or half mask, class TM3");
         files.get(2).sendKeys(cut.toString());
         push("#trail .boxed button", "Compare the two files");
-        browser.untilText(".compared .moves", "No longer said: 1");
+        browser.untilText(".compared .moves", "On the sheet before only: 1");
     }
 
     @Test

@@ -20,6 +20,7 @@ import org.fumewarden.advice.Status;
 import org.fumewarden.model.Duty;
 import org.fumewarden.model.Force;
 import org.fumewarden.model.Frequency;
+import org.fumewarden.model.Member;
 import org.fumewarden.model.Row;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -54,15 +55,17 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
                 .sum();
     }
 
-    /** What the law asks for because of this air, what it asks for otherwise, and at last what nobody is bound to. */
+    /** What the law asks for because of this air, what it asks for otherwise, what is to be offered, and at last what nobody is bound to. */
     private List<Told> told() {
         Map<String, Duty> duties = duties(rows);
         List<Told> told = new ArrayList<>();
-        oneLine("page.keep-up.air", duties, d -> binding(d) && ofTheAir(d) && planned(d))
+        oneLine("page.keep-up.air", duties, d -> mandatory(d) && ofTheAir(d) && planned(d))
                 .ifPresent(told::add);
-        chosen(duties, d -> binding(d) && !(ofTheAir(d) && planned(d)))
+        chosen(duties, d -> mandatory(d) && !(ofTheAir(d) && planned(d)))
                 .forEach((when, checks) -> told.add(
                         new Told(new Line.Says(Sign.NONE, when + ":", deeds(checks, duties) + "."), checks.size())));
+        oneLine("page.keep-up.offered", duties, d -> binding(d) && !mandatory(d))
+                .ifPresent(told::add);
         oneLine("page.keep-up.practice", duties, d -> !binding(d)).ifPresent(told::add);
         int idle = (int) advice.checks().stream().filter(this::idle).count();
         if (idle > 0) {
@@ -80,7 +83,7 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
         Map<String, Duty> duties = duties(rows);
         List<Duty> law = advice.checks().stream()
                 .map(c -> duties.get(c.id()))
-                .filter(d -> binding(d) && !kind(d).isEmpty())
+                .filter(d -> mandatory(d) && !kind(d).isEmpty())
                 .toList();
         Set<String> planned =
                 law.stream().filter(KeepUpPart::foreseen).map(KeepUpPart::kind).collect(Collectors.toSet());
@@ -185,8 +188,19 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
         return duty.force() == Force.LAW || duty.force() == Force.ACOP;
     }
 
+    /** Whether nobody may leave it: what a person is only to be offered stands in a list of its own. */
+    private boolean mandatory(Duty duty) {
+        return binding(duty)
+                && rows.stream()
+                        .noneMatch(r -> r instanceof Member m
+                                && m.set().equals("offered")
+                                && m.item().equals(duty.id()));
+    }
+
     private static boolean ofTheAir(Duty duty) {
-        return duty.when().stream().anyMatch(c -> c.circumstance().equals("agent"));
+        return duty.when().stream()
+                .anyMatch(c ->
+                        c.circumstance().equals("agent") || c.circumstance().equals("health-surveillance"));
     }
 
     /** Whether a date can be set for it today: every so often, or once at the start. */

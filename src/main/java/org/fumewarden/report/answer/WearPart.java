@@ -1,10 +1,12 @@
 package org.fumewarden.report.answer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
@@ -26,6 +28,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     private static final Set<String> OF_THE_TEAM = Set.of("rescue", "fire");
     private static final String ANOTHER_UNIT = "another-unit";
     private static final String LOW_OXYGEN = "oxygen-deficient";
+    private static final String BESIDE_GASES = "beside-gases-that-pass";
 
     Part write() {
         List<Line> lines = new ArrayList<>();
@@ -260,10 +263,23 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                     Sign.NONE,
                     worn
                             + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
+                            + beside(factor)
                             + open));
         } else if (advice.byChoice().isEmpty() || factor.restsOnNothing()) {
             lines.add(new Line.Says(Sign.NONE, none(factor)));
         }
+    }
+
+    /** The larger factor of a filter that lets gases of a sum pass, which the table of the air shows too. */
+    private String beside(RequiredFactor factor) {
+        return advice.accounts().stream()
+                .map(AccountLine::account)
+                .filter(a -> a.agent().equals(BESIDE_GASES))
+                .flatMap(a -> a.factor().stream())
+                .filter(f -> f.compareTo(factor.value()) > 0)
+                .max(Comparator.naturalOrder())
+                .map(f -> " " + spoken.say("factor.beside", Spoken.figure(f)))
+                .orElse("");
     }
 
     private String none(RequiredFactor factor) {
