@@ -32,6 +32,7 @@ import org.fumewarden.trail.Trail;
  */
 public final class Advisor {
     private static final int DAYS_KEPT = 25;
+    private static final Map<String, Advisor> SHIPPED = new ConcurrentHashMap<>();
 
     private final RuleBase base;
     private final Set<String> silent;
@@ -49,6 +50,11 @@ public final class Advisor {
         this.base = base;
         this.silent = switchedOff;
         this.engine = new Engine(base, switchedOff);
+    }
+
+    /** The advisor of a code on the rules that ship with the program, made once. */
+    public static Advisor shipped(String code) {
+        return SHIPPED.computeIfAbsent(code, id -> new Advisor(RuleBase.shipped(id)));
     }
 
     /** The same advisor in another language, made once for it; itself when that has no names of its own. */

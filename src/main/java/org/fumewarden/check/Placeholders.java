@@ -2,6 +2,7 @@ package org.fumewarden.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fumewarden.codes.CodeBook;
@@ -22,7 +23,7 @@ public final class Placeholders {
      * @throws InputException with a problem for each word that is left
      */
     public static void refuse(RuleFolder folder, String code) {
-        List<Problem> problems = in(folder, CodeBook.folders(folder, code));
+        List<Problem> problems = in(folder, CodeBook.folders(folder, code), name -> !folder.isShipped(name));
         if (!problems.isEmpty()) {
             throw new InputException(problems);
         }
@@ -30,12 +31,15 @@ public final class Placeholders {
 
     /** The words that are left in some folders of rules. */
     static List<Problem> in(RuleFolder folder, List<String> parts) {
-        List<Problem> problems = new ArrayList<>();
-        for (String part : parts) {
-            folder.names(part + "/", "")
-                    .forEach(name -> problems.addAll(in(folder.origin() + "/" + name, folder.text(name))));
-        }
-        return problems;
+        return in(folder, parts, name -> true);
+    }
+
+    private static List<Problem> in(RuleFolder folder, List<String> parts, Predicate<String> some) {
+        return parts.stream()
+                .flatMap(part -> folder.names(part + "/", "").stream())
+                .filter(some)
+                .flatMap(name -> in(folder.origin() + "/" + name, folder.text(name)).stream())
+                .toList();
     }
 
     /** The words that are left in a text. */

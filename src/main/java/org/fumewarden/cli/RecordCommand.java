@@ -118,7 +118,7 @@ final class RecordCommand implements Callable<Integer> {
 
     /** Advice under the code and on the day of the programme, with what the register says of the unit in use. */
     private Advice advised(Path task, String id, LocalDate day, Words words) {
-        Bench bench = new Bench(task, Map.of(), Optional.of(id), Optional.of(day), c -> new Advisor(RuleBase.shipped(c))
+        Bench bench = new Bench(task, Map.of(), Optional.of(id), Optional.of(day), c -> Advisor.shipped(c)
                 .speaking(words.language(), words.names()));
         return InUse.with(bench, store::read).advise();
     }

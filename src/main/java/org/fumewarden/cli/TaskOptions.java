@@ -104,7 +104,7 @@ final class TaskOptions {
      */
     static Advisor advisor(Path rules, String id) {
         if (rules == null) {
-            return new Advisor(RuleBase.shipped(id));
+            return Advisor.shipped(id);
         }
         RuleFolder folder = RuleFolder.at(rules);
         Placeholders.refuse(folder, id);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -41,6 +42,8 @@ final class Misspelt {
             "colour",
             "unit");
 
+    private static final Pattern ID = Pattern.compile("\\p{L}[\\p{L}0-9]*(-[\\p{L}0-9]+)*");
+    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}0-9-]+");
     private static final Set<String> HEAD = Set.of("id", "kind", "source");
 
     private Misspelt() {}
@@ -117,8 +120,8 @@ final class Misspelt {
                     cell.row().equals(WrittenCell.HEAD) ? HEAD.contains(cell.cell()) : !TEXT.contains(cell.cell());
             if (holds) {
                 String file = cell.folder() + "/" + Path.of(cell.file()).getFileName();
-                Stream.of(cell.value().split("[^\\p{L}0-9-]+"))
-                        .filter(word -> word.matches("\\p{L}[\\p{L}0-9]*(-[\\p{L}0-9]+)*"))
+                BETWEEN.splitAsStream(cell.value())
+                        .filter(word -> ID.matcher(word).matches())
                         .forEach(id -> found.add(new Found(file + " " + cell.cell(), id, cell)));
             }
         }

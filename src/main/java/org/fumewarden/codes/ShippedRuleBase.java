@@ -36,7 +36,8 @@ public final class ShippedRuleBase {
             Map<String, Node> parsed = new LinkedHashMap<>();
             folder.names(part + "/", ".yaml").stream()
                     .filter(name -> !Tongue.holds(name))
-                    .forEach(name -> parsed.put(name, folder.located(name).node()));
+                    .forEach(name -> parsed.put(
+                            name, YamlFiles.parse(name, folder.text(name)).node()));
             Files.write(staged.resolve(part + PARSED), NodeFile.write(parsed));
         }
         StringBuilder revisions = new StringBuilder();

@@ -73,7 +73,7 @@ public final class Library {
 
     Advisor advisor(String code) {
         return advisors.computeIfAbsent(
-                code, id -> new Advisor(compiledNow ? RuleBase.compiled(folder, id) : RuleBase.shipped(id)));
+                code, id -> compiledNow ? new Advisor(RuleBase.compiled(folder, id)) : Advisor.shipped(id));
     }
 
     /** How far the rules of a code speak the language of some words. */

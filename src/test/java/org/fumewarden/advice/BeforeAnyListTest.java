@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
-import org.fumewarden.engine.RuleBase;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,7 +23,7 @@ final class BeforeAnyListTest {
                   - {agent: dust-inhalable, twa: 0.1 mg/m3, limit-twa: 10 mg/m3, limit-from: "list of that day"}
                   - {agent: iron-oxide, twa: 0.1 mg/m3, limit-twa: 5 mg/m3, limit-from: "list of that day"}
                 """.formatted(code, on);
-        Advisor advisor = new Advisor(RuleBase.shipped(code));
+        Advisor advisor = Advisor.shipped(code);
         return Bench.ofText("task", task, id -> advisor).advise();
     }
 

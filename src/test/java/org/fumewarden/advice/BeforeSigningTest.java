@@ -11,9 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Row;
@@ -24,7 +22,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What somebody should compare before signing, and until when the values are good. */
 final class BeforeSigningTest {
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
     private static final String STAINLESS = """
             title: Stainless brackets
             code: %s
@@ -36,10 +33,7 @@ final class BeforeSigningTest {
             """;
 
     private static Advice advise(String code, String on, String dangerous, String agent) {
-        return Bench.ofText(
-                        "task",
-                        STAINLESS.formatted(code, on, dangerous, agent),
-                        id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))))
+        return Bench.ofText("task", STAINLESS.formatted(code, on, dangerous, agent), Advisor::shipped)
                 .advise();
     }
 
@@ -76,8 +70,8 @@ final class BeforeSigningTest {
     @ParameterizedTest
     @MethodSource("tours")
     void aValueIsListedWhereAnotherWouldChangeTheAnswer(Path tour) {
-        Bench bench = new Bench(tour, Map.of(), Optional.empty(), Optional.empty(), BeforeSigningTest::advisor);
-        Advisor advisor = advisor(bench.code());
+        Bench bench = new Bench(tour, Map.of(), Optional.empty(), Optional.empty(), Advisor::shipped);
+        Advisor advisor = Advisor.shipped(bench.code());
         Task task = bench.task(bench.code(), Map.of());
         Advice advice = advisor.advise(task);
         Upshot now = Upshot.of(advice);
@@ -120,10 +114,6 @@ final class BeforeSigningTest {
         try (Stream<Path> files = Files.list(Path.of("scenarios/tours"))) {
             return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream();
         }
-    }
-
-    private static Advisor advisor(String code) {
-        return ADVISORS.computeIfAbsent(code, i -> new Advisor(RuleBase.shipped(i)));
     }
 
     /** The stricter value stands in the directive, the milder in the British list of 2020: each is named with its document. */

@@ -11,13 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.Extent;
 import org.fumewarden.assessment.Assessment;
 import org.fumewarden.codes.InputException;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Confidence;
@@ -51,8 +49,6 @@ final class NothingUnlistedTest {
     /** A sheet that is open is not signed, and what is due then may still change. */
     private static final Set<String> LATER = Set.of("other measures", "other duties");
 
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
-
     @Test
     void aValueIsListedExactlyWhenItTurnsTheAnswer() throws IOException {
         Set<String> wrong = new TreeSet<>();
@@ -65,7 +61,7 @@ final class NothingUnlistedTest {
             if (bench.isEmpty() || tasks == TASKS) {
                 continue;
             }
-            Advisor advisor = advisor(bench.get().code());
+            Advisor advisor = Advisor.shipped(bench.get().code());
             Task task = bench.get().task(bench.get().code(), Map.of());
             Advice advice = advisor.advise(task);
             tasks++;
@@ -116,7 +112,7 @@ final class NothingUnlistedTest {
 
     private static Optional<Bench> bench(Path file) {
         try {
-            Bench bench = new Bench(file, Map.of(), Optional.empty(), Optional.empty(), NothingUnlistedTest::advisor);
+            Bench bench = new Bench(file, Map.of(), Optional.empty(), Optional.empty(), Advisor::shipped);
             bench.advise();
             return Optional.of(bench);
         } catch (InputException e) {
@@ -128,9 +124,5 @@ final class NothingUnlistedTest {
         try (Stream<Path> files = Files.walk(Path.of("scenarios"))) {
             return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
         }
-    }
-
-    private static Advisor advisor(String code) {
-        return ADVISORS.computeIfAbsent(code, i -> new Advisor(RuleBase.shipped(i)));
     }
 }

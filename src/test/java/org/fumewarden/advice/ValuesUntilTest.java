@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.Extent;
@@ -44,7 +43,6 @@ final class ValuesUntilTest {
             exposures:
               - {agent: %s, twa: 0.03 %s}
             """;
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 
     /**
      * About each day on which a row or rule begins or ends under a code: where the answer of the day is not that of the day
@@ -53,7 +51,7 @@ final class ValuesUntilTest {
     @ParameterizedTest
     @MethodSource("codes")
     void noAnswerChangesOnADayThatTheSheetBeforeDidNotName(String code) throws IOException {
-        Advisor advisor = advisor(code);
+        Advisor advisor = Advisor.shipped(code);
         int compared = 0;
         int changed = 0;
         for (Task task : tasks(code, advisor)) {
@@ -114,7 +112,7 @@ final class ValuesUntilTest {
     @ParameterizedTest
     @MethodSource("codes")
     void aRowThatBeginsEndsTheSheetThatTellsItsAgent(String code) {
-        Advisor advisor = advisor(code);
+        Advisor advisor = Advisor.shipped(code);
         Map<String, TreeSet<LocalDate>> turns = new TreeMap<>();
         Map<String, String> units = new TreeMap<>();
         advisor.base().book().tables().stream()
@@ -175,7 +173,7 @@ final class ValuesUntilTest {
 
     private static Optional<Advice> told(String code, LocalDate on, String sector, String agent, String unit) {
         try {
-            return Optional.of(Bench.ofText("task", TOLD.formatted(code, on, sector, agent, unit), id -> advisor(id))
+            return Optional.of(Bench.ofText("task", TOLD.formatted(code, on, sector, agent, unit), Advisor::shipped)
                     .advise());
         } catch (InputException e) {
             return Optional.empty();
@@ -247,9 +245,5 @@ final class ValuesUntilTest {
         } catch (InputException e) {
             return Optional.empty();
         }
-    }
-
-    private static Advisor advisor(String code) {
-        return ADVISORS.computeIfAbsent(code, i -> new Advisor(RuleBase.shipped(i)));
     }
 }

@@ -5,19 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Exposure;
 import org.junit.jupiter.api.Test;
 
 /** The sampling and analytical error of a result (OSHA Technical Manual, section II chapter 1): it only ever asks for more. */
 final class SamplingErrorInAdviceTest {
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 
     /** Manganese has the limit 0.05 mg/m3 (EH40/2005 Table 1, respirable, 8 h). */
     private static Advice advise(String cells) {
@@ -29,8 +25,7 @@ final class SamplingErrorInAdviceTest {
                 exposures:
                   - {agent: manganese-respirable, %s}
                 """.formatted(cells);
-        return Bench.ofText("task", task, id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))))
-                .advise();
+        return Bench.ofText("task", task, Advisor::shipped).advise();
     }
 
     private static BigDecimal level(Advice advice) {

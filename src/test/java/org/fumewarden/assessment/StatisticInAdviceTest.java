@@ -6,22 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.ByStatistic;
 import org.fumewarden.advice.Reason;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.OpenNeed;
 import org.junit.jupiter.api.Test;
 
 /** The statistic behind the ratio: which one governs, what weakens it, and that nothing makes it milder. */
 final class StatisticInAdviceTest {
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 
     /** Manganese has the limit 0.05 mg/m3 (EH40/2005 Table 1, respirable, 8 h). */
     private static final String BENCH = """
@@ -43,7 +39,7 @@ final class StatisticInAdviceTest {
         Bench bench = Bench.ofText(
                 "task",
                 BENCH.formatted(entry.replace("\n", "\n    ")) + (entry.contains("welding-fume") ? "" : JUDGED),
-                id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+                Advisor::shipped);
         return bench.advise();
     }
 
@@ -117,8 +113,7 @@ final class StatisticInAdviceTest {
     private static Advice manganeseWithin(String inhalable) {
         String entry = BENCH.formatted(
                 "manganese-respirable\n    samples: [0.02 mg/m3]\n  - agent: manganese-inhalable\n    " + inhalable);
-        return Bench.ofText("task", entry, id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))))
-                .advise();
+        return Bench.ofText("task", entry, Advisor::shipped).advise();
     }
 
     private static BigDecimal level(Advice advice, String agent) {
@@ -253,7 +248,7 @@ final class StatisticInAdviceTest {
                 "task",
                 BENCH.formatted("manganese-respirable\n    estimate: room-model")
                         .replace("manual-metal-arc", "grinding"),
-                id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+                Advisor::shipped);
         Advice advice = bench.advise();
         assertTrue(advice.requiredFactor().open());
         assertTrue(advice.trail().all(OpenNeed.class).stream()

@@ -21,7 +21,6 @@ import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.AdviceJson;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -48,7 +47,7 @@ class KeptAdviceTest {
                 Map.of(),
                 Optional.empty(),
                 Optional.empty(),
-                code -> new Advisor(RuleBase.shipped(code)));
+                Advisor::shipped);
         task = bench.tree(Map.of()).plain();
         advice = AdviceJson.write(bench.advise());
     }

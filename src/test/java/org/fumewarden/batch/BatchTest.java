@@ -16,14 +16,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
-import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.cli.CommandRun;
 import org.fumewarden.codes.YamlFiles;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.AdviceJson;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -32,7 +29,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 final class BatchTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 
     @TempDir
     Path folder;
@@ -46,10 +42,6 @@ final class BatchTest {
         input = folder.resolve("tasks.jsonl");
         out = folder.resolve("advice.jsonl");
         rejects = folder.resolve("advice.jsonl.rejects");
-    }
-
-    private static Advisor advisor(String code) {
-        return ADVISORS.computeIfAbsent(code, c -> new Advisor(RuleBase.shipped(c)));
     }
 
     /** The lines after the marker. */
@@ -75,7 +67,7 @@ final class BatchTest {
             JsonNode node = MAPPER.readTree(line);
             int number = node.get("line").intValue();
             seen.add(number);
-            Bench alone = Bench.ofText("task", lines.get(number - 1), BatchTest::advisor);
+            Bench alone = Bench.ofText("task", lines.get(number - 1), Advisor::shipped);
             String advice = AdviceJson.text(json -> AdviceJson.writeUntried(alone.advise(), json));
             assertEquals(MAPPER.readTree(advice), node.get("advice"), "line " + number);
         }

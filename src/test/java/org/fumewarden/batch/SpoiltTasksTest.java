@@ -9,9 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.audit.KeptAdvice;
@@ -22,7 +20,6 @@ import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.Spoilt;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.codes.YamlFiles;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.task.TaskReader;
 import org.fumewarden.task.TaskTree;
 import org.junit.jupiter.api.Tag;
@@ -34,14 +31,9 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(value = 1, unit = TimeUnit.HOURS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 final class SpoiltTasksTest {
     private static final List<Path> FILES = Scenario.files(Path.of("scenarios"));
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 
     @TempDir
     private Path folder;
-
-    private static Advisor advisor(String code) {
-        return ADVISORS.computeIfAbsent(code, c -> new Advisor(RuleBase.shipped(c)));
-    }
 
     @Test
     void tasks() throws IOException {
@@ -52,7 +44,7 @@ final class SpoiltTasksTest {
                 corpus.add(bytes);
             }
         }
-        Vocabulary words = advisor("gb").base().book().vocabulary();
+        Vocabulary words = Advisor.shipped("gb").base().book().vocabulary();
         Spoilt.run("tasks", 1000, corpus, bytes -> {
             Located tree = TaskTree.parse("task.yaml", YamlFiles.text("task.yaml", bytes));
             new TaskReader(words).read(tree, "gb", Optional.empty());
@@ -61,7 +53,7 @@ final class SpoiltTasksTest {
 
     @Test
     void batchLines() throws IOException {
-        LineAdvisor worker = new LineAdvisor(SpoiltTasksTest::advisor, Optional.of("gb"), Optional.empty());
+        LineAdvisor worker = new LineAdvisor(Advisor::shipped, Optional.of("gb"), Optional.empty());
         List<byte[]> corpus = new ArrayList<>();
         for (Path file : FILES.subList(0, 60)) {
             corpus.add(new ObjectMapper().writeValueAsBytes(TaskTree.read(file).plain()));

@@ -17,7 +17,6 @@ import org.fumewarden.advice.Status;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Hazard;
 import org.fumewarden.report.AdviceJson;
@@ -45,7 +44,7 @@ final class MissingLineTest {
     List<DynamicTest> aLineLeftOutIsUnknown() {
         return RuleFolder.shipped().codes().stream()
                 .map(code -> DynamicTest.dynamicTest(code, () -> {
-                    Lines lines = new Lines(new Advisor(RuleBase.shipped(code)));
+                    Lines lines = new Lines(Advisor.shipped(code));
                     // Few random tasks are complete, and those tell most; of the others one in ten.
                     for (int i = 0; i < 12 * TASKS && lines.tasksRead < TASKS; i++) {
                         lines.without(Extent.SEED + i, i % 10 == 0);

@@ -34,7 +34,7 @@ final class SoundnessTest {
         int tasks = Math.max(1, TASKS / codes.size());
         List<DynamicTest> tests = new ArrayList<>();
         for (String code : codes) {
-            Advisor advisor = new Advisor(RuleBase.shipped(code));
+            Advisor advisor = Advisor.shipped(code);
             RandomTasks random = new RandomTasks(advisor.base().book());
             Promises promises = new Promises(advisor, random);
             LevelPromises levels = new LevelPromises(advisor, random);

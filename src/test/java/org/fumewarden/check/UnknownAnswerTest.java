@@ -16,7 +16,6 @@ import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.Vocabulary;
-import org.fumewarden.engine.RuleBase;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -83,7 +82,7 @@ final class UnknownAnswerTest {
     List<DynamicTest> nothingUnknownIsMilderThanItsAnswers() {
         return RuleFolder.shipped().codes().stream()
                 .map(code -> DynamicTest.dynamicTest(code, () -> {
-                    Walk walk = new Walk(new Advisor(RuleBase.shipped(code)));
+                    Walk walk = new Walk(Advisor.shipped(code));
                     tasks(code).stream().limit(TASKS).forEach(walk::through);
                     System.out.println(code + ": " + walk.tried + " answers beside an unknown one");
                     assertTrue(walk.tried > 50, "too few answers");

@@ -13,7 +13,6 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.upkeep.TaskAdvice;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,13 +54,7 @@ class ProgrammeCommandTest {
     }
 
     private static Advice advised(Map<String, String> changes) {
-        return new Bench(
-                        Path.of(TASK),
-                        changes,
-                        Optional.of("gb"),
-                        Optional.empty(),
-                        c -> new Advisor(RuleBase.shipped(c)))
-                .advise();
+        return new Bench(Path.of(TASK), changes, Optional.of("gb"), Optional.empty(), Advisor::shipped).advise();
     }
 
     @Test

@@ -123,7 +123,7 @@ final class GermanPapersTest {
                     changes,
                     Optional.of(code),
                     Optional.empty(),
-                    c -> new Advisor(RuleBase.shipped(c)));
+                    Advisor::shipped);
             List<Sentence> said = new ArrayList<>();
             AdviceSheet.of(bench, bench.advise(), GERMAN, true).page().forEach(p -> told(p, code, said));
             String all = said.stream().map(Sentence::text).collect(Collectors.joining("\n"));
@@ -165,7 +165,7 @@ final class GermanPapersTest {
     }
 
     private static Bench bench(Path tour, String code) {
-        return new Bench(tour, Map.of(), Optional.of(code), Optional.empty(), c -> new Advisor(RuleBase.shipped(c)));
+        return new Bench(tour, Map.of(), Optional.of(code), Optional.empty(), Advisor::shipped);
     }
 
     /** What a person wrote in the task stays in the language of that person. */

@@ -78,7 +78,7 @@ final class GermanTrailTest {
 
     private static Bench bench(Path task, String code, String language) {
         Words words = Words.in(language);
-        return new Bench(task, Map.of(), Optional.of(code), Optional.empty(), c -> new Advisor(RuleBase.shipped(c)))
+        return new Bench(task, Map.of(), Optional.of(code), Optional.empty(), Advisor::shipped)
                 .speaking(words.language(), words.names());
     }
 }

@@ -22,7 +22,6 @@ import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.cli.CommandRun;
 import org.fumewarden.duties.DutyBook;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Duty;
 import org.fumewarden.upkeep.Details;
 import org.fumewarden.upkeep.Draft;
@@ -51,7 +50,7 @@ class UnitOfOneMindTest {
     @TempDir
     private Path folder;
 
-    private final Advisor advisor = new Advisor(RuleBase.shipped("gb"));
+    private final Advisor advisor = Advisor.shipped("gb");
     private final List<Duty> duties = DutyBook.of(advisor.base().book(), DAY).duties();
 
     @Test

@@ -26,7 +26,6 @@ import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.check.Scenario;
 import org.fumewarden.codes.Vocabulary;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Speech;
@@ -43,7 +42,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 final class AnswerPageTest {
     private static final Path TOURS = Path.of("scenarios/tours");
     private static final Path PAGES = Path.of("src/test/resources/org/fumewarden/report/pages");
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
     private static final Map<Path, Advice> ADVICE = new ConcurrentHashMap<>();
     private static final Map<List<Object>, Sheet> SHEETS = new ConcurrentHashMap<>();
     /** "About 60", with room for the rows at or above a tenth of their limit and one line of when duties fall due. */
@@ -68,12 +66,7 @@ final class AnswerPageTest {
     }
 
     static Bench bench(Path tour) {
-        return new Bench(
-                tour,
-                Map.of(),
-                Optional.empty(),
-                Optional.empty(),
-                id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+        return new Bench(tour, Map.of(), Optional.empty(), Optional.empty(), Advisor::shipped);
     }
 
     private static Sheet sheet(Path story, String language, boolean detail) {

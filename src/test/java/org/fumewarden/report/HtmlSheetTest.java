@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -29,7 +28,6 @@ import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Suitability;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
@@ -38,12 +36,11 @@ import org.w3c.dom.Document;
 
 /** The sheet as a file: it says what the advice says, needs nothing else, and no text becomes markup. */
 class HtmlSheetTest {
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
     private static final int TOLERANCE_LINE = 0x2f4f8a;
     private static final Path TOUR = Path.of("scenarios/tours/stainless-brackets.yaml");
 
     private static Bench bench(String text) {
-        return Bench.ofText("task", text, id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+        return Bench.ofText("task", text, Advisor::shipped);
     }
 
     private static String tour() throws IOException {

@@ -22,7 +22,6 @@ import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
 import org.fumewarden.check.Scenario;
 import org.fumewarden.codes.RuleFolder;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.HtmlForm;
@@ -42,7 +41,6 @@ final class OnePageTest {
     private static final double SMALLEST = 9;
 
     private static final Path BENCH = Path.of("scenarios/tours/stainless-brackets.yaml");
-    private static final Map<String, Advisor> ADVISORS = new HashMap<>();
     private static final Map<String, Advice> ADVICE = new HashMap<>();
 
     private static final Map<String, Map<String, String>> KINDS = Map.of(
@@ -62,12 +60,7 @@ final class OnePageTest {
 
     private record Case(String name, Path file, Map<String, String> changes, Optional<String> code) {
         Bench bench() {
-            return new Bench(
-                    file,
-                    changes,
-                    code,
-                    Optional.empty(),
-                    id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+            return new Bench(file, changes, code, Optional.empty(), Advisor::shipped);
         }
 
         Advice advise() {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.TextForm;
@@ -18,8 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What the page orders fits what lies ready, what is worn, and whether the work may start. Expected words: common practice, no source. */
 final class SheetOrdersTest {
-    private static final Map<String, Advisor> ADVISORS =
-            Map.of("gb", new Advisor(RuleBase.shipped("gb")), "us", new Advisor(RuleBase.shipped("us")));
     private static final String BLOWER = "The blower stops.";
 
     @TempDir
@@ -35,7 +32,7 @@ final class SheetOrdersTest {
             told = parts[0].isEmpty() ? told : told.replaceFirst(parts[0], parts[1]);
         }
         Files.writeString(task, told);
-        Bench bench = new Bench(task, Map.of(), Optional.empty(), Optional.empty(), ADVISORS::get);
+        Bench bench = new Bench(task, Map.of(), Optional.empty(), Optional.empty(), Advisor::shipped);
         String text = TextForm.write(AdviceSheet.of(bench, bench.advise(), Words.in(language), false));
         return text.replaceAll("\\s+", " ");
     }

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +18,6 @@ import org.fumewarden.advice.Bench;
 import org.fumewarden.check.Scenario;
 import org.fumewarden.codes.Question;
 import org.fumewarden.codes.Vocabulary;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.answer.AdviceSheet;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.html.Words;
@@ -30,7 +28,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever the file tells stands on the page or in its annex, so that a sheet cannot hang beside another job unseen. */
 final class ToldTest {
-    private static final Map<String, Advisor> ADVISORS = new HashMap<>();
     private static final Set<String> ANSWERED = Set.of("task", "atmosphere", "wearer", "kit", "estimate");
 
     private static final Map<String, String> UNITS = Map.ofEntries(
@@ -66,12 +63,7 @@ final class ToldTest {
     @ParameterizedTest
     @MethodSource("tours")
     void everyAnswerIsOnTheSheet(Path tour) throws IOException {
-        Bench bench = new Bench(
-                tour,
-                Map.of(),
-                Optional.empty(),
-                Optional.empty(),
-                id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i))));
+        Bench bench = new Bench(tour, Map.of(), Optional.empty(), Optional.empty(), Advisor::shipped);
         Words words = Words.in("en");
         Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
         String sheet = TextForm.write(AdviceSheet.of(bench, bench.advise(), words, true))
@@ -102,7 +94,7 @@ final class ToldTest {
     /** Every question of the form is told at once, in whatever group, so that a new one cannot slip. */
     @Test
     void everyFieldOfTheFormIsOnTheSheet() {
-        Function<String, Advisor> advisors = id -> ADVISORS.computeIfAbsent(id, i -> new Advisor(RuleBase.shipped(i)));
+        Function<String, Advisor> advisors = Advisor::shipped;
         Vocabulary vocabulary = advisors.apply("us").base().book().vocabulary();
         Map<String, String> told = new TreeMap<>();
         vocabulary.questions().forEach(q -> told.put(q.path(), value(q, vocabulary)));

@@ -24,7 +24,6 @@ import java.util.zip.GZIPInputStream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Sentence;
 import org.fumewarden.trail.Step;
@@ -44,7 +43,6 @@ final class TrailByReferenceTest {
     private static final int LARGEST = 72_000;
     private static final int LARGEST_INCOMPLETE = 200_000;
     private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final Map<String, Advisor> ADVISORS = new TreeMap<>();
     private static final Map<Path, Advice> TOURS = new TreeMap<>();
 
     @TempDir
@@ -58,12 +56,7 @@ final class TrailByReferenceTest {
     }
 
     private static Bench bench(Path file) {
-        return new Bench(
-                file,
-                Map.of(),
-                Optional.empty(),
-                Optional.empty(),
-                code -> ADVISORS.computeIfAbsent(code, id -> new Advisor(RuleBase.shipped(id))));
+        return new Bench(file, Map.of(), Optional.empty(), Optional.empty(), Advisor::shipped);
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.fumewarden.advice.Advisor;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Duty;
@@ -118,11 +119,11 @@ class AnswerWordsTest {
         "us, half mask P100, false"
     })
     void aMarkOfOtherRulesIsNamedAsSuch(String code, String answer, boolean foreign) {
-        Set<String> factors = Room.advisor(code).base().rowsOn(Room.DAY).stream()
+        Set<String> factors = Advisor.shipped(code).base().rowsOn(Room.DAY).stream()
                 .filter(AssignedFactor.class::isInstance)
                 .map(f -> ((AssignedFactor) f).deviceClass())
                 .collect(Collectors.toSet());
-        List<DeviceClass> classes = Room.advisor(code).base().rowsOn(Room.DAY).stream()
+        List<DeviceClass> classes = Advisor.shipped(code).base().rowsOn(Room.DAY).stream()
                 .filter(DeviceClass.class::isInstance)
                 .map(DeviceClass.class::cast)
                 .filter(d -> factors.contains(d.id()))
@@ -225,7 +226,7 @@ class AnswerWordsTest {
     void everyDeedOfEveryCodeHasItsWordsInEachLanguage() {
         Set<String> lacking = new TreeSet<>();
         for (String code : List.of("gb", "us", "de", "au", "nz")) {
-            Room.advisor(code).base().rowsOn(Room.DAY).stream()
+            Advisor.shipped(code).base().rowsOn(Room.DAY).stream()
                     .filter(Duty.class::isInstance)
                     .map(r -> ((Duty) r).doneBy())
                     .filter(d -> WordTable.rows("duty-words").stream()

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.fumewarden.advice.Advisor;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.model.Term;
 import org.fumewarden.report.html.Words;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** The checks before use, in the order of the card before-use.yaml, with faults thrown in. */
 class HandsOnTest {
     private static Round round(String kind, long seed) {
-        return HandsOn.round(Room.advisor("gb").base().book(), Room.DAY, kind, Words.in("en"), seed);
+        return HandsOn.round(Advisor.shipped("gb").base().book(), Room.DAY, kind, Words.in("en"), seed);
     }
 
     private static Round round(long seed) {
@@ -57,7 +58,7 @@ class HandsOnTest {
 
     @Test
     void theOrderIsThatOfTheCard() {
-        List<String> card = Room.advisor("gb").base().rowsOn(Room.DAY).stream()
+        List<String> card = Advisor.shipped("gb").base().rowsOn(Room.DAY).stream()
                 .filter(Term.class::isInstance)
                 .map(Term.class::cast)
                 .filter(t -> t.catalogue().equals("before-use-powered"))

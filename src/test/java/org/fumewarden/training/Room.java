@@ -11,7 +11,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.fumewarden.Extent;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
-import org.fumewarden.engine.RuleBase;
 import org.fumewarden.report.html.Words;
 
 /** Rounds on the shipped rules, with one advisor for each code. */
@@ -20,16 +19,11 @@ public final class Room {
     static final Path BENCH = Path.of("scenarios/shared/SHARED-SELECTION-010-plain-bench.yaml");
 
     private static final Map<Order, Round> ROUNDS = new ConcurrentHashMap<>();
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 
     private Room() {}
 
-    public static Advisor advisor(String code) {
-        return ADVISORS.computeIfAbsent(code, c -> new Advisor(RuleBase.shipped(c)));
-    }
-
     static Told told(Path file, Map<String, String> changes) {
-        return Told.of(new Bench(file, changes, Optional.empty(), Optional.empty(), Room::advisor), Words.in("en"));
+        return Told.of(new Bench(file, changes, Optional.empty(), Optional.empty(), Advisor::shipped), Words.in("en"));
     }
 
     /** The question of a kind about a task. */
@@ -75,6 +69,6 @@ public final class Room {
     }
 
     static RoundMaker maker(String language) {
-        return new RoundMaker(Room::advisor, Words.in(language));
+        return new RoundMaker(Advisor::shipped, Words.in(language));
     }
 }

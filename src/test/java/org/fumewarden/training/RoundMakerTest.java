@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fumewarden.Extent;
+import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.check.Scenario;
 import org.fumewarden.report.html.Words;
@@ -126,7 +127,7 @@ class RoundMakerTest {
     }
 
     private static Bench bench(Path file) {
-        return new Bench(file, Map.of(), Optional.empty(), Optional.empty(), Room::advisor);
+        return new Bench(file, Map.of(), Optional.empty(), Optional.empty(), Advisor::shipped);
     }
 
     @Test

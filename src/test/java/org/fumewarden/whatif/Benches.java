@@ -6,17 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
-import org.fumewarden.engine.RuleBase;
 
 /** Benches on the shipped rules, with one advisor for each code. */
 final class Benches {
     static final Path BRACKETS = Path.of("scenarios/tours/stainless-brackets.yaml");
-
-    private static final Map<String, Advisor> ADVISORS = new ConcurrentHashMap<>();
 
     private Benches() {}
 
@@ -25,11 +21,7 @@ final class Benches {
     }
 
     static Bench of(Path file, Map<String, String> changes) {
-        return new Bench(file, changes, Optional.empty(), Optional.empty(), Benches::advisor);
-    }
-
-    static Advisor advisor(String code) {
-        return ADVISORS.computeIfAbsent(code, c -> new Advisor(RuleBase.shipped(c)));
+        return new Bench(file, changes, Optional.empty(), Optional.empty(), Advisor::shipped);
     }
 
     static List<Path> tours() throws IOException {
