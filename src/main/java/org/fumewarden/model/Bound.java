@@ -227,6 +227,20 @@ public record Bound(
         return byName < 0 || byName == 0 && against().compareTo(other.against()) > 0;
     }
 
+    /** True when it is a shift average that a stated level bounds: no practice, and no published level. */
+    boolean physical() {
+        return kind == Settlement.BOUNDED && ofShift();
+    }
+
+    /** True when this one says before the other what is worn until the level is measured: what is physical, then the higher. */
+    public boolean keptBefore(Bound other) {
+        if (physical() != other.physical()) {
+            return physical();
+        }
+        int higher = factor.compareTo(other.factor);
+        return higher > 0 || higher == 0 && toldBefore(other);
+    }
+
     /** The limit times what is worn in any case. */
     public BigDecimal against() {
         return limit.multiply(factor);

@@ -43,6 +43,13 @@ public record Need(String subject, String basis, BigDecimal level, BigDecimal li
         return new Need(agent, "floor", factor, BigDecimal.ONE, UNTIL_MEASURED);
     }
 
+    /** As {@link #kept(String, BigDecimal)}, and no more than the level asks for that something measured bounds it at. */
+    public static Need kept(String agent, Bound bound) {
+        return bound.physical()
+                ? new Need(agent, "floor", bound.level(), bound.limit(), UNTIL_MEASURED)
+                : kept(agent, bound.factor());
+    }
+
     /**
      * The need of agents with like effect: the sum of their ratios, of each agent the highest.
      *

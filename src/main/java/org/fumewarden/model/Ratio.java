@@ -248,6 +248,11 @@ public record Ratio(
         return unit == benchmark.unit() && limit.compareTo(benchmark.value()) <= 0;
     }
 
+    /** True when the level was held against the same figure as this limit. */
+    public boolean heldAgainst(Limit other) {
+        return unit == other.unit() && limit.compareTo(other.value()) == 0;
+    }
+
     /** True when the level lies above a threshold that is given in the unit of the limit. */
     public boolean above(Threshold threshold) {
         return threshold.unit().equals(unit.symbol()) && threshold.below(level);

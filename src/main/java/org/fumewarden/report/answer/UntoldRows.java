@@ -17,6 +17,7 @@ import org.fumewarden.model.Bound;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.Need;
+import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.trail.Step;
 
@@ -113,7 +114,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
     /** Least factors that hold whatever was measured, and sums of like effect. */
     private Stream<AirPart.Ranked> needs() {
         return advice.trail().all(Need.class).stream()
-                .filter(n -> !n.basis().equals("ratio") && n.above(AirPart.TENTH))
+                .filter(n -> !n.basis().equals("ratio") && n.above(AirPart.TENTH) && !bounded(n))
                 // What a filter needs for the gases it lets through is told where it decides.
                 .filter(n -> n.ofEveryClass() || n.above(advice.requiredFactor().value()))
                 .map(n -> new AirPart.Ranked(spoken.agent(n.subject()), n.value(), cells(n)))
@@ -141,6 +142,31 @@ record UntoldRows(Advice advice, Spoken spoken) {
         return steps.stream().allMatch(s -> s.citation().confidence() == Confidence.MEMORY) ? "memory" : "floor";
     }
 
+    /** True for what is worn until a level is measured, where the row of its bound tells the same figure. */
+    private boolean bounded(Need need) {
+        return need.statistic().equals(Need.UNTIL_MEASURED)
+                && bounds(false)
+                        .anyMatch(b ->
+                                b.agent().equals(need.subject()) && need.level().equals(b.level()));
+    }
+
+    /** The times that a least factor is kept for; none where the code orders it. */
+    private String times(Need need) {
+        return advice.trail()
+                .concluding(Need.class)
+                .filter(s -> s.conclusion().equals(need))
+                .flatMap(s -> s.premises().stream())
+                .flatMap(p -> advice.trail().step(p.address()).stream())
+                .map(Step::conclusion)
+                .filter(OpenNeed.class::isInstance)
+                .map(o -> ((OpenNeed) o).question())
+                .map(q -> q.substring(q.lastIndexOf('.') + 1))
+                .distinct()
+                .sorted()
+                .map(t -> spoken.say("open." + t))
+                .collect(Collectors.joining(", "));
+    }
+
     private static boolean restsOn(Step step, String threshold) {
         return step.premises().stream().anyMatch(p -> p.address().matches(".*[#/]" + threshold));
     }
@@ -149,7 +175,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
         return List.of(
                 Spoken.sentenceCase(spoken.agent(need.subject())),
                 need.basis().equals("floor")
-                        ? ""
+                        ? times(need)
                         : spoken.say("open." + (need.statistic().equals(Need.SHIFT_SUM) ? "twa" : "stel")),
                 "",
                 "",
