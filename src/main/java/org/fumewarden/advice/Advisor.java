@@ -13,6 +13,7 @@ import org.fumewarden.assessment.Assessor;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.engine.Engine;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Agent;
@@ -112,7 +113,17 @@ public final class Advisor {
         Task whole = whole(task, figures, assessed);
         comparable(whole, figures);
         Trail trail = decide.apply(whole);
-        WithOther other = (row, instead) -> upshot(task, assessed, row, instead);
+        WithOther other = new WithOther() {
+            @Override
+            public Upshot upshot(Row row, Optional<Row> instead) {
+                return Advisor.this.upshot(task, assessed, row, instead);
+            }
+
+            @Override
+            public Optional<Upshot> program() {
+                return byProgram(task);
+            }
+        };
         Optional<LocalDate> last =
                 dated ? new LastDay(base, task, whole, trail, this::afresh).find() : Optional.empty();
         return new AdviceWriter(base, whole, figures, assessed, trail, other, last).write();
@@ -124,6 +135,18 @@ public final class Advisor {
         List<Assessment> then = Assessor.restsOn(row, task) ? new Assessor(task, figures).assess() : assessed;
         return Upshot.of(
                 advise(task, figures, then, whole -> engine.decide(whole.inputs(), whole.on(), row, instead), false));
+    }
+
+    private Optional<Upshot> byProgram(Task task) {
+        String code = base.book().card().id();
+        if (!RuleFolder.shipped().codes().contains(code)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Upshot.of(new Advisor(RuleBase.shipped(code)).advise(task)));
+        } catch (InputException e) {
+            return Optional.empty();
+        }
     }
 
     private ExposureTables figures(LocalDate day) {

@@ -125,7 +125,9 @@ final class BeforeSigning {
                 row -> settled()
                         ? turns(row, now, other)
                         : "Not tried with other values, since this answer is not settled.");
-        return apart(Stream.of(ofOrganisation(now, other, day), deleted(advice, now, other), found.stream())
+        Stream<ToCompare> told =
+                ToCompare.byProgram(found, () -> other.program().map(now::unlike));
+        return apart(Stream.of(ofOrganisation(now, other, day), deleted(advice, now, other), told)
                 .flatMap(some -> some)
                 .toList());
     }

@@ -122,7 +122,7 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
                 .collect(Collectors.groupingBy(edited::get, TreeMap::new, Collectors.toList()));
         Stream<ToCompare> rules = alike.entrySet().stream()
                 .map(same -> new ToCompare(
-                        "rules#" + same.getValue().get(0),
+                        ToCompare.RULES + same.getValue().get(0),
                         named(same.getValue()) + ": as this folder has it",
                         book.card().name(),
                         book.card().edition(),

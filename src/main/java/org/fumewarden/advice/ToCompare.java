@@ -3,7 +3,10 @@ package org.fumewarden.advice;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.EditedRows;
 
@@ -32,6 +35,9 @@ public record ToCompare(String row, String value, String document, String place,
     /** What it has of one that somebody deleted. */
     static final String IT = "this row";
 
+    /** How the address of changed rules begins. */
+    static final String RULES = "rules#";
+
     static final String BESIDE = "; another document gives ";
 
     /** The values with those in one line that differ in nothing but what is said above the rows of their table. */
@@ -55,6 +61,23 @@ public record ToCompare(String row, String value, String document, String place,
     /** The same with its address behind the words. */
     ToCompare withAddress() {
         return new ToCompare(row, value + " (" + row + ")", document, place, matters);
+    }
+
+    /**
+     * The values, those of changed rules with what is otherwise by the rules and tables of the program.
+     *
+     * @param unlike asked for once, where rules were changed
+     */
+    static Stream<ToCompare> byProgram(List<ToCompare> values, Supplier<Optional<List<String>>> unlike) {
+        if (values.stream().noneMatch(v -> v.row.startsWith(RULES))) {
+            return values.stream();
+        }
+        Optional<String> other =
+                unlike.get().map(words -> words.isEmpty() ? "the same answer" : String.join(", ", words));
+        return values.stream().map(v -> other.filter(o -> v.row.startsWith(RULES))
+                .map(o -> StringUtils.removeEnd(v.matters, ".") + "; by its rules and tables: " + o + ".")
+                .map(says -> new ToCompare(v.row, v.value, v.document, v.place, says))
+                .orElse(v));
     }
 
     /** True when another value would make the answer another. */

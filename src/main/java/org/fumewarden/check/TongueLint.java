@@ -3,6 +3,7 @@ package org.fumewarden.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -11,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.codes.InputException;
+import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
@@ -31,6 +33,16 @@ final class TongueLint {
                 file(folder, name, rules, problems);
             }
         }
+        for (String part : folder.isShipped() ? List.<String>of() : folder.folders()) {
+            RuleFolder.shipped().names(part + "/says_", ".yaml").stream()
+                    .filter(name -> folder.names(name, "").isEmpty())
+                    .forEach(name -> problems.add(new Problem(
+                            folder.origin() + "/" + name,
+                            0,
+                            "",
+                            "is missing (the program has it), so these rules have no sentence in that language.",
+                            "restore it.")));
+        }
         return problems;
     }
 
@@ -42,19 +54,20 @@ final class TongueLint {
                 .collect(Collectors.toMap(WrittenRule::id, Function.identity(), (a, b) -> a));
         try {
             Tongue tongue = Tongue.read(folder, List.of(part), language);
+            Map<String, Integer> lines = lines(folder.located(name));
             tongue.sentences().forEach((id, says) -> {
                 WrittenRule rule = own.get(id);
                 if (rule == null) {
                     problems.add(new Problem(
                             folder.origin() + "/" + name,
-                            0,
+                            lines.get(id),
                             id,
                             "is not a rule of this folder.",
                             Nearest.remedy(id, own.keySet())));
                 } else if (!places(says).equals(places(said(rule)))) {
                     problems.add(new Problem(
                             folder.origin() + "/" + name,
-                            0,
+                            lines.get(id),
                             id,
                             "has the places " + places(says) + ", the rule has " + places(said(rule)) + ".",
                             "keep every {place} of the rule's own sentence, and add none."));
@@ -64,15 +77,25 @@ final class TongueLint {
                 Set<String> missing = new TreeSet<>(own.keySet());
                 missing.removeAll(tongue.sentences().keySet());
                 missing.forEach(id -> problems.add(new Problem(
-                        folder.origin() + "/" + name,
-                        0,
+                        own.get(id).file(),
+                        own.get(id).line(),
                         id,
-                        "has no sentence here, though the file says complete: true.",
-                        "translate it, or say complete: false.")));
+                        "has no sentence in " + name + ", though that says complete: true.",
+                        "translate it there, or say complete: false.")));
             }
         } catch (InputException e) {
             problems.addAll(e.problems());
         }
+    }
+
+    /** The line of each sentence. */
+    private static Map<String, Integer> lines(Located file) {
+        return Optional.ofNullable(file.entries().get("rules"))
+                .map(Located::entries)
+                .orElse(Map.of())
+                .entrySet()
+                .stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().line()));
     }
 
     private static String said(WrittenRule rule) {

@@ -1,10 +1,14 @@
 package org.fumewarden.codes;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.fumewarden.model.Sha256;
 
 /**
  * The sentences of rules in another language than that of the rule base.
@@ -55,6 +59,15 @@ public record Tongue(String language, boolean complete, Map<String, String> sent
             throw new InputException(problems);
         }
         return new Tongue(language, complete, sentences, words);
+    }
+
+    /** The name of the state of its sentences and words: a SHA-256 over them, whatever files they stand in. */
+    public String revision() {
+        StringBuilder all = new StringBuilder();
+        Stream.of(sentences, words).forEach(part -> new TreeMap<>(part)
+                .forEach(
+                        (key, says) -> all.append(key).append('\t').append(says).append('\n')));
+        return Sha256.hex(all.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     private static void texts(Located part, Map<String, String> into) {

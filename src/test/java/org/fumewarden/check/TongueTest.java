@@ -63,6 +63,7 @@ final class TongueTest {
     void aPlaceThatIsLostIsNamed() throws IOException {
         List<String> problems = problems("rules:\n  XX-NEED-010: 'Faktor wegen {agent}.'\n");
         assertEquals(1, problems.size(), problems.toString());
+        assertTrue(problems.get(0).contains("says_de.yaml:2 XX-NEED-010 "), problems.get(0));
         assertTrue(problems.get(0).contains("[{agent}], the rule has [{agent}, {value}]"), problems.get(0));
     }
 
@@ -70,13 +71,24 @@ final class TongueTest {
     void aRuleThatIsNotThereIsNamed() throws IOException {
         List<String> problems = problems("rules: {XX-NEED-011: Nichts.}");
         assertEquals(1, problems.size(), problems.toString());
-        assertTrue(problems.get(0).contains("XX-NEED-011 is not a rule of this folder."), problems.get(0));
+        assertTrue(
+                problems.get(0).contains("says_de.yaml:1 XX-NEED-011 is not a rule of this folder."), problems.get(0));
     }
 
     @Test
     void whatCallsItselfCompleteLacksNothing() throws IOException {
         List<String> problems = problems("complete: true\nrules: {XX-NEED-020: Draußen bleiben.}\n");
         assertEquals(1, problems.size(), problems.toString());
-        assertTrue(problems.get(0).contains("XX-NEED-010 has no sentence here"), problems.get(0));
+        assertTrue(
+                problems.get(0).contains("need.drl:3 XX-NEED-010 has no sentence in xx/says_de.yaml"), problems.get(0));
+    }
+
+    @Test
+    void aFileThatTheProgramHasIsMissed() throws IOException {
+        Files.createDirectories(rules.resolve("gb"));
+        Files.writeString(rules.resolve("gb/need.drl"), RULES.replace("xx.need", "gb.need"));
+        assertTrue(TongueLint.check(RuleFolder.at(rules), List.of()).stream()
+                .map(Problem::text)
+                .anyMatch(p -> p.contains("gb/says_de.yaml is missing (the program has it)")));
     }
 }

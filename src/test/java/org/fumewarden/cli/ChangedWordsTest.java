@@ -2,6 +2,7 @@ package org.fumewarden.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -144,17 +145,45 @@ final class ChangedWordsTest extends CopiedRules {
     @CsvSource(
             delimiter = '|',
             value = {
-                "gb/need.drl | Welding fume has no known safe level | Fume is harmless | Rule GB-NEED-010: as this folder has it. Changed, the program has another rule.",
-                "gb/need.drl | rule \"GB-NEED-010 | rule \"GB-NEED-990 | Rule GB-NEED-010: as this folder has it. Changed, the program has this rule.",
+                "gb/need.drl | Welding fume has no known safe level | Fume is harmless | Rule GB-NEED-010: as this folder has it. Changed, the program has another rule; by its rules and tables: the same answer.",
+                "gb/need.drl | rule \"GB-NEED-010 | rule \"GB-NEED-990 | Rule GB-NEED-010: as this folder has it. Changed, the program has this rule; by its rules and tables: the same answer.",
                 "shared/aliases_en.yaml | britain: [gb] | britain: [us] | Word \"britain\" (code), here us: as this folder has them. Changed, the program has gb.",
                 "shared/says_de.yaml | 8-h-Mittel | Jahresmittel | Wort \"8 h average\" (de), hier „Jahresmittel“: wie dieser Ordner sie hat. Geändert, das Programm hat „8-h-Mittel“.",
-                "gb/says_de.yaml | Für Schweißrauch ist kein sicherer Wert bekannt | Rauch schadet nicht | Regel GB-NEED-010: wie dieser Ordner sie hat. Geändert, das Programm hat eine andere Regel."
+                "gb/says_de.yaml | Für Schweißrauch ist kein sicherer Wert bekannt | Rauch schadet nicht | Regel GB-NEED-010: wie dieser Ordner sie hat. Geändert, das Programm hat eine andere Regel; nach seinen Regeln und Tabellen: dieselbe Antwort."
             })
     void aChangedRuleIsInTheIssue(String file, String was, String is, String words) {
         EditedRules.edit(rules, file, was, is);
         String tour = "scenarios/tours/stainless-brackets.yaml";
         String sheet = flat(file.contains("_de") ? advise(tour, "--language", "de") : advise(tour));
         assertTrue(sheet.contains(words), sheet);
+    }
+
+    /** A rule that decides otherwise is named with what of the answer is otherwise by the rules of the program. */
+    @Test
+    void aChangedRuleIsNamedWithItsEffect() {
+        EditedRules.edit(
+                rules, "gb/need.drl", "not Answer( question == \"extraction\", value == \"verified\" )", "Gap()");
+        String sheet = flat(advise("scenarios/tours/stainless-brackets.yaml"));
+        assertTrue(
+                sheet.contains("Rule GB-NEED-010: as this folder has it. Changed, the program has another rule; by its"
+                        + " rules and tables: a factor of 20 instead of 9.6"),
+                sheet);
+    }
+
+    /** A sentence in another language is on the sheet in that language, whose number covers it. */
+    @Test
+    void theRevisionOfAGermanSheetCoversItsSentences() {
+        String tour = "scenarios/tours/stainless-brackets.yaml";
+        String before = sentences(advise(tour, "--language", "de"));
+        EditedRules.edit(
+                rules, "gb/says_de.yaml", "Für Schweißrauch ist kein sicherer Wert bekannt", "Rauch schadet nicht");
+        assertNotEquals(before, sentences(advise(tour, "--language", "de")));
+    }
+
+    private static String sentences(CommandRun sheet) {
+        String after = flat(sheet).replaceFirst(".*; Sätze ", "");
+        assertTrue(after.matches("[0-9a-f]{12};.*"), after);
+        return after.substring(0, 12);
     }
 
     /** A changed value on which documents differ is no known one: no line beside it says that every value was compared. */

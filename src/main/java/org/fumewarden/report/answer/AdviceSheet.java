@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
@@ -35,16 +34,14 @@ public final class AdviceSheet {
         RuleBase base = bench.advisor(bench.code()).base().on(advice.on());
         Speech speech = Speech.of(words, base.book().vocabulary());
         if (words.ofRuleBase()) {
-            Spoken spoken = new Spoken(base.book().vocabulary(), speech, Set.of());
+            Spoken spoken = new Spoken(base.book().vocabulary(), speech, Optional.empty());
             return sheet(bench, advice, advice, spoken, detail);
         }
         Tongue tongue = base.book().tongue(words.language());
         Bench speaking = bench.speaking(words.language(), words.names());
         Advice said = speaking.advise();
-        Spoken spoken = new Spoken(
-                speaking.advisor(bench.code()).base().book().vocabulary(),
-                speech,
-                tongue.sentences().keySet());
+        Spoken spoken =
+                new Spoken(speaking.advisor(bench.code()).base().book().vocabulary(), speech, Optional.of(tongue));
         return sheet(bench, advice, said, spoken, detail);
     }
 

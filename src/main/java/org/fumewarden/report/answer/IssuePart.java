@@ -19,9 +19,14 @@ record IssuePart(Advice advice, String number, Spoken spoken) {
      */
     Part write(boolean shortly) {
         List<Line> lines = new ArrayList<>();
+        String rules = advice.revision().substring(0, SHOWN);
+        String told = number.substring(0, SHOWN);
         lines.add(new Line.Scan(
                 number + " " + advice.revision(),
-                spoken.say("issue.revision", advice.revision().substring(0, SHOWN), number.substring(0, SHOWN))));
+                spoken.tongue()
+                        .map(t -> spoken.say(
+                                "issue.revision.words", rules, t.revision().substring(0, SHOWN), told))
+                        .orElseGet(() -> spoken.say("issue.revision", rules, told))));
         advice.turning().stream()
                 .filter(ToCompare::changed)
                 .forEach(value -> lines.add(

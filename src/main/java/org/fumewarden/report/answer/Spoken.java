@@ -4,11 +4,11 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Respirator;
 import org.fumewarden.codes.Question;
+import org.fumewarden.codes.Tongue;
 import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Duty;
@@ -24,9 +24,9 @@ import org.fumewarden.report.sheet.Sign;
 /**
  * Names, figures and days as a sheet says them in its language.
  *
- * @param translated ids of the rules whose sentences are in that language
+ * @param tongue the sentences of rules in that language; none in that of the rule base
  */
-record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
+record Spoken(Vocabulary vocabulary, Speech speech, Optional<Tongue> tongue) {
     private static final String ENGLISH = "en";
 
     Words words() {
@@ -59,7 +59,7 @@ record Spoken(Vocabulary vocabulary, Speech speech, Set<String> translated) {
 
     /** The sentence of a rule, marked when it is in another language than the sheet. */
     Line.Says sentence(Sign sign, Reason reason, String notes) {
-        boolean own = words().ofRuleBase() || translated.contains(reason.rule());
+        boolean own = tongue.map(t -> t.sentences().containsKey(reason.rule())).orElse(true);
         return new Line.Says(sign, "", told(reason.says()), notes, own ? "" : ENGLISH);
     }
 
