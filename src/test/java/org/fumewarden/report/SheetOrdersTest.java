@@ -131,8 +131,7 @@ final class SheetOrdersTest {
         String page = page("en", "oxygen: 20.9 %=oxygen: 17 %");
         ordered(
                 page,
-                "KEEP UP For this air: yearly: health surveillance (doctor or responsible person).",
-                "Monthly: thorough examination of the respirator (competent person).",
+                "KEEP UP Yearly, for this air: health surveillance (doctor or responsible person). Monthly: thorough examination of the respirator (competent person).",
                 "More duties in");
         assertFalse(page.contains("(wearer"), page);
     }
