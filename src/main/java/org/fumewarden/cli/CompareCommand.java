@@ -71,7 +71,7 @@ final class CompareCommand implements Callable<Integer> {
                 .toArray(CodeBook[]::new);
         out.print(options.banner(language.words(), books));
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
-        UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;
+        UnaryOperator<String> agents = bench.book().vocabulary()::name;
         if (codes.size() > 1) {
             out.print(CodesText.write(
                     codes.stream()

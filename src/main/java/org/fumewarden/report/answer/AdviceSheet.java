@@ -42,9 +42,7 @@ public final class AdviceSheet {
         Bench speaking = bench.speaking(words.language(), words.names());
         Advice said = speaking.advise();
         Spoken spoken = new Spoken(
-                speaking.advisor(bench.code()).base().book().vocabulary(),
-                speech,
-                tongue.sentences().keySet());
+                speaking.book().vocabulary(), speech, tongue.sentences().keySet());
         return sheet(bench, advice, said, spoken, detail);
     }
 
