@@ -10,6 +10,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
@@ -114,6 +115,11 @@ public final class Bench {
     /** The advisor of a code, made once. */
     public Advisor advisor(String id) {
         return advisors.computeIfAbsent(id, makeAdvisor);
+    }
+
+    /** The tables of the code that decides. */
+    public CodeBook book() {
+        return advisor(code()).base().book();
     }
 
     /** Decides the task as the file has it. */

@@ -38,11 +38,6 @@ public abstract sealed class Entries implements AutoCloseable {
         return new Lines(Files.newInputStream(input));
     }
 
-    /** Tasks as lines of a stream, which is closed in the end. */
-    public static Entries ofLines(InputStream lines) {
-        return new Lines(lines);
-    }
-
     /** Reads one task. */
     interface Source {
         Optional<Entry> read() throws IOException;
@@ -91,7 +86,7 @@ public abstract sealed class Entries implements AutoCloseable {
         }
     }
 
-    private static final class Lines extends Entries {
+    static final class Lines extends Entries {
         private final InputStream in;
         private long number;
 

@@ -58,13 +58,14 @@ public final class Catalogue {
     /** Runs the scenarios below a folder and gathers what they show of a rule. */
     public Use use(String rule, Function<String, RuleBase> bases, Path folder) {
         Use use = new Use(new TreeSet<>(), new TreeSet<>());
-        for (ScenarioRun run : new ScenarioRunner(bases).runAll(folder)) {
-            List<Step> steps = run.advice().stream()
+        ScenarioRunner runner = new ScenarioRunner(bases);
+        for (Path file : Scenario.files(folder)) {
+            List<Step> steps = runner.advice(file).stream()
                     .flatMap(a -> a.trail().steps().stream())
                     .filter(s -> s.rule().equals(rule))
                     .toList();
             if (!steps.isEmpty()) {
-                use.scenarios().add(run.file().toString());
+                use.scenarios().add(file.toString());
             }
             steps.stream()
                     .flatMap(s -> s.premises().stream())

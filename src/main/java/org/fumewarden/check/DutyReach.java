@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.fumewarden.advice.Check;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.InputException;
@@ -25,9 +24,8 @@ final class DutyReach {
     /** One problem for each; those that hang on an event, and those listed as of the register alone, are excused. */
     static List<Problem> problems(RuleFolder folder, List<ScenarioRun> runs) {
         Set<String> seen = runs.stream()
-                .flatMap(r -> r.advice().stream())
-                .flatMap(a -> a.checks().stream())
-                .map(Check::id)
+                .flatMap(r -> r.shown().stream())
+                .flatMap(s -> s.duties().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
         List<Problem> problems = new ArrayList<>();
         for (String code : folder.codes()) {

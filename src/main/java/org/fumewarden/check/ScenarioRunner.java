@@ -56,9 +56,7 @@ public final class ScenarioRunner {
         Path file = scenario.file();
         Located own = scenario.own();
         Advisor advisor = advisor(scenario);
-        Task task = new TaskReader(advisor.base().book().vocabulary())
-                .read(scenario.tree(), advisor.base().book().card().id(), Optional.empty());
-        Advice advice = advisor.advise(task);
+        Advice advice = advice(scenario, advisor);
         int before = own.problems().size();
         if (!own.entries().containsKey("because")) {
             own.complain("does not say why it exists.", "add because: with one line.");
@@ -70,7 +68,23 @@ public final class ScenarioRunner {
                         () -> own.complain("expects nothing.", "add expect: with fires, silent, status ..."));
         List<Problem> problems =
                 List.copyOf(own.problems().subList(before, own.problems().size()));
-        return new ScenarioRun(file, Optional.of(advice), silent, problems);
+        return new ScenarioRun(file, Optional.of(Shown.of(advice)), silent, problems);
+    }
+
+    /** The advice on a scenario, whatever it expects; empty when the file could not be read as a task. */
+    public Optional<Advice> advice(Path file) {
+        try {
+            Scenario scenario = Scenario.read(file);
+            return Optional.of(advice(scenario, advisor(scenario)));
+        } catch (InputException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Advice advice(Scenario scenario, Advisor advisor) {
+        Task task = new TaskReader(advisor.base().book().vocabulary())
+                .read(scenario.tree(), advisor.base().book().card().id(), Optional.empty());
+        return advisor.advise(task);
     }
 
     private Advisor advisor(Scenario scenario) {

@@ -27,7 +27,6 @@ import org.fumewarden.model.Row;
 import org.fumewarden.model.Term;
 import org.fumewarden.task.TaskReader;
 import org.fumewarden.task.TaskTree;
-import org.fumewarden.trail.Premise;
 
 /** What is not wrong, but worth a look: rows nobody reads, rows that ended, figures that a code lacks, work for which nothing is concluded. */
 public final class Survey {
@@ -53,11 +52,9 @@ public final class Survey {
     public List<String> lines(Path scenarios) {
         Set<String> read = new ScenarioRunner(bases)
                 .runAll(scenarios).stream()
-                        .flatMap(run -> run.advice().stream())
-                        .flatMap(advice -> advice.trail().steps().stream())
-                        .flatMap(step -> step.premises().stream())
-                        .filter(p -> p.kind().equals("row"))
-                        .map(Premise::address)
+                        .flatMap(run -> run.shown().stream())
+                        .flatMap(shown -> shown.read().values().stream())
+                        .flatMap(Set::stream)
                         .collect(Collectors.toCollection(TreeSet::new));
         Map<String, String> unread = new TreeMap<>();
         Map<String, String> ended = new TreeMap<>();

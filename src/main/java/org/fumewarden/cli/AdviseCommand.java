@@ -121,7 +121,7 @@ final class AdviseCommand implements Callable<Integer> {
         Words words = language.words();
         Bench asked = format == Format.json ? language.speaking(bench) : bench;
         Advice advice = asked.advise();
-        CodeBook book = bench.advisor(bench.code()).base().book();
+        CodeBook book = bench.book();
         foreign = options.foreign(book);
         changed = options.changed(book);
         if (format == Format.json) {
@@ -165,7 +165,7 @@ final class AdviseCommand implements Callable<Integer> {
         Optional<PrivateKey> secret = Optional.ofNullable(key).map(Signatures::secret);
         Optional<Witness> other = Optional.ofNullable(witness).map(Witness::new);
         other.ifPresent(w -> w.admit(keep, secret.orElseThrow()));
-        CodeBook book = bench.advisor(bench.code()).base().book();
+        CodeBook book = bench.book();
         lastHolds(book, secret);
         Path kept = new Keeper(keep)
                 .keep(

@@ -73,7 +73,7 @@ final class CompareCommand implements Callable<Integer> {
         List<Advice> compared = new ArrayList<>();
         out.print(options.banner(language.words(), books));
         Map<String, Map<String, String>> variants = new LinkedHashMap<>();
-        UnaryOperator<String> agents = bench.advisor(bench.code()).base().book().vocabulary()::name;
+        UnaryOperator<String> agents = bench.book().vocabulary()::name;
         if (codes.size() > 1) {
             List<CodesText.Side> sides = codes.stream()
                     .map(String::strip)

@@ -78,8 +78,7 @@ final class ExplainCommand implements Callable<Integer> {
         text = new WhatIfText(language.speech(plain));
         Advice advice = bench.advise();
         PrintWriter out = spec.commandLine().getOut();
-        out.print(options.banner(
-                language.words(), bench.advisor(bench.code()).base().book()));
+        out.print(options.banner(language.words(), bench.book()));
         if (asked.why != null) {
             why(bench, advice, out);
         } else if (asked.whyNot != null) {

@@ -25,7 +25,7 @@ final class LanguageOption {
 
     /** How papers speak of the tasks of a bench. */
     Speech speech(Bench bench) {
-        return Speech.of(words(), bench.advisor(bench.code()).base().book().vocabulary());
+        return Speech.of(words(), bench.book().vocabulary());
     }
 
     /**

@@ -104,15 +104,11 @@ final class SweepCommand implements Callable<Integer> {
                         Sweep.serving(p.advice()).stream().map(text::device).toList()))
                 .toList();
         PrintWriter out = spec.commandLine().getOut();
-        out.print(options.banner(
-                language.words(), bench.advisor(bench.code()).base().book()));
+        out.print(options.banner(language.words(), bench.book()));
         out.print(speech.spelt(LadderChart.text(path + " " + unit + " " + text.say("(# suitable, . not)"), ladder)));
         out.println();
         out.print(text.tippingPoints(
-                path,
-                unit,
-                sweep.tippingPoints(from, to, points),
-                bench.advisor(bench.code()).base().book().vocabulary()::name));
+                path, unit, sweep.tippingPoints(from, to, points), bench.book().vocabulary()::name));
         out.print(text.closing(bench.advise()));
         out.flush();
         if (svg != null) {

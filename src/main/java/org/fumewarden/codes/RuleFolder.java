@@ -251,12 +251,11 @@ public final class RuleFolder {
 
     /** The tree that the build made of a file of the program, which serves for the same bytes in another folder too. */
     private Optional<Node> shippedNode(String name) {
-        if (!isShipped() && !isShipped(name)) {
-            return Optional.empty();
-        }
-        String part = name.substring(0, name.indexOf('/'));
-        return Optional.ofNullable(
-                SHIPPED.parsed.computeIfAbsent(part, ShippedRuleBase::parsed).get(name));
+        return Optional.of(name.substring(0, name.indexOf('/')))
+                .filter(part -> isShipped() || isShipped(name))
+                .map(part -> SHIPPED.parsed
+                        .computeIfAbsent(part, ShippedRuleBase::parsed)
+                        .get(name));
     }
 
     /** The revision of the files that decide advice under one code: those of the given folders. */

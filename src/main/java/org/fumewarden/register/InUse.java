@@ -56,9 +56,7 @@ public final class InUse {
             try (Store store = register.get()) {
                 Task read = bench.task(bench.code(), Map.of());
                 LocalDate day = read.on();
-                List<Duty> duties = DutyBook.of(
-                                bench.advisor(bench.code()).base().book(), day)
-                        .duties();
+                List<Duty> duties = DutyBook.of(bench.book(), day).duties();
                 Found unit = UnitInUse.of(task, read, store, duties);
                 Found wearer = WearerInUse.of(task, store, duties, day);
                 changes.putAll(unit.changes());

@@ -23,7 +23,7 @@ import java.util.function.Supplier;
  */
 public final class Store implements AutoCloseable {
     private final Path file;
-    private final Connection connection;
+    final Connection connection;
     private final StoreQueries queries;
     private final Path at;
     private Optional<Verification> soundness = Optional.empty();
@@ -262,16 +262,6 @@ public final class Store implements AutoCloseable {
                 .map(e -> e.details().corrects().orElse(null))
                 .filter(Objects::nonNull)
                 .toList();
-    }
-
-    /** Limits the size of the file, as a full disk would; for tests. */
-    void limitPages(int pages) throws SQLException {
-        Sqlite.run(connection, "PRAGMA max_page_count = " + pages);
-    }
-
-    /** Pages in use; for tests. */
-    int pages() throws SQLException {
-        return Sqlite.number(connection, "PRAGMA page_count");
     }
 
     @Override

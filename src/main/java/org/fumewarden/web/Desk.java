@@ -103,12 +103,7 @@ final class Desk {
                         : AdviceJson.write(
                                 said(bench, words),
                                 library.changed(bench.code()),
-                                Speech.of(
-                                        words,
-                                        library.advisor(bench.code())
-                                                .base()
-                                                .book()
-                                                .vocabulary())));
+                                Speech.of(words, bench.book().vocabulary())));
     }
 
     /** The advice in the language of the words, by an advisor that is made once for it. */
@@ -207,8 +202,7 @@ final class Desk {
             Bench bench = bench(asked);
             Tongue tongue = library.tongue(bench.code(), words);
             Advice said = said(bench, words);
-            Speech speech =
-                    Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
+            Speech speech = Speech.of(words, bench.book().vocabulary());
             for (Step step : said.trail().steps()) {
                 if (tongue.sentences().containsKey(step.rule())) {
                     steps.put(step.id(), speech.spelt(speech.told(step.says())));

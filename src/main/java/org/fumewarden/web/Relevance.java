@@ -29,7 +29,7 @@ final class Relevance {
 
     Relevance(Bench bench) {
         this.bench = bench;
-        this.vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+        this.vocabulary = bench.book().vocabulary();
     }
 
     /** Ids of the questions that matter, in the order of the vocabulary. */

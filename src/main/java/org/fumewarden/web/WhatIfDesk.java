@@ -111,7 +111,7 @@ final class WhatIfDesk {
     }
 
     private static Speech speech(Bench bench, Words words) {
-        return Speech.of(words, bench.advisor(bench.code()).base().book().vocabulary());
+        return Speech.of(words, bench.book().vocabulary());
     }
 
     private static List<String> named(Advice advice, Words words) {

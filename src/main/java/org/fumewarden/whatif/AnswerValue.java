@@ -26,7 +26,7 @@ public final class AnswerValue {
 
     public AnswerValue(Bench bench) {
         this.bench = bench;
-        this.vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+        this.vocabulary = bench.book().vocabulary();
     }
 
     /**

@@ -19,7 +19,7 @@ public final class Turns {
 
     public Turns(Bench bench) {
         this.bench = bench;
-        this.vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+        this.vocabulary = bench.book().vocabulary();
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -30,7 +31,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** A sheet says until when its values are in force: on no day before does any table change what it says. */
 final class ValuesUntilTest {
     private static final int TOURS = Extent.of(1, 5, 20);
-    private static final int AGENTS = Extent.of(4, Extent.ALL, Extent.ALL);
+    private static final int AGENTS = Extent.of(1, Extent.ALL, Extent.ALL);
+    private static final int DAYS = Extent.of(3, Extent.ALL, Extent.ALL);
     private static final String CODE = "gb";
     private static final Path RULES = Path.of("rules");
     private static final LocalDate END = LocalDate.of(2031, 5, 6);
@@ -228,14 +230,15 @@ final class ValuesUntilTest {
     }
 
     /** The days on which a row or a rule begins or ends, since the time of the tours. */
-    private static TreeSet<LocalDate> days(RuleBase base) {
-        return Stream.concat(
+    private static List<LocalDate> days(RuleBase base) {
+        Set<LocalDate> days = Stream.concat(
                         base.book().tables().stream()
                                 .flatMap(t -> t.rows().stream())
                                 .flatMap(row -> Stream.of(row.from(), row.until())),
                         base.cards().values().stream().flatMap(rule -> Stream.of(rule.from(), rule.until())))
                 .filter(d -> d.isAfter(FIRST) && d.isBefore(CodeSummary.NEVER))
-                .collect(Collectors.toCollection(TreeSet::new));
+                .collect(Collectors.toSet());
+        return Extent.sample(List.copyOf(days), LocalDate::toString, DAYS);
     }
 
     /** The advice of another day; none before any list of the code. */

@@ -61,7 +61,7 @@ public final class BatchBenchmark {
     private static long run(LineAdvisor worker, int threads, int tasks, IntFunction<String> mix)
             throws IOException, InterruptedException {
         long[] bytes = {0};
-        try (Entries entries = Entries.ofLines(new SequenceInputStream(lines(tasks, mix)))) {
+        try (Entries entries = new Entries.Lines(new SequenceInputStream(lines(tasks, mix)))) {
             new Batch(worker, threads)
                     .run(entries, outcome -> bytes[0] += outcome.json().length(), tally -> {});
         }

@@ -97,7 +97,7 @@ record MutantRun(Set<String> killed, Set<String> survivors, Set<String> refused)
     }
 
     private static String code(ScenarioRun run) {
-        return run.advice().orElseThrow().code();
+        return run.shown().orElseThrow().code();
     }
 
     /** A rule that cannot be carried out any more counts as found. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
@@ -11,7 +12,6 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.fumewarden.advice.Respirator;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.RuleFolder;
@@ -69,19 +69,17 @@ final class NudgedTables {
     private Stream<ScenarioRun> readers(TableCell was, TableCell becomes) {
         if (was.cell().equals("order")) {
             Set<String> both = Set.of(device(was), device(becomes));
-            return ShippedRuns.all().stream()
-                    .filter(run -> run.advice().orElseThrow().recommended().map(Respirator::deviceClass).stream()
-                            .anyMatch(both::contains));
+            return ShippedRuns.all().stream().filter(run -> run.shown().orElseThrow().recommended().stream()
+                    .anyMatch(both::contains));
         }
         Set<String> addresses = addresses(was);
-        Predicate<ScenarioRun> reads = run -> run.advice().orElseThrow().trail().steps().stream()
-                .flatMap(s -> s.premises().stream())
-                .anyMatch(p -> addresses.contains(p.address()));
+        Predicate<ScenarioRun> reads = run -> run.shown().orElseThrow().read().values().stream()
+                .anyMatch(rows -> !Collections.disjoint(rows, addresses));
         Set<String> rules = ShippedRuns.all().stream()
                 .filter(reads)
-                .flatMap(run -> run.advice().orElseThrow().trail().steps().stream())
-                .filter(s -> s.premises().stream().anyMatch(p -> addresses.contains(p.address())))
-                .map(s -> s.rule())
+                .flatMap(run -> run.shown().orElseThrow().read().entrySet().stream())
+                .filter(e -> !Collections.disjoint(e.getValue(), addresses))
+                .map(Map.Entry::getKey)
                 .collect(Collectors.toCollection(TreeSet::new));
         return Stream.concat(
                 ShippedRuns.all().stream().filter(reads),

@@ -198,9 +198,7 @@ final class RenewedKindsTest {
                     .distinct()
                     .forEach(part -> Acts.of(part, advice, rows).forEach(act -> told.add(act.says())));
             if (bench.tree(Map.of()).entries().containsKey("kit")) {
-                Speech speech = Speech.of(
-                        Words.in("en"),
-                        bench.advisor(bench.code()).base().book().vocabulary());
+                Speech speech = Speech.of(Words.in("en"), bench.book().vocabulary());
                 told.add(ShiftText.write(TaskPlots.sheet(bench, advice), advice, speech));
             }
             return told.stream().map(Object::toString).collect(Collectors.joining("\n"));

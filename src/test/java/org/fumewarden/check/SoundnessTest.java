@@ -22,10 +22,10 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * The promises of the design over random tasks, for every code. Each starting task is decided, every fourth one with two
- * worse neighbours, every twentieth shuffled. The gate takes some hundred.
+ * worse neighbours, every twentieth shuffled. The gate takes a hundred.
  */
 final class SoundnessTest {
-    private static final int TASKS = Extent.of(200, 2000, 400_000);
+    private static final int TASKS = Extent.of(120, 2000, 400_000);
     private static final long SEED = Extent.SEED;
 
     @TestFactory

@@ -55,8 +55,7 @@ final class NewCodesTest {
     private Advice advice(String code, String scenario) {
         RuleFolder folder = RuleFolder.at(rules);
         return new ScenarioRunner(id -> RuleBase.compiled(folder, id))
-                .run(scenarios.resolve(code).resolve(scenario))
-                .advice()
+                .advice(scenarios.resolve(code).resolve(scenario))
                 .orElseThrow();
     }
 

@@ -137,7 +137,7 @@ final class AnswerPageTest {
         for (String language : List.of("en", "de")) {
             Sheet sheet = sheet(story, language, false);
             assertTrue(TextForm.write(sheet).lines().count() <= LINES_FULL, story + " " + language);
-            Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+            Vocabulary vocabulary = bench.book().vocabulary();
             Map<String, String> names = vocabulary.names();
             Speech speech = Speech.of(Words.in(language), vocabulary);
             String air = sheet.page().stream()
@@ -205,8 +205,7 @@ final class AnswerPageTest {
     @MethodSource("tours")
     void noCodeOfADurationAndNoIdStandsInASentence(Path tour) {
         Bench bench = bench(tour);
-        Map<String, Map<String, String>> catalogues =
-                bench.advisor(bench.code()).base().book().vocabulary().catalogues();
+        Map<String, Map<String, String>> catalogues = bench.book().vocabulary().catalogues();
         List<String> ids = Stream.of("agents", "equipment", "processes", "base-metals", "coatings")
                 .flatMap(c -> catalogues.get(c).keySet().stream())
                 .filter(id -> id.indexOf('-') > 0)

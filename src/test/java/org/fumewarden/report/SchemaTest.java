@@ -15,9 +15,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import org.fumewarden.advice.Advice;
 import org.fumewarden.check.Scenario;
-import org.fumewarden.check.ScenarioRun;
 import org.fumewarden.check.ScenarioRunner;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.task.TaskTree;
@@ -32,6 +33,7 @@ import org.yaml.snakeyaml.resolver.Resolver;
 
 /** Scenarios and advice are valid by the published JSON Schemas. */
 final class SchemaTest {
+    private static final ScenarioRunner RUNNER = new ScenarioRunner(RuleBase::shipped);
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final JsonSchemaFactory FACTORY = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
 
@@ -71,8 +73,9 @@ final class SchemaTest {
     }
 
     private static JsonNode byChoice(String scenario) throws IOException {
-        ScenarioRun run = new ScenarioRunner(RuleBase::shipped).run(Path.of("scenarios/us", scenario + ".yaml"));
-        String json = AdviceJson.text(j -> AdviceJson.writeUntried(run.advice().orElseThrow(), j));
+        Advice advice =
+                RUNNER.advice(Path.of("scenarios/us", scenario + ".yaml")).orElseThrow();
+        String json = AdviceJson.text(j -> AdviceJson.writeUntried(advice, j));
         return MAPPER.readTree(json).get("by-choice");
     }
 
@@ -81,11 +84,11 @@ final class SchemaTest {
     void everyAdviceIsValid() throws JsonProcessingException {
         JsonSchema schema = FACTORY.getSchema(AdviceSchema.text());
         List<String> wrong = new ArrayList<>();
-        for (ScenarioRun run : new ScenarioRunner(RuleBase::shipped).runAll(Path.of("scenarios"))) {
-            if (run.advice().isPresent()) {
-                JsonNode advice = MAPPER.readTree(AdviceJson.text(
-                        json -> AdviceJson.writeUntried(run.advice().get(), json)));
-                schema.validate(advice).forEach(m -> wrong.add(run.file() + ": " + m.getMessage()));
+        for (Path file : Scenario.files(Path.of("scenarios"))) {
+            Optional<Advice> advice = RUNNER.advice(file);
+            if (advice.isPresent()) {
+                String text = AdviceJson.text(json -> AdviceJson.writeUntried(advice.get(), json));
+                schema.validate(MAPPER.readTree(text)).forEach(m -> wrong.add(file + ": " + m.getMessage()));
             }
         }
         assertEquals("", String.join("\n", wrong));

@@ -65,7 +65,7 @@ final class ToldTest {
     void everyAnswerIsOnTheSheet(Path tour) throws IOException {
         Bench bench = new Bench(tour, Map.of(), Optional.empty(), Optional.empty(), Advisor::shipped);
         Words words = Words.in("en");
-        Vocabulary vocabulary = bench.advisor(bench.code()).base().book().vocabulary();
+        Vocabulary vocabulary = bench.book().vocabulary();
         String sheet = TextForm.write(AdviceSheet.of(bench, bench.advise(), words, true))
                 .replaceAll("\\s+", " ");
         List<String> missing = new ArrayList<>();

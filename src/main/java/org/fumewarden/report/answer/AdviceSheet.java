@@ -40,8 +40,7 @@ public final class AdviceSheet {
         Tongue tongue = base.book().tongue(words.language());
         Bench speaking = bench.speaking(words.language(), words.names());
         Advice said = speaking.advise();
-        Spoken spoken =
-                new Spoken(speaking.advisor(bench.code()).base().book().vocabulary(), speech, Optional.of(tongue));
+        Spoken spoken = new Spoken(speaking.book().vocabulary(), speech, Optional.of(tongue));
         return sheet(bench, advice, said, spoken, detail);
     }
 

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,17 +36,24 @@ final class Phrases {
      */
     private record Template(int said, List<String> fixed, Pattern english, List<String> places, String own) {
         boolean mayFit(String text) {
-            return text.startsWith(fixed.get(0))
+            return text.length() >= said + places.size()
+                    && text.startsWith(fixed.get(0))
                     && text.endsWith(fixed.get(fixed.size() - 1))
                     && fixed.stream().allMatch(text::contains);
         }
     }
 
+    private static final Map<String, Phrases> READ = new ConcurrentHashMap<>();
+
     private final Map<String, String> whole = new LinkedHashMap<>();
     private final List<Template> templates = new ArrayList<>();
 
-    /** The phrases of a language; none for a language without a file of them. */
+    /** The phrases of a language, read once; none for a language without a file of them. */
     static Phrases in(String language) {
+        return READ.computeIfAbsent(language, Phrases::read);
+    }
+
+    private static Phrases read(String language) {
         Phrases phrases = new Phrases();
         try (InputStream in = Phrases.class.getResourceAsStream("/org/fumewarden/phrases_" + language + ".tsv")) {
             if (in != null) {
