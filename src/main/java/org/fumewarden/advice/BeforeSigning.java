@@ -132,7 +132,7 @@ final class BeforeSigning {
 
     /** The values of the organisation, read or not, in whose place that of the program, or none, gives another answer. */
     private Stream<ToCompare> ofOrganisation(Upshot now, WithOther other, LocalDate day) {
-        return figures.every()
+        return figures.every().stream()
                 .filter(row -> row.ref().citation().isOfOrganisation())
                 .sorted(Comparator.comparing(row -> row.ref().address()))
                 .filter(row -> !isChanged(row) || !read.contains(row.ref().address()))
@@ -149,7 +149,7 @@ final class BeforeSigning {
     private Stream<ToCompare> deleted(Advice advice, Upshot now, WithOther other) {
         return book.program(advice.on()).values().stream()
                 .filter(row -> figures.at(row.ref().address()).isEmpty())
-                .flatMap(row -> Printed.with(row, advice, book, figures.every().toList())
+                .flatMap(row -> Printed.with(row, advice, book, figures.every())
                         ? Stream.of(entry(row, ToCompare.PROGRAM + ToCompare.IT + "."))
                         : instead(row, ToCompare.IT, now.unlike(other.upshot(row, Optional.of(row)))));
     }
@@ -175,14 +175,19 @@ final class BeforeSigning {
     }
 
     private List<ToCompare> write(Advice advice, Function<Row, String> turns) {
-        Printed printed = new Printed(advice, book, figures.every().toList());
-        trail.steps().forEach(step -> steps.put(step.id(), step));
-        behind().forEach(step -> step.premises().stream()
-                .filter(p -> p.kind().equals("row") && (!p.address().endsWith(VOLUME) || converts(step)))
-                .forEach(p -> read.add(p.address())));
+        Printed printed = new Printed(advice, book, figures.every());
+        for (Step step : behind()) {
+            for (Premise premise : step.premises()) {
+                if (premise.kind().equals("row") && (!premise.address().endsWith(VOLUME) || converts(step))) {
+                    read.add(premise.address());
+                }
+            }
+        }
         Stream<ToCompare> rows = Stream.concat(
-                        read.stream().sorted().flatMap(address -> figures.at(address).stream()),
-                        printed.changed().filter(row -> !read.contains(row.ref().address())))
+                        figures.doubtful().stream()
+                                .filter(row -> read.contains(row.ref().address())),
+                        printed.changed(figures.doubtful().stream())
+                                .filter(row -> !read.contains(row.ref().address())))
                 .filter(row -> isChanged(row) || VALUES.contains(row.getClass()) && asks(row) && offered(row))
                 .sorted(Comparator.<Row, Boolean>comparing(
                                 row -> row.ref().changed().isEmpty())
@@ -238,6 +243,7 @@ final class BeforeSigning {
         if (settled()) {
             return trail.steps();
         }
+        trail.steps().forEach(step -> steps.put(step.id(), step));
         Set<String> classes = new HashSet<>();
         offered.forEach(r -> classes.add(r.deviceClass()));
         Deque<Step> open = new ArrayDeque<>();
