@@ -25,7 +25,6 @@ import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Citation;
-import org.fumewarden.model.Confidence;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.FactorInForce;
@@ -188,7 +187,7 @@ final class BeforeSigning {
                                 .filter(row -> read.contains(row.ref().address())),
                         printed.changed(figures.doubtful().stream())
                                 .filter(row -> !read.contains(row.ref().address())))
-                .filter(row -> isChanged(row) || VALUES.contains(row.getClass()) && asks(row) && offered(row))
+                .filter(row -> isChanged(row) || VALUES.contains(row.getClass()) && offered(row))
                 .sorted(Comparator.<Row, Boolean>comparing(
                                 row -> row.ref().changed().isEmpty())
                         .thenComparing(row -> VALUES.indexOf(row.getClass())))
@@ -210,11 +209,6 @@ final class BeforeSigning {
     /** Only an answer that is settled is tried with other values; one that is not is not signed. */
     private boolean settled() {
         return status == Status.COMPLETE || status == Status.DO_NOT_ENTER;
-    }
-
-    private static boolean asks(Row row) {
-        return row.ref().citation().confidence() == Confidence.MEMORY
-                || !row.ref().beside().isEmpty();
     }
 
     /** The conditions of a duty stand in its line, and it speaks for them. */
