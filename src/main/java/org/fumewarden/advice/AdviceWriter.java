@@ -15,6 +15,7 @@ import org.fumewarden.assessment.Assessment;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.CodeCard;
+import org.fumewarden.codes.DatedRow;
 import org.fumewarden.codes.Question;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.Account;
@@ -118,7 +119,8 @@ final class AdviceWriter {
 
     private CodeUsed codeUsed() {
         CodeCard card = book.card();
-        Set<String> read = LastDay.read(trail);
+        List<DatedRow> ended = book.ended(task.on());
+        Set<String> read = ended.isEmpty() ? Set.of() : LastDay.read(trail);
         return new CodeUsed(
                 card.id(),
                 card.name(),
@@ -126,7 +128,7 @@ final class AdviceWriter {
                 card.checkedOn(),
                 card.lacks(),
                 last,
-                book.ended(task.on()).stream()
+                ended.stream()
                         .filter(row -> read.contains(row.row().ref().address()))
                         .map(row -> new CodeUsed.Ended(
                                 row.row().ref().address(),

@@ -25,7 +25,6 @@ import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Citation;
-import org.fumewarden.model.Confidence;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.DutyCondition;
 import org.fumewarden.model.FactorInForce;
@@ -134,7 +133,7 @@ final class BeforeSigning {
 
     /** The values of the organisation, read or not, in whose place that of the program, or none, gives another answer. */
     private Stream<ToCompare> ofOrganisation(Upshot now, WithOther other, LocalDate day) {
-        return figures.every()
+        return figures.every().stream()
                 .filter(row -> row.ref().citation().isOfOrganisation())
                 .sorted(Comparator.comparing(row -> row.ref().address()))
                 .filter(row -> !isChanged(row) || !read.contains(row.ref().address()))
@@ -151,7 +150,7 @@ final class BeforeSigning {
     private Stream<ToCompare> deleted(Advice advice, Upshot now, WithOther other) {
         return book.program(advice.on()).values().stream()
                 .filter(row -> figures.at(row.ref().address()).isEmpty())
-                .flatMap(row -> Printed.with(row, advice, book, figures.every().toList())
+                .flatMap(row -> Printed.with(row, advice, book, figures.every())
                         ? Stream.of(entry(row, ToCompare.PROGRAM + ToCompare.IT + "."))
                         : instead(row, ToCompare.IT, now.unlike(other.upshot(row, Optional.of(row)))));
     }
@@ -177,15 +176,20 @@ final class BeforeSigning {
     }
 
     private List<ToCompare> write(Advice advice, Function<Row, String> turns) {
-        Printed printed = new Printed(advice, book, figures.every().toList());
-        trail.steps().forEach(step -> steps.put(step.id(), step));
-        behind().forEach(step -> step.premises().stream()
-                .filter(p -> p.kind().equals("row") && (!p.address().endsWith(VOLUME) || converts(step)))
-                .forEach(p -> read.add(p.address())));
+        Printed printed = new Printed(advice, book, figures.every());
+        for (Step step : behind()) {
+            for (Premise premise : step.premises()) {
+                if (premise.kind().equals("row") && (!premise.address().endsWith(VOLUME) || converts(step))) {
+                    read.add(premise.address());
+                }
+            }
+        }
         Stream<ToCompare> rows = Stream.concat(
-                        read.stream().sorted().flatMap(address -> figures.at(address).stream()),
-                        printed.changed().filter(row -> !read.contains(row.ref().address())))
-                .filter(row -> isChanged(row) || VALUES.contains(row.getClass()) && asks(row) && offered(row))
+                        figures.doubtful().stream()
+                                .filter(row -> read.contains(row.ref().address())),
+                        printed.changed(figures.doubtful().stream())
+                                .filter(row -> !read.contains(row.ref().address())))
+                .filter(row -> isChanged(row) || VALUES.contains(row.getClass()) && offered(row))
                 .sorted(Comparator.<Row, Boolean>comparing(
                                 row -> row.ref().changed().isEmpty())
                         .thenComparing(row -> VALUES.indexOf(row.getClass())))
@@ -207,11 +211,6 @@ final class BeforeSigning {
     /** Only an answer that is settled is tried with other values; one that is not is not signed. */
     private boolean settled() {
         return status == Status.COMPLETE || status == Status.DO_NOT_ENTER;
-    }
-
-    private static boolean asks(Row row) {
-        return row.ref().citation().confidence() == Confidence.MEMORY
-                || !row.ref().beside().isEmpty();
     }
 
     /** The conditions of a duty stand in its line, and it speaks for them. */
@@ -240,6 +239,7 @@ final class BeforeSigning {
         if (settled()) {
             return trail.steps();
         }
+        trail.steps().forEach(step -> steps.put(step.id(), step));
         Set<String> classes = new HashSet<>();
         offered.forEach(r -> classes.add(r.deviceClass()));
         Deque<Step> open = new ArrayDeque<>();

@@ -28,9 +28,9 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
     /** As many rules as are named. */
     private static final int NAMED = 5;
 
-    /** The rows that somebody changed. */
-    Stream<Row> changed() {
-        return rows.stream().filter(row -> !row.ref().changed().isEmpty()).filter(this::stands);
+    /** Those of some rows that somebody changed and that stand on the sheet. */
+    Stream<Row> changed(Stream<Row> some) {
+        return some.filter(row -> !row.ref().changed().isEmpty()).filter(this::stands);
     }
 
     /** True for an act, a clause, a level or a name that somebody deleted, and that would stand on this sheet. */
@@ -138,12 +138,18 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
 
     /** The documents that are cited under another title than that of the program. */
     Stream<ToCompare> titles() {
+        List<Document> renamed = book.documents().values().stream()
+                .filter(document -> document.program().isPresent())
+                .toList();
+        if (renamed.isEmpty()) {
+            return Stream.empty();
+        }
         Set<String> cited = steps().flatMap(step -> Stream.concat(
                         Stream.of(step.citation()), step.premises().stream().flatMap(p -> p.citation().stream())))
                 .map(Citation::source)
                 .collect(Collectors.toSet());
-        return book.documents().values().stream()
-                .filter(document -> document.program().isPresent() && cited.contains(document.id()))
+        return renamed.stream()
+                .filter(document -> cited.contains(document.id()))
                 .map(document -> new ToCompare(
                         "sources#" + document.id(),
                         StringUtils.substringBefore(document.title(), Document.CHANGED) + ": cited under this title",

@@ -21,6 +21,7 @@ import org.fumewarden.model.Agent;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Benchmark;
 import org.fumewarden.model.Concentrations;
+import org.fumewarden.model.Confidence;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Limit;
 import org.fumewarden.model.QuantityRange;
@@ -35,17 +36,22 @@ public final class ExposureTables {
 
     private static final MathContext LIMIT = new MathContext(9, RoundingMode.FLOOR);
 
+    private final List<Row> every;
+
     private final Map<Class<?>, List<Row>> rows = new HashMap<>();
 
     private final Map<String, Set<Unit>> units = new HashMap<>();
 
     private final Map<String, Row> byAddress = new HashMap<>();
 
+    private volatile List<Row> doubtful;
+
     private volatile PublishedLevels published;
 
     private volatile Map<List<String>, QuantityRange> ranges;
 
     public ExposureTables(List<Row> rows) {
+        this.every = List.copyOf(rows);
         for (Row row : rows) {
             this.rows.computeIfAbsent(row.getClass(), kind -> new ArrayList<>()).add(row);
             byAddress.put(row.ref().address(), row);
@@ -64,9 +70,25 @@ public final class ExposureTables {
         return Collections.unmodifiableSet(units.getOrDefault(agent, Set.of()));
     }
 
-    /** All rows, in no order. */
-    public Stream<Row> every() {
-        return rows.values().stream().flatMap(List::stream).map(Row.class::cast);
+    /** All rows, in the order of tables and rows. */
+    public List<Row> every() {
+        return every;
+    }
+
+    /**
+     * The rows that nobody compared with their text, on which documents differ or that somebody changed, in the order of their
+     * addresses; found once, since each advice asks for them.
+     */
+    public List<Row> doubtful() {
+        if (doubtful == null) {
+            doubtful = byAddress.values().stream()
+                    .filter(row -> row.ref().citation().confidence() == Confidence.MEMORY
+                            || !row.ref().beside().isEmpty()
+                            || !row.ref().changed().isEmpty())
+                    .sorted(Comparator.comparing(row -> row.ref().address()))
+                    .toList();
+        }
+        return doubtful;
     }
 
     /** The rows of a kind, in the order of tables and rows. */

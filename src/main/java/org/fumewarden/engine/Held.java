@@ -1,6 +1,5 @@
 package org.fumewarden.engine;
 
-import java.util.BitSet;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.fumewarden.model.Fact;
 
@@ -14,7 +13,7 @@ final class Held {
     private final Fact fact;
     private final Object content;
     private final int hash;
-    private final AtomicReferenceArray<BitSet> readers = new AtomicReferenceArray<>(PHASES);
+    private final AtomicReferenceArray<Readers.Reading> readings = new AtomicReferenceArray<>(PHASES);
 
     Held(Fact fact) {
         this(fact, fact);
@@ -43,13 +42,13 @@ final class Held {
         return content instanceof String text ? text : FactPart.spelled(fact);
     }
 
-    /** The rules of a phase that read it, by their places; not to be changed. Always of the same rule base. */
-    BitSet readers(PhaseRules rules) {
+    /** What it is to the rules of a phase; not to be changed. Always of the same rule base. */
+    Readers.Reading reading(PhaseRules rules) {
         int phase = rules.phase().ordinal();
-        BitSet known = readers.get(phase);
+        Readers.Reading known = readings.get(phase);
         if (known == null) {
             known = rules.read().of(fact);
-            readers.set(phase, known);
+            readings.set(phase, known);
         }
         return known;
     }

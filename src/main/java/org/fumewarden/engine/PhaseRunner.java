@@ -15,7 +15,8 @@ import org.fumewarden.model.Row;
 
 /**
  * Runs the rules of one phase on one day. What a rule concludes depends on nothing but the facts that it can match, so
- * what each concluded from the facts met lately is kept, and only the others run. Safe to share between threads.
+ * what each concluded from the facts met lately is kept, and of the others only those run that find a fact for each pattern that they
+ * need. Safe to share between threads.
  */
 final class PhaseRunner {
     /** Sets of rules that have sessions of their own. */
@@ -31,6 +32,7 @@ final class PhaseRunner {
     private final Kept<BitSet, PhaseSessions> parts = new Kept<>(SETS);
     private final Kept<BitSet, Integer> asked = new Kept<>(SETS_ASKED);
     private volatile RuleGroups groups;
+    private volatile BitSet foundInRows;
 
     PhaseRunner(PhaseRules rules, RowsInForce rows, LocalDate day, Set<String> switchedOff) {
         this.rules = rules;
@@ -55,13 +57,14 @@ final class PhaseRunner {
     /** What the rules conclude from the rows in force and these facts. */
     List<StepDraft> run(List<Held> facts, DraftWriter writer) {
         RuleGroups now = groups;
-        List<List<Held>> read = now.facts(facts, rules);
+        BitSet able = now.able(rules.read().wants(), found(facts));
+        List<List<Held>> read = now.facts(able, facts, rules);
         List<List<StepDraft>> found = new ArrayList<>(read.size());
         BitSet missed = new BitSet();
         Set<Held> met = new LinkedHashSet<>();
         for (int g = 0; g < read.size(); g++) {
             RuleGroups.Group group = now.all().get(g);
-            found.add(group.drafts().get(read.get(g)));
+            found.add(able.get(g) ? group.drafts().get(read.get(g)) : List.of());
             if (found.get(g) == null) {
                 missed.or(group.rules());
                 met.addAll(read.get(g));
@@ -99,7 +102,7 @@ final class PhaseRunner {
     private RuleGroups joined(RuleGroups now, List<Firing> firings) {
         RuleGroups joined = now;
         for (Firing firing : firings) {
-            BitSet readers = rules.read().of(firing.conclusion());
+            BitSet readers = rules.read().of(firing.conclusion()).rules();
             if (!readers.isEmpty()) {
                 BitSet together = (BitSet) readers.clone();
                 together.set(rules.place(firing.rule().card()));
@@ -107,6 +110,18 @@ final class PhaseRunner {
             }
         }
         return joined;
+    }
+
+    /** The patterns that rows or these facts match. */
+    private BitSet found(List<Held> facts) {
+        if (foundInRows == null) {
+            foundInRows = rows.found(rules);
+        }
+        BitSet found = (BitSet) foundInRows.clone();
+        for (Held fact : facts) {
+            found.or(fact.reading(rules).found());
+        }
+        return found;
     }
 
     private List<Fact> readBySome(List<Held> facts) {

@@ -22,15 +22,25 @@ import org.kie.api.definition.rule.Rule;
  * fact alone. To all others the fact makes no difference.
  */
 final class Readers {
-    private static final BitSet NONE = new BitSet();
+    private static final Reading NONE = new Reading(new BitSet(), new BitSet());
 
     private final List<ObjectTypeNode> nodes;
     private final Map<String, Integer> places;
     private final Map<Class<?>, List<ObjectTypeNode>> byType = new ConcurrentHashMap<>();
     private final Map<Class<?>, List<Branch>> branches = new ConcurrentHashMap<>();
+    private final InternalRuleBase base;
+    private volatile Wants wants;
 
-    /** The rules right behind a node, and the tests of a fact alone that lead on from it. */
-    private record Branch(BitSet rules, List<Test> tests) {}
+    /**
+     * What a fact is to a phase.
+     *
+     * @param rules the rules that read it, by their places
+     * @param found the patterns of {@link Wants} that it matches
+     */
+    record Reading(BitSet rules, BitSet found) {}
+
+    /** The rules right behind a node, the pattern that ends with it, and the tests of a fact alone that lead on from it. */
+    private record Branch(BitSet rules, int pattern, List<Test> tests) {}
 
     private record Test(AlphaNode asks, Branch behind) {}
 
@@ -40,7 +50,8 @@ final class Readers {
      * @param places the place of each rule, by its whole name, in the sets that this gives
      */
     Readers(KieBase base, Map<String, Integer> places) {
-        this.nodes = ((InternalRuleBase) base).getRete().getObjectTypeNodes();
+        this.base = (InternalRuleBase) base;
+        this.nodes = this.base.getRete().getObjectTypeNodes();
         this.places = Map.copyOf(places);
     }
 
@@ -58,8 +69,18 @@ final class Readers {
         return false;
     }
 
-    /** The rules that read the fact, by their places; not to be changed. */
-    BitSet of(Fact fact) {
+    /** What the rules must find; worked out when first asked, since a program that decides once does not ask. */
+    Wants wants() {
+        if (wants == null) {
+            synchronized (this) {
+                wants = wants == null ? new Wants(base, places) : wants;
+            }
+        }
+        return wants;
+    }
+
+    /** The rules that read the fact and the patterns that it matches; not to be changed. */
+    Reading of(Fact fact) {
         List<Branch> known = branches.get(fact.getClass());
         if (known == null) {
             known = types(fact).stream().map(this::branch).toList();
@@ -68,10 +89,10 @@ final class Readers {
         if (known.isEmpty()) {
             return NONE;
         }
-        BitSet rules = new BitSet();
+        Reading reading = new Reading(new BitSet(), new BitSet());
         InternalFactHandle handle = new DefaultFactHandle(1, fact);
-        known.forEach(branch -> collect(branch, handle, rules));
-        return rules;
+        known.forEach(branch -> collect(branch, handle, reading));
+        return reading;
     }
 
     private Branch branch(ObjectSource node) {
@@ -84,7 +105,7 @@ final class Readers {
                 rules.or(rules(sink));
             }
         }
-        return new Branch(rules, List.copyOf(tests));
+        return new Branch(rules, wants().pattern(node), List.copyOf(tests));
     }
 
     private List<ObjectTypeNode> types(Fact fact) {
@@ -111,11 +132,14 @@ final class Readers {
         return false;
     }
 
-    private static void collect(Branch branch, InternalFactHandle fact, BitSet rules) {
-        rules.or(branch.rules());
+    private static void collect(Branch branch, InternalFactHandle fact, Reading into) {
+        into.rules().or(branch.rules());
+        if (branch.pattern() >= 0) {
+            into.found().set(branch.pattern());
+        }
         for (Test test : branch.tests()) {
             if (allows(test.asks(), fact)) {
-                collect(test.behind(), fact, rules);
+                collect(test.behind(), fact, into);
             }
         }
     }

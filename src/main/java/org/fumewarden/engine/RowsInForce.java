@@ -61,8 +61,15 @@ final class RowsInForce {
         return some.cardinality() == rules.spoken().size()
                 ? readBy(rules)
                 : readBy(rules).stream()
-                        .filter(row -> rules.read().of(row).intersects(some))
+                        .filter(row -> rules.read().of(row).rules().intersects(some))
                         .toList();
+    }
+
+    /** The patterns of a phase that rows match. */
+    BitSet found(PhaseRules rules) {
+        BitSet found = new BitSet();
+        readBy(rules).forEach(row -> found.or(rules.read().of(row).found()));
+        return found;
     }
 
     /**

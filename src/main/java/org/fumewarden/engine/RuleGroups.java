@@ -47,12 +47,26 @@ final class RuleGroups {
         return groups;
     }
 
-    /** The facts that each group reads, in their order. */
-    List<List<Held>> facts(List<Held> facts, PhaseRules phase) {
+    /** The groups of which some rule finds what it must; the others conclude nothing. */
+    BitSet able(Wants wants, BitSet found) {
+        BitSet able = new BitSet();
+        for (int rule = 0; rule < groupOf.length; rule++) {
+            if (!able.get(groupOf[rule]) && wants.found(rule, found)) {
+                able.set(groupOf[rule]);
+            }
+        }
+        return able;
+    }
+
+    /** The facts that each of some groups reads, in their order. */
+    List<List<Held>> facts(BitSet some, List<Held> facts, PhaseRules phase) {
         List<List<Held>> read = new ArrayList<>(Collections.nCopies(groups.size(), List.of()));
         for (Held fact : facts) {
-            BitSet rules = fact.readers(phase);
+            BitSet rules = fact.reading(phase).rules();
             for (int rule = rules.nextSetBit(0); rule >= 0; rule = rules.nextSetBit(rule + 1)) {
+                if (!some.get(groupOf[rule])) {
+                    continue;
+                }
                 List<Held> group = read.get(groupOf[rule]);
                 if (group.isEmpty()) {
                     List<Held> begun = new ArrayList<>();

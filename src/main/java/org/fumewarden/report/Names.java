@@ -1,8 +1,8 @@
 package org.fumewarden.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.trail.Premise;
@@ -15,10 +15,14 @@ final class Names {
 
     private static final String EQUIPMENT = "equipment#";
 
+    /** In their order, and to look them up: each fact of a trail asks for several. */
     private final Map<String, String> names;
+
+    private final Map<String, String> found;
 
     private Names(Map<String, String> names) {
         this.names = names;
+        this.found = new HashMap<>(names);
     }
 
     /** The names that an advice uses. */
@@ -50,7 +54,7 @@ final class Names {
     }
 
     String of(String id) {
-        return Optional.ofNullable(names.get(id)).orElseGet(() -> spaced(id));
+        return found.computeIfAbsent(id, Names::spaced);
     }
 
     private static String spaced(String id) {

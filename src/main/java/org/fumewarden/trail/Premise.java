@@ -18,6 +18,22 @@ public record Premise(String kind, String address, Sentence sentence, Optional<C
         return sentence.text();
     }
 
+    /** Written out, since the virtual machine puts that of a record together from pieces that it does not join while it is young. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || other instanceof Premise premise
+                        && address.equals(premise.address)
+                        && kind.equals(premise.kind)
+                        && sentence.equals(premise.sentence)
+                        && citation.equals(premise.citation);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * address.hashCode() + sentence.hashCode();
+    }
+
     @Override
     public int compareTo(Premise other) {
         int byKind = kind.compareTo(other.kind);
