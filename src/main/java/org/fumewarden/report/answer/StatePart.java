@@ -130,7 +130,6 @@ record StatePart(Advice advice, Spoken spoken) {
                 .filter(a -> a.kind() == Settlement.JUDGED)
                 .map(Account::agent)
                 .collect(Collectors.toSet());
-        Set<String> aside = topics();
         List<String> by = new ArrayList<>();
         List<String> not = new ArrayList<>();
         for (Input input : advice.inputs()) {
@@ -139,8 +138,7 @@ record StatePart(Advice advice, Spoken spoken) {
                         + spoken.day(LocalDate.parse(judged.day())) + bound(judged) + ")";
                 if (counted.contains(judged.agent())) {
                     by.add(said);
-                } else if (aside.contains("judgement-set-aside-" + judged.agent())
-                        || aside.contains("calculation-set-aside-" + judged.agent())) {
+                } else {
                     not.add(said);
                 }
             }
