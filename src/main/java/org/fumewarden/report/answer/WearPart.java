@@ -143,18 +143,18 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     /** A class that lies ready and is ruled out is said where the eye looks for what to wear. */
     private void inHand(List<Line> lines) {
         advice.inHand().filter(r -> r.verdict() == Suitability.BARRED).ifPresent(r -> {
-            lines.add(new Line.Says(
-                    Sign.LEAVE,
-                    Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ": "
-                            + spoken.say(
-                                    new Stopped(advice).ofWearerAlone(r.deviceClass())
-                                            ? "wear.not-for-this-wearer"
-                                            : "wear.not-for-this-work"),
-                    ""));
+            String says = Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ": "
+                    + spoken.say(
+                            new Stopped(advice).ofWearerAlone(r.deviceClass())
+                                    ? "wear.not-for-this-wearer"
+                                    : "wear.not-for-this-work");
             boolean alsoTheUnit = advice.unit().filter(UnitInHand::barred).isPresent();
-            r.reasons().stream()
-                    .limit(alsoTheUnit ? 1 : FEW)
-                    .forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
+            if (alsoTheUnit && !r.reasons().isEmpty()) {
+                lines.add(spoken.sentence(Sign.LEAVE, r.reasons().get(0), "").after(says));
+                return;
+            }
+            lines.add(new Line.Says(Sign.LEAVE, says, ""));
+            r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
         });
     }
 
