@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
+import org.fumewarden.codes.EditedRows;
 import org.fumewarden.engine.RuleBase;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
@@ -124,8 +125,7 @@ final class BeforeSigning {
                 row -> settled()
                         ? turns(row, now, other)
                         : "Not tried with other values, since this answer is not settled.");
-        Stream<ToCompare> told =
-                ToCompare.byProgram(found, () -> other.program().map(now::unlike));
+        var told = ToCompare.byProgram(found, () -> other.program().map(now::unlike));
         return apart(Stream.of(ofOrganisation(now, other, day), deleted(advice, now, other), told)
                 .flatMap(some -> some)
                 .toList());
@@ -139,7 +139,7 @@ final class BeforeSigning {
                 .filter(row -> !isChanged(row) || !read.contains(row.ref().address()))
                 .flatMap(row -> {
                     Optional<Row> shipped =
-                            Optional.ofNullable(book.program(day).get(row.ref().address()));
+                            Optional.ofNullable(book.program(day).get(EditedRows.key(row)));
                     String has = shipped.map(r -> StringUtils.substringAfter(words.value(r), ": "))
                             .orElse(ToCompare.NONE);
                     return instead(row, has, now.unlike(other.upshot(row, shipped)));

@@ -16,6 +16,8 @@ import org.fumewarden.codes.EditedWords;
 import org.fumewarden.model.Act;
 import org.fumewarden.model.Answer;
 import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.Breath;
+import org.fumewarden.model.BreathingRate;
 import org.fumewarden.model.Citation;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.DangerLevel;
@@ -52,6 +54,10 @@ record Printed(Advice advice, CodeBook book, List<Row> rows) {
         }
         if (row instanceof ClauseFor clause) {
             return steps().anyMatch(step -> step.rule().equals(clause.rule()));
+        }
+        if (row instanceof BreathingRate rate) {
+            return advice.inputs().stream()
+                    .anyMatch(i -> i instanceof Breath breath && breath.rate().equals(rate.id()));
         }
         Optional<String> agent = agent(row);
         if (agent.isPresent()) {

@@ -15,12 +15,16 @@ final class Worn {
     /** Why a wearer puts on nothing by choice either. */
     private static final Set<String> UNFIT = Set.of("medically-cleared", "trained");
 
+    /** What lies ready is of a class that is ruled out: nothing mends it for this work. */
+    private static final String BARRED = "inhand:barred";
+
     private Worn() {}
 
     /** Keys such as {@code worn:powered}, for the acts that only such a class calls for. */
     static Set<String> keys(Advice advice, List<Row> rows) {
         Set<String> classes = classes(advice);
         Set<String> keys = new TreeSet<>();
+        advice.inHand().filter(r -> r.verdict() == Suitability.BARRED).ifPresent(r -> keys.add(BARRED));
         rows.stream()
                 .filter(r -> r instanceof DeviceClass d && classes.contains(d.id()))
                 .map(DeviceClass.class::cast)

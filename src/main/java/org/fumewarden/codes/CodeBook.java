@@ -293,7 +293,7 @@ public final class CodeBook {
         return Stream.concat(rows.stream(), SilentAgents.of(rows, all)).toList();
     }
 
-    /** By address, what the program has in force on a day in the tables that somebody changed. */
+    /** By {@link EditedRows#key}, what the program has in force on a day in the tables that somebody changed. */
     public Map<String, Row> program(LocalDate day) {
         return program.computeIfAbsent(day, d -> edited.program(d, tables));
     }

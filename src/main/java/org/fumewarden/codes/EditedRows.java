@@ -167,7 +167,7 @@ public final class EditedRows {
                                 d.from().equals(from) && CellHash.of(d.row()).equals(hash));
     }
 
-    /** By address, what the program has on a day in the tables that differ from its own. */
+    /** By {@link #key}, what the program has on a day in the tables that differ from its own. */
     Map<String, Row> program(LocalDate day, List<TableFile> tables) {
         List<Row> rows = tables.stream()
                 .flatMap(table -> program.getOrDefault(table.file(), table.rows()).stream())
@@ -180,6 +180,11 @@ public final class EditedRows {
                 .collect(Collectors.toSet());
         return StricterLimits.of(rows).stream()
                 .filter(row -> changed.contains(row.ref().table()))
-                .collect(Collectors.toMap(row -> row.ref().address(), row -> row, (a, b) -> a, LinkedHashMap::new));
+                .collect(Collectors.toMap(EditedRows::key, row -> row, (a, b) -> a, LinkedHashMap::new));
+    }
+
+    /** Kind and address of a row: one line of a table may give rows of two kinds. */
+    public static String key(Row row) {
+        return row.getClass().getSimpleName() + " " + row.ref().address();
     }
 }

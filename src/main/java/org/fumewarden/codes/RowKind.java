@@ -282,8 +282,9 @@ enum RowKind {
     private static List<Row> workRate(RowReader row) {
         String id = row.text("id");
         List<Row> rows = new ArrayList<>(FigureKinds.read("work-rates", row));
-        rows.add(new BreathingRate(
-                row.ref(id), id, row.amount("minute-volume"), row.amount("peak"), row.amount("peak-speech")));
+        BigDecimal mean = row.amount("minute-volume");
+        BigDecimal peak = row.atLeast("peak", mean, "minute-volume");
+        rows.add(new BreathingRate(row.ref(id), id, mean, peak, row.atLeast("peak-speech", peak, "peak")));
         return rows;
     }
 }

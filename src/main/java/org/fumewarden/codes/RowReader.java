@@ -128,6 +128,18 @@ final class RowReader {
         return Optional.ofNullable(cells.get(cell)).flatMap(Located::decimal);
     }
 
+    /** An amount that is not below that of another cell; complains about one that is. */
+    BigDecimal atLeast(String cell, BigDecimal least, String other) {
+        BigDecimal amount = amount(cell);
+        if (amount.compareTo(least) < 0) {
+            cells.get(cell)
+                    .complain(
+                            "is " + amount + ", below " + other + " (" + least + ").",
+                            "give both as the source prints them.");
+        }
+        return amount;
+    }
+
     /** A number that may be of any sign, as it is written. */
     void figure(String cell) {
         number(cell);

@@ -10,7 +10,7 @@ import java.util.Set;
  * @param calledFor what calls for it: a conclusion such as {@code caution:low-flow} or {@code trait:lev-present=true}, what is
  *     worn such as {@code worn:powered}, or an answer such as {@code answer:place=outdoors}; an asterisk at the end stands for
  *     any ending
- * @param unless what makes it needless, likewise
+ * @param unless what makes it needless, likewise; {@code inhand:barred} where the class that lies ready is ruled out
  * @param says the sentence
  */
 public record Act(RowRef ref, String id, String part, List<String> calledFor, List<String> unless, String says)

@@ -40,15 +40,19 @@ public sealed interface Row extends Fact
     }
 
     /**
-     * These rows with another in place of the one at this address, or beside them where there is none.
+     * These rows with another in place of the one of this kind at this address, or beside them where there is none.
      *
      * @param instead the row in its place; none to leave it out
      */
     default List<Row> replacedIn(List<Row> rows, Optional<Row> instead) {
-        return rows.stream().anyMatch(row -> row.ref().isSameRow(ref()))
+        return rows.stream().anyMatch(this::isReplacedBy)
                 ? rows.stream()
-                        .flatMap(row -> row.ref().isSameRow(ref()) ? instead.stream() : Stream.of(row))
+                        .flatMap(row -> isReplacedBy(row) ? instead.stream() : Stream.of(row))
                         .toList()
                 : Stream.concat(rows.stream(), instead.stream()).toList();
+    }
+
+    private boolean isReplacedBy(Row row) {
+        return row.ref().isSameRow(ref()) && row.getClass() == getClass();
     }
 }

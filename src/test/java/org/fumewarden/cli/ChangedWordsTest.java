@@ -166,7 +166,7 @@ final class ChangedWordsTest extends CopiedRules {
         String sheet = flat(advise("scenarios/tours/stainless-brackets.yaml"));
         assertTrue(
                 sheet.contains("Rule GB-NEED-010: as this folder has it. Changed, the program has another rule; by its"
-                        + " rules and tables: a factor of 20 instead of 9.6"),
+                        + " rules and tables: another state, a factor of 20 instead of 9.6"),
                 sheet);
     }
 

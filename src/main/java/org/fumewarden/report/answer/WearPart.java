@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.RequiredFactor;
@@ -16,6 +15,7 @@ import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Bar;
 import org.fumewarden.model.Doubt;
+import org.fumewarden.model.Need;
 import org.fumewarden.model.Ruling;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -28,7 +28,6 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     private static final Set<String> OF_THE_TEAM = Set.of("rescue", "fire");
     private static final String ANOTHER_UNIT = "another-unit";
     private static final String LOW_OXYGEN = "oxygen-deficient";
-    private static final String BESIDE_GASES = "beside-gases-that-pass";
 
     Part write() {
         List<Line> lines = new ArrayList<>();
@@ -143,18 +142,18 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     /** A class that lies ready and is ruled out is said where the eye looks for what to wear. */
     private void inHand(List<Line> lines) {
         advice.inHand().filter(r -> r.verdict() == Suitability.BARRED).ifPresent(r -> {
-            lines.add(new Line.Says(
-                    Sign.LEAVE,
-                    Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ": "
-                            + spoken.say(
-                                    new Stopped(advice).ofWearerAlone(r.deviceClass())
-                                            ? "wear.not-for-this-wearer"
-                                            : "wear.not-for-this-work"),
-                    ""));
+            String says = Spoken.sentenceCase(spoken.device(r.deviceClass(), r.name())) + ": "
+                    + spoken.say(
+                            new Stopped(advice).ofWearerAlone(r.deviceClass())
+                                    ? "wear.not-for-this-wearer"
+                                    : "wear.not-for-this-work");
             boolean alsoTheUnit = advice.unit().filter(UnitInHand::barred).isPresent();
-            r.reasons().stream()
-                    .limit(alsoTheUnit ? 1 : FEW)
-                    .forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
+            if (alsoTheUnit && !r.reasons().isEmpty()) {
+                lines.add(spoken.sentence(Sign.LEAVE, r.reasons().get(0), "").after(says));
+                return;
+            }
+            lines.add(new Line.Says(Sign.LEAVE, says, ""));
+            r.reasons().stream().limit(FEW).forEach(why -> lines.add(spoken.sentence(Sign.ITEM, why, "")));
         });
     }
 
@@ -272,10 +271,9 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
 
     /** The larger factor of a filter that lets gases of a sum pass, which the table of the air shows too. */
     private String beside(RequiredFactor factor) {
-        return advice.accounts().stream()
-                .map(AccountLine::account)
-                .filter(a -> a.agent().equals(BESIDE_GASES))
-                .flatMap(a -> a.factor().stream())
+        return advice.trail().all(Need.class).stream()
+                .filter(n -> !n.ofEveryClass())
+                .map(Need::value)
                 .filter(f -> f.compareTo(factor.value()) > 0)
                 .max(Comparator.naturalOrder())
                 .map(f -> " " + spoken.say("factor.beside", Spoken.figure(f)))
