@@ -100,7 +100,7 @@ public final class Advisor {
                 assessed.stream().flatMap(a -> a.inputs().stream()).toList());
         more.add(assessor.breath());
         assessor.expired().ifPresent(more::add);
-        more.addAll(UnitFacts.of(task, () -> figures.every().toList()));
+        more.addAll(UnitFacts.of(task, figures::every));
         assessor.marked().ifPresent(more::add);
         return task.with(more);
     }
@@ -143,7 +143,7 @@ public final class Advisor {
             return Optional.empty();
         }
         try {
-            return Optional.of(Upshot.of(new Advisor(RuleBase.shipped(code)).advise(task)));
+            return Optional.of(Upshot.of(Advisor.shipped(code).advise(task)));
         } catch (InputException e) {
             return Optional.empty();
         }
