@@ -11,6 +11,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.YamlFiles;
+import org.fumewarden.engine.WrittenFile;
 import org.fumewarden.engine.WrittenRule;
 import org.fumewarden.task.TaskTree;
 
@@ -27,14 +28,22 @@ public record CheckScope(Optional<String> code, Optional<String> rule) {
     /**
      * The folders of the scope.
      *
-     * @throws InputException when the code or the rule is not there
+     * @throws InputException when the code or the rule is not there, with what cannot be read where that may be why
      */
     RuleFolder of(RuleFolder whole) {
         RuleFolder folder =
                 code.map(id -> whole.only(CodeBook.folders(whole, id))).orElse(whole);
         rule.ifPresent(id -> {
-            List<String> known =
-                    RuleBaseCheck.rules(folder).stream().map(WrittenRule::id).toList();
+            List<WrittenFile> files = WrittenFile.readAll(folder);
+            List<String> known = files.stream()
+                    .flatMap(f -> f.rules().stream())
+                    .map(WrittenRule::id)
+                    .toList();
+            List<Problem> refused =
+                    files.stream().flatMap(f -> f.refused().stream()).toList();
+            if (!known.contains(id) && !refused.isEmpty()) {
+                throw new InputException(refused);
+            }
             if (!known.contains(id)) {
                 throw new InputException(new Problem(
                         folder.origin(), 0, "--rule", "holds no rule \"" + id + "\".", Nearest.remedy(id, known)));

@@ -17,6 +17,7 @@ import org.fumewarden.codes.Nearest;
 import org.fumewarden.codes.Problem;
 import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.codes.Tongue;
+import org.fumewarden.engine.WrittenFile;
 import org.fumewarden.engine.WrittenRule;
 
 /** Sentences in another language: each is about a rule of its folder and has the places of the rule's own sentence. */
@@ -46,12 +47,18 @@ final class TongueLint {
         return problems;
     }
 
+    /** Nothing is said of a folder of which some file cannot be read: its rules would all be missing. */
     private static void file(RuleFolder folder, String name, List<WrittenRule> rules, List<Problem> problems) {
         String part = StringUtils.substringBefore(name, "/");
         String language = FILE.matcher(name).replaceAll("$1");
         Map<String, WrittenRule> own = rules.stream()
                 .filter(r -> r.folder().equals(part))
                 .collect(Collectors.toMap(WrittenRule::id, Function.identity(), (a, b) -> a));
+        boolean unread = WrittenFile.readAll(folder).stream()
+                .anyMatch(f -> f.folder().equals(part) && !f.refused().isEmpty());
+        if (unread) {
+            return;
+        }
         try {
             Tongue tongue = Tongue.read(folder, List.of(part), language);
             Map<String, Integer> lines = lines(folder.located(name));

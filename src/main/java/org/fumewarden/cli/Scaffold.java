@@ -38,8 +38,8 @@ final class Scaffold {
             "atmosphere.drl",
             "exclusion.drl");
     private static final List<String> CODE_SCENARIOS = List.of(
-            "ATMOSPHERE-010-little-oxygen.yaml",
-            "ATMOSPHERE-010-little-oxygen-at.yaml",
+            "OXYGEN-little-oxygen.yaml",
+            "OXYGEN-little-oxygen-at.yaml",
             "ATMOSPHERE-020-tank.yaml",
             "ATMOSPHERE-020-tank-not.yaml");
 
