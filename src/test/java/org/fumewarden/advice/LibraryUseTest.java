@@ -31,7 +31,7 @@ class LibraryUseTest {
     void theShownCallsAdvise() {
         Path file = Path.of("scenarios/tours/stainless-brackets.yaml");
         // shown: advisor
-        Advisor advisor = new Advisor(RuleBase.shipped("gb"));
+        Advisor advisor = Advisor.shipped("gb");
         TaskReader reader = new TaskReader(advisor.base().book().vocabulary());
         Task task = reader.read(TaskTree.read(file), "gb", Optional.empty());
         Advice advice = advisor.advise(task);
@@ -45,8 +45,7 @@ class LibraryUseTest {
     void theShownWorkerAnswersEachLine() {
         String line = BatchTasks.task(1);
         // shown: worker
-        LineAdvisor worker =
-                new LineAdvisor(code -> new Advisor(RuleBase.shipped(code)), Optional.empty(), Optional.empty());
+        LineAdvisor worker = new LineAdvisor(Advisor::shipped, Optional.empty(), Optional.empty());
         Outcome outcome = worker.answer(1, line);
         // end
         assertTrue(outcome.advised(), outcome.json());

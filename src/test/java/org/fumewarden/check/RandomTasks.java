@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.check.oracle.Oracle;
 import org.fumewarden.check.oracle.Tables;
@@ -34,27 +36,13 @@ final class RandomTasks {
     static final LocalDate DAY = LocalDate.of(2026, 3, 2);
 
     /** Answers that leave the way to a respirator open; without them nearly every random task would be refused. */
-    private static final Map<String, String> CALM = Map.ofEntries(
-            Map.entry("explosive", "false"),
-            Map.entry("immediately-dangerous", "false"),
-            Map.entry("place", "indoors"),
-            Map.entry("purpose", "work"),
-            Map.entry("facial-hair", "false"),
-            Map.entry("spectacles", "false"),
-            Map.entry("fit-tested", "true"),
-            Map.entry("medically-cleared", "true"),
-            Map.entry("coating", "none"),
-            Map.entry("base-metal", "mild-steel"),
-            Map.entry("filler", "plain"),
-            Map.entry("ventilation", "mechanical-adequate"),
-            Map.entry("trained", "true"),
-            Map.entry("vessel", "none"),
-            Map.entry("vessel-cleaned", "true"),
-            Map.entry("raised-pressure", "false"),
-            Map.entry("degreaser-in-sight", "false"),
-            Map.entry("fit-test-method", "quantitative"),
-            Map.entry("beryllium-objective-data", "true"),
-            Map.entry("unit-withdrawn", "false"));
+    private static final Map<String, String> CALM = answers("""
+            explosive=false immediately-dangerous=false place=indoors purpose=work facial-hair=false
+            spectacles=false fit-tested=true medically-cleared=true coating=none base-metal=mild-steel
+            filler=plain ventilation=mechanical-adequate trained=true vessel=none vessel-cleaned=true
+            raised-pressure=false degreaser-in-sight=false fit-test-method=quantitative
+            beryllium-objective-data=true unit-withdrawn=false
+            """);
 
     private static final Map<String, String> TYPICAL = Map.of(
             "percent", "20.9",
@@ -80,6 +68,10 @@ final class RandomTasks {
     private final List<DangerLevel> dangers;
     private final List<String> agents;
     private final Tables tables;
+
+    private static Map<String, String> answers(String told) {
+        return Arrays.stream(told.split("\\s+")).collect(Collectors.toMap(w -> w.split("=")[0], w -> w.split("=")[1]));
+    }
 
     RandomTasks(CodeBook book) {
         this.book = book;

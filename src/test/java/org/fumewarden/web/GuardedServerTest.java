@@ -63,17 +63,10 @@ class GuardedServerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tarn-haven.example", "127.0.0.1", "127.0.0.1:1", "localhost.example:80", "169.254.1.1:80"})
+    @ValueSource(strings = {"tarn-haven.example", "127.0.0.1", "127.0.0.1:1", "localhost.example:80", "x.example:OURS"})
     void aForeignHostIsRefused(String host) throws IOException {
-        assertEquals(403, status("GET " + secret + "/ HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n"));
-    }
-
-    @Test
-    void aForeignHostOnOurPortIsRefused() throws IOException {
-        assertEquals(
-                403,
-                status("GET " + secret + "/ HTTP/1.1\r\nHost: tarn-haven.example:" + port
-                        + "\r\nConnection: close\r\n\r\n"));
+        String named = host.replace("OURS", "" + port);
+        assertEquals(403, status("GET " + secret + "/ HTTP/1.1\r\nHost: " + named + "\r\nConnection: close\r\n\r\n"));
     }
 
     @ParameterizedTest
@@ -281,8 +274,7 @@ class GuardedServerTest {
     }
 
     private static int status(String request) throws IOException {
-        String reply = exchange(request);
-        return Integer.parseInt(reply.split(" ")[1]);
+        return Integer.parseInt(exchange(request).split(" ")[1]);
     }
 
     private static String exchange(String request) throws IOException {

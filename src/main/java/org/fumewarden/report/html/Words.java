@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -46,10 +47,9 @@ public final class Words {
     /** The names of ids of the rule base in this language; none in that of the rule base. */
     public Map<String, String> names() {
         Map<String, String> all = new LinkedHashMap<>();
-        // An answer is called after its own question; many words of answers stand among the messages, and some of
-        // people.
+        // An answer is called after its own question; many words of answers stand among the messages.
         bundle.keySet().stream()
-                .filter(key -> key.startsWith(CHOICE) || key.startsWith(WHO) && !ofRuleBase())
+                .filter(key -> key.startsWith(CHOICE))
                 .forEach(key -> all.put(key.substring(key.indexOf('.') + 1), bundle.getString(key)));
         for (String key : named()) {
             if (Stream.of("agent.", CHOICE, "device.", WHO).anyMatch(key::startsWith)) {
@@ -98,8 +98,8 @@ public final class Words {
 
     /** Every key with its words, sorted by key. */
     public Map<String, String> all() {
-        Map<String, String> all = new LinkedHashMap<>();
-        new TreeSet<>(bundle.keySet()).forEach(key -> all.put(key, bundle.getString(key)));
+        Map<String, String> all = new TreeMap<>();
+        bundle.keySet().forEach(key -> all.put(key, bundle.getString(key)));
         return all;
     }
 }
