@@ -3,11 +3,13 @@ package org.fumewarden.engine;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Kept;
@@ -19,8 +21,8 @@ import org.fumewarden.model.Row;
  * need. Safe to share between threads.
  */
 final class PhaseRunner {
-    /** Sets of rules that have sessions of their own. */
-    private static final int SETS = 12;
+    /** At most so many sets of rules have sessions of their own; they stay, since making them takes longer than they save once. */
+    private static final int SETS = 8;
 
     private static final int SETS_ASKED = 100;
     private static final int AGAIN = 3;
@@ -29,7 +31,7 @@ final class PhaseRunner {
     private final RowsInForce rows;
     private final LocalDate day;
     private final PhaseSessions whole;
-    private final Kept<BitSet, PhaseSessions> parts = new Kept<>(SETS);
+    private final Map<BitSet, PhaseSessions> parts = new ConcurrentHashMap<>();
     private final Kept<BitSet, Integer> asked = new Kept<>(SETS_ASKED);
     private volatile RuleGroups groups;
     private volatile BitSet foundInRows;
@@ -137,12 +139,26 @@ final class PhaseRunner {
         // Rules by themselves and their sessions take a while to make: they pay for a set that comes again and again.
         int times = asked.of(some, set -> 0);
         asked.put(some, times + 1);
-        if (times < AGAIN || some.cardinality() == rules.spoken().size()) {
-            return whole.run(readBySome(facts)).stream()
-                    .filter(f -> some.get(rules.place(f.rule().card())))
-                    .toList();
+        if (times >= AGAIN
+                && parts.size() < SETS
+                && some.cardinality() < rules.spoken().size()) {
+            parts.computeIfAbsent(some, set -> new PhaseSessions(rules, rows, day, Set.of(), set));
         }
-        return parts.of(some, set -> new PhaseSessions(rules, rows, day, Set.of(), set))
-                .run(met.stream().map(Held::fact).toList());
+        PhaseSessions own = parts.get(some);
+        if (own != null) {
+            return own.run(met.stream().map(Held::fact).toList());
+        }
+        return around(some).run(readBySome(facts)).stream()
+                .filter(f -> some.get(rules.place(f.rule().card())))
+                .toList();
+    }
+
+    /** The sessions of the fewest rules that hold these; what the others conclude besides is not theirs. */
+    private PhaseSessions around(BitSet some) {
+        return parts.entrySet().stream()
+                .filter(part -> some.stream().allMatch(part.getKey()::get))
+                .min(Comparator.comparing(part -> part.getKey().cardinality()))
+                .map(Map.Entry::getValue)
+                .orElse(whole);
     }
 }
