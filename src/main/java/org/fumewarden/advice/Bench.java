@@ -6,15 +6,19 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.codes.Fault;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Located;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.Question;
+import org.fumewarden.codes.RuleFolder;
 import org.fumewarden.task.Task;
 import org.fumewarden.task.TaskReader;
 import org.fumewarden.task.TaskTree;
@@ -154,8 +158,31 @@ public final class Bench {
         try {
             return new TaskReader(advisor(id).base().book().vocabulary()).read(root, id, on);
         } catch (InputException e) {
-            throw ofChange(e, more);
+            throw ofChange(ofRules(e, advisor(id).base().book()), more);
         }
+    }
+
+    /** A name of the program that changed rules no longer know is none of the file. */
+    private static InputException ofRules(InputException wrong, CodeBook book) {
+        Optional<String> folder = book.changedFolder()
+                .filter(f -> RuleFolder.shipped().codes().contains(book.card().id()));
+        if (folder.isEmpty()) {
+            return wrong;
+        }
+        Set<String> paths = CodeBook.read(RuleFolder.shipped(), book.card().id()).vocabulary().questions().stream()
+                .map(Question::path)
+                .collect(Collectors.toSet());
+        return new InputException(wrong.problems().stream()
+                .map(p -> p.fault() == Fault.NAME && paths.contains(p.field())
+                        ? new Problem(
+                                folder.get(),
+                                0,
+                                p.field(),
+                                "is a name of the program that these rules ask for under another one.",
+                                "give the question its path again in " + folder.get()
+                                        + ", in the table of questions, or write the name that it has there.")
+                        : p)
+                .toList());
     }
 
     /** A problem with a value that was set beside the file is none of the file. */

@@ -11,6 +11,7 @@ import org.fumewarden.model.Act;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Band;
 import org.fumewarden.model.Benchmark;
+import org.fumewarden.model.BreathingRate;
 import org.fumewarden.model.ClauseFor;
 import org.fumewarden.model.CountedAs;
 import org.fumewarden.model.DangerLevel;
@@ -65,6 +66,10 @@ record RowInWords(Vocabulary vocabulary) {
         }
         if (row instanceof Emitter emitter) {
             return vocabulary.name(emitter.agent()) + ": in the fume of " + vocabulary.name(emitter.value());
+        }
+        if (row instanceof BreathingRate rate) {
+            return "Breathing peak at the work rate " + vocabulary.name(rate.id()) + ": " + Figures.shown(rate.peak())
+                    + " L/min, " + Figures.shown(rate.peakSpeech()) + " L/min while talking";
         }
         if (row instanceof Act act) {
             return "What to do: " + StringUtils.stripEnd(act.says(), ".");

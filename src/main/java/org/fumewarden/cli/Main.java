@@ -103,10 +103,12 @@ public final class Main implements Callable<Integer> {
      */
     static CommandLine commandLine(String... arguments) {
         boolean named = arguments.length > 0 && COMMANDS.contains(arguments[0]);
-        return named
+        CommandLine line = named
                 ? speaking(
                         new CommandLine(CommandSpec.create().name("fumewarden")).addSubcommand(command(arguments[0])))
                 : commandLine();
+        String language = asked(arguments);
+        return language.equals("en") ? line : HelpWords.of(line, Speech.of(Words.in(language), Map.of()));
     }
 
     /** The class of a command, which bears its name. */

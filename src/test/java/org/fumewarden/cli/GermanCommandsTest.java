@@ -8,14 +8,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.fumewarden.Extent;
+import org.fumewarden.check.EditedRules;
 import org.fumewarden.language.GermanLines;
+import org.fumewarden.report.html.Speech;
+import org.fumewarden.report.html.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** What the commands print in German has no English word of the program in it. Common practice of plain language, no source. */
 class GermanCommandsTest {
@@ -193,5 +199,39 @@ class GermanCommandsTest {
         List<String> all = new ArrayList<>(words);
         all.addAll(List.of("--store", store));
         return CommandRun.of(all.toArray(String[]::new));
+    }
+
+    /** Whatever a command says of itself has its German. */
+    @Test
+    void theHelpOfEachCommandIsGerman() {
+        Speech speech = Speech.of(Words.in("de"), Map.of());
+        List<String> missing = new ArrayList<>();
+        helped(Main.commandLine(), missing, speech);
+        assertEquals(List.of(), missing.stream().distinct().toList());
+        String help = CommandRun.of("compare", "--help", "--language", "de").out();
+        assertTrue(help.startsWith("Aufruf: fumewarden compare"), help);
+        assertTrue(help.contains("Aufgabendatei, YAML oder JSON."), help);
+    }
+
+    private static void helped(CommandLine line, List<String> missing, Speech speech) {
+        CommandSpec spec = line.getCommandSpec();
+        Stream.of(
+                        Stream.of(spec.usageMessage().description()),
+                        Stream.of(spec.usageMessage().footer()),
+                        spec.args().stream().flatMap(a -> Stream.of(a.description())))
+                .flatMap(lines -> lines)
+                .filter(says -> says.strip().contains(" ") && !says.startsWith("  "))
+                .filter(says -> speech.quoting(says).equals(says))
+                .forEach(missing::add);
+        line.getSubcommands().values().forEach(command -> helped(command, missing, speech));
+    }
+
+    /** A task that the program reads is not to blame for rules that ask by another name. */
+    @Test
+    void aPathThatChangedRulesLostIsAFaultOfTheRules() {
+        Path rules = EditedRules.copy(folder);
+        EditedRules.edit(rules, "shared/tables/questions.yaml", "path: task.base-metal,", "path: task.base-metals,");
+        CommandRun run = CommandRun.of("advise", "scenarios/tours/gouging.yaml", "--rules", rules.toString());
+        assertTrue(run.err().startsWith(rules + " task.base-metal is a name of the program"), run.err());
     }
 }

@@ -130,7 +130,7 @@ final class SheetOrdersTest {
     void aStoppedSheetListsTheDutiesThatGoOn() throws Exception {
         String page = page("en", "oxygen: 20.9 %=oxygen: 17 %");
         String monthly = "Monthly: thorough examination of the respirator (competent person).";
-        ordered(page, "KEEP UP Yearly, for this air: health surveillance (doctor or responsible person).", monthly);
+        ordered(page, "KEEP UP For this air, yearly: health surveillance (doctor or responsible person).", monthly);
         ordered(page, monthly, "More duties in");
         assertFalse(page.contains("(wearer"), page);
     }

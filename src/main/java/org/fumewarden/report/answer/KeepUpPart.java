@@ -28,8 +28,6 @@ import org.fumewarden.report.sheet.Sign;
 
 /** The duties that the task brings, by when they fall due: the law first. */
 record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
-    private static final String AIR = "page.keep-up.air";
-
     /** What an entry says that was done, of the duties that the page never leaves to the annex. */
     private static final List<String> CORE = List.of("medical", "air-test/workplace", "fit-test", "examination");
 
@@ -61,7 +59,7 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
     private List<Told> told() {
         Map<String, Duty> duties = duties(rows);
         List<Told> told = new ArrayList<>();
-        oneLine(AIR, duties, d -> mandatory(d) && ofTheAir(d) && planned(d)).ifPresent(told::add);
+        oneLine("page.keep-up.air", duties, d -> mandatory(d) && ofTheAir(d) && planned(d)).ifPresent(told::add);
         chosen(duties, d -> mandatory(d) && !(ofTheAir(d) && planned(d)))
                 .forEach((when, checks) -> told.add(
                         new Told(new Line.Says(Sign.NONE, when + ":", deeds(checks, duties) + "."), checks.size())));
@@ -146,16 +144,6 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
 
     private Optional<Told> oneLine(String key, Map<String, Duty> duties, Predicate<Duty> some) {
         Map<String, List<Check>> byWhen = chosen(duties, some);
-        if (byWhen.size() == 1 && key.equals(AIR)) {
-            return byWhen.entrySet().stream()
-                    .map(e -> new Told(
-                            new Line.Says(
-                                    Sign.NONE,
-                                    spoken.say(AIR + "-once", e.getKey()),
-                                    deeds(e.getValue(), duties) + "."),
-                            e.getValue().size()))
-                    .findFirst();
-        }
         String says = byWhen.entrySet().stream()
                 .map(e -> StringUtils.uncapitalize(e.getKey()) + ": " + deeds(e.getValue(), duties))
                 .collect(Collectors.joining("; "));
