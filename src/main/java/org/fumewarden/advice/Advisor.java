@@ -100,7 +100,7 @@ public final class Advisor {
                 assessed.stream().flatMap(a -> a.inputs().stream()).toList());
         more.add(assessor.breath());
         assessor.expired().ifPresent(more::add);
-        more.addAll(UnitFacts.of(task, base.rowsOn(task.on())));
+        more.addAll(UnitFacts.of(task, () -> figures.every().toList()));
         assessor.marked().ifPresent(more::add);
         return task.with(more);
     }

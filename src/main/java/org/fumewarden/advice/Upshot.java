@@ -24,7 +24,8 @@ record Upshot(
         Set<String> filters,
         Set<String> acts,
         Set<String> duties,
-        Set<String> questions) {
+        Set<String> questions,
+        Set<String> unit) {
 
     static Upshot of(Advice advice) {
         return new Upshot(
@@ -43,7 +44,8 @@ record Upshot(
                                 .toList(),
                         r -> r.rule() + " " + r.subject()),
                 set(advice.checks(), Check::id),
-                set(advice.questions(), OpenQuestion::question));
+                set(advice.questions(), OpenQuestion::question),
+                set(advice.unit().map(UnitInHand::reasons).orElse(List.of()), r -> r.rule() + " " + r.subject()));
     }
 
     private static <T> Set<String> set(Collection<T> of, Function<T, String> id) {
@@ -65,6 +67,7 @@ record Upshot(
         add(words, acts, other.acts, "other measures");
         add(words, duties, other.duties, "other duties");
         add(words, questions, other.questions, "other questions");
+        add(words, unit, other.unit, "another verdict on the unit");
         return words;
     }
 

@@ -3,6 +3,7 @@ package org.fumewarden.shift;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.fumewarden.endurance.RunTime;
 import org.fumewarden.model.Answer;
@@ -22,12 +23,17 @@ public final class UnitFacts {
         this.tables = ShiftTables.of(rows);
     }
 
-    /** What speaks against the unit on the day of the task; nothing where its figures are not told. */
-    public static List<Answer> of(Task task, List<Row> rows) {
+    /**
+     * What speaks against the unit on the day of the task; nothing where its figures are not told.
+     *
+     * @param every the rows that are asked for where they are told
+     */
+    public static List<Answer> of(Task task, Supplier<List<Row>> every) {
         UnitAnswers told = new UnitAnswers(task);
         if (told.number("battery-charge").isEmpty() && told.day("filter-opened").isEmpty()) {
             return List.of();
         }
+        List<Row> rows = every.get();
         UnitFacts facts = new UnitFacts(task, rows);
         return Stream.concat(facts.battery(rows), facts.filter()).toList();
     }

@@ -8,12 +8,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fumewarden.model.AssignedFactor;
 import org.fumewarden.model.Confidence;
+import org.fumewarden.model.Figure;
 import org.fumewarden.model.Row;
 import org.fumewarden.task.Task;
 import org.junit.jupiter.api.Test;
@@ -92,6 +94,27 @@ final class BeforeSigningTest {
                             .isEmpty());
             assertEquals(changes, value.turns(), value.toString());
         }
+    }
+
+    /** How long a filter may be open is a figure of a table too, so a trial of another one reaches the unit in hand. */
+    @Test
+    void aTrialReachesWhatTheFiguresOfTheUnitComeTo() {
+        String text = STAINLESS.formatted("gb", "2026-03-02", "false", "nickel")
+                + "kit: {class-in-hand: th3, filter-opened: 2025-08-01}\n";
+        Bench bench = Bench.ofText("task", text, id -> advisor(id));
+        Advisor advisor = advisor("gb");
+        Task task = bench.task("gb", Map.of());
+        Figure months = (Figure) advisor.base().rowsOn(task.on()).stream()
+                .filter(r -> r instanceof Figure f
+                        && "opened-months".equals(f.cells().get("id")))
+                .findFirst()
+                .orElseThrow();
+        Map<String, String> cells = new HashMap<>(months.cells());
+        cells.put("months", "12");
+        Row longer = new Figure(months.ref(), months.kind(), cells, months.place());
+        Upshot now = Upshot.of(advisor.advise(task));
+        assertTrue(now.unlike(advisor.upshot(task, advisor.assess(task), months, Optional.of(longer)))
+                .contains("another verdict on the unit"));
     }
 
     /** The next values; of a factor the next lower one, which no class of that factor may hide behind. */
