@@ -32,7 +32,9 @@ class ReadmeTest {
                 .map(l -> l.substring(4))
                 .toList();
         assertTrue(lines.size() > 5, "the README shows no output");
-        lines.forEach(l -> assertTrue(out.toString().contains(l), "README.md shows a line that is not printed any more; copy the sheet anew: " + l));
+        lines.forEach(l -> assertTrue(
+                out.toString().contains(l),
+                "README.md shows a line that is not printed any more; copy the sheet anew: " + l));
     }
 
     @Test

@@ -86,8 +86,10 @@ final class AnswerPageTest {
         LINES.forEach((language, most) -> {
             List<String> lines =
                     TextForm.write(sheet(tour, language, false)).lines().toList();
-            assertTrue(lines.size() <= most, tour + " " + language + " has " + lines.size() + " lines, at most " + most
-                    + " fit the page: shorten a sentence of it in this language");
+            assertTrue(
+                    lines.size() <= most,
+                    tour + " " + language + " has " + lines.size() + " lines, at most " + most
+                            + " fit the page: shorten a sentence of it in this language");
             lines.forEach(l -> assertTrue(l.length() <= TextForm.WIDTH, tour + ": " + l));
         });
     }

@@ -59,7 +59,8 @@ record KeepUpPart(Advice advice, List<Row> rows, Spoken spoken) {
     private List<Told> told() {
         Map<String, Duty> duties = duties(rows);
         List<Told> told = new ArrayList<>();
-        oneLine("page.keep-up.air", duties, d -> mandatory(d) && ofTheAir(d) && planned(d)).ifPresent(told::add);
+        oneLine("page.keep-up.air", duties, d -> mandatory(d) && ofTheAir(d) && planned(d))
+                .ifPresent(told::add);
         chosen(duties, d -> mandatory(d) && !(ofTheAir(d) && planned(d)))
                 .forEach((when, checks) -> told.add(
                         new Told(new Line.Says(Sign.NONE, when + ":", deeds(checks, duties) + "."), checks.size())));
