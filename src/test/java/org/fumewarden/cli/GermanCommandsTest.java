@@ -223,6 +223,9 @@ class GermanCommandsTest {
                 .filter(says -> says.endsWith(".") || says.endsWith(":"))
                 .filter(says -> speech.quoting(says).equals(says))
                 .forEach(missing::add);
+        spec.usageMessage().exitCodeList().values().stream()
+                .filter(says -> speech.quoting(says).equals(says))
+                .forEach(missing::add);
         line.getSubcommands().values().forEach(command -> helped(command, missing, speech));
     }
 
