@@ -43,6 +43,11 @@ final class HelpWords {
         words.put(name + "usage.footer", said(usage.footer()));
         words.put(name + "usage.synopsisHeading", speech.quoting("Usage:") + " ");
         words.put(name + "usage.commandListHeading", speech.quoting("Commands:") + "%n");
+        words.put(name + "usage.exitCodeListHeading", speech.quoting("Exit codes:") + "%n");
+        int at = 0;
+        for (Map.Entry<String, String> code : usage.exitCodeList().entrySet()) {
+            words.put(name + "usage.exitCodeList." + at++, code.getKey() + ":" + speech.quoting(code.getValue()));
+        }
         for (OptionSpec option : spec.options()) {
             String key = option.longestName().replaceFirst("^-+", "");
             words.put(name + key, said(option.description()));

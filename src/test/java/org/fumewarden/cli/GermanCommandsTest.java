@@ -220,7 +220,10 @@ class GermanCommandsTest {
                         Stream.of(spec.usageMessage().footer()),
                         spec.args().stream().flatMap(a -> Stream.of(a.description())))
                 .flatMap(lines -> lines)
-                .filter(says -> says.strip().contains(" ") && !says.startsWith("  "))
+                .filter(says -> says.endsWith(".") || says.endsWith(":"))
+                .filter(says -> speech.quoting(says).equals(says))
+                .forEach(missing::add);
+        spec.usageMessage().exitCodeList().values().stream()
                 .filter(says -> speech.quoting(says).equals(says))
                 .forEach(missing::add);
         line.getSubcommands().values().forEach(command -> helped(command, missing, speech));
