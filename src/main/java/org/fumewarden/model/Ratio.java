@@ -207,9 +207,9 @@ public record Ratio(
         return "exposures." + agent + "." + averaging.key();
     }
 
-    /** True when the limit stands in the list. */
-    public boolean readIn(String list) {
-        return limitRow.startsWith(list + "#");
+    /** The list that the limit stands in; a path of the task file for a stated one. */
+    public String listed() {
+        return limitRow.substring(0, limitRow.contains("#") ? limitRow.indexOf('#') : limitRow.length());
     }
 
     /** How this settles its hazard. */

@@ -53,7 +53,7 @@ final class RenewedKindsTest {
                                     "us/US-ATMOSPHERE-020-5000-at",
                                     "us/US-CAUTION-240-electrode-160-at",
                                     "shared/SHARED-ATMOSPHERE-050-carbon-monoxide-at",
-                                    "shared/SHARED-MEASURE-040-fume-without-limit",
+                                    "shared/SHARED-MEASURE-042-fume-by-benchmark",
                                     "fi/FI-first-task")
                             .map(story -> Path.of("scenarios", story + ".yaml")))
             .flatMap(some -> some)
