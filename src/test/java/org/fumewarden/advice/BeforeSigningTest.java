@@ -101,8 +101,8 @@ final class BeforeSigningTest {
     void aTrialReachesWhatTheFiguresOfTheUnitComeTo() {
         String text = STAINLESS.formatted("gb", "2026-03-02", "false", "nickel")
                 + "kit: {class-in-hand: th3, filter-opened: 2025-08-01}\n";
-        Bench bench = Bench.ofText("task", text, id -> advisor(id));
-        Advisor advisor = advisor("gb");
+        Bench bench = Bench.ofText("task", text, Advisor::shipped);
+        Advisor advisor = Advisor.shipped("gb");
         Task task = bench.task("gb", Map.of());
         Figure months = (Figure) advisor.base().rowsOn(task.on()).stream()
                 .filter(r -> r instanceof Figure f
