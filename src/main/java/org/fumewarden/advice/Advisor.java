@@ -102,7 +102,7 @@ public final class Advisor {
         assessor.expired().ifPresent(more::add);
         more.addAll(UnitFacts.of(task, base.rowsOn(task.on())));
         assessor.marked().ifPresent(more::add);
-        return task.with(more);
+        return assessor.counted().with(more);
     }
 
     /**
