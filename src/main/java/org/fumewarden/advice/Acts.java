@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.fumewarden.model.Act;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Gate;
 import org.fumewarden.model.OpenNeed;
 import org.fumewarden.model.Row;
@@ -31,6 +32,13 @@ public final class Acts {
                 .filter(Answer.class::isInstance)
                 .map(i -> "answer:" + ((Answer) i).question() + "=" + ((Answer) i).value())
                 .forEach(keys::add);
+        List<DeviceClass> classes = rows.stream()
+                .filter(DeviceClass.class::isInstance)
+                .map(DeviceClass.class::cast)
+                .toList();
+        advice.unit()
+                .filter(u -> u.barred() && UnitWriter.elsewhere(advice.trail(), classes, u.deviceClass()))
+                .ifPresent(u -> keys.add("unit:another-unit"));
         Set<String> said = new HashSet<>();
         return rows.stream()
                 .filter(r -> r instanceof Act act && act.part().equals(part))

@@ -102,7 +102,7 @@ public final class Advisor {
         assessor.expired().ifPresent(more::add);
         more.addAll(UnitFacts.of(task, figures::every));
         assessor.marked().ifPresent(more::add);
-        return task.with(more);
+        return assessor.counted().with(more);
     }
 
     /**

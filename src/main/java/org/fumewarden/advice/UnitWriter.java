@@ -8,8 +8,10 @@ import java.util.stream.Collectors;
 import org.fumewarden.assessment.ExposureTables;
 import org.fumewarden.codes.CodeBook;
 import org.fumewarden.model.Answer;
+import org.fumewarden.model.DeviceClass;
 import org.fumewarden.model.Measure;
 import org.fumewarden.model.Member;
+import org.fumewarden.model.Offer;
 import org.fumewarden.model.UnitFinding;
 import org.fumewarden.task.Task;
 import org.fumewarden.trail.Step;
@@ -21,6 +23,9 @@ final class UnitWriter {
     private static final String HEALS = "heals-";
     /** What need not be said besides an act, since the act settles it. */
     private static final String SETTLES = "settled-by-";
+
+    private static final String HAND_IN = "heal-hand-in";
+    private static final String OTHER = "heal-other-kit";
 
     private UnitWriter() {}
 
@@ -40,8 +45,27 @@ final class UnitWriter {
         String condition = against.isEmpty() ? found.isEmpty() ? "nothing-found" : "open" : NOT_FOR_USE;
         Set<String> heals = items(figures, HEALS, against);
         heals.removeAll(items(figures, SETTLES, heals));
+        if (!against.isEmpty()
+                && elsewhere(trail, figures.all(DeviceClass.class).toList(), deviceClass)) {
+            heals.retainAll(Set.of(HAND_IN));
+            heals.add(OTHER);
+        }
         List<String> acts = heals.stream().map(book.vocabulary()::name).toList();
         return Optional.of(new UnitInHand(id, deviceClass, condition, Reason.once(found), acts));
+    }
+
+    /**
+     * Whether what may be worn is none that mending the unit would make: its class is barred, or of one that is not named no class
+     * with a filter is left.
+     */
+    static boolean elsewhere(Trail trail, List<DeviceClass> classes, String deviceClass) {
+        Set<String> offered =
+                trail.all(Offer.class).stream().map(Offer::deviceClass).collect(Collectors.toSet());
+        return !offered.isEmpty()
+                && classes.stream()
+                        .filter(c -> deviceClass.isEmpty() ? c.filters() : c.id().equals(deviceClass))
+                        .map(DeviceClass::id)
+                        .noneMatch(offered::contains);
     }
 
     /** The items of the sets that are named after these, in the order of their table. */

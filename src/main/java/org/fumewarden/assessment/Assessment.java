@@ -3,6 +3,7 @@ package org.fumewarden.assessment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.fumewarden.exposure.Appraisal;
 import org.fumewarden.exposure.Screening;
 import org.fumewarden.model.Exposure;
@@ -25,6 +26,12 @@ public record Assessment(
         Optional<Screening> screening) {
     public Assessment {
         inputs = List.copyOf(inputs);
+    }
+
+    /** The same with more inputs. */
+    Assessment with(List<Input> more) {
+        return new Assessment(
+                reading, limit, Stream.concat(inputs.stream(), more.stream()).toList(), appraisal, screening);
     }
 
     /** The level that drives the advice, when there is one. */

@@ -38,6 +38,7 @@ public final class Assessor {
 
     private final Task task;
     private final ExposureTables figures;
+    private final ReferencePeriod period;
 
     /**
      * An assessor of one task.
@@ -47,6 +48,7 @@ public final class Assessor {
     public Assessor(Task task, ExposureTables figures) {
         this.task = task;
         this.figures = figures;
+        this.period = new ReferencePeriod(task, figures);
     }
 
     /**
@@ -56,7 +58,12 @@ public final class Assessor {
      */
     public List<Assessment> assess() {
         List<Assessment> each = task.readings().stream().map(this::assess).toList();
-        return new WholeAndPart(figures, each, task.inputs()).bounded();
+        return new WholeAndPart(figures, each).bounded();
+    }
+
+    /** The task with each stated average as the code counts it. */
+    public Task counted() {
+        return task.withInputs(period.counted(task.inputs()));
     }
 
     /** Whether another value of a row could make an assessment of the task another. */
@@ -65,7 +72,10 @@ public final class Assessor {
             return task.readings().stream().anyMatch(r -> r.agent().equals(limit.agent()));
         }
         if (row instanceof Member member) {
-            return PublishedLevels.reads(member) || WholeAndPart.reads(member);
+            return PublishedLevels.reads(member)
+                    || WholeAndPart.reads(member)
+                    || ReferencePeriod.reads(member)
+                    || SampleAssessment.reads(member);
         }
         return !(row instanceof DangerLevel || row instanceof Band || row instanceof FilterMatch);
     }
@@ -169,12 +179,15 @@ public final class Assessor {
 
     private Assessment assess(Reading reading) {
         if (reading instanceof Reading.Samples samples) {
-            return SampleAssessment.of(samples, task, figures);
+            Assessment found = SampleAssessment.of(period.counted(samples), task, figures);
+            return found.with(period.note(samples).toList());
         }
         if (reading instanceof Reading.Shift shift) {
             return ShiftAssessment.of(shift, task, figures);
         }
-        return RoomAssessment.of((Reading.RoomModel) reading, task, figures);
+        Assessment found = RoomAssessment.of((Reading.RoomModel) reading, task, figures);
+        return new Assessment(
+                reading, found.limit(), period.counted(found.inputs()), found.appraisal(), found.screening());
     }
 
     /** The open question in place of a level that could not be reckoned. */

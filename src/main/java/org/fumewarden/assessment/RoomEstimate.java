@@ -72,7 +72,8 @@ public final class RoomEstimate {
         return estimate.screening()
                 .filter(s -> group.averaging() == Averaging.TWA)
                 .flatMap(s -> figures.in(group.unit(), BigDecimal.ONE, estimate.unit(), group.agent())
-                        .map(one -> s.prior().scaled(one.doubleValue())));
+                        .map(one ->
+                                s.prior().scaled(one.doubleValue() * new ReferencePeriod(task, figures).times(group))));
     }
 
     private Result estimate(String agent) {

@@ -14,9 +14,11 @@ import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Input;
+import org.fumewarden.model.Member;
 import org.fumewarden.model.Reckoning;
 import org.fumewarden.model.Soundness;
 import org.fumewarden.model.Stretch;
+import org.fumewarden.model.Threshold;
 import org.fumewarden.task.Reading;
 import org.fumewarden.task.Task;
 
@@ -25,7 +27,14 @@ final class SampleAssessment {
     private static final double SHIFT_MINUTES = 480;
     private static final double QUARTER_HOUR = 15;
 
+    private static final String BY_RESULTS = "duties-by-results";
+
     private SampleAssessment() {}
+
+    /** Whether the reckoning asks for this member of a set. */
+    static boolean reads(Member member) {
+        return member.set().equals(BY_RESULTS);
+    }
 
     static Assessment of(Reading.Samples group, Task task, ExposureTables figures) {
         OptionalDouble limit = figures.lowestLimit(group.agent(), group.averaging(), group.unit()).stream()
@@ -69,6 +78,10 @@ final class SampleAssessment {
         }
         governing.cautions().forEach(c -> inputs.add(Assessor.note(group, c.status(), c.sentence())));
         notUsed(group, found.value().get()).ifPresent(inputs::add);
+        boolean longShift = ShiftAssessment.amount(task, "shift").orElse(0) > SHIFT_MINUTES;
+        if (!longShift && level.doubleValue() <= limit.orElse(0)) {
+            belowAction(group, figures).ifPresent(inputs::add);
+        }
         return new Assessment(group, limit, inputs, found.value(), Optional.empty());
     }
 
@@ -106,6 +119,27 @@ final class SampleAssessment {
                 : "From " + samples + " with an assumed spread. Published studies with your samples ask for no more: "
                         + Character.toLowerCase(published.provenance().charAt(0))
                         + published.provenance().substring(1);
+    }
+
+    /** That no result of two or more reaches the action level of a standard whose duties go by the results. */
+    private static Optional<Input> belowAction(Reading.Samples group, ExposureTables figures) {
+        boolean byResults = figures.all(Member.class)
+                .anyMatch(m -> m.set().equals(BY_RESULTS) && m.item().equals(group.agent()));
+        return figures.all(Threshold.class)
+                .filter(t -> byResults
+                        && t.id().equals("action-level-" + group.agent())
+                        && t.unit().equals(group.unit().symbol())
+                        && group.averaging() == Averaging.TWA
+                        && group.samples().size() > 1
+                        && group.highest().compareTo(t.value()) < 0)
+                .findFirst()
+                .map(t -> Assessor.note(
+                        group,
+                        "below-action-level",
+                        "Each result lies below the action level of "
+                                + t.value().stripTrailingZeros().toPlainString() + " " + t.unit()
+                                + ". The duties of the standard go by the results: confirm them once, 7 days later or"
+                                + " more."));
     }
 
     private static OptionalDouble minutes(Averaging averaging) {

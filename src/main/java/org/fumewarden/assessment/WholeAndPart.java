@@ -13,27 +13,24 @@ import org.fumewarden.model.Member;
 import org.fumewarden.task.Reading;
 
 /**
- * A figure that rests on an assumed spread or on other people's studies is at most what was measured or stated for the whole it
- * is a part of.
+ * A figure that rests on an assumed spread or on other people's studies is at most what as many samples or more give for the
+ * whole it is a part of.
  *
- * <p>A stated whole bounds a part that nobody sampled, so it bounds one of few samples too: a sample never asks for more than
- * none. Never below the highest sample. An estimate bounds nothing.
+ * <p>A single figure of the whole, stated or of one shift, speaks for its day and bounds no percentile of other days. Never below
+ * the highest sample. An estimate bounds nothing.
  */
-final class WholeAndPart {
+public final class WholeAndPart {
+    /** The statistic of a level that the samples of the whole cap. */
+    public static final String BY_THE_WHOLE = "capped by samples of the whole";
+
     private static final String PART_OF = "part-of-";
 
     private final ExposureTables figures;
     private final List<Assessment> each;
-    private final List<Exposure> levels;
 
-    WholeAndPart(ExposureTables figures, List<Assessment> each, List<Input> stated) {
+    WholeAndPart(ExposureTables figures, List<Assessment> each) {
         this.figures = figures;
         this.each = each;
-        Stream<Exposure> asGiven =
-                stated.stream().filter(Exposure.class::isInstance).map(Exposure.class::cast);
-        levels = Stream.concat(asGiven, each.stream().flatMap(a -> a.exposure().stream()))
-                .filter(x -> !x.estimated())
-                .toList();
     }
 
     /** Whether the bound asks for this member of a set. */
@@ -51,7 +48,8 @@ final class WholeAndPart {
         }
         return assessment
                 .exposure()
-                .flatMap(x -> whole(x).filter(w -> figure(w, x).orElseThrow().compareTo(x.level()) < 0)
+                .flatMap(x -> whole(x, group.samples().size())
+                        .filter(w -> figure(w, x).orElseThrow().compareTo(x.level()) < 0)
                         .map(w -> bounded(assessment, group, x, w)))
                 .orElse(assessment);
     }
@@ -64,9 +62,12 @@ final class WholeAndPart {
                 .isPresent();
     }
 
-    /** The lowest level of what holds it, over the same time. */
-    private Optional<Exposure> whole(Exposure part) {
-        return levels.stream()
+    /** The lowest level that as many samples give for what holds it, over the same time. */
+    private Optional<Exposure> whole(Exposure part, int samples) {
+        return each.stream()
+                .filter(a ->
+                        a.reading() instanceof Reading.Samples s && s.samples().size() >= samples)
+                .flatMap(a -> a.exposure().stream())
                 .filter(w -> w.averaging() == part.averaging() && holds(w.agent(), part.agent()))
                 .filter(w -> figure(w, part).isPresent())
                 .min(Comparator.comparing(w -> figure(w, part).orElseThrow()));
@@ -91,7 +92,7 @@ final class WholeAndPart {
                                                 part.averaging(),
                                                 level,
                                                 part.unit(),
-                                                part.statistic(),
+                                                BY_THE_WHOLE,
                                                 false,
                                                 part.path())
                                         : i),

@@ -23,6 +23,11 @@ public record Sample(double concentration, boolean detected, OptionalDouble minu
         return new Sample(detectionLimit, false, OptionalDouble.empty(), Optional.empty());
     }
 
+    /** The same sample with a result that counts so many times. */
+    public Sample times(double factor) {
+        return new Sample(concentration * factor, detected, minutes, worker);
+    }
+
     /** The same sample, carried by the given worker. */
     public Sample by(String name) {
         return new Sample(concentration, detected, minutes, Optional.of(name));

@@ -17,6 +17,11 @@ public final class TimeWeightedAverage {
 
     private TimeWeightedAverage() {}
 
+    /** By how much an average of so many minutes of work counts over the reference time; a shorter one is not thinned out. */
+    public static double times(double minutes, double referenceMinutes) {
+        return Math.max(1, minutes / referenceMinutes);
+    }
+
     /** How the part of the shift that nobody sampled is counted. */
     public enum Unsampled {
         /** As the highest sampled period: the choice when nothing is known. */

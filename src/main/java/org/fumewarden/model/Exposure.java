@@ -20,6 +20,9 @@ public record Exposure(
     /** The statistic of a level that stands in the file as it is. */
     public static final String AS_GIVEN = "value as given";
 
+    /** The statistic of such a level of longer work, counted over 8 hours. */
+    public static final String COUNTED_OVER = "value as given, counted over 8 h";
+
     /** The statistic of a level that stands for a result below its detection limit. */
     public static final String NOT_DETECTED = "detection limit";
 

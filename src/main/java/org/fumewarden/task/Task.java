@@ -74,7 +74,12 @@ public record Task(
     public Task with(List<Input> more) {
         List<Input> all = new ArrayList<>(inputs);
         all.addAll(more);
-        return new Task(title, code, on, all, readings, file, lines, curves, breakthroughs, register);
+        return withInputs(all);
+    }
+
+    /** The same task with these inputs in place of its own. */
+    public Task withInputs(List<Input> others) {
+        return new Task(title, code, on, others, readings, file, lines, curves, breakthroughs, register);
     }
 
     /** The same task on another day. */

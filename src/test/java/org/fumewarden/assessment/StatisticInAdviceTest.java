@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
+import java.util.Random;
 import java.util.stream.Collectors;
+import org.fumewarden.Extent;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Advisor;
 import org.fumewarden.advice.Bench;
@@ -98,16 +101,36 @@ final class StatisticInAdviceTest {
         assertTrue(cautions(within).contains("A part is at most the whole"), cautions(within));
     }
 
-    /** A part is at most the whole (arithmetic): a stated whole bounds the part that nobody sampled, so it bounds one sample too. */
+    /** One figure of the whole is of one day: it caps no bound over other days. Own choice, towards more protection. */
     @Test
-    void aStatedWholeBoundsAFigureFromFewResults() {
+    void aSingleFigureOfTheWholeCapsNoFigureFromFewResults() {
         BigDecimal alone = exposure(manganese("samples: [0.02 mg/m3]")).level();
-        BigDecimal stated = level(manganeseWithin("twa: 0.06 mg/m3"), "manganese-respirable");
-        assertTrue(alone.compareTo(stated) > 0);
-        assertEquals(0, new BigDecimal("0.06").compareTo(stated));
-        assertEquals(alone, level(manganeseWithin("twa: 600 mg/m3"), "manganese-respirable"));
-        assertEquals(
-                0, new BigDecimal("0.02").compareTo(level(manganeseWithin("twa: 0.01 mg/m3"), "manganese-respirable")));
+        for (String whole : List.of("twa: 0.06 mg/m3", "twa: 600 mg/m3", "twa: 0.021 mg/m3")) {
+            assertEquals(alone, level(manganeseWithin(whole), "manganese-respirable"), whole);
+        }
+    }
+
+    /** Whatever consistent figure of a whole stands beside it, the samples of the part never count for less; own property. */
+    @Test
+    void aConsistentWholeNeverLowersWhatFewSamplesOfThePartAskFor() {
+        Random random = new Random(Extent.SEED);
+        for (int i = 0; i < Extent.of(4, 40, 400); i++) {
+            double part = Math.exp(-6 + 4 * random.nextDouble());
+            String samples = String.join(", ", Collections.nCopies(2, String.format(Locale.ROOT, "%.5f mg/m3", part)));
+            String entry = "manganese-respirable\n    samples: [" + samples + "]";
+            String whole = String.format(Locale.ROOT, "%.5f mg/m3", part * (1 + 4 * random.nextDouble()));
+            BigDecimal alone = level(task(entry), "manganese-respirable");
+            for (String agent : List.of("manganese-inhalable", "welding-fume")) {
+                for (String told : List.of("twa: " + whole, "samples: [" + whole + "]")) {
+                    Advice both = task(entry + "\n  - agent: " + agent + "\n    " + told);
+                    assertEquals(alone, level(both, "manganese-respirable"), entry + " " + agent + " " + told);
+                }
+            }
+        }
+    }
+
+    private static Advice task(String entry) {
+        return Bench.ofText("task", BENCH.formatted(entry), Advisor::shipped).advise();
     }
 
     private static Advice manganeseWithin(String inhalable) {

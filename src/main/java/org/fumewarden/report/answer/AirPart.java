@@ -18,16 +18,15 @@ import java.util.stream.Stream;
 import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Status;
-import org.fumewarden.exposure.Statistic;
+import org.fumewarden.assessment.ReferencePeriod;
 import org.fumewarden.model.Account;
+import org.fumewarden.model.Averaging;
 import org.fumewarden.model.Bound;
 import org.fumewarden.model.Caution;
-import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Figures;
 import org.fumewarden.model.NoLimit;
 import org.fumewarden.model.NoneListed;
 import org.fumewarden.model.NoneStated;
-import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -35,8 +34,7 @@ import org.fumewarden.report.sheet.Sign;
 
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
 record AirPart(Advice advice, Spoken spoken) {
-    private static final String ASSUMED = "assumed";
-    private static final String STATED = "stated";
+    private static final String AVERAGE = Averaging.TWA.key();
     private static final List<String> COLUMNS =
             List.of("agent", "averaging", "exposure", "limit", "ratio", "known", "note");
     private static final int RATIO = 4;
@@ -193,7 +191,13 @@ record AirPart(Advice advice, Spoken spoken) {
                 without(NoneListed.OF_MEMBERS, agents(l -> l.account().kind().compareTo(Settlement.BORROWED) <= 0)));
         remarks.put("air.no-limit", without);
         remarks.put("air.judged", judged);
-        remarks.put("air.sample-time", agents(l -> sampleTime(l.account().agent())));
+        remarks.put("air.sample-time", agents(l -> noted(l, "warn-sample-time")));
+        remarks.put("air.few", agents(l -> matters(l) && noted(l, "too-few")));
+        remarks.put("air.below-action", agents(l -> matters(l) && noted(l, "below-action-level")));
+        remarks.put("air.above-peak", agents(this::abovePeak));
+        remarks.put(
+                "air.over-8-h",
+                agents(l -> l.account().averaging().equals(AVERAGE) && matters(l) && noted(l, ReferencePeriod.NOTE)));
         remarks.put("air.small", small);
         remarks.put("air.bounded", bounded);
         remarks.put("air.minor", minor);
@@ -243,8 +247,8 @@ record AirPart(Advice advice, Spoken spoken) {
 
     private List<String> row(AccountLine line, String note) {
         Account account = line.account();
-        String known = known(account);
-        boolean unsaid = Set.of(ASSUMED, Settlement.JUDGED.key()).contains(known);
+        String known = new KnownBy(advice).of(account);
+        boolean unsaid = Set.of(KnownBy.ASSUMED, Settlement.JUDGED.key()).contains(known);
         return List.of(
                 Spoken.sentenceCase(spoken.agent(account.agent())),
                 account.open() || account.averaging().equals("any") ? "" : spoken.say("open." + account.averaging()),
@@ -265,36 +269,25 @@ record AirPart(Advice advice, Spoken spoken) {
         return counted.isEmpty() ? Optional.empty() : Optional.of(spoken.say("air.counted", counted));
     }
 
-    /** How the level is known; one that the code tells people to assume is no measurement. */
-    private String known(Account account) {
-        return advice.trail().all(Ratio.class).stream()
-                .filter(r -> r.agent().equals(account.agent())
-                        && r.averaging().key().equals(account.averaging())
-                        && account.level()
-                                .filter(l -> l.compareTo(r.level()) == 0)
-                                .isPresent()
-                        && (!r.basis().equals(STATED) || account.against().equals(Optional.of(r.limit()))))
-                .map(AirPart::origin)
-                .filter(o -> !o.isEmpty() && account.kind() != Settlement.BORROWED)
-                .findFirst()
-                .orElse(account.kind().key());
+    /** True for an average that counts above the 15 minutes of its agent, as few samples or long work can make it. */
+    private boolean abovePeak(AccountLine line) {
+        Account average = line.account();
+        return average.averaging().equals(AVERAGE)
+                && matters(line)
+                && advice.accounts().stream()
+                        .map(AccountLine::account)
+                        .filter(a -> a.agent().equals(average.agent())
+                                && a.averaging().equals(Averaging.STEL.key()))
+                        .filter(a -> a.unit().equals(average.unit()))
+                        .flatMap(a -> a.level().stream())
+                        .anyMatch(l ->
+                                average.level().filter(a -> a.compareTo(l) > 0).isPresent());
     }
 
-    /** Where a level comes from that nobody measured as it stands; empty for the others. */
-    private static String origin(Ratio ratio) {
-        if (Set.of(ASSUMED, Ratio.OF_THE_WHOLE, STATED).contains(ratio.basis())) {
-            return ratio.basis();
-        }
-        if (ratio.statistic().startsWith(Statistic.POSTERIOR.words())) {
-            return "studies";
-        }
-        return ratio.basis().equals("measured") && !ratio.statistic().equals(Exposure.AS_GIVEN)
-                ? ratio.statistic().equals(Exposure.NOT_DETECTED) ? "not-detected" : "samples"
-                : "";
-    }
-
-    /** True when a sample of the agent ran too short or too long for the time of the limit. */
-    private boolean sampleTime(String agent) {
-        return advice.trail().all(Caution.class).contains(new Caution(agent + "-warn-sample-time"));
+    /** True when this is said of what weakens the figures of an agent. */
+    private boolean noted(AccountLine line, String status) {
+        return advice.trail()
+                .all(Caution.class)
+                .contains(new Caution(line.account().agent() + "-" + status));
     }
 }

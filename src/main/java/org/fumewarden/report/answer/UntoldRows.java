@@ -117,7 +117,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .filter(n -> !n.basis().equals("ratio") && n.above(AirPart.TENTH) && !bounded(n))
                 // What a filter needs for the gases it lets through is told where it decides.
                 .filter(n -> n.ofEveryClass() || n.above(advice.requiredFactor().value()))
-                .map(n -> new AirPart.Ranked(spoken.agent(n.subject()), n.value(), cells(n)))
+                .map(n -> new AirPart.Ranked(name(n), n.value(), cells(n)))
                 .distinct();
     }
 
@@ -150,8 +150,24 @@ record UntoldRows(Advice advice, Spoken spoken) {
                                 b.agent().equals(need.subject()) && need.level().equals(b.level()));
     }
 
-    /** The times that a least factor is kept for; none where the code orders it. */
-    private String times(Need need) {
+    /** What a factor is kept for until it is measured: its agents, not the fume that the code names. */
+    String waitsFor(Need need) {
+        return open(need)
+                .map(OpenNeed::subject)
+                .distinct()
+                .map(spoken::agent)
+                .sorted()
+                .collect(Collectors.joining("; "));
+    }
+
+    /** The factors that are kept until something is measured. */
+    Stream<Need> kept() {
+        return advice.trail().all(Need.class).stream()
+                .filter(n -> n.statistic().equals(Need.UNTIL_MEASURED))
+                .distinct();
+    }
+
+    private Stream<OpenNeed> open(Need need) {
         return advice.trail()
                 .concluding(Need.class)
                 .filter(s -> s.conclusion().equals(need))
@@ -159,7 +175,13 @@ record UntoldRows(Advice advice, Spoken spoken) {
                 .flatMap(p -> advice.trail().step(p.address()).stream())
                 .map(Step::conclusion)
                 .filter(OpenNeed.class::isInstance)
-                .map(o -> ((OpenNeed) o).question())
+                .map(OpenNeed.class::cast);
+    }
+
+    /** The times that a least factor is kept for; none where the code orders it. */
+    private String times(Need need) {
+        return open(need)
+                .map(OpenNeed::question)
                 .map(q -> q.substring(q.lastIndexOf('.') + 1))
                 .distinct()
                 .sorted()
@@ -171,9 +193,13 @@ record UntoldRows(Advice advice, Spoken spoken) {
         return step.premises().stream().anyMatch(p -> p.address().matches(".*[#/]" + threshold));
     }
 
+    private String name(Need need) {
+        return need.statistic().equals(Need.UNTIL_MEASURED) ? waitsFor(need) : spoken.agent(need.subject());
+    }
+
     private List<String> cells(Need need) {
         return List.of(
-                Spoken.sentenceCase(spoken.agent(need.subject())),
+                Spoken.sentenceCase(name(need)),
                 need.basis().equals("floor")
                         ? times(need)
                         : spoken.say("open." + (need.statistic().equals(Need.SHIFT_SUM) ? "twa" : "stel")),

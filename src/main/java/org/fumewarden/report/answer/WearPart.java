@@ -264,6 +264,12 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                             + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
                             + beside(factor)
                             + open));
+            UntoldRows rows = new UntoldRows(advice, spoken);
+            rows.kept()
+                    .filter(n -> advice.status() == Status.COMPLETE && n.value().compareTo(factor.value()) == 0)
+                    .map(rows::waitsFor)
+                    .findFirst()
+                    .ifPresent(what -> lines.add(new Line.Says(Sign.ITEM, spoken.say("wear.kept", what))));
         } else if (advice.byChoice().isEmpty() || factor.restsOnNothing()) {
             lines.add(new Line.Says(Sign.NONE, none(factor)));
         }
