@@ -25,6 +25,7 @@ final class UnitWriter {
     private static final String SETTLES = "settled-by-";
 
     private static final String HAND_IN = "heal-hand-in";
+    private static final String AS_NAMED = "heal-right-filter";
     private static final String OTHER = "heal-other-kit";
 
     private UnitWriter() {}
@@ -49,6 +50,9 @@ final class UnitWriter {
                 && elsewhere(trail, figures.all(DeviceClass.class).toList(), deviceClass)) {
             heals.retainAll(Set.of(HAND_IN));
             heals.add(OTHER);
+        }
+        if (trail.all(Offer.class).isEmpty()) {
+            heals.remove(AS_NAMED);
         }
         List<String> acts = heals.stream().map(book.vocabulary()::name).toList();
         return Optional.of(new UnitInHand(id, deviceClass, condition, Reason.once(found), acts));

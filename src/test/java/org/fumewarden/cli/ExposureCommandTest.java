@@ -20,7 +20,7 @@ final class ExposureCommandTest {
             title: A bench in the bracket shop of Tarn Haven
             code: gb
             on: 2026-03-02
-            task: {process: mag-solid-wire, base-metal: stainless-steel, place: indoors, shift: PT10H}
+            task: {process: mag-solid-wire, base-metal: stainless-steel, place: indoors, time-on-task: PT8H, shift: PT10H}
             exposures:
               - agent: ozone
                 stel: 0.08 ppm

@@ -41,7 +41,8 @@ record AirPart(Advice advice, Spoken spoken) {
     static final BigDecimal TENTH = new BigDecimal("0.1");
     private static final Set<Settlement> BOUNDED = Set.of(Settlement.FLOORED, Settlement.BOUNDED);
     private static final Set<Settlement> BY_FIGURES = EnumSet.range(Settlement.COMPARED, Settlement.ASSUMED);
-    private static final Set<String> FOLDABLE = Set.of("air.judged", "air.small", "air.bounded", "air.minor");
+    private static final Set<String> FOLDABLE =
+            Set.of("air.judged", "air.few", "air.above-peak", "air.small", "air.bounded", "air.minor");
     private static final String APART = "like-effect-apart-";
 
     /** A row of the table with the hazard ratio by which it is ranked. */
@@ -190,14 +191,14 @@ record AirPart(Advice advice, Spoken spoken) {
                 "air.members",
                 without(NoneListed.OF_MEMBERS, agents(l -> l.account().kind().compareTo(Settlement.BORROWED) <= 0)));
         remarks.put("air.no-limit", without);
-        remarks.put("air.judged", judged);
         remarks.put("air.sample-time", agents(l -> noted(l, "warn-sample-time")));
-        remarks.put("air.few", agents(l -> matters(l) && noted(l, "too-few")));
         remarks.put("air.below-action", agents(l -> matters(l) && noted(l, "below-action-level")));
-        remarks.put("air.above-peak", agents(this::abovePeak));
         remarks.put(
                 "air.over-8-h",
                 agents(l -> l.account().averaging().equals(AVERAGE) && matters(l) && noted(l, ReferencePeriod.NOTE)));
+        remarks.put("air.judged", judged);
+        remarks.put("air.few", agents(l -> matters(l) && noted(l, "too-few")));
+        remarks.put("air.above-peak", agents(this::abovePeak));
         remarks.put("air.small", small);
         remarks.put("air.bounded", bounded);
         remarks.put("air.minor", minor);
