@@ -6,6 +6,7 @@ import org.fumewarden.advice.Advice;
 import org.fumewarden.assessment.WholeAndPart;
 import org.fumewarden.exposure.Statistic;
 import org.fumewarden.model.Account;
+import org.fumewarden.model.Caution;
 import org.fumewarden.model.Exposure;
 import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Settlement;
@@ -14,6 +15,7 @@ import org.fumewarden.model.Settlement;
 record KnownBy(Advice advice) {
     static final String ASSUMED = "assumed";
     private static final String STATED = "stated";
+    private static final Set<String> SAMPLED = Set.of("samples", "studies");
 
     /** How the level is known; one that the code tells people to assume is no measurement. */
     String of(Account account) {
@@ -27,7 +29,13 @@ record KnownBy(Advice advice) {
                 .map(KnownBy::origin)
                 .filter(o -> !o.isEmpty() && account.kind() != Settlement.BORROWED)
                 .findFirst()
+                .map(o -> SAMPLED.contains(o) && few(account) ? "few" : o)
                 .orElse(account.kind().key());
+    }
+
+    /** True where few samples count for more than they show. */
+    private boolean few(Account account) {
+        return advice.trail().all(Caution.class).contains(new Caution(account.agent() + "-too-few"));
     }
 
     /** Where a level comes from that nobody measured as it stands; empty for the others. */

@@ -115,6 +115,8 @@ record UntoldRows(Advice advice, Spoken spoken) {
     private Stream<AirPart.Ranked> needs() {
         return advice.trail().all(Need.class).stream()
                 .filter(n -> !n.basis().equals("ratio") && n.above(AirPart.TENTH) && !bounded(n))
+                .filter(n -> kept().noneMatch(
+                                o -> o.value().compareTo(n.value()) > 0 && name(o).equals(name(n)) && isKept(n)))
                 // What a filter needs for the gases it lets through is told where it decides.
                 .filter(n -> n.ofEveryClass() || n.above(advice.requiredFactor().value()))
                 .map(n -> new AirPart.Ranked(name(n), n.value(), cells(n)))
@@ -163,8 +165,12 @@ record UntoldRows(Advice advice, Spoken spoken) {
     /** The factors that are kept until something is measured. */
     Stream<Need> kept() {
         return advice.trail().all(Need.class).stream()
-                .filter(n -> n.statistic().equals(Need.UNTIL_MEASURED))
+                .filter(UntoldRows::isKept)
                 .distinct();
+    }
+
+    private static boolean isKept(Need need) {
+        return need.statistic().equals(Need.UNTIL_MEASURED);
     }
 
     private Stream<OpenNeed> open(Need need) {
