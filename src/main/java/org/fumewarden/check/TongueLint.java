@@ -55,7 +55,9 @@ final class TongueLint {
                 .filter(r -> r.folder().equals(part))
                 .collect(Collectors.toMap(WrittenRule::id, Function.identity(), (a, b) -> a));
         boolean unread = WrittenFile.readAll(folder).stream()
-                .anyMatch(f -> f.folder().equals(part) && f.rules().isEmpty() && !f.refused().isEmpty());
+                .anyMatch(f -> f.folder().equals(part)
+                        && f.rules().isEmpty()
+                        && !f.refused().isEmpty());
         if (unread) {
             return;
         }
