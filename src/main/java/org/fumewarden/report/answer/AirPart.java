@@ -71,12 +71,18 @@ record AirPart(Advice advice, Spoken spoken) {
         List<Line> lines = new ArrayList<>(rows(ranked.subList(0, Math.min(inTable, ranked.size()))));
         List<String> rest = ranked.stream()
                 .skip(inTable)
-                .map(r -> r.agent() + " " + r.cells().get(RATIO))
+                .map(r -> r.agent() + time(r, ranked) + " " + r.cells().get(RATIO))
                 .toList();
         if (!rest.isEmpty()) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("air.also", String.join("; ", rest))));
         }
         return part(lines, foldable());
+    }
+
+    /** The averaging time of an agent that has several ratios. */
+    private static String time(Ranked row, List<Ranked> all) {
+        boolean alone = all.stream().filter(r -> r.agent().equals(row.agent())).count() == 1;
+        return alone || row.cells().get(1).isEmpty() ? "" : " (" + row.cells().get(1) + ")";
     }
 
     /** How many rows the table has with one for each agent. */
