@@ -33,7 +33,7 @@ import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
 
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
-record AirPart(Advice advice, Spoken spoken) {
+record AirPart(Advice advice, Set<String> notLaw, Spoken spoken) {
     private static final String AVERAGE = Averaging.TWA.key();
     private static final List<String> COLUMNS =
             List.of("agent", "averaging", "exposure", "limit", "ratio", "known", "note");
@@ -262,7 +262,7 @@ record AirPart(Advice advice, Spoken spoken) {
                 unsaid ? "" : Spoken.level(account) + " " + account.unit(),
                 account.against().map(Figures::limit).orElse("") + (unsaid ? " " + account.unit() : ""),
                 account.factor().map(Spoken::figure).orElse(""),
-                spoken.say("air.kind." + known),
+                spoken.say("air.kind." + (notLaw.contains(account.by()) && !unsaid ? "not-law" : known)),
                 note);
     }
 

@@ -87,7 +87,7 @@ final class Annex {
     }
 
     private List<Line> accounts() {
-        List<Line> lines = new ArrayList<>(new AirPart(advice, spoken).all(places::of));
+        List<Line> lines = new ArrayList<>(new AirPart(advice, Places.notLaw(rows), spoken).all(places::of));
         if (advice.accounts().stream()
                 .map(l -> l.account().kind())
                 .anyMatch(Set.of(Settlement.COMPARED, Settlement.BORROWED)::contains)) {

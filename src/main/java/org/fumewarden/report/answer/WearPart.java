@@ -130,7 +130,10 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         String name = unit.id().isEmpty() ? spoken.say("wear.this-unit") : spoken.say("wear.unit", unit.id());
         String heals = unit.heals().stream().map(spoken::told).collect(Collectors.joining(" "));
         Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
-        lines.add(new Line.Says(sign, name + ": " + spoken.say("wear." + unit.condition()), heals));
+        lines.add(new Line.Says(
+                sign,
+                name + ": " + spoken.say(StatePart.lacksOnlyCharge(advice) ? "wear.short" : "wear." + unit.condition()),
+                heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         interim(true).forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
     }
