@@ -39,12 +39,19 @@ public final class Acts {
         advice.unit()
                 .filter(u -> u.barred() && UnitWriter.elsewhere(advice.trail(), classes, u.deviceClass()))
                 .ifPresent(u -> keys.add("unit:another-unit"));
+        keys.add(namesAClass(advice) ? "wear:named" : "wear:nothing-named");
         Set<String> said = new HashSet<>();
         return rows.stream()
                 .filter(r -> r instanceof Act act && act.part().equals(part))
                 .map(Act.class::cast)
                 .filter(act -> act.calledForBy(keys) && said.add(act.says()))
                 .toList();
+    }
+
+    /** True where the page says which class to wear; an order that points there needs it. */
+    private static boolean namesAClass(Advice advice) {
+        return advice.recommended().isPresent()
+                && !Set.of(Status.DO_NOT_ENTER, Status.CONFLICT).contains(advice.status());
     }
 
     /** True for a gate that a measurement may open: nothing is found wrong with the air. */

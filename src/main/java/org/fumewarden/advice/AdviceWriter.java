@@ -90,7 +90,7 @@ final class AdviceWriter {
                 interim(),
                 reasons(ByChoice.class),
                 respirators,
-                UnitWriter.write(book, task, figures, trail),
+                UnitWriter.write(book, task, figures, trail, named(status, respirators)),
                 stops(),
                 reasons(Control.class),
                 hazards(),
@@ -179,6 +179,14 @@ final class AdviceWriter {
                 .toList());
         byAgent.values().forEach(s -> hazards.add(Reason.of(s)));
         return hazards;
+    }
+
+    /** What is said of the filter of the class that the page names. */
+    private static Optional<String> named(Status status, List<Respirator> respirators) {
+        return respirators.stream()
+                .filter(r -> r.verdict() == Suitability.RECOMMENDED && status != Status.DO_NOT_ENTER)
+                .map(Respirator::filter)
+                .findFirst();
     }
 
     /** What is safe until every question is answered: to stay out, before any class. */

@@ -30,8 +30,13 @@ final class UnitWriter {
 
     private UnitWriter() {}
 
-    /** The unit; empty when the task tells nothing of one. */
-    static Optional<UnitInHand> write(CodeBook book, Task task, ExposureTables figures, Trail trail) {
+    /**
+     * The unit; empty when the task tells nothing of one.
+     *
+     * @param filter what is said of the filter to wear; empty where no class is named
+     */
+    static Optional<UnitInHand> write(
+            CodeBook book, Task task, ExposureTables figures, Trail trail, Optional<String> filter) {
         List<Step> found = trail.concluding(UnitFinding.class).toList();
         String id = word(task, "unit");
         String deviceClass = word(task, "class-in-hand");
@@ -51,7 +56,10 @@ final class UnitWriter {
             heals.retainAll(Set.of(HAND_IN));
             heals.add(OTHER);
         }
-        if (trail.all(Offer.class).isEmpty()) {
+        if (filter.isEmpty()) {
+            heals.remove(OTHER);
+        }
+        if (filter.filter(f -> !f.equals(Respirator.SUPPLIED_AIR)).isEmpty()) {
             heals.remove(AS_NAMED);
         }
         List<String> acts = heals.stream().map(book.vocabulary()::name).toList();

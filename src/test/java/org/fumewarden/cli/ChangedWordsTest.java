@@ -106,7 +106,7 @@ final class ChangedWordsTest extends CopiedRules {
     @CsvSource(
             delimiter = '|',
             value = {
-                "shared/tables/acts.yaml | id: toxic-hygiene | What to do: Toxic dust: work clothes",
+                "shared/tables/acts.yaml | id: toxic-hygiene | What to do: Toxic dust: do not eat",
                 "gb/tables/duties.yaml | id: gb-rpe-exam-monthly | Examine all parts of the respirator thoroughly",
                 "gb/tables/clauses.yaml | rule: SHARED-MEASURE-010 | Clause of the rule SHARED-MEASURE-010:",
                 "gb/tables/policy.yaml | id: welding-fume-floor | welding fume floor: 20",

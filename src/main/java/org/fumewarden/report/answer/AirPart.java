@@ -33,7 +33,7 @@ import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
 
 /** What is in the air: how each hazard is settled, the highest hazard ratio first. What is open stands with the questions. */
-record AirPart(Advice advice, Spoken spoken) {
+record AirPart(Advice advice, Set<String> notLaw, Spoken spoken) {
     private static final String AVERAGE = Averaging.TWA.key();
     private static final List<String> COLUMNS =
             List.of("agent", "averaging", "exposure", "limit", "ratio", "known", "note");
@@ -71,12 +71,18 @@ record AirPart(Advice advice, Spoken spoken) {
         List<Line> lines = new ArrayList<>(rows(ranked.subList(0, Math.min(inTable, ranked.size()))));
         List<String> rest = ranked.stream()
                 .skip(inTable)
-                .map(r -> r.agent() + " " + r.cells().get(RATIO))
+                .map(r -> r.agent() + time(r, ranked) + " " + r.cells().get(RATIO))
                 .toList();
         if (!rest.isEmpty()) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("air.also", String.join("; ", rest))));
         }
         return part(lines, foldable());
+    }
+
+    /** The averaging time of an agent that has several ratios. */
+    private static String time(Ranked row, List<Ranked> all) {
+        boolean alone = all.stream().filter(r -> r.agent().equals(row.agent())).count() == 1;
+        return alone || row.cells().get(1).isEmpty() ? "" : " (" + row.cells().get(1) + ")";
     }
 
     /** How many rows the table has with one for each agent. */
@@ -256,7 +262,7 @@ record AirPart(Advice advice, Spoken spoken) {
                 unsaid ? "" : Spoken.level(account) + " " + account.unit(),
                 account.against().map(Figures::limit).orElse("") + (unsaid ? " " + account.unit() : ""),
                 account.factor().map(Spoken::figure).orElse(""),
-                spoken.say("air.kind." + known),
+                spoken.say("air.kind." + (notLaw.contains(account.by()) && !unsaid ? "not-law" : known)),
                 note);
     }
 

@@ -1,6 +1,8 @@
 package org.fumewarden.report.answer;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +20,7 @@ import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.ToCompare;
 import org.fumewarden.codes.Document;
 import org.fumewarden.model.DeviceClass;
+import org.fumewarden.model.Need;
 import org.fumewarden.model.Offer;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Settlement;
@@ -84,7 +87,7 @@ final class Annex {
     }
 
     private List<Line> accounts() {
-        List<Line> lines = new ArrayList<>(new AirPart(advice, spoken).all(places::of));
+        List<Line> lines = new ArrayList<>(new AirPart(advice, Places.notLaw(rows), spoken).all(places::of));
         if (advice.accounts().stream()
                 .map(l -> l.account().kind())
                 .anyMatch(Set.of(Settlement.COMPARED, Settlement.BORROWED)::contains)) {
@@ -94,11 +97,12 @@ final class Annex {
         return lines;
     }
 
-    /** Sentences of one rule that repeat themselves are said once, with the other subjects after it. */
+    /** Sentences of one rule that repeat themselves are said once, with the other subjects after it; other figures are another sentence. */
     private void sentences(String key, List<Reason> reasons) {
         Map<String, List<Reason>> byRule = new LinkedHashMap<>();
-        reasons.forEach(
-                r -> byRule.computeIfAbsent(r.rule(), k -> new ArrayList<>()).add(r));
+        reasons.stream().sorted(Comparator.comparing(this::needed).reversed()).forEach(r -> byRule.computeIfAbsent(
+                        r.rule() + spoken.figures(r), k -> new ArrayList<>())
+                .add(r));
         List<Line> lines = new ArrayList<>();
         byRule.values().forEach(same -> {
             if (same.size() < MANY) {
@@ -116,6 +120,15 @@ final class Annex {
             lines.add(new Line.Says(one.sign(), "", likewise, one.notes(), one.language()));
         });
         add(key, lines);
+    }
+
+    /** The factor that a sentence tells, so that the highest is said first; nought for the others, which keep their order. */
+    private BigDecimal needed(Reason reason) {
+        return advice.trail().step(reason.step()).map(Step::conclusion).stream()
+                .filter(Need.class::isInstance)
+                .map(n -> ((Need) n).value())
+                .findFirst()
+                .orElse(BigDecimal.ZERO);
     }
 
     private List<Line> chosen(Respirator chosen) {

@@ -68,7 +68,9 @@ final class PagePlan {
             last = last(acts, OpenPart.ASKED, true);
             room = room(first, last);
             int duties = keepUp.map(p -> height(counted(p))).orElse(0);
-            air = new AirPart(advice, spoken).listed(Integer.MAX_VALUE).map(tone::of);
+            air = new AirPart(advice, Places.notLaw(rows), spoken)
+                    .listed(Integer.MAX_VALUE)
+                    .map(tone::of);
             if (height(air.get()) > room - duties) {
                 last = last(acts, OpenPart.FEWEST, true);
                 room = room(first, last);
@@ -82,8 +84,9 @@ final class PagePlan {
                 int lines = only.map(PagePlan::height).orElse(0);
                 return parts(
                         first,
-                        named(most - lines)
-                                .or(() -> new AirPart(advice, spoken).listed(1).map(tone::of)),
+                        named(most - lines).or(() -> new AirPart(advice, Places.notLaw(rows), spoken)
+                                .listed(1)
+                                .map(tone::of)),
                         only,
                         last);
             }
@@ -136,7 +139,7 @@ final class PagePlan {
 
     /** What is in the air, with as much as fits: a row for each time, else for each agent, else fewer remarks. */
     private Optional<Part> air(int room) {
-        AirPart told = new AirPart(advice, spoken);
+        AirPart told = new AirPart(advice, Places.notLaw(rows), spoken);
         if (!WearPart.ofTheTeam(advice).isEmpty()) {
             // Figures that hold for ordinary work say nothing of the air of a rescue or a fire.
             Line unknown = new Line.Says(Sign.NONE, spoken.say("air.unknown"));
@@ -154,7 +157,7 @@ final class PagePlan {
 
     /** The table with its last rows in one sentence, which may take the last lines of the paper; empty where they do not fit. */
     private Optional<Part> named(int room) {
-        AirPart told = new AirPart(advice, spoken);
+        AirPart told = new AirPart(advice, Places.notLaw(rows), spoken);
         int agents = told.agents();
         for (int inTable = agents; inTable > 0; inTable--) {
             Optional<Part> shown = told.listed(inTable).map(tone::of);

@@ -62,6 +62,14 @@ final class Places {
         return noted(Stream.concat(Stream.of(held), by));
     }
 
+    /** The limits whose clause says that they are no law of this code. */
+    static Set<String> notLaw(List<Row> rows) {
+        return rows.stream()
+                .filter(r -> r instanceof Limit && r.ref().citation().clause().contains("no law in "))
+                .map(r -> r.ref().address())
+                .collect(Collectors.toSet());
+    }
+
     private static Stream<BigDecimal> listed(Row held) {
         return held instanceof Limit limit
                 ? Stream.concat(Stream.of(limit.value()), limit.inMass().stream())

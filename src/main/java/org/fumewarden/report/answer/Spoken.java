@@ -57,6 +57,18 @@ record Spoken(Vocabulary vocabulary, Speech speech, Optional<Tongue> tongue) {
         return speech.day(day);
     }
 
+    /** True for a filter for particles alone. */
+    static boolean passesGases(Respirator respirator) {
+        return !respirator.filter().equals(Respirator.SUPPLIED_AIR)
+                && !respirator.filter().matches(".*\\b([ABEK]+\\d|AX|SX|NO|Hg|CO)\\b.*");
+    }
+
+    /** The figures of a sentence, without those of the name that it is about. */
+    String figures(Reason reason) {
+        String name = told(vocabulary.nameWithin(reason.subject()));
+        return told(reason.says()).replace(name, "").replaceAll("[^0-9]+", " ");
+    }
+
     /** The sentence of a rule, marked when it is in another language than the sheet. */
     Line.Says sentence(Sign sign, Reason reason, String notes) {
         boolean own = tongue.map(t -> t.sentences().containsKey(reason.rule())).orElse(true);

@@ -11,6 +11,7 @@ import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Status;
+import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
@@ -22,6 +23,7 @@ import org.fumewarden.model.Measure;
 import org.fumewarden.model.NoneStated;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.model.StatedLimit;
+import org.fumewarden.model.UnitFinding;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -36,7 +38,10 @@ record StatePart(Advice advice, Spoken spoken) {
         List<Line> lines = new ArrayList<>();
         String key = advice.status().key();
         lines.add(new Line.State(
-                spoken.say((barsTheUnit(advice) ? "state.unit" : "state." + key) + ".word"),
+                spoken.say((barsTheUnit(advice)
+                                ? "state.unit"
+                                : text().equals("state.other") ? "state.other" : "state." + key)
+                        + ".word"),
                 spoken.say(text(), advice.questions().size())));
         why().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         even(lines);
@@ -74,6 +79,17 @@ record StatePart(Advice advice, Spoken spoken) {
                 && advice.unit().filter(UnitInHand::barred).isPresent();
     }
 
+    /** True when spare packs are all that the unit that lies ready needs. */
+    static boolean lacksOnlyCharge(Advice advice) {
+        return advice.unit().filter(UnitInHand::barred).isPresent()
+                && advice.inHand()
+                        .filter(r -> r.verdict() == Suitability.BARRED)
+                        .isEmpty()
+                && advice.trail().all(UnitFinding.class).stream()
+                        .filter(f -> f.verdict().equals("not-for-use"))
+                        .allMatch(f -> f.condition().equals("battery-too-short"));
+    }
+
     /** Where no one reason bars every class, what bars even the strongest. */
     private void even(List<Line> lines) {
         if (advice.status() == Status.DO_NOT_ENTER && WearPart.ofTheTeam(advice).isEmpty()) {
@@ -86,7 +102,7 @@ record StatePart(Advice advice, Spoken spoken) {
 
     private String text() {
         if (advice.status() == Status.COMPLETE && barsTheUnit(advice)) {
-            return "state.unit";
+            return lacksOnlyCharge(advice) ? "state.unit.short" : "state.unit";
         }
         if (new Stopped(advice).byWearer()) {
             return "state.wearer";
@@ -94,7 +110,7 @@ record StatePart(Advice advice, Spoken spoken) {
         if (advice.status() == Status.INCOMPLETE && advice.questions().isEmpty()) {
             return "state.no-class";
         }
-        if (onlyOfAnother()) {
+        if (onlyOfAnother(advice)) {
             return "state.other";
         }
         if (advice.status() == Status.DO_NOT_ENTER && WearPart.ofTheTeam(advice).isEmpty() && nothingToEnter()) {
@@ -107,7 +123,7 @@ record StatePart(Advice advice, Spoken spoken) {
     }
 
     /** True where every question left decides only on a class beside the one to wear. */
-    private boolean onlyOfAnother() {
+    static boolean onlyOfAnother(Advice advice) {
         Set<String> doubts =
                 advice.trail().all(Doubt.class).stream().map(Doubt::question).collect(Collectors.toSet());
         return advice.status() == Status.INCOMPLETE

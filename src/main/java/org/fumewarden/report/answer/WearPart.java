@@ -95,8 +95,11 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         advice.unit().filter(u -> !u.barred() && !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
         inHand(lines);
         ofAnotherCode(lines);
-        runTime.filter(says ->
-                        advice.unit().map(UnitInHand::reasons).orElse(List.of()).isEmpty())
+        runTime.filter(says -> StatePart.lacksOnlyCharge(advice)
+                        || advice.unit()
+                                .map(UnitInHand::reasons)
+                                .orElse(List.of())
+                                .isEmpty())
                 .ifPresent(says -> lines.add(new Line.Says(Sign.NONE, spoken.told(says))));
     }
 
@@ -114,7 +117,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         String filter = spoken.filter(respirator);
         if (advice.status() == Status.DO_NOT_ENTER) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.only-if") + ":", name + ". " + filter));
-        } else if (advice.status() == Status.INCOMPLETE) {
+        } else if (advice.status() == Status.INCOMPLETE && !StatePart.onlyOfAnother(advice)) {
             lines.add(new Line.Says(Sign.NONE, spoken.say("wear.whatever") + ":"));
             lines.add(new Line.Says(Sign.NONE, name + ".", filter));
         } else {
@@ -127,7 +130,10 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         String name = unit.id().isEmpty() ? spoken.say("wear.this-unit") : spoken.say("wear.unit", unit.id());
         String heals = unit.heals().stream().map(spoken::told).collect(Collectors.joining(" "));
         Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
-        lines.add(new Line.Says(sign, name + ": " + spoken.say("wear." + unit.condition()), heals));
+        lines.add(new Line.Says(
+                sign,
+                name + ": " + spoken.say(StatePart.lacksOnlyCharge(advice) ? "wear.short" : "wear." + unit.condition()),
+                heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         interim(true).forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
     }
@@ -258,12 +264,13 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
                 .map(f -> spoken.say(assigned, Spoken.figure(f)) + " ")
                 .orElse("");
         if (factor.asksForOne()) {
-            lines.add(new Line.Says(
-                    Sign.NONE,
-                    worn
-                            + spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
-                            + beside(factor)
-                            + open));
+            Optional<Need> beside = beside(factor);
+            String required = beside.filter(n -> advice.recommended().isPresent())
+                    .map(n -> spoken.say("factor.required.so", Spoken.figure(n.value())))
+                    .orElse(spoken.say("factor.required", Spoken.figure(factor.value()), spoken.agent(factor.agent()))
+                            + beside.map(n -> " " + spoken.say("factor.beside", Spoken.figure(n.value())))
+                                    .orElse(""));
+            lines.add(new Line.Says(Sign.NONE, worn + required + open));
             UntoldRows rows = new UntoldRows(advice, spoken);
             rows.kept()
                     .filter(n -> advice.status() == Status.COMPLETE && n.value().compareTo(factor.value()) == 0)
@@ -276,14 +283,12 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
     }
 
     /** The larger factor of a filter that lets gases of a sum pass, which the table of the air shows too. */
-    private String beside(RequiredFactor factor) {
+    private Optional<Need> beside(RequiredFactor factor) {
         return advice.trail().all(Need.class).stream()
-                .filter(n -> !n.ofEveryClass())
-                .map(Need::value)
-                .filter(f -> f.compareTo(factor.value()) > 0)
-                .max(Comparator.naturalOrder())
-                .map(f -> " " + spoken.say("factor.beside", Spoken.figure(f)))
-                .orElse("");
+                .filter(n -> !n.ofEveryClass() && n.value().compareTo(factor.value()) > 0)
+                .filter(n ->
+                        advice.recommended().filter(r -> !Spoken.passesGases(r)).isEmpty())
+                .max(Comparator.comparing(Need::value));
     }
 
     private String none(RequiredFactor factor) {
