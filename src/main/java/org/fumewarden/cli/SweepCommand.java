@@ -83,7 +83,7 @@ final class SweepCommand implements Callable<Integer> {
                     0,
                     "",
                     "cannot be read: \"" + vary + "\", " + points + " points.",
-                    "exposures.0.twa=0.01..5mg/m3 with 2 to 10000 points."));
+                    "give a range, for example --vary exposures.ozone.twa=0.01..5mg/m3, and 2 to 10000 points."));
         }
         BigDecimal from = number(range.group(2));
         BigDecimal to = number(range.group(3));
