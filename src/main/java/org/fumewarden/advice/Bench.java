@@ -192,12 +192,13 @@ public final class Bench {
     }
 
     private Problem ofChange(Problem problem, Map<String, String> more) {
-        String option = more.containsKey(problem.field())
-                ? "--change"
-                : changes.containsKey(problem.field()) ? "--set" : problem.file();
+        String path = problem.file().startsWith(TaskTree.GIVEN)
+                ? problem.file().substring(TaskTree.GIVEN.length())
+                : problem.field();
+        String option = more.containsKey(path) ? "--change" : changes.containsKey(path) ? "--set" : problem.file();
         return option.equals(problem.file())
                 ? problem
-                : new Problem(option, 0, problem.field(), problem.message(), problem.remedy());
+                : new Problem(option, 0, path, problem.message(), problem.remedy());
     }
 
     /** The named variants that the file keeps: name to changes. */

@@ -116,9 +116,8 @@ final class SampleAssessment {
         String samples = "your " + (n == 1 ? "sample" : n + " samples");
         return governing.statistic() == Statistic.POSTERIOR
                 ? published.provenance().replaceFirst("[.]$", ", and " + samples + ".")
-                : "From " + samples + " with an assumed spread. Published studies with your samples ask for no more: "
-                        + Character.toLowerCase(published.provenance().charAt(0))
-                        + published.provenance().substring(1);
+                : "From " + samples + " with an assumed spread. Together with published studies "
+                        + (n == 1 ? "it asks" : "they ask") + " for no more.";
     }
 
     /** That no result of two or more reaches the action level of a standard whose duties go by the results. */

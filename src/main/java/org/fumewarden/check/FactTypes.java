@@ -11,6 +11,7 @@ import org.fumewarden.model.Conclusion;
 import org.fumewarden.model.Fact;
 import org.fumewarden.model.Input;
 import org.fumewarden.model.Need;
+import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Row;
 
 /** The types of fact that rules may name, by their simple names. */
@@ -59,7 +60,9 @@ final class FactTypes {
 
     /** True when a sentence may name the part. */
     static boolean hasPart(Class<?> type, String part) {
-        return parts(type).contains(part) || type == Need.class && part.equals("value");
+        return parts(type).contains(part)
+                || type == Need.class && part.equals("value")
+                || type == Ratio.class && part.equals(Ratio.COMPARED);
     }
 
     /** The words that a fact holds, by part. */

@@ -16,6 +16,12 @@ final class Arguments {
 
     static String told(ParameterException fault) {
         String command = fault.getCommandLine().getCommandSpec().qualifiedName();
+        if (fault instanceof MissingParameterException lacks
+                && lacks.getMissing().size() == 1
+                && lacks.getMissing().get(0).isPositional()
+                && String.join(" ", lacks.getMissing().get(0).description()).startsWith("Task file")) {
+            return "Please give a task file.";
+        }
         if (fault instanceof MissingParameterException missing
                 && !missing.getMissing().isEmpty()) {
             boolean either = missing.getMissing().stream()
@@ -33,7 +39,8 @@ final class Arguments {
             return (fault.getArgSpec() instanceof OptionSpec option
                             ? option.longestName()
                             : fault.getArgSpec().paramLabel())
-                    + " cannot be \"" + Located.shown(fault.getValue()) + "\". " + remedy(fault.getArgSpec());
+                    + " cannot be \"" + Located.shown(fault.getValue()) + "\". "
+                    + remedy(fault.getArgSpec(), fault.getValue());
         }
         return fault.getMessage().replaceAll(" to class \\S+.*| \\(\\S*Exception.*", "");
     }
@@ -44,7 +51,7 @@ final class Arguments {
                 : argument.paramLabel();
     }
 
-    private static String remedy(ArgSpec argument) {
+    private static String remedy(ArgSpec argument, String given) {
         Object[] choices = argument.type().getEnumConstants();
         if (choices != null) {
             return "Write "
@@ -55,7 +62,7 @@ final class Arguments {
                     + ".";
         }
         if (argument.type() == LocalDate.class) {
-            return "Write year-month-day, such as 2026-03-02.";
+            return Located.noSuchDay(given).orElse("Write year-month-day, such as 2026-03-02.");
         }
         return Number.class.isAssignableFrom(argument.type()) || argument.type().isPrimitive()
                 ? "Write a number with digits alone."

@@ -78,7 +78,8 @@ final class EnduranceCommand implements Callable<Integer> {
                 .print(ShiftText.write(
                         sheet,
                         words.ofRuleBase() ? advice : language.speaking(bench).advise(),
-                        language.speech(bench)));
+                        language.speech(bench),
+                        advisor.base().book().vocabulary()));
         spec.commandLine().getOut().flush();
         if (folder != null) {
             draw(sheet);

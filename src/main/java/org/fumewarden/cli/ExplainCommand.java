@@ -119,7 +119,7 @@ final class ExplainCommand implements Callable<Integer> {
                         "--why-not",
                         0,
                         "",
-                        "is no class of this code: \"" + asked.whyNot + "\".",
+                        "names no class of this code: \"" + asked.whyNot + "\".",
                         Nearest.remedy(
                                 asked.whyNot,
                                 advice.respirators().stream()
@@ -153,8 +153,20 @@ final class ExplainCommand implements Callable<Integer> {
     private void remedies(Remedies remedies, boolean undecided, PrintWriter out) {
         List<List<Lever>> sets = remedies.forClass(asked.whyNot);
         if (!sets.isEmpty()) {
+            if (sets.size() == 1) {
+                said(out, "It would be suitable only if all of this is done:");
+                each(sets.get(0), "  - ", out);
+                return;
+            }
             said(out, "It would be suitable if one of these were done:");
-            sets.forEach(set -> out.print(WhatIfText.line("  - ", words(set))));
+            for (List<Lever> set : sets) {
+                if (set.size() == 1) {
+                    each(set, "  - ", out);
+                } else {
+                    out.print(WhatIfText.line("  - ", text.say("all of:")));
+                    each(set, "    - ", out);
+                }
+            }
             return;
         }
         List<Lever> larger = remedies.larger(asked.whyNot);
@@ -163,7 +175,7 @@ final class ExplainCommand implements Callable<Integer> {
                     out,
                     "More than {0} changes are needed. These together are enough, and none of them can be left out:",
                     Remedies.LARGEST);
-            larger.forEach(l -> out.print(WhatIfText.line("  - ", words(List.of(l)))));
+            each(larger, "  - ", out);
         } else if (undecided) {
             said(out, "Nothing rules it out. It stays open until all that is named above is settled.");
         } else {
@@ -176,7 +188,7 @@ final class ExplainCommand implements Callable<Integer> {
         out.print(WhatIfText.line("", text.say(english, parts)));
     }
 
-    private String words(List<Lever> set) {
-        return set.stream().map(Lever::says).map(text::told).collect(Collectors.joining(text.say("; and ")));
+    private void each(List<Lever> levers, String lead, PrintWriter out) {
+        levers.forEach(l -> out.print(WhatIfText.line(lead, text.told(l.says()))));
     }
 }

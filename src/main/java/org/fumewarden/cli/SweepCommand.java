@@ -4,15 +4,20 @@ import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.codes.InputException;
 import org.fumewarden.codes.Numbers;
 import org.fumewarden.codes.OutputFile;
 import org.fumewarden.codes.Problem;
+import org.fumewarden.codes.Vocabulary;
+import org.fumewarden.model.Averaging;
 import org.fumewarden.report.WhatIfText;
 import org.fumewarden.report.html.Speech;
 import org.fumewarden.report.plot.LadderChart;
@@ -83,7 +88,7 @@ final class SweepCommand implements Callable<Integer> {
                     0,
                     "",
                     "cannot be read: \"" + vary + "\", " + points + " points.",
-                    "exposures.0.twa=0.01..5mg/m3 with 2 to 10000 points."));
+                    "give a range, for example --vary exposures.ozone.twa=0.01..5mg/m3, and 2 to 10000 points."));
         }
         BigDecimal from = number(range.group(2));
         BigDecimal to = number(range.group(3));
@@ -105,10 +110,11 @@ final class SweepCommand implements Callable<Integer> {
                 .toList();
         PrintWriter out = spec.commandLine().getOut();
         out.print(options.banner(language.words(), bench.book()));
-        out.print(speech.spelt(LadderChart.text(path + " " + unit + " " + text.say("(# suitable, . not)"), ladder)));
+        Vocabulary vocabulary = bench.book().vocabulary();
+        String name = name(path, vocabulary, text);
+        out.print(speech.spelt(LadderChart.text(name + ", " + unit + " " + text.say("(# suitable, . not)"), ladder)));
         out.println();
-        out.print(text.tippingPoints(
-                path, unit, sweep.tippingPoints(from, to, points), bench.book().vocabulary()::name));
+        out.print(text.tippingPoints(name, unit, sweep.tippingPoints(from, to, points), vocabulary::name));
         out.print(text.closing(bench.advise()));
         out.flush();
         if (svg != null) {
@@ -117,6 +123,23 @@ final class SweepCommand implements Callable<Integer> {
                             .getBytes(StandardCharsets.UTF_8));
         }
         return ExitCodes.COMPLETE;
+    }
+
+    /** What varies by its name; a place by number keeps its key. */
+    private static String name(String path, Vocabulary vocabulary, WhatIfText text) {
+        String[] steps = path.split("\\.");
+        if (steps.length == 3 && vocabulary.agents().contains(steps[1])) {
+            return StringUtils.capitalize(text.told(vocabulary.name(steps[1])))
+                    + Arrays.stream(Averaging.values())
+                            .filter(a -> a.key().equals(steps[2]))
+                            .map(a -> ", " + text.told(a.words()))
+                            .collect(Collectors.joining());
+        }
+        return vocabulary.questions().stream()
+                .filter(q -> q.path().equals(path))
+                .findFirst()
+                .map(q -> StringUtils.capitalize(text.told(vocabulary.name(q.id()))))
+                .orElse(path);
     }
 
     private OutputFile chartFile() {

@@ -2,14 +2,19 @@ package org.fumewarden.codes;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.format.DateTimeParseException;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -22,6 +27,8 @@ import org.yaml.snakeyaml.nodes.Tag;
 public final class Located {
     /** No answer and no reason comes near it. */
     private static final int LONGEST = 10_000;
+
+    private static final Pattern DAY = Pattern.compile("(\\d{4})-(0[1-9]|1[0-2])-(\\d{2})");
 
     private final String file;
     private final String path;
@@ -223,9 +230,18 @@ public final class Located {
             complain(
                     Fault.DAY,
                     "must be a day but is \"" + shown(text) + "\".",
-                    "write it as year-month-day, such as 2026-03-02.");
+                    noSuchDay(text).orElse("write it as year-month-day, such as 2026-03-02."));
             return Optional.empty();
         }
+    }
+
+    /** That a month has no such day, of a day that is well written. */
+    public static Optional<String> noSuchDay(String text) {
+        Matcher day = DAY.matcher(text);
+        return day.matches()
+                ? Optional.of(Month.of(Integer.parseInt(day.group(2))).getDisplayName(TextStyle.FULL, Locale.UK) + " "
+                        + day.group(1) + " has no day " + Integer.parseInt(day.group(3)) + ".")
+                : Optional.empty();
     }
 
     /** One of the allowed words. */

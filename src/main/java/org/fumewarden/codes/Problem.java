@@ -2,6 +2,7 @@ package org.fumewarden.codes;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import org.apache.commons.lang3.StringUtils;
 
 /**
@@ -24,12 +25,13 @@ public record Problem(
         String given,
         List<String> ready) {
     private static final int LONGEST_FIELD = 200;
+    private static final Pattern WORD = Pattern.compile("\\p{L}+(?:[ ,:;]|[.]?$)");
 
     public Problem {
         file = printable(file);
         field = StringUtils.abbreviate(printable(field), LONGEST_FIELD);
         message = printable(message);
-        remedy = StringUtils.capitalize(printable(remedy));
+        remedy = begun(printable(remedy));
         ready = List.copyOf(ready);
     }
 
@@ -41,6 +43,11 @@ public record Problem(
     /** One that only its message tells. */
     public Problem(String file, int line, String field, String message, String remedy) {
         this(file, line, field, message, remedy, Fault.OTHER);
+    }
+
+    /** Words begin with a capital; a key or an option stays as it has to be written. */
+    private static String begun(String remedy) {
+        return WORD.matcher(remedy).lookingAt() ? StringUtils.capitalize(remedy) : remedy;
     }
 
     /** What stands in a file may hold characters that move the cursor or hide text; they never reach a terminal. */

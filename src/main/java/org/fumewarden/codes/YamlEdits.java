@@ -12,6 +12,9 @@ import org.yaml.snakeyaml.nodes.Tag;
 
 /** Sets single values in a parsed file, for near misses and what-if questions. */
 public final class YamlEdits {
+    /** The list of a task whose items are named by their agent; a task may do without it. */
+    private static final String EXPOSURES = "exposures";
+
     private YamlEdits() {}
 
     /**
@@ -45,13 +48,21 @@ public final class YamlEdits {
                 return tuple.getValueNode();
             }
         }
-        Node made = new MappingNode(
-                Tag.MAP,
-                true,
-                new ArrayList<>(),
-                like.node().getStartMark(),
-                like.node().getEndMark(),
-                DumperOptions.FlowStyle.BLOCK);
+        Node made = name.equals(EXPOSURES)
+                ? new SequenceNode(
+                        Tag.SEQ,
+                        true,
+                        new ArrayList<>(),
+                        like.node().getStartMark(),
+                        like.node().getEndMark(),
+                        DumperOptions.FlowStyle.BLOCK)
+                : new MappingNode(
+                        Tag.MAP,
+                        true,
+                        new ArrayList<>(),
+                        like.node().getStartMark(),
+                        like.node().getEndMark(),
+                        DumperOptions.FlowStyle.BLOCK);
         put(map, name, made);
         return made;
     }

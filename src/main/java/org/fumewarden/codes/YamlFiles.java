@@ -103,6 +103,10 @@ public final class YamlFiles {
         } catch (MarkedYAMLException e) {
             int line = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
             boolean json = name.endsWith(".json");
+            if (String.valueOf(e.getProblem()).contains("TAB")) {
+                throw new InputException(new Problem(
+                        name, line, "", "is indented by a tab.", "use spaces in its place, two for each step."));
+            }
             throw new InputException(new Problem(
                     name,
                     line,

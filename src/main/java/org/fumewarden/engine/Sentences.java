@@ -19,6 +19,7 @@ import org.fumewarden.model.Figures;
 import org.fumewarden.model.Kept;
 import org.fumewarden.model.Measure;
 import org.fumewarden.model.Need;
+import org.fumewarden.model.Ratio;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.RowRef;
 import org.fumewarden.model.Settlement;
@@ -109,11 +110,22 @@ final class Sentences {
                     .map(value -> asSaid(fact, piece.name(), value))
                     .orElseGet(() -> bindings.getOrDefault(piece.name(), piece.written()));
         }
+        if (bindings.get(piece.name()) instanceof Ratio ratio && piece.part().equals(Ratio.COMPARED)) {
+            return compared(ratio);
+        }
         return bindings.get(piece.name()) instanceof Record bound
                 ? FactPart.in(bound, piece.part())
                         .map(value -> asSaid(bound, piece.part(), value))
                         .orElse(piece.written())
                 : piece.written();
+    }
+
+    /** A level beside its limit; one that the law presumes is no level that anybody found, so no figure stands for it. */
+    private String compared(Ratio ratio) {
+        return ratio.presumed()
+                ? own("not measured; until it is, the law presumes that much is needed")
+                : words(ratio.level()) + " " + words(ratio.unit()) + " " + own("against a limit of") + " "
+                        + words(ratio.limit()) + " " + words(ratio.unit()) + ", " + words(ratio.averaging());
     }
 
     /** A required factor is said as the page says it, an answer by the name that its own question gives it. */

@@ -22,6 +22,10 @@ public record Ratio(
     /** The basis of a part that counts at the level of the whole that holds it. */
     public static final String OF_THE_WHOLE = "of-the-whole";
 
+    /** What a sentence names to tell the level beside the limit. */
+    public static final String COMPARED = "compared";
+
+    private static final String PRESUMED = "assumed";
     private static final String JUDGED = "judged";
     private static final String JUDGED_BY_BENCHMARK = "judged-by-benchmark";
 
@@ -104,7 +108,12 @@ public record Ratio(
                 limit.value().multiply(multiple.value()),
                 limit,
                 "assumed by the code until the exposure is assessed",
-                "assumed");
+                PRESUMED);
+    }
+
+    /** True where the law presumes a multiple of the limit and nobody measured. */
+    public boolean presumed() {
+        return basis.equals(PRESUMED);
     }
 
     /** The ratio for an agent that somebody judged: the share of its limit that the judgement says, the limit itself at most. */
@@ -218,7 +227,7 @@ public record Ratio(
             case "benchmark", "recommended" -> Settlement.BENCHMARKED;
             case "estimated" -> Settlement.ESTIMATED;
             case JUDGED, JUDGED_BY_BENCHMARK -> Settlement.JUDGED;
-            case "assumed", OF_THE_WHOLE -> Settlement.ASSUMED;
+            case PRESUMED, OF_THE_WHOLE -> Settlement.ASSUMED;
             default -> Settlement.COMPARED;
         };
     }

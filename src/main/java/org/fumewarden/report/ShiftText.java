@@ -3,6 +3,8 @@ package org.fumewarden.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
 import org.fumewarden.advice.Advice;
@@ -10,6 +12,7 @@ import org.fumewarden.advice.Respirator;
 import org.fumewarden.advice.Status;
 import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
+import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.endurance.ChangeTime;
 import org.fumewarden.endurance.FilterCadence;
 import org.fumewarden.endurance.ShadeAdvice;
@@ -28,22 +31,27 @@ import org.fumewarden.shift.ShiftSheet;
 /** The shift with the unit in use as plain text, whether it lasts first. */
 public final class ShiftText {
     private static final int WIDTH = 88;
+    private static final Pattern KEY = Pattern.compile("\\b(?:task|kit|atmosphere|wearer)\\.[a-z][a-z-]*[a-z]");
 
     private final StringBuilder out = new StringBuilder();
 
     private final Speech speech;
 
-    private ShiftText(Speech speech) {
+    private final Vocabulary vocabulary;
+
+    private ShiftText(Speech speech, Vocabulary vocabulary) {
         this.speech = speech;
+        this.vocabulary = vocabulary;
     }
 
     /**
      * Writes the sheet.
      *
      * @param advice on the same task, whose verdict stands above everything here
+     * @param vocabulary names of the places of a task file
      */
-    public static String write(ShiftSheet sheet, Advice advice, Speech speech) {
-        ShiftText text = new ShiftText(speech);
+    public static String write(ShiftSheet sheet, Advice advice, Speech speech, Vocabulary vocabulary) {
+        ShiftText text = new ShiftText(speech, vocabulary);
         text.line(advice.title());
         text.line(StringUtils.repeat('=', Math.min(WIDTH, advice.title().length())));
         if (advice.unit().filter(UnitInHand::barred).isPresent()) {
@@ -99,7 +107,10 @@ public final class ShiftText {
         List<String> lines = new ArrayList<>();
         Reckoning<ChangeTime> time = gas.time();
         if (time instanceof Refused<ChangeTime> refused) {
-            lines.add("No change time: " + refused.sentence());
+            lines.add(
+                    refused.sentence().startsWith("The change time ")
+                            ? refused.sentence()
+                            : "No change time: " + refused.sentence());
         }
         time.value().ifPresent(found -> {
             lines.add(found.basisSentence());
@@ -174,7 +185,17 @@ public final class ShiftText {
 
     private void wrap(String start, String words) {
         String indent = StringUtils.repeat(' ', start.length());
-        line(start + Glued.wrapped(speech.told(words), WIDTH - start.length(), "\n" + indent));
+        line(start + Glued.wrapped(named(speech.told(words)), WIDTH - start.length(), "\n" + indent));
+    }
+
+    /** A place of a task file by its name, with the key behind it. */
+    private String named(String said) {
+        return KEY.matcher(said)
+                .replaceAll(key -> Matcher.quoteReplacement(vocabulary.questions().stream()
+                        .filter(q -> q.path().equals(key.group()))
+                        .findFirst()
+                        .map(q -> speech.told(vocabulary.name(q.id())) + " (" + key.group() + ")")
+                        .orElse(key.group())));
     }
 
     private void line(String words) {

@@ -185,7 +185,10 @@ final class Quantities {
         String unit = Optional.ofNullable(match.group(2)).orElse("").strip();
         Optional<BigDecimal> number =
                 signed(place, number(place, match.group(1), unit, "concentration", LEVELS), false);
-        if (number.isPresent() && !LEVELS.contains(unit) && !odd(place, text, "concentration")) {
+        if (number.isPresent()
+                && !LEVELS.contains(unit)
+                && !unit.equals("kg/m3")
+                && !odd(place, text, "concentration")) {
             foreign(place, match.group(1), unit, "concentration", LEVELS);
         }
         Optional<Level> level =
@@ -196,10 +199,13 @@ final class Quantities {
                     case "ppb" -> number.map(n -> new Level(n.movePointLeft(3), Unit.PPM));
                     default -> Optional.empty();
                 };
-        if (level.isPresent() && level.get().value().compareTo(WHOLE_AIR) > 0) {
+        // A cubic metre of air weighs about a kilogram.
+        if (unit.equals("kg/m3") || level.isPresent() && level.get().value().compareTo(WHOLE_AIR) > 0) {
             place.complain(
                     Fault.IMPOSSIBLE,
-                    "is more than the air itself: \"" + Located.shown(place.text()) + "\".",
+                    unit.equals("kg/m3")
+                            ? "cannot be right in air: \"" + Located.shown(written) + "\"."
+                            : "is more than the air itself: \"" + Located.shown(place.text()) + "\".",
                     "check the number and its unit, or write \"unknown\".");
             return Optional.empty();
         }

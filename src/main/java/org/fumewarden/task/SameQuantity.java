@@ -41,7 +41,7 @@ final class SameQuantity {
      */
     private static final String UNITS = """
             concentration | mg/m3 | 1000 | g/m3, mg/l, mg/dm3
-            concentration | mg/m3 | 1000000 | kg/m3, mg/cm3, g/l
+            concentration | mg/m3 | 1000000 | mg/cm3, g/l
             concentration | ug/m3 | 0.001 | ng/m3
             concentration | mg/m3 | 1 | ug/l, mg/m^3, mg m-3, mg/cbm
             concentration | ug/m3 | 1 | ng/l, ug m-3, mcg/m3

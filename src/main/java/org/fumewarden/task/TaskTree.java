@@ -16,6 +16,9 @@ import org.fumewarden.codes.YamlFiles;
 
 /** A task file as a tree, after the file it extends and the changes it makes. */
 public final class TaskTree {
+    /** Stands for the file, before its path, of a value that none holds. */
+    public static final String GIVEN = "the value given for ";
+
     private static final int DEEPEST = 5;
 
     private TaskTree() {}
@@ -118,7 +121,7 @@ public final class TaskTree {
 
     /** Sets one value, written as in a file. */
     public static void set(Located root, String path, String value) {
-        Located parsed = YamlFiles.parse("the value given for " + path, value.isBlank() ? "\"\"" : value);
+        Located parsed = YamlFiles.parse(GIVEN + path, value.isBlank() ? "\"\"" : value);
         if (!YamlEdits.set(root, path, parsed)) {
             throw new InputException(new Problem(
                     "the command line:",

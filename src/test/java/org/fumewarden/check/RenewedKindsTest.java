@@ -199,7 +199,11 @@ final class RenewedKindsTest {
                     .forEach(part -> Acts.of(part, advice, rows).forEach(act -> told.add(act.says())));
             if (bench.tree(Map.of()).entries().containsKey("kit")) {
                 Speech speech = Speech.of(Words.in("en"), bench.book().vocabulary());
-                told.add(ShiftText.write(TaskPlots.sheet(bench, advice), advice, speech));
+                told.add(ShiftText.write(
+                        TaskPlots.sheet(bench, advice),
+                        advice,
+                        speech,
+                        bench.book().vocabulary()));
             }
             return told.stream().map(Object::toString).collect(Collectors.joining("\n"));
         }

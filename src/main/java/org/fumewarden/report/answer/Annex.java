@@ -163,17 +163,25 @@ final class Annex {
 
     /** Each class once with the letters of all its reasons; each reason once, in words, below. */
     private List<Line> reasons(List<Respirator> respirators) {
+        Set<String> offers =
+                advice.trail().concluding(Offer.class).map(Step::id).collect(Collectors.toSet());
         List<Line> said = new ArrayList<>();
         List<List<String>> cells = new ArrayList<>();
         for (Respirator respirator : respirators) {
             Set<String> own = new LinkedHashSet<>();
             for (Reason reason : told(respirator)) {
-                String key = reason.rule() + " " + reason.says();
+                // What an answer makes possible is said once for all classes.
+                boolean offer = respirator.verdict() == Suitability.UNDECIDED && offers.contains(reason.step());
+                String key = reason.rule() + " " + (offer ? "" : reason.says());
                 if (!letters.containsKey(key)) {
                     letters.put(key, letter(letters.size()));
                     Line.Says says = spoken.sentence(Sign.NONE, reason, notes.of(reason));
                     said.add(new Line.Says(
-                            says.sign(), letters.get(key) + ".", says.says(), says.notes(), says.language()));
+                            says.sign(),
+                            letters.get(key) + ".",
+                            offer ? spoken.say("sheet.possible") : says.says(),
+                            says.notes(),
+                            offer ? "" : says.language()));
                 }
                 own.add(letters.get(key));
             }

@@ -2,7 +2,9 @@ package org.fumewarden.report.upkeep;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.commons.lang3.StringUtils;
@@ -86,8 +88,13 @@ public final class DueSheet {
         if (!report.unsettled().isEmpty()) {
             blocks.add(
                     new RegisterSheet.Heading(speech.say("Record these facts: until then no one can say what is due")));
+            Map<List<Object>, List<Unsettled>> alike = report.unsettled().stream()
+                    .collect(Collectors.groupingBy(
+                            u -> List.of(u.subject(), u.ids(), deeds(u, book, speech)),
+                            LinkedHashMap::new,
+                            Collectors.toList()));
             blocks.add(new RegisterSheet.Points(
-                    report.unsettled().stream().map(this::unsettled).toList()));
+                    alike.values().stream().map(this::unsettled).toList()));
         }
         blocks.add(new RegisterSheet.Paragraph(speech.say("There is no period of grace. Do it by the due date.")));
         blocks.add(new RegisterSheet.Paragraph(speech.say(Closing.WORDS)));
@@ -106,19 +113,27 @@ public final class DueSheet {
                 + speech.told(closed.state().because());
     }
 
-    private String unsettled(Unsettled open) {
-        return unsettled(open, book, speech);
+    /** Facts that leave the same open of the same items are told together. */
+    private String unsettled(List<Unsettled> alike) {
+        String facts = alike.stream().map(u -> fact(u.fact(), book, speech)).collect(Collectors.joining("; "));
+        return unsettled(alike.get(0), facts, book, speech);
+    }
+
+    private static String deeds(Unsettled open, DutyBook book, Speech speech) {
+        return book.duties().stream()
+                .filter(d -> open.duties().contains(d.id()))
+                .map(d -> new DutyTerms(speech).deed(d.doneBy(), List.of(open.subject())))
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 
     /** What may be due, and the fact that decides it. */
     static String unsettled(Unsettled open, DutyBook book, Speech speech) {
-        DutyTerms terms = new DutyTerms(speech);
+        return unsettled(open, fact(open.fact(), book, speech), book, speech);
+    }
+
+    private static String unsettled(Unsettled open, String facts, DutyBook book, Speech speech) {
         String subject = open.subject().key();
-        String what = book.duties().stream()
-                .filter(d -> open.duties().contains(d.id()))
-                .map(d -> terms.deed(d.doneBy(), List.of(open.subject())))
-                .distinct()
-                .collect(Collectors.joining(", "));
         String item = StringUtils.removeEnd(subject, "-mask");
         String kind = speech.named("kind." + item, item);
         String of = open.items() == 1
@@ -126,7 +141,7 @@ public final class DueSheet {
                 : speech.say("{0} items of the kind {1}, such as {2}", open.items(), kind, open.example());
         return speech.say(
                 "{0}: not recorded for {1}. May be due: {2}.",
-                StringUtils.capitalize(fact(open.fact(), book, speech)), of, what);
+                StringUtils.capitalize(facts), of, deeds(open, book, speech));
     }
 
     /** A circumstance in words. */
