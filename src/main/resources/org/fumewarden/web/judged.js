@@ -20,8 +20,8 @@ export function judgement(write) {
   const choose = el('select', { onchange: keep('basis') }, el('option', { value: '' }, say('ui.choose')),
     state.vocabulary.bases.map(b => el('option', { value: b.id, selected: b.id === typed.basis }, has(`basis.${b.id}`) ? say(`basis.${b.id}`) : b.name)));
   const far = el('select', { onchange: keep('judged') }, state.vocabulary.bounds.map(b => el('option', { value: b, selected: b === typed.judged }, say(`bound.${b}`))));
-  const fields = [fieldOf('judged', say('ui.exposure.bound'), far), fieldOf('by', say('ui.exposure.by'), box('by', 'text')), fieldOf('basis', say('ui.exposure.basis'), choose),
-    fieldOf('on', say('ui.exposure.on'), box('on', 'date')), fieldOf('because', say('ui.exposure.because'), box('because', 'text'))];
+  const fields = [fieldOf('by', say('ui.exposure.by'), box('by', 'text')), fieldOf('basis', say('ui.exposure.basis'), choose),
+    fieldOf('on', say('ui.exposure.on'), box('on', 'date')), fieldOf('judged', say('ui.exposure.bound'), far), fieldOf('because', say('ui.exposure.because'), box('because', 'text'))];
   const list = el('ul', {});
   const button = el('button', { type: 'button', onclick: () => {
     const given = Object.fromEntries(fields.map(f => [f.cell, f.made.value.trim()]).filter(([, v]) => v !== ''));
