@@ -92,15 +92,22 @@ public final class ShiftText {
                     + ": nothing here clears anyone to start. Settle it first with fumewarden advise.");
         }
         advice.unit().filter(UnitInHand::barred).ifPresent(unit -> {
-            lines.add((unit.id().isEmpty() ? "This unit" : "Unit " + unit.id()) + ": do not use it.");
+            lines.add((unit.id().isEmpty() ? "This unit" : "Unit " + unit.id()) + ": do not use it"
+                    + (ofChargeAlone(unit) ? " without more charged spare packs." : "."));
             unit.reasons().forEach(r -> lines.add(r.says()));
-            lines.add("Remedy: " + String.join(" ", unit.heals()));
+            if (!unit.heals().isEmpty()) {
+                lines.add("Remedy: " + String.join(" ", unit.heals()));
+            }
         });
         for (Respirator best : advice.with(Suitability.RECOMMENDED)) {
             lines.add(
                     "Recommended for this task: " + best.name() + ". If this is a different unit, follow the advice.");
         }
         section("Advice on this task", lines);
+    }
+
+    private static boolean ofChargeAlone(UnitInHand unit) {
+        return unit.reasons().stream().allMatch(r -> r.subject().equals("battery-too-short"));
     }
 
     private void gas(GasLife gas) {
