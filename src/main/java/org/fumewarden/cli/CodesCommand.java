@@ -142,11 +142,11 @@ final class CodesCommand implements Callable<Integer> {
         return words.say("codes.rows.of", all, summary.tables(), known, summary.borrowedRows());
     }
 
-    private static String rules(RuleBase base, CodeBook book) {
+    private String rules(RuleBase base, CodeBook book) {
         Map<String, Long> byFolder = base.cards().values().stream()
                 .collect(Collectors.groupingBy(RuleCard::code, TreeMap::new, Collectors.counting()));
         return book.folders().stream()
-                .map(folder -> byFolder.getOrDefault(folder, 0L) + " " + folder)
+                .map(folder -> byFolder.getOrDefault(folder, 0L) + " " + words.sayOr("codes.of." + folder, folder))
                 .collect(Collectors.joining(", "));
     }
 }

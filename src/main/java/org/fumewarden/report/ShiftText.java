@@ -201,7 +201,7 @@ public final class ShiftText {
                 .replaceAll(key -> Matcher.quoteReplacement(vocabulary.questions().stream()
                         .filter(q -> q.path().equals(key.group()))
                         .findFirst()
-                        .map(q -> speech.told(vocabulary.name(q.id())) + " (" + key.group() + ")")
+                        .map(q -> speech.named("untold." + q.id(), vocabulary.name(q.id())) + " (" + key.group() + ")")
                         .orElse(key.group())));
     }
 

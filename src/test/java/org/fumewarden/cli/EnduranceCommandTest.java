@@ -63,7 +63,7 @@ final class EnduranceCommandTest {
         CommandRun run = CommandRun.of("endurance", SOLVENT);
         assertEquals(3, run.exit(), run.err());
         assertTrue(line(run, 2).startsWith("NO PLAN FOR THE SHIFT"), run.out());
-        has(run, "The change time cannot be calculated. Add to the task file: atmosphere.humidity.");
+        has(run, "The change time cannot be calculated. Add to the task file: humidity (atmosphere.humidity).");
         ends(run);
     }
 

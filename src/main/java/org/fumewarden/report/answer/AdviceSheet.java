@@ -1,15 +1,19 @@
 package org.fumewarden.report.answer;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Bench;
 import org.fumewarden.advice.Status;
 import org.fumewarden.codes.Tongue;
+import org.fumewarden.codes.Vocabulary;
 import org.fumewarden.engine.RuleBase;
+import org.fumewarden.model.Refused;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Sha256;
 import org.fumewarden.report.AdviceJson;
@@ -20,6 +24,8 @@ import org.fumewarden.report.html.Words;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sheet;
+import org.fumewarden.shift.GasLife;
+import org.fumewarden.shift.ShiftSheet;
 
 /** The sheet of advice: one page that is read, and behind it, when asked for, all that it rests on. */
 public final class AdviceSheet {
@@ -98,8 +104,24 @@ public final class AdviceSheet {
         return advice.status() == Status.DO_NOT_ENTER
                         || bench.task(bench.code(), Map.of()).curves().isEmpty()
                 ? Optional.empty()
-                : TaskPlots.sheet(bench, advice).plan().value().map(plan -> plan.words(0)
-                        .get(0));
+                : lasts(TaskPlots.sheet(bench, advice), bench.book().vocabulary());
+    }
+
+    /** How long the unit lasts, or that nobody can say when its gas filter is due. */
+    private static Optional<String> lasts(ShiftSheet sheet, Vocabulary vocabulary) {
+        return sheet.plan().value().map(plan -> plan.words(0).get(0)).or(() -> sheet.gases().stream()
+                .map(GasLife::time)
+                .filter(Refused.class::isInstance)
+                .map(time -> ((Refused<?>) time).sentence())
+                .filter(why -> why.startsWith("The change time "))
+                .findFirst()
+                .map(why -> "No change time can be worked out. Not stated: "
+                        + vocabulary.questions().stream()
+                                .filter(q -> Arrays.asList(why.split("[ ,]+|[.](?= |$)"))
+                                        .contains(q.path()))
+                                .map(q -> vocabulary.name(q.id()))
+                                .collect(Collectors.joining(", "))
+                        + "."));
     }
 
     /** SHA-256 of the advice as {@code --format json} writes it in this language, so that paper and file are told to belong together. */
