@@ -21,9 +21,7 @@ class PlainAnswersTest {
     void aFileWithoutExposuresIsAskedForWhatSettlesMost() throws IOException {
         Path file = folder.resolve("bare.yaml");
         Files.writeString(
-                file,
-                "title: Bench at Tarn Haven\ncode: gb\non: 2026-03-02\n"
-                        + "task: {process: mag-solid, metal: mild-steel, place: workshop}\n");
+                file, "title: Bench at Tarn Haven\ncode: gb\non: 2026-03-02\n" + "task: {process: mag-solid-wire}\n");
         for (String language : new String[] {"en", "de"}) {
             CommandRun run = CommandRun.of("explain", file.toString(), "--ask-first", "--language", language);
             assertEquals(0, run.exit(), run.err());

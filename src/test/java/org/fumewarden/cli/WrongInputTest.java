@@ -72,13 +72,13 @@ final class WrongInputTest {
                 "facial-hair: false|facial-hair: {a: b}|15|wearer.facial-hair|a set of names|unknown",
                 "facial-hair: false|facial-hair: false<br>  facial-hair: true|16|wearer.facial-hair|twice|keep one",
                 "on: 2026-03-02|on: tomorrow|3|on|tomorrow|2026-03-02",
-                "on: 2026-03-02|on: 2026-02-30|3|on|2026-02-30|2026-03-02",
+                "on: 2026-03-02|on: 2026-02-30|3|on|2026-02-30|February 2026 has no day 30",
                 "on: 2026-03-02|on: 9999-12-31|3|on|is 9999-12-31, a day of which no table can speak|between 1900-01-01 and 9999-12-30",
                 "on: 2026-03-02|on: 0001-01-01|3|on|is 0001-01-01, a day of which no table can speak|between 1900-01-01 and 9999-12-30",
                 "on: 2026-03-02|on: 1899-12-31|3|on|is 1899-12-31, a day of which no table can speak|between 1900-01-01 and 9999-12-30",
                 "on: 2026-03-02<br>||1||lacks \"on\"|on: 2026-03-02",
                 "code: gb|code: atlantis|0|code|atlantis|gb",
-                "oxygen: 20.9 %|<tab>oxygen: 20.9 %|10||is not YAML|indent",
+                "oxygen: 20.9 %|<tab>oxygen: 20.9 %|10||is indented by a tab|Use spaces",
                 "wearer:<br>  facial-hair: false|wearer: yes|14|wearer|single value|indent",
             })
     void aSpoiltLineIsNamed(String find, String replacement, int line, String field, String found, String maybe)
