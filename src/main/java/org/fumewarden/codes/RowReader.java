@@ -131,7 +131,7 @@ final class RowReader {
     /** An amount that is not below that of another cell; complains about one that is. */
     BigDecimal atLeast(String cell, BigDecimal least, String other) {
         BigDecimal amount = amount(cell);
-        if (amount.compareTo(least) < 0) {
+        if (cells.containsKey(cell) && amount.compareTo(least) < 0) {
             cells.get(cell)
                     .complain(
                             "is " + amount + ", below " + other + " (" + least + ").",

@@ -185,10 +185,8 @@ final class Quantities {
         String unit = Optional.ofNullable(match.group(2)).orElse("").strip();
         Optional<BigDecimal> number =
                 signed(place, number(place, match.group(1), unit, "concentration", LEVELS), false);
-        if (number.isPresent()
-                && !LEVELS.contains(unit)
-                && !unit.equals("kg/m3")
-                && !odd(place, text, "concentration")) {
+        boolean heavy = unit.equals("kg/m3");
+        if (number.isPresent() && !heavy && !LEVELS.contains(unit) && !odd(place, text, "concentration")) {
             foreign(place, match.group(1), unit, "concentration", LEVELS);
         }
         Optional<Level> level =
@@ -199,11 +197,10 @@ final class Quantities {
                     case "ppb" -> number.map(n -> new Level(n.movePointLeft(3), Unit.PPM));
                     default -> Optional.empty();
                 };
-        // A cubic metre of air weighs about a kilogram.
-        if (unit.equals("kg/m3") || level.isPresent() && level.get().value().compareTo(WHOLE_AIR) > 0) {
+        if (heavy || level.isPresent() && level.get().value().compareTo(WHOLE_AIR) > 0) {
             place.complain(
                     Fault.IMPOSSIBLE,
-                    unit.equals("kg/m3")
+                    heavy
                             ? "cannot be right in air: \"" + Located.shown(written) + "\"."
                             : "is more than the air itself: \"" + Located.shown(place.text()) + "\".",
                     "check the number and its unit, or write \"unknown\".");

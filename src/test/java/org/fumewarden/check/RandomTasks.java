@@ -37,11 +37,10 @@ final class RandomTasks {
 
     /** Answers that leave the way to a respirator open; without them nearly every random task would be refused. */
     private static final Map<String, String> CALM = answers("""
-            explosive=false immediately-dangerous=false place=indoors purpose=work facial-hair=false
-            spectacles=false fit-tested=true medically-cleared=true coating=none base-metal=mild-steel
-            filler=plain ventilation=mechanical-adequate trained=true vessel=none vessel-cleaned=true
-            raised-pressure=false degreaser-in-sight=false fit-test-method=quantitative
-            beryllium-objective-data=true unit-withdrawn=false
+            explosive=false immediately-dangerous=false place=indoors purpose=work facial-hair=false spectacles=false
+            fit-tested=true medically-cleared=true coating=none base-metal=mild-steel filler=plain
+            ventilation=mechanical-adequate trained=true vessel=none vessel-cleaned=true raised-pressure=false
+            degreaser-in-sight=false fit-test-method=quantitative beryllium-objective-data=true unit-withdrawn=false
             """);
 
     private static final Map<String, String> TYPICAL = Map.of(
@@ -180,15 +179,9 @@ final class RandomTasks {
 
     private void exposures(String agent, Random random, boolean calm, List<Input> inputs) {
         if (random.nextInt(calm ? 6 : 12) == 0) {
-            inputs.add(new Judged(
-                    agent,
-                    Judged.AT_MOST_THE_LIMIT,
-                    "a reason",
-                    "a person",
-                    "like-task",
-                    "2026-02-20",
-                    10,
-                    "exposures." + agent + ".judged"));
+            String path = "exposures." + agent + ".judged";
+            String most = Judged.AT_MOST_THE_LIMIT;
+            inputs.add(new Judged(agent, most, "a reason", "a person", "like-task", "2026-02-20", 10, path));
             return;
         }
         for (Limit listed : limits) {

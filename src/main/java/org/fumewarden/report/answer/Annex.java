@@ -27,7 +27,6 @@ import org.fumewarden.model.Settlement;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
 import org.fumewarden.report.sheet.Sign;
-import org.fumewarden.trail.Premise;
 import org.fumewarden.trail.Step;
 
 /** All that the page rests on and leaves out. What the page says in full is not said again. */
@@ -280,7 +279,7 @@ final class Annex {
                                     .map(spoken.speech()::cited)
                                     .collect(Collectors.joining("; ")))));
         }
-        lines.addAll(affirmed());
+        lines.addAll(new Affirmed(advice, rows, spoken).lines());
         lines.add(new Line.Says(
                 Sign.NONE,
                 spoken.say(
@@ -288,19 +287,5 @@ final class Annex {
                         advice.revision(),
                         advice.trail().steps().size())));
         return lines;
-    }
-
-    /** Who affirmed which value behind the answer. */
-    private List<Line> affirmed() {
-        Set<String> read = advice.trail().steps().stream()
-                .flatMap(step -> step.premises().stream())
-                .map(Premise::address)
-                .collect(Collectors.toSet());
-        return rows.stream()
-                .map(Row::ref)
-                .filter(ref -> !ref.affirmed().isEmpty() && read.contains(ref.address()))
-                .map(ref ->
-                        (Line) new Line.Says(Sign.NONE, spoken.say("sheet.affirmed", ref.address(), ref.affirmed())))
-                .toList();
     }
 }
