@@ -16,6 +16,7 @@ import org.fumewarden.check.CopiedRules;
 import org.fumewarden.check.EditedRules;
 import org.fumewarden.check.TypedValues;
 import org.fumewarden.codes.RuleFolder;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -103,6 +104,7 @@ final class ChangedWordsTest extends CopiedRules {
     }
 
     @ParameterizedTest
+    @Tag("ci")
     @CsvSource(
             delimiter = '|',
             value = {
@@ -250,6 +252,7 @@ final class ChangedWordsTest extends CopiedRules {
     }
 
     @ParameterizedTest
+    @Tag("ci")
     @CsvSource({
         "gb/tables/policy.yaml, id: welding-fume-floor, id: welding-fume-flor, id, welding-fume-floor",
         "gb/tables/limits.yaml, agent: ozone, agent: ozon, agent, ozone",

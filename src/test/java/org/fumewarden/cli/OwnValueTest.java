@@ -15,12 +15,14 @@ import org.fumewarden.batch.LineAdvisor;
 import org.fumewarden.check.CopiedRules;
 import org.fumewarden.check.EditedRules;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * A value that an organisation put in place of ours, and typed apart, is cited as its own: EH40/2005 gives 0.5 mg/m3 for nickel and
  * not the 0.1 that the invented house list of Tarn Haven does.
  */
+@Tag("ci")
 final class OwnValueTest extends CopiedRules {
     private static final String TASK = "scenarios/tours/stainless-brackets.yaml";
     private static final String OWN =
