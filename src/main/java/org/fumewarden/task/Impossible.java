@@ -52,4 +52,13 @@ final class Impossible {
                             "check the year, or leave it out while the seal is whole."));
         }
     }
+
+    /** No level, since no air can hold as much. */
+    static Optional<Quantities.Level> level(Located place, String says, String text) {
+        place.complain(
+                Fault.IMPOSSIBLE,
+                says + ": \"" + Located.shown(text) + "\".",
+                "check the number and its unit, or write \"unknown\".");
+        return Optional.empty();
+    }
 }

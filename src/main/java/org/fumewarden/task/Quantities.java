@@ -185,8 +185,12 @@ final class Quantities {
         String unit = Optional.ofNullable(match.group(2)).orElse("").strip();
         Optional<BigDecimal> number =
                 signed(place, number(place, match.group(1), unit, "concentration", LEVELS), false);
-        boolean heavy = unit.equals("kg/m3");
-        if (number.isPresent() && !heavy && !LEVELS.contains(unit) && !odd(place, text, "concentration")) {
+        if (number.isPresent() && !LEVELS.contains(unit) && !odd(place, text, "concentration")) {
+            if (SameQuantity.amount("concentration", match.group(1), unit)
+                    .filter(a -> a.compareTo(WHOLE_AIR) >= 0)
+                    .isPresent()) {
+                return Impossible.level(place, "cannot be right in air", written);
+            }
             foreign(place, match.group(1), unit, "concentration", LEVELS);
         }
         Optional<Level> level =
@@ -197,16 +201,9 @@ final class Quantities {
                     case "ppb" -> number.map(n -> new Level(n.movePointLeft(3), Unit.PPM));
                     default -> Optional.empty();
                 };
-        if (heavy || level.isPresent() && level.get().value().compareTo(WHOLE_AIR) > 0) {
-            place.complain(
-                    Fault.IMPOSSIBLE,
-                    heavy
-                            ? "cannot be right in air: \"" + Located.shown(written) + "\"."
-                            : "is more than the air itself: \"" + Located.shown(place.text()) + "\".",
-                    "check the number and its unit, or write \"unknown\".");
-            return Optional.empty();
-        }
-        return level;
+        return level.filter(l -> l.value().compareTo(WHOLE_AIR) > 0).isPresent()
+                ? Impossible.level(place, "is more than the air itself", place.text())
+                : level;
     }
 
     private static Optional<BigDecimal> number(

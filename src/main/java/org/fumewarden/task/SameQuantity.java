@@ -41,7 +41,7 @@ final class SameQuantity {
      */
     private static final String UNITS = """
             concentration | mg/m3 | 1000 | g/m3, mg/l, mg/dm3
-            concentration | mg/m3 | 1000000 | mg/cm3, g/l
+            concentration | mg/m3 | 1000000 | kg/m3, mg/cm3, g/l
             concentration | ug/m3 | 0.001 | ng/m3
             concentration | mg/m3 | 1 | ug/l, mg/m^3, mg m-3, mg/cbm
             concentration | ug/m3 | 1 | ng/l, ug m-3, mcg/m3
@@ -167,14 +167,24 @@ final class SameQuantity {
         if (foreign == null) {
             return Optional.empty();
         }
+        return amount(kind, number, unit)
+                .map(converted -> new Read(
+                        converted.stripTrailingZeros().toPlainString() + " " + foreign.unit(), foreign.note()));
+    }
+
+    /** The number of the unit that is to be written instead; empty for one without such a unit, and for what is no number. */
+    static Optional<BigDecimal> amount(String kind, String number, String unit) {
+        Foreign foreign = FOREIGN.getOrDefault(kind, Map.of()).get(normal(kind, unit));
+        if (foreign == null) {
+            return Optional.empty();
+        }
         try {
             BigDecimal given = Numbers.decimal(number);
             BigDecimal exact = given.add(foreign.offset()).multiply(foreign.factor(), MathContext.DECIMAL64);
-            BigDecimal converted = foreign.offset().signum() == 0
-                    ? exact
-                    : exact.setScale(Math.max(0, given.scale()), RoundingMode.HALF_UP);
             return Optional.of(
-                    new Read(converted.stripTrailingZeros().toPlainString() + " " + foreign.unit(), foreign.note()));
+                    foreign.offset().signum() == 0
+                            ? exact
+                            : exact.setScale(Math.max(0, given.scale()), RoundingMode.HALF_UP));
         } catch (NumberFormatException e) {
             return Optional.empty();
         }

@@ -54,6 +54,10 @@ class PlainAnswersTest {
         assertTrue(day.err().contains("February 2026 has no day 30."), day.err());
         CommandRun heavy = CommandRun.of("advise", file, "--set", "exposures.ozone.twa=1 kg/m3");
         assertTrue(heavy.err().startsWith("--set exposures.ozone.twa cannot be right in air"), heavy.err());
+        CommandRun grams = CommandRun.of("advise", file, "--set", "exposures.ozone.twa=2 g/l");
+        assertTrue(grams.err().startsWith("--set exposures.ozone.twa cannot be right in air"), grams.err());
+        CommandRun light = CommandRun.of("advise", file, "--set", "exposures.ozone.twa=0.000001 kg/m3");
+        assertTrue(light.err().contains("Write \"1 mg/m3\"."), light.err());
     }
 
     private static String flat(CommandRun run) {
