@@ -38,7 +38,7 @@ public final class Acts {
                 .toList();
         advice.unit()
                 .filter(u -> u.barred() && UnitWriter.elsewhere(advice.trail(), classes, u.deviceClass()))
-                .ifPresent(u -> keys.add("unit:another-unit"));
+                .ifPresent(u -> keys.addAll(Set.of("unit:another-unit", Worn.BARRED)));
         keys.add(namesAClass(advice) ? "wear:named" : "wear:nothing-named");
         Set<String> said = new HashSet<>();
         return rows.stream()

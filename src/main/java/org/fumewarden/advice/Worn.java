@@ -16,7 +16,7 @@ final class Worn {
     private static final Set<String> UNFIT = Set.of("medically-cleared", "trained");
 
     /** What lies ready is of a class that is ruled out: nothing mends it for this work. */
-    private static final String BARRED = "inhand:barred";
+    static final String BARRED = "inhand:barred";
 
     private Worn() {}
 

@@ -24,6 +24,7 @@ import org.fumewarden.model.Concentrations;
 import org.fumewarden.model.Confidence;
 import org.fumewarden.model.DangerLevel;
 import org.fumewarden.model.Limit;
+import org.fumewarden.model.Member;
 import org.fumewarden.model.QuantityRange;
 import org.fumewarden.model.Row;
 import org.fumewarden.model.Threshold;
@@ -120,6 +121,11 @@ public final class ExposureTables {
                 .mapToDouble(t -> t.value().doubleValue())
                 .findFirst()
                 .orElseThrow(() -> absent(threshold));
+    }
+
+    /** Whether a set of the tables has a member. */
+    boolean isMember(String set, String item) {
+        return all(Member.class).anyMatch(m -> m.set().equals(set) && m.item().equals(item));
     }
 
     /** The smallest of these thresholds; one that the code does not have is left out. */

@@ -145,12 +145,9 @@ public final class ReferencePeriod {
     }
 
     private double times(String agent, double minutes) {
-        return reference.isEmpty() || lowered(agent) ? 1 : TimeWeightedAverage.times(minutes, reference.getAsDouble());
-    }
-
-    private boolean lowered(String agent) {
-        return figures.all(Member.class)
-                .anyMatch(m -> m.set().equals(LOWERED) && m.item().equals(agent));
+        return reference.isEmpty() || figures.isMember(LOWERED, agent)
+                ? 1
+                : TimeWeightedAverage.times(minutes, reference.getAsDouble());
     }
 
     private BigDecimal over(BigDecimal level, double minutes) {

@@ -122,8 +122,7 @@ final class SampleAssessment {
 
     /** That no result of two or more reaches the action level of a standard whose duties go by the results. */
     private static Optional<Input> belowAction(Reading.Samples group, ExposureTables figures) {
-        boolean byResults = figures.all(Member.class)
-                .anyMatch(m -> m.set().equals(BY_RESULTS) && m.item().equals(group.agent()));
+        boolean byResults = figures.isMember(BY_RESULTS, group.agent());
         return figures.all(Threshold.class)
                 .filter(t -> byResults
                         && t.id().equals("action-level-" + group.agent())

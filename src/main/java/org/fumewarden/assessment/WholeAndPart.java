@@ -68,14 +68,9 @@ public final class WholeAndPart {
                 .filter(a ->
                         a.reading() instanceof Reading.Samples s && s.samples().size() >= samples)
                 .flatMap(a -> a.exposure().stream())
-                .filter(w -> w.averaging() == part.averaging() && holds(w.agent(), part.agent()))
+                .filter(w -> w.averaging() == part.averaging() && figures.isMember(PART_OF + w.agent(), part.agent()))
                 .filter(w -> figure(w, part).isPresent())
                 .min(Comparator.comparing(w -> figure(w, part).orElseThrow()));
-    }
-
-    private boolean holds(String whole, String part) {
-        return figures.all(Member.class)
-                .anyMatch(m -> m.set().equals(PART_OF + whole) && m.item().equals(part));
     }
 
     private Optional<BigDecimal> figure(Exposure whole, Exposure part) {

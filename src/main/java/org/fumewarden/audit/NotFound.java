@@ -31,7 +31,7 @@ record NotFound(Vocabulary vocabulary) {
 
     Optional<String> says(String address, String words) {
         Matcher answer = ANSWER.matcher(words);
-        boolean asked = vocabulary.questions().stream().anyMatch(q -> q.path().equals(address));
+        boolean asked = vocabulary.asked(address).isPresent();
         if (asked && answer.matches()) {
             String about = answer.group(1);
             String the = about.matches("(the|a|an|there) .*") ? about : "the " + about;

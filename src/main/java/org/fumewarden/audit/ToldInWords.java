@@ -66,9 +66,7 @@ record ToldInWords(Vocabulary vocabulary, String codeName) {
                 add(path, lead.isEmpty() ? "" : lead + (i + 1) + ", ", node.get(i), rows);
             }
         } else {
-            Optional<Question> question = vocabulary.questions().stream()
-                    .filter(q -> q.path().equals(path))
-                    .findFirst();
+            Optional<Question> question = vocabulary.asked(path);
             String key = path.substring(path.lastIndexOf('.') + 1);
             rows.add(Map.entry(
                     question.map(Question::ask).orElse(lead + NAMES.getOrDefault(key, key.replace('-', ' '))),

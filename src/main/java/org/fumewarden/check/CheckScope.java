@@ -41,12 +41,10 @@ public record CheckScope(Optional<String> code, Optional<String> rule) {
                     .toList();
             List<Problem> refused =
                     files.stream().flatMap(f -> f.refused().stream()).toList();
-            if (!known.contains(id) && !refused.isEmpty()) {
-                throw new InputException(refused);
-            }
             if (!known.contains(id)) {
-                throw new InputException(new Problem(
-                        folder.origin(), 0, "--rule", "holds no rule \"" + id + "\".", Nearest.remedy(id, known)));
+                Problem missing = new Problem(
+                        folder.origin(), 0, "--rule", "holds no rule \"" + id + "\".", Nearest.remedy(id, known));
+                throw new InputException(refused.isEmpty() ? List.of(missing) : refused);
             }
         });
         return folder;

@@ -135,9 +135,8 @@ final class SweepCommand implements Callable<Integer> {
                             .map(a -> ", " + text.told(a.words()))
                             .collect(Collectors.joining());
         }
-        return vocabulary.questions().stream()
-                .filter(q -> q.path().equals(path))
-                .findFirst()
+        return vocabulary
+                .asked(path)
                 .map(q -> StringUtils.capitalize(text.told(vocabulary.name(q.id()))))
                 .orElse(path);
     }

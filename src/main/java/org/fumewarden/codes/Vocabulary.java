@@ -86,6 +86,11 @@ public record Vocabulary(
         return questions.stream().filter(q -> q.id().equals(id)).findFirst();
     }
 
+    /** The question that a place of the task file answers. */
+    public Optional<Question> asked(String path) {
+        return questions.stream().filter(q -> q.path().equals(path)).findFirst();
+    }
+
     /** The name that people read for an id; the id with spaces when none is given, but a day keeps its hyphens. */
     public String name(String id) {
         String name = names.get(id);

@@ -26,7 +26,7 @@ public record Ratio(
     public static final String COMPARED = "compared";
 
     private static final String PRESUMED = "assumed";
-    private static final String JUDGED = "judged";
+    static final String JUDGED = "judged";
     private static final String JUDGED_BY_BENCHMARK = "judged-by-benchmark";
 
     /** The ratio for a measured or estimated exposure. */
@@ -218,7 +218,7 @@ public record Ratio(
 
     /** The list that the limit stands in; a path of the task file for a stated one. */
     public String listed() {
-        return limitRow.substring(0, limitRow.contains("#") ? limitRow.indexOf('#') : limitRow.length());
+        return limitRow.split("#", 2)[0];
     }
 
     /** How this settles its hazard. */

@@ -24,7 +24,7 @@ public record Threshold(RowRef ref, String id, BigDecimal value, String unit) im
 
     /** True when the level of the ratio, in its own unit, is at or above the threshold; what is judged to be below a figure only above it. */
     public boolean reachedBy(Ratio ratio) {
-        return ratio.level().compareTo(value) >= (ratio.basis().equals("judged") ? 1 : 0);
+        return ratio.level().compareTo(value) >= (ratio.basis().equals(Ratio.JUDGED) ? 1 : 0);
     }
 
     /** True when the level of a ratio, in the unit of its limit, is above the threshold. */

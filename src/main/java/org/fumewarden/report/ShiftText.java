@@ -198,9 +198,8 @@ public final class ShiftText {
     /** A place of a task file by its name, with the key behind it. */
     private String named(String said) {
         return KEY.matcher(said)
-                .replaceAll(key -> Matcher.quoteReplacement(vocabulary.questions().stream()
-                        .filter(q -> q.path().equals(key.group()))
-                        .findFirst()
+                .replaceAll(key -> Matcher.quoteReplacement(vocabulary
+                        .asked(key.group())
                         .map(q -> speech.named("untold." + q.id(), vocabulary.name(q.id())) + " (" + key.group() + ")")
                         .orElse(key.group())));
     }

@@ -40,6 +40,7 @@ final class PagePlan {
     private final Optional<String> runTime;
     private final Spoken spoken;
     private final Tone tone;
+    private final AirPart inTheAir;
 
     PagePlan(Advice advice, String number, List<Row> rows, Optional<String> runTime, Spoken spoken, Tone tone) {
         this.advice = advice;
@@ -48,6 +49,7 @@ final class PagePlan {
         this.runTime = runTime;
         this.spoken = spoken;
         this.tone = tone;
+        this.inTheAir = new AirPart(advice, Places.notLaw(rows), spoken);
     }
 
     List<Part> parts() {
@@ -68,9 +70,7 @@ final class PagePlan {
             last = last(acts, OpenPart.ASKED, true);
             room = room(first, last);
             int duties = keepUp.map(p -> height(counted(p))).orElse(0);
-            air = new AirPart(advice, Places.notLaw(rows), spoken)
-                    .listed(Integer.MAX_VALUE)
-                    .map(tone::of);
+            air = inTheAir.listed(Integer.MAX_VALUE).map(tone::of);
             if (height(air.get()) > room - duties) {
                 last = last(acts, OpenPart.FEWEST, true);
                 room = room(first, last);
@@ -83,12 +83,7 @@ final class PagePlan {
                 Optional<Part> only = keepUp.map(this::numbered);
                 int lines = only.map(PagePlan::height).orElse(0);
                 return parts(
-                        first,
-                        named(most - lines).or(() -> new AirPart(advice, Places.notLaw(rows), spoken)
-                                .listed(1)
-                                .map(tone::of)),
-                        only,
-                        last);
+                        first, named(most - lines).or(() -> inTheAir.listed(1).map(tone::of)), only, last);
             }
         }
         int left = room - air.map(PagePlan::height).orElse(0);
@@ -139,28 +134,26 @@ final class PagePlan {
 
     /** What is in the air, with as much as fits: a row for each time, else for each agent, else fewer remarks. */
     private Optional<Part> air(int room) {
-        AirPart told = new AirPart(advice, Places.notLaw(rows), spoken);
         if (!WearPart.ofTheTeam(advice).isEmpty()) {
             // Figures that hold for ordinary work say nothing of the air of a rescue or a fire.
             Line unknown = new Line.Says(Sign.NONE, spoken.say("air.unknown"));
             return Optional.of(tone.of(new Part("air", spoken.say("page.air"), List.of(unknown))));
         }
-        Optional<Part> all = told.write().map(tone::of);
-        int remarks = told.foldable();
+        Optional<Part> all = inTheAir.write().map(tone::of);
+        int remarks = inTheAir.foldable();
         for (int dropped = 0;
                 dropped <= remarks && all.filter(p -> height(p) > room).isPresent();
                 dropped++) {
-            all = told.brief(dropped).map(tone::of);
+            all = inTheAir.brief(dropped).map(tone::of);
         }
         return all;
     }
 
     /** The table with its last rows in one sentence, which may take the last lines of the paper; empty where they do not fit. */
     private Optional<Part> named(int room) {
-        AirPart told = new AirPart(advice, Places.notLaw(rows), spoken);
-        int agents = told.agents();
+        int agents = inTheAir.agents();
         for (int inTable = agents; inTable > 0; inTable--) {
-            Optional<Part> shown = told.listed(inTable).map(tone::of);
+            Optional<Part> shown = inTheAir.listed(inTable).map(tone::of);
             int most = inTable == 1 ? room + FOR_ROWS : room;
             if (shown.filter(p -> height(p) > most).isEmpty()) {
                 return shown;

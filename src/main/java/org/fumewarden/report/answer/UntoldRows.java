@@ -115,8 +115,8 @@ record UntoldRows(Advice advice, Spoken spoken) {
     private Stream<AirPart.Ranked> needs() {
         return advice.trail().all(Need.class).stream()
                 .filter(n -> !n.basis().equals("ratio") && n.above(AirPart.TENTH) && !bounded(n))
-                .filter(n -> kept().noneMatch(
-                                o -> o.value().compareTo(n.value()) > 0 && name(o).equals(name(n)) && isKept(n)))
+                .filter(n -> !isKept(n)
+                        || kept().noneMatch(o -> o.value().compareTo(n.value()) > 0 && name(o).equals(name(n))))
                 // What a filter needs for the gases it lets through is told where it decides.
                 .filter(n -> n.ofEveryClass() || n.above(advice.requiredFactor().value()))
                 .map(n -> new AirPart.Ranked(name(n), n.value(), cells(n)))
@@ -146,7 +146,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
 
     /** True for what is worn until a level is measured, where the row of its bound tells the same figure. */
     private boolean bounded(Need need) {
-        return need.statistic().equals(Need.UNTIL_MEASURED)
+        return isKept(need)
                 && bounds(false)
                         .anyMatch(b ->
                                 b.agent().equals(need.subject()) && need.level().equals(b.level()));
@@ -200,7 +200,7 @@ record UntoldRows(Advice advice, Spoken spoken) {
     }
 
     private String name(Need need) {
-        return need.statistic().equals(Need.UNTIL_MEASURED) ? waitsFor(need) : spoken.agent(need.subject());
+        return isKept(need) ? waitsFor(need) : spoken.agent(need.subject());
     }
 
     private List<String> cells(Need need) {
