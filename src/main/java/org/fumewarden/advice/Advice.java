@@ -67,6 +67,15 @@ public record Advice(
                 .findFirst();
     }
 
+    /** True when charged spare packs are all that the unit that lies ready needs. */
+    public boolean lacksOnlyCharge() {
+        return unit.filter(UnitInHand::barred)
+                        .filter(u ->
+                                u.reasons().stream().allMatch(r -> r.subject().equals("battery-too-short")))
+                        .isPresent()
+                && inHand().filter(r -> r.verdict() == Suitability.BARRED).isEmpty();
+    }
+
     /** The classes with a verdict, in ranking order. */
     public List<Respirator> with(Suitability verdict) {
         return respirators.stream().filter(r -> r.verdict() == verdict).toList();

@@ -93,7 +93,7 @@ public final class ShiftText {
         }
         advice.unit().filter(UnitInHand::barred).ifPresent(unit -> {
             lines.add((unit.id().isEmpty() ? "This unit" : "Unit " + unit.id()) + ": do not use it"
-                    + (ofChargeAlone(unit) ? " without more charged spare packs." : "."));
+                    + (advice.lacksOnlyCharge() ? " without more charged spare packs." : "."));
             unit.reasons().forEach(r -> lines.add(r.says()));
             if (!unit.heals().isEmpty()) {
                 lines.add("Remedy: " + String.join(" ", unit.heals()));
@@ -104,10 +104,6 @@ public final class ShiftText {
                     "Recommended for this task: " + best.name() + ". If this is a different unit, follow the advice.");
         }
         section("Advice on this task", lines);
-    }
-
-    private static boolean ofChargeAlone(UnitInHand unit) {
-        return unit.reasons().stream().allMatch(r -> r.subject().equals("battery-too-short"));
     }
 
     private void gas(GasLife gas) {

@@ -11,7 +11,6 @@ import org.fumewarden.advice.AccountLine;
 import org.fumewarden.advice.Advice;
 import org.fumewarden.advice.Reason;
 import org.fumewarden.advice.Status;
-import org.fumewarden.advice.Suitability;
 import org.fumewarden.advice.UnitInHand;
 import org.fumewarden.model.Account;
 import org.fumewarden.model.Answer;
@@ -23,7 +22,6 @@ import org.fumewarden.model.Measure;
 import org.fumewarden.model.NoneStated;
 import org.fumewarden.model.Settlement;
 import org.fumewarden.model.StatedLimit;
-import org.fumewarden.model.UnitFinding;
 import org.fumewarden.model.Unknown;
 import org.fumewarden.report.sheet.Line;
 import org.fumewarden.report.sheet.Part;
@@ -79,17 +77,6 @@ record StatePart(Advice advice, Spoken spoken) {
                 && advice.unit().filter(UnitInHand::barred).isPresent();
     }
 
-    /** True when spare packs are all that the unit that lies ready needs. */
-    static boolean lacksOnlyCharge(Advice advice) {
-        return advice.unit().filter(UnitInHand::barred).isPresent()
-                && advice.inHand()
-                        .filter(r -> r.verdict() == Suitability.BARRED)
-                        .isEmpty()
-                && advice.trail().all(UnitFinding.class).stream()
-                        .filter(f -> f.verdict().equals("not-for-use"))
-                        .allMatch(f -> f.condition().equals("battery-too-short"));
-    }
-
     /** Where no one reason bars every class, what bars even the strongest. */
     private void even(List<Line> lines) {
         if (advice.status() == Status.DO_NOT_ENTER && WearPart.ofTheTeam(advice).isEmpty()) {
@@ -102,7 +89,7 @@ record StatePart(Advice advice, Spoken spoken) {
 
     private String text() {
         if (advice.status() == Status.COMPLETE && barsTheUnit(advice)) {
-            return lacksOnlyCharge(advice) ? "state.unit.short" : "state.unit";
+            return advice.lacksOnlyCharge() ? "state.unit.short" : "state.unit";
         }
         if (new Stopped(advice).byWearer()) {
             return "state.wearer";

@@ -95,7 +95,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         advice.unit().filter(u -> !u.barred() && !u.reasons().isEmpty()).ifPresent(u -> unit(u, lines));
         inHand(lines);
         ofAnotherCode(lines);
-        runTime.filter(says -> StatePart.lacksOnlyCharge(advice)
+        runTime.filter(says -> advice.lacksOnlyCharge()
                         || advice.unit()
                                 .map(UnitInHand::reasons)
                                 .orElse(List.of())
@@ -132,7 +132,7 @@ record WearPart(Advice advice, Optional<String> runTime, Spoken spoken) {
         Sign sign = unit.barred() ? Sign.LEAVE : Sign.OPEN;
         lines.add(new Line.Says(
                 sign,
-                name + ": " + spoken.say(StatePart.lacksOnlyCharge(advice) ? "wear.short" : "wear." + unit.condition()),
+                name + ": " + spoken.say(advice.lacksOnlyCharge() ? "wear.short" : "wear." + unit.condition()),
                 heals));
         unit.reasons().forEach(r -> lines.add(spoken.sentence(Sign.ITEM, r, "")));
         interim(true).forEach(i -> lines.add(spoken.sentence(Sign.NONE, i, "")));
