@@ -57,7 +57,7 @@ final class Impossible {
     static Optional<Quantities.Level> level(Located place, String says, String text) {
         place.complain(
                 Fault.IMPOSSIBLE,
-                says + ": \"" + Located.shown(text) + "\".",
+                says + " \"" + Located.shown(text) + "\".",
                 "check the number and its unit, or write \"unknown\".");
         return Optional.empty();
     }

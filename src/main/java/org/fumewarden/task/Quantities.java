@@ -189,7 +189,7 @@ final class Quantities {
             if (SameQuantity.amount("concentration", match.group(1), unit)
                     .filter(a -> a.compareTo(WHOLE_AIR) >= 0)
                     .isPresent()) {
-                return Impossible.level(place, "cannot be right in air", written);
+                return Impossible.level(place, "cannot be right in air, and has the unit", unit);
             }
             foreign(place, match.group(1), unit, "concentration", LEVELS);
         }
@@ -202,7 +202,7 @@ final class Quantities {
                     default -> Optional.empty();
                 };
         return level.filter(l -> l.value().compareTo(WHOLE_AIR) > 0).isPresent()
-                ? Impossible.level(place, "is more than the air itself", place.text())
+                ? Impossible.level(place, "is more than the air itself:", place.text())
                 : level;
     }
 
